@@ -1,0 +1,1 @@
+"""Where events, transitions and effects meet; the command line."""

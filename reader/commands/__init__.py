@@ -1,0 +1,1 @@
+"""Words in, what the maker asked for out."""

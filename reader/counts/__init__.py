@@ -1,0 +1,1 @@
+"""A pattern tree in, stitches taken and made, verdicts and problems out."""

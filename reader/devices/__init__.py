@@ -1,0 +1,1 @@
+"""The edge: every outside library and every file lives here, once."""

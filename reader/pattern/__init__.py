@@ -1,0 +1,1 @@
+"""Clean lines in, a typed pattern tree out; what cannot be read stays whole."""

@@ -1,0 +1,1 @@
+"""A counted pattern in, the steps a maker works in order out."""

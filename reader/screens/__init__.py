@@ -1,0 +1,1 @@
+"""What the session shows in, a terminal screen or plain lines out."""

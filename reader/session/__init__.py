@@ -1,0 +1,1 @@
+"""The conversation: a pure state machine, events in, effects out."""

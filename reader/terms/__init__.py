@@ -1,0 +1,1 @@
+"""Words of the trade: crafts, stitches, abbreviations, measures; imports nothing from the other rooms."""

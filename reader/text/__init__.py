@@ -1,0 +1,1 @@
+"""Raw text in, numbered clean lines out, every character's origin kept."""

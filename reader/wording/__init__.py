@@ -1,0 +1,1 @@
+"""Steps, states and sayings in, spoken sentences and shown lines out."""
