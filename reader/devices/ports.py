@@ -11,6 +11,27 @@ from numpy.typing import NDArray
 
 from reader.listening.heard import Heard
 
+
+class ReaderError(Exception):
+    """Something the maker can do something about; its text is one sentence that makes sense when spoken."""
+
+
+class PatternUnreadable(ReaderError):
+    """The pattern file is missing, or no text can be got out of it."""
+
+
+class ProgressUnreadable(ReaderError):
+    """Saved progress cannot be read or written."""
+
+
+class ModelMissing(ReaderError):
+    """There is no ear: the model directory is missing or broken."""
+
+
+class DeviceUnavailable(ReaderError):
+    """A microphone, speaker or voice cannot be opened."""
+
+
 RATE_HZ = 16_000
 """Sound the ear works on: 16 kHz mono, the rate of the recogniser's features."""
 

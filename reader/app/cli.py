@@ -1,0 +1,102 @@
+"""The `reader` command: finds the verb, runs its module, turns our errors into one sentence."""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import os
+import sys
+from dataclasses import dataclass
+from typing import Protocol
+
+from reader import __version__
+from reader.app.failing import BROKEN_OFF, WRONG_USE, sentence_for
+
+
+class VerbModule(Protocol):
+    """What each verb's module offers."""
+
+    def add_arguments(self, parser: argparse.ArgumentParser) -> None: ...
+    def run(self, args: argparse.Namespace) -> int: ...
+
+
+@dataclass(frozen=True, slots=True)
+class Verb:
+    """A word after `reader`: the module that does it and what it is for, as a sentence's end."""
+
+    module: str
+    purpose: str
+
+
+VERBS: dict[str, Verb] = {
+    "work": Verb("reader.app.work", "work a pattern by voice or keys"),
+    "resume": Verb("reader.app.resume", "go on with the pattern worked last"),
+    "list": Verb("reader.app.projects", "say which patterns are on the needles and where you are"),
+    "check": Verb("reader.app.check", "count a pattern and say what does not add up"),
+    "rehearse": Verb("reader.app.rehearse", "hear a whole session without microphone or hands"),
+    "hear": Verb("reader.app.hear", "say what the ear makes of a sound file"),
+    "tune": Verb("reader.app.tune", "teach the ear your own voice"),
+    "devices": Verb("reader.app.devices_check", "try microphone, speaker, voice and ear"),
+    "measure": Verb("reader.app.measure", "time the program: first word, move, stop, memory"),
+}
+
+
+def main(argv: list[str] | None = None) -> int:
+    """The exit status: 0 done, 1 could not be done, 2 asked for wrongly, 130 broken off by the keyboard."""
+    words = sys.argv[1:] if argv is None else argv
+    if not words or words[0] in ("-h", "--help", "help"):
+        print(short_help())
+        return 0
+    if words[0] in ("-V", "--version"):
+        print(f"reader for makers {__version__}")
+        return 0
+    verb = VERBS.get(words[0])
+    if verb is None:
+        print(_unknown(words[0]), file=sys.stderr)
+        return WRONG_USE
+    return _run_verb(words[0], verb, words[1:])
+
+
+def short_help() -> str:
+    """A help text that also makes sense when a screen reader reads it: one fact a line, no columns."""
+    lines = ["Reader reads a crochet or knitting pattern aloud, one step at a time, and listens."]
+    lines += [f"reader {name}: {verb.purpose}." for name, verb in VERBS.items()]
+    lines += [
+        "To begin: reader work, then the name of your pattern file.",
+        "For more on one of them: reader work --help.",
+    ]
+    return "\n".join(lines)
+
+
+def _unknown(word: str) -> str:
+    if os.path.exists(word):
+        return f"To work {word}, say: reader work {word}."
+    return f"Reader does not know the word {word!r}; it knows {', '.join(VERBS)}."
+
+
+def _run_verb(name: str, verb: Verb, words: list[str]) -> int:
+    module: VerbModule = importlib.import_module(verb.module)
+    parser = argparse.ArgumentParser(prog=f"reader {name}", description=verb.purpose.capitalize())
+    module.add_arguments(parser)
+    try:
+        args = parser.parse_args(words)
+    except SystemExit as left:
+        return left.code if isinstance(left.code, int) else WRONG_USE
+    try:
+        return module.run(args)
+    except KeyboardInterrupt:
+        return BROKEN_OFF
+    except BrokenPipeError:
+        # The reading end is gone; a second complaint at shutdown would only confuse.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 1
+    except Exception as error:
+        sentence = sentence_for(error)
+        if sentence is None:
+            raise
+        print(sentence, file=sys.stderr)
+        return 1
+
+
+if __name__ == "__main__":
+    sys.exit(main())
