@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from reader.devices.ports import ReaderError
-
 WRONG_USE = 2
 """Exit status for a command line that cannot be understood: argparse's own."""
 
@@ -13,4 +11,7 @@ BROKEN_OFF = 130
 
 def sentence_for(error: Exception) -> str | None:
     """One sentence for an error that the maker can do something about, None for a fault of ours."""
+    # Imported here so that a verb without sound starts without numpy.
+    from reader.devices.ports import ReaderError
+
     return str(error) if isinstance(error, ReaderError) else None
