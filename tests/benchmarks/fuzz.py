@@ -1,0 +1,66 @@
+"""Reads and counts thousands of damaged patterns: no exception, no hang, nothing lost.
+
+usage: python -m tests.benchmarks.fuzz [--cases 20000] [--seed 1] [--slow-s 1.0]
+
+Prints cases, faults, the slowest case and cases a second; exit status 1 when there was any fault.
+"""
+
+from __future__ import annotations
+
+import argparse
+import time
+import traceback
+
+from reader.counts.account import count_pattern
+from reader.pattern.parser import parse_pattern
+from reader.plan.unroll import make_plan
+
+from tests.benchmarks.damage import damaged
+
+
+def fault_of(text: str) -> str:
+    """What went wrong with one text, "" when nothing did."""
+    try:
+        counted = count_pattern(parse_pattern(text))
+        make_plan(counted, text)
+    except Exception:  # any exception at all is what the run looks for
+        return traceback.format_exc(limit=-3)
+    for part in counted.parts:
+        for row in part.rows:
+            if row.count is not None and row.count < 0:
+                return f"{row.label}: a count below nothing ({row.count})"
+    return ""
+
+
+def main() -> int:
+    """Exit status: 0 when no case failed."""
+    ask = argparse.ArgumentParser(description=__doc__.splitlines()[0] if __doc__ else "")
+    ask.add_argument("--cases", type=int, default=20_000)
+    ask.add_argument("--seed", type=int, default=1)
+    ask.add_argument("--slow-s", type=float, default=1.0, help="a case slower than this is a fault")
+    wanted = ask.parse_args()
+    faults: dict[str, str] = {}
+    failed, slowest = 0, 0.0
+    began = time.perf_counter()
+    for text in damaged(wanted.cases, wanted.seed):
+        at = time.perf_counter()
+        fault = fault_of(text)
+        took = time.perf_counter() - at
+        slowest = max(slowest, took)
+        if took > wanted.slow_s and not fault:
+            fault = f"slow: {took:.1f} s"
+        if fault:
+            failed += 1
+            faults.setdefault(fault, text)
+    for fault, text in list(faults.items())[:12]:
+        print(f"--- fault\n{fault}\n--- text\n{text[:600]}\n")
+    total = time.perf_counter() - began
+    print(
+        f"cases {wanted.cases}, faults {failed} ({len(faults)} kinds), slowest case "
+        f"{1000 * slowest:.0f} ms, {wanted.cases / total:.0f} cases a second, seed {wanted.seed}"
+    )
+    return 1 if failed else 0
+
+
+if __name__ == "__main__":
+    raise SystemExit(main())
