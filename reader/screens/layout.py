@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from reader.screens import letters
 from reader.screens.bands import count_ways, foot, head, message_rows
-from reader.screens.rows import Row, Run, broken, margin
+from reader.screens.rows import Row, Run, broken, clipped, margin
 from reader.wording.shown import Shown
 
 
@@ -43,7 +43,8 @@ def lay_out(shown: Shown, width: int, height: int, page: int = 0) -> Sheet:
     # On the smallest terminals the step is worth more than what stands around it.
     if height < 3:
         rows = middle
-    return Sheet(tuple((rows + _blank(height))[:height]), pages)
+    rows = (rows + _blank(height))[:height]
+    return Sheet(tuple(clipped(row, width) for row in rows), pages)
 
 
 def _middle(shown: Shown, width: int, room: int, page: int) -> tuple[list[Row], int]:

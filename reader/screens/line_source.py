@@ -24,13 +24,15 @@ class LineSource:
     def __init__(self, stream: TextIO, single_keys: bool) -> None:
         self._stream = stream
         self._single_keys = single_keys
-        self._woken, self._wake = os.pipe()
+        read, write = os.pipe()
+        # As file objects, so that they close with this object even where nothing was ever read.
+        self._woken, self._wake = os.fdopen(read, "rb", 0), os.fdopen(write, "wb", 0)
         self._decoder = codecs.getincrementaldecoder("utf-8")("replace")
         self._rest = ""
 
     def wake(self) -> None:
         """Ends reading at once."""
-        os.write(self._wake, b".")
+        self._wake.write(b".")
 
     def typed(self) -> Iterator[str | Words]:
         """Keys and words as they are typed, "ctrl+d" once at the end of the stream, then nothing until woken."""
@@ -47,12 +49,11 @@ class LineSource:
 
     def _the_end(self) -> Iterator[str]:
         yield END
-        select.select([self._woken], [], [])
+        _wait_for(self._woken.fileno())
 
     def _piece(self, descriptor: int) -> str | None:
         """What came next; "" at the end of the stream, None when woken."""
-        ready, _, _ = select.select([descriptor, self._woken], [], [])
-        if self._woken in ready:
+        if self._woken.fileno() in _wait_for(descriptor, self._woken.fileno()):
             return None
         try:
             sent = os.read(descriptor, 4096)
@@ -73,7 +74,7 @@ class LineSource:
 
     def _keys(self, descriptor: int) -> Iterator[str | Words]:
         before = termios.tcgetattr(descriptor)
-        tty.setcbreak(descriptor)
+        tty.setcbreak(descriptor, termios.TCSADRAIN)
         try:
             while (piece := self._piece(descriptor)) is not None:
                 for key in from_keys(piece):
@@ -91,5 +92,13 @@ class LineSource:
             print("Type words, then enter:", file=sys.stdout, flush=True)
             line = self._piece(descriptor) or ""
         finally:
-            tty.setcbreak(descriptor)
+            tty.setcbreak(descriptor, termios.TCSADRAIN)
         return from_line(line) if line.strip() else "escape"
+
+
+def _wait_for(*descriptors: int) -> set[int]:
+    """Those that have something to read, or have ended; waits until one has."""
+    waiting = select.poll()
+    for descriptor in descriptors:
+        waiting.register(descriptor, select.POLLIN)
+    return {descriptor for descriptor, _ in waiting.poll()}

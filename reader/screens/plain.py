@@ -11,7 +11,7 @@ from typing import TextIO
 from reader.screens.line_source import END, LineSource
 from reader.screens.port import OnKey, OnWords
 from reader.screens.typed import Words
-from reader.wording.show import news
+from reader.wording.show import news, one_line
 from reader.wording.shown import Shown
 
 
@@ -40,15 +40,15 @@ class PlainScreen:
     def say_line(self, text: str) -> None:
         """Prints what the program says."""
         with self._lock:
-            if text.strip() and not self._just_said(text):
-                self._print(f"Reader: {' '.join(text.split())}")
+            if one_line(text) and not self._just_said(text):
+                self._print(f"Reader: {one_line(text)}")
 
     def heard_line(self, text: str) -> None:
         """Prints what was heard."""
         with self._lock:
             self._recent = ""
-            if text.strip():
-                self._print(f"Heard: {' '.join(text.split())}")
+            if one_line(text):
+                self._print(f"Heard: {one_line(text)}")
 
     def run(self, on_key: OnKey, on_words: OnWords | None = None) -> None:
         """Reads keys and words until `close`; control-C is the key "ctrl+c", a second one ends the program."""

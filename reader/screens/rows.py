@@ -6,6 +6,8 @@ from dataclasses import dataclass
 
 from rich.cells import cell_len, set_cell_size
 
+from reader.wording.show import one_line
+
 
 @dataclass(frozen=True, slots=True)
 class Run:
@@ -25,6 +27,20 @@ def columns(row: Row) -> int:
     return sum(cell_len(run.text) for run in row)
 
 
+def clipped(row: Row, width: int) -> Row:
+    """The row within `width` columns; what is beyond the edge is left off."""
+    kept: list[Run] = []
+    left = width
+    for run in row:
+        size = cell_len(run.text)
+        if size > left:
+            kept.append(Run(set_cell_size(run.text, left), run.role, run.strong))
+            break
+        kept.append(run)
+        left -= size
+    return tuple(kept)
+
+
 def margin(width: int) -> int:
     """Empty columns at the left and right edge."""
     return 0 if width < 40 else 1 if width < 80 else 2
@@ -33,7 +49,7 @@ def margin(width: int) -> int:
 def broken(text: str, width: int) -> list[str]:
     """The text in lines of at most `width` columns, broken at spaces, words longer than a line within; [] for none."""
     lines: list[str] = []
-    for word in visible(text).split():
+    for word in one_line(text).split():
         if lines and cell_len(lines[-1]) + 1 + cell_len(word) <= width:
             lines[-1] = f"{lines[-1]} {word}"
             continue
@@ -44,18 +60,13 @@ def broken(text: str, width: int) -> list[str]:
 
 def cut(text: str, width: int) -> str:
     """The text in one line of at most `width` columns; three dots stand where words were left out."""
-    plain = " ".join(visible(text).split())
+    plain = one_line(text)
     if cell_len(plain) <= width:
         return plain
     if width <= 3:
         return set_cell_size(plain, max(0, width))
     first = broken(plain, width - 3)
     return (first[0] if first else "") + "..."
-
-
-def visible(text: str) -> str:
-    """The text without characters that would move the cursor or turn the line around."""
-    return "".join(letter if letter.isprintable() or letter.isspace() else " " for letter in text)
 
 
 def _chopped(word: str, width: int) -> list[str]:

@@ -23,8 +23,8 @@ def facts(shown: Shown) -> dict[str, str]:
         "heard": _fact("Heard", shown.heard),
         "answer": _fact("Reader", shown.answer),
         "place": _fact("Place", shown.place),
-        "notices": "\n".join(_fact("Soon", text) for text in shown.notices),
-        "trouble": "\n".join(_fact("Look out", text) for text in shown.trouble),
+        "notices": _facts("Soon", shown.notices),
+        "trouble": _facts("Look out", shown.trouble),
         "step": _fact("Step", shown.step),
         "count": _fact("Count", shown.count),
         "question": _fact("Yes or no", shown.question),
@@ -51,6 +51,12 @@ def news(before: Shown | None, now: Shown) -> tuple[str, ...]:
     return tuple(fresh)
 
 
+def one_line(text: str) -> str:
+    """The text with single spaces and without letters that would move a cursor or turn the line around."""
+    visible = "".join(letter if letter.isprintable() else " " for letter in text)
+    return " ".join(visible.split())
+
+
 def help_lines(table: tuple[tuple[str, str, str], ...]) -> tuple[str, ...]:
     """One line a command: what it does, what to say, which key; from (purpose, phrase, key) with "" for what is missing."""
     return tuple(_help_line(*row) for row in table)
@@ -62,9 +68,13 @@ def _help_line(purpose: str, phrase: str, key: str) -> str:
     return f"{purpose}: {' or '.join(ways)}." if ways else f"{purpose}."
 
 
+def _facts(name: str, texts: tuple[str, ...]) -> str:
+    return "\n".join(line for line in (_fact(name, text) for text in texts) if line)
+
+
 def _fact(name: str, words: str) -> str:
     """ "Step: single crochet in next 8." with a full stop where none stands; "" for no words."""
-    plain = " ".join(words.split())
+    plain = one_line(words)
     if not plain:
         return ""
     return f"{name}: {plain}" + ("" if plain[-1] in ".!?:" else ".")
