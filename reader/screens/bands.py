@@ -1,4 +1,4 @@
-"""Bands: the parts of the screen around the step: place, count, messages, state and keys, as rows."""
+"""Bands: what stands around the step, as rows: place, count, messages, state and keys."""
 
 from __future__ import annotations
 
@@ -48,7 +48,9 @@ def foot(shown: Shown, width: int, height: int) -> list[Row]:
 
 
 def count_ways(shown: Shown, width: int) -> list[list[Row]]:
-    """The count from the largest way to show it to the smallest; the words are in each; [[]] for no count."""
+    """The count from the largest way to show it to the smallest; the words are in each; [[]] for no
+    count.
+    """
     words = shown.count
     if not words:
         return [[]]
@@ -73,7 +75,9 @@ def _figures(shown: Shown, width: int, lead: str) -> list[Row]:
 
 
 def message_rows(shown: Shown, width: int, free: int) -> list[Row]:
-    """A question, the last answer, trouble and notices, most urgent first; as many rows as the step can spare."""
+    """A question, the last answer, trouble and notices, most urgent first; as many rows as the step
+    can spare.
+    """
     side = margin(width)
     step = len(broken(shown.step, width - 2 * side)) + (1 if shown.count else 0)
     spoken = free // 2 if shown.question or shown.answer else 0

@@ -14,7 +14,9 @@ _LINES_ONLY = ("", "dumb", "unknown")
 def needs_plain(
     source: TextIO | None = None, out: TextIO | None = None, term: str | None = None
 ) -> bool:
-    """True where a full screen cannot be drawn: a pipe or a file at either end, or a terminal without a cursor."""
+    """True where a full screen cannot be drawn: a pipe or a file at either end, or a terminal
+    without a cursor.
+    """
     source = sys.stdin if source is None else source
     out = sys.stdout if out is None else out
     term = os.environ.get("TERM", "") if term is None else term
@@ -24,7 +26,8 @@ def needs_plain(
 def choose_screen(
     plain: bool = False, look: str = "dark", help_lines: tuple[str, ...] = ()
 ) -> ScreenPort:
-    """Plain lines where they are asked for or needed, else the full screen in this look ("dark" or "light").
+    """Plain lines where they are asked for or needed, else the full screen in this look ("dark" or
+    "light").
 
     Colours are left out by themselves where the environment sets NO_COLOR (no-color.org).
     """

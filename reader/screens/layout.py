@@ -1,4 +1,6 @@
-"""Layout: what is shown and the size of the terminal in, the rows of the screen out. Pure; any size from 1x1."""
+"""Layout: what is shown and the size of the terminal in, the rows of the screen out. Pure; any size
+from 1x1.
+"""
 
 from __future__ import annotations
 
@@ -12,7 +14,9 @@ from reader.wording.shown import Shown
 
 @dataclass(frozen=True, slots=True)
 class Sheet:
-    """A whole screen: exactly as many rows as asked for, none wider. pages: how many the step takes, at least 1."""
+    """A whole screen: exactly as many rows as asked for, none wider. pages: how many the step
+    takes, at least 1.
+    """
 
     rows: tuple[Row, ...]
     pages: int
@@ -20,7 +24,9 @@ class Sheet:
 
 @dataclass(frozen=True, slots=True)
 class _Way:
-    """One way to draw the step: large text in dots of this scale, 0 for plain; brief words, or all of them."""
+    """One way to draw the step: large text in dots of this scale, 0 for plain; brief words, or all
+    of them.
+    """
 
     scale: int
     brief: bool = False
@@ -31,7 +37,9 @@ _WAYS = (_Way(2), _Way(1), _Way(1, brief=True), _Way(0))
 
 
 def lay_out(shown: Shown, width: int, height: int, page: int = 0) -> Sheet:
-    """The screen for a terminal of width x height; page counts from 0 where a long step takes several."""
+    """The screen for a terminal of width x height; page counts from 0 where a long step takes
+    several.
+    """
     width, height = max(1, width), max(1, height)
     top, bottom = head(shown, width, height), foot(shown, width, height)
     free = max(1, height - len(top) - len(bottom))
@@ -91,7 +99,8 @@ def _paged(
     page = min(max(0, page), pages - 1)
     piece = [_line(words, "step", side) for words in lines[page * deep : (page + 1) * deep]]
     more = f"Page {page + 1} of {pages}: up or down"
-    return [*piece, *([_line(more[: max(0, width - side)], "notice", side)] * (room > 1)), *count][:room], pages
+    turn = [_line(more[: max(0, width - side)], "notice", side)] if room > 1 else []
+    return [*piece, *turn, *count][:room], pages
 
 
 def _line(text: str, role: str, side: int) -> Row:

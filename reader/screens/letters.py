@@ -1,7 +1,8 @@
 """Large letters: a line of text in, rows of block characters out, four or five terminal rows high.
 
-The letters are our own, drawn below: seven dots from the foot of a letter to the head of a capital, two more under the
-line. A dot is one column wide and half a row high, which is square in most terminals; two dots share a cell.
+The letters are our own, drawn below: seven dots from the foot of a letter to the head of a capital,
+two more under the line. A dot is one column wide and half a row high, which is square in most
+terminals; two dots share a cell.
 """
 
 from __future__ import annotations
@@ -10,7 +11,8 @@ import unicodedata
 from functools import cache
 
 HEIGHT = 5
-"""Terminal rows of a line of large letters, the space under it included (nine dots and one empty)."""
+"""Terminal rows of a line of large letters, the space under it included (nine dots and one empty).
+"""
 
 DOTS = 2 * HEIGHT
 
@@ -62,7 +64,9 @@ O     P    Q    R    S    T     U    V     W     X     Y     Z     0    1   2   
 .... .... .... . #. . #. . .... . ... ... .. .. .. .. .... ..... ... .... ... ..... .... ..... ...
 """
 
-_SAME = str.maketrans({"’": "'", "‘": "'", "“": '"', "”": '"', "–": "-", "—": "-", "−": "-", "′": "'"})
+_SAME = str.maketrans(
+    {"’": "'", "‘": "'", "“": '"', "”": '"', "–": "-", "—": "-", "−": "-", "′": "'"}
+)
 _SPACE = 2
 _CELL = {(False, False): " ", (True, False): "▀", (False, True): "▄", (True, True): "█"}
 
@@ -79,7 +83,9 @@ def _glyphs() -> dict[str, tuple[str, ...]]:
 
 
 def spelt_large(text: str) -> str | None:
-    """The text in letters that are drawn (typographic quotes and accents made plain), None where one is missing."""
+    """The text in letters that are drawn (typographic quotes and accents made plain), None where
+    one is missing.
+    """
     plain = unicodedata.normalize("NFKD", text.translate(_SAME)).replace("⁄", "/")
     plain = "".join(letter for letter in plain if not unicodedata.combining(letter))
     return plain if all(letter == " " or letter in _glyphs() for letter in plain) else None
@@ -94,9 +100,11 @@ def width(text: str, scale: int = 1) -> int:
 
 
 def draw(text: str, scale: int = 1) -> tuple[str, ...]:
-    """HEIGHT x scale terminal rows, all of width(text, scale) columns; letters not drawn become a space.
+    """HEIGHT x scale terminal rows, all of width(text, scale) columns; letters not drawn become a
+    space.
 
-    scale: 1 for two dots a cell, 2 and more for whole cells, that many columns and half as many rows a dot.
+    scale: 1 for two dots a cell, 2 and more for whole cells, that many columns and half as many
+    rows a dot.
     """
     dots = _dots(text)
     wide = ["".join(dot * scale for dot in row) for row in dots]
@@ -116,7 +124,9 @@ def _dots(text: str) -> list[str]:
 
 
 def wrap(text: str, columns: int, scale: int = 1) -> list[str] | None:
-    """The text broken at spaces into lines that fit; None where a single word doesn't, or a letter isn't drawn."""
+    """The text broken at spaces into lines that fit; None where a single word doesn't, or a letter
+    isn't drawn.
+    """
     plain = spelt_large(text)
     if plain is None:
         return None

@@ -1,4 +1,6 @@
-"""LineSource: reads what is typed, as single keys from a terminal and as lines from anything else, until woken."""
+"""LineSource: reads what is typed, as single keys from a terminal and as lines from anything else,
+until woken.
+"""
 
 from __future__ import annotations
 
@@ -12,6 +14,8 @@ from collections.abc import Iterator
 from typing import TextIO
 
 from reader.screens.typed import Words, from_keys, from_line
+
+_Mode = list[int | list[bytes | int]]
 
 END = "ctrl+d"
 WORDS_KEYS = (":", "f3")
@@ -35,7 +39,9 @@ class LineSource:
         self._wake.write(b".")
 
     def typed(self) -> Iterator[str | Words]:
-        """Keys and words as they are typed, "ctrl+d" once at the end of the stream, then nothing until woken."""
+        """Keys and words as they are typed, "ctrl+d" once at the end of the stream, then nothing
+        until woken.
+        """
         try:
             descriptor = self._stream.fileno()
         except (OSError, ValueError):
@@ -73,7 +79,7 @@ class LineSource:
                 return
 
     def _keys(self, descriptor: int) -> Iterator[str | Words]:
-        before = termios.tcgetattr(descriptor)
+        before: _Mode = termios.tcgetattr(descriptor)
         tty.setcbreak(descriptor, termios.TCSADRAIN)
         try:
             while (piece := self._piece(descriptor)) is not None:
@@ -85,7 +91,7 @@ class LineSource:
         finally:
             termios.tcsetattr(descriptor, termios.TCSADRAIN, before)
 
-    def _words(self, descriptor: int, cooked: list[object]) -> str | Words:
+    def _words(self, descriptor: int, cooked: _Mode) -> str | Words:
         """A line of words, typed with echo and the terminal's own corrections."""
         termios.tcsetattr(descriptor, termios.TCSADRAIN, cooked)
         try:

@@ -1,11 +1,14 @@
-"""Palette: the colours of the dark and the light look, in pairs that are read together, with their contrast."""
+"""Palette: the colours of the dark and the light look, in pairs that are read together, with their
+contrast.
+"""
 
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
 
 LEAST_CONTRAST = 7.0
-"""Every pair keeps the enhanced contrast for text: WCAG 2.2, success criterion 1.4.6 (level AAA)."""
+"""Every pair keeps the enhanced contrast for text: WCAG 2.2, success criterion 1.4.6 (level AAA).
+"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +84,8 @@ LOOKS = {look.name: look for look in (DARK, LIGHT)}
 def luminance(colour: str) -> float:
     """Relative luminance of "#rrggbb", 0 black to 1 white.
 
-    Source: WCAG 2.2, definition of relative luminance (www.w3.org/TR/WCAG22/#dfn-relative-luminance).
+    Source: WCAG 2.2, definition of relative luminance (www.w3.org/TR/WCAG22/#dfn-relative-
+    luminance).
     """
     red, green, blue = (int(colour[i : i + 2], 16) / 255 for i in (1, 3, 5))
     return 0.2126 * _linear(red) + 0.7152 * _linear(green) + 0.0722 * _linear(blue)

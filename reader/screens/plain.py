@@ -1,4 +1,6 @@
-"""PlainScreen: append-only lines, one fact a line, nothing drawn twice; for screen readers, pipes and old terminals."""
+"""PlainScreen: append-only lines, one fact a line, nothing drawn twice; for screen readers, pipes
+and old terminals.
+"""
 
 from __future__ import annotations
 
@@ -16,7 +18,9 @@ from reader.wording.shown import Shown
 
 
 class PlainScreen:
-    """Keeps ScreenPort with lines on a stream. Words that were just printed are not printed again as a fact."""
+    """Keeps ScreenPort with lines on a stream. Words that were just printed are not printed again
+    as a fact.
+    """
 
     def __init__(self, source: TextIO | None = None, out: TextIO | None = None) -> None:
         self._out = sys.stdout if out is None else out
@@ -51,7 +55,9 @@ class PlainScreen:
                 self._print(f"Heard: {one_line(text)}")
 
     def run(self, on_key: OnKey, on_words: OnWords | None = None) -> None:
-        """Reads keys and words until `close`; control-C is the key "ctrl+c", a second one ends the program."""
+        """Reads keys and words until `close`; control-C is the key "ctrl+c", a second one ends the
+        program.
+        """
         interrupted = False
         while not self._closed.is_set():
             try:
@@ -98,7 +104,9 @@ class PlainScreen:
 
 
 def writable(line: str, encoding: str | None) -> str:
-    """The line in letters the stream can write: fractions and accents made plain, the rest as \\u codes."""
+    """The line in letters the stream can write: fractions and accents made plain, the rest as \\u
+    codes.
+    """
     try:
         line.encode(encoding or "utf-8")
     except (UnicodeEncodeError, LookupError):
@@ -115,4 +123,3 @@ def _bare(text: str) -> str:
 
 def _takes_single_keys(source: TextIO) -> bool:
     return source.isatty() and os.environ.get("TERM", "dumb") not in ("", "dumb", "unknown")
-

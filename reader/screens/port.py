@@ -1,4 +1,4 @@
-"""ScreenPort: what the loop asks of a screen; the Textual screen and the plain lines both keep it."""
+"""ScreenPort: what the loop asks of a screen; the full screen and the plain lines keep it."""
 
 from __future__ import annotations
 
@@ -11,19 +11,23 @@ if TYPE_CHECKING:
 OnKey = Callable[[str], None]
 """Gets the name of a key the maker pressed.
 
-A printable key is its own character ("n", "?", "5"); the others are "space", "enter", "escape", "tab", "backspace",
-"delete", "insert", "up", "down", "left", "right", "home", "end", "pageup", "pagedown", "f1" to "f12"; with the
-control key held down "ctrl+" stands before ("ctrl+n"). Small letters unless shifted.
+A printable key is its own character ("n", "?", "5"); the others are "space", "enter", "escape",
+"tab", "backspace", "delete", "insert", "up", "down", "left", "right", "home", "end", "pageup",
+"pagedown", "f1" to "f12"; with the control key held down "ctrl+" stands before ("ctrl+n"). Small
+letters unless shifted.
 """
 
 OnWords = Callable[[str], None]
-"""Gets words the maker typed instead of speaking, small letters, single spaces ("go to row five")."""
+"""Gets words the maker typed instead of speaking, small letters, single spaces ("go to row five").
+"""
 
 
 class ScreenPort(Protocol):
-    """A screen. `run` blocks in the main thread; everything else may be called from any thread, at any time.
+    """A screen. `run` blocks in the main thread; everything else may be called from any thread, at
+    any time.
 
-    Before `run` has begun and after `close`, show and the two lines are remembered or dropped, never an error.
+    Before `run` has begun and after `close`, show and the two lines are remembered or dropped,
+    never an error.
     """
 
     def show(self, view: View) -> None:
@@ -39,9 +43,11 @@ class ScreenPort(Protocol):
         ...
 
     def run(self, on_key: OnKey, on_words: OnWords | None = None) -> None:
-        """Gives keys and typed words to the callbacks until `close`, or until the terminal's end is reached.
+        """Gives keys and typed words to the callbacks until `close`, or until the terminal's end is
+        reached.
 
-        At the terminal's end (control-D, a closed pipe) the key "ctrl+d" is given once, then `close` is waited for.
+        At the terminal's end (control-D, a closed pipe) the key "ctrl+d" is given once, then
+        `close` is waited for.
         """
         ...
 

@@ -47,7 +47,9 @@ def margin(width: int) -> int:
 
 
 def broken(text: str, width: int) -> list[str]:
-    """The text in lines of at most `width` columns, broken at spaces, words longer than a line within; [] for none."""
+    """The text in lines of at most `width` columns, broken at spaces, words longer than a line
+    within; [] for none.
+    """
     lines: list[str] = []
     for word in one_line(text).split():
         if lines and cell_len(lines[-1]) + 1 + cell_len(word) <= width:
@@ -59,7 +61,7 @@ def broken(text: str, width: int) -> list[str]:
 
 
 def cut(text: str, width: int) -> str:
-    """The text in one line of at most `width` columns; three dots stand where words were left out."""
+    """The text in one line of at most `width` columns; three dots stand for words left out."""
     plain = one_line(text)
     if cell_len(plain) <= width:
         return plain

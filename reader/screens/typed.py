@@ -5,21 +5,73 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 KEY_NAMES = {
-    "space", "enter", "escape", "tab", "backspace", "delete", "insert", "up", "down", "left", "right",
-    "home", "end", "pageup", "pagedown", *(f"f{n}" for n in range(1, 13)),
-}  # fmt: skip
+    "space",
+    "enter",
+    "escape",
+    "tab",
+    "backspace",
+    "delete",
+    "insert",
+    "up",
+    "down",
+    "left",
+    "right",
+    "home",
+    "end",
+    "pageup",
+    "pagedown",
+    *(f"f{n}" for n in range(1, 13)),
+}
 
 _SEQUENCES = {
-    "[A": "up", "[B": "down", "[C": "right", "[D": "left", "[H": "home", "[F": "end",
-    "OA": "up", "OB": "down", "OC": "right", "OD": "left", "OH": "home", "OF": "end",
-    "[1~": "home", "[4~": "end", "[2~": "insert", "[3~": "delete", "[5~": "pageup", "[6~": "pagedown",
-    "OP": "f1", "OQ": "f2", "OR": "f3", "OS": "f4", "[11~": "f1", "[12~": "f2", "[13~": "f3", "[14~": "f4",
-    "[15~": "f5", "[17~": "f6", "[18~": "f7", "[19~": "f8", "[20~": "f9", "[21~": "f10", "[23~": "f11",
+    "[A": "up",
+    "[B": "down",
+    "[C": "right",
+    "[D": "left",
+    "[H": "home",
+    "[F": "end",
+    "OA": "up",
+    "OB": "down",
+    "OC": "right",
+    "OD": "left",
+    "OH": "home",
+    "OF": "end",
+    "[1~": "home",
+    "[4~": "end",
+    "[2~": "insert",
+    "[3~": "delete",
+    "[5~": "pageup",
+    "[6~": "pagedown",
+    "OP": "f1",
+    "OQ": "f2",
+    "OR": "f3",
+    "OS": "f4",
+    "[11~": "f1",
+    "[12~": "f2",
+    "[13~": "f3",
+    "[14~": "f4",
+    "[15~": "f5",
+    "[17~": "f6",
+    "[18~": "f7",
+    "[19~": "f8",
+    "[20~": "f9",
+    "[21~": "f10",
+    "[23~": "f11",
     "[24~": "f12",
-}  # fmt: skip
-"""What a terminal sends for keys without a letter (ECMA-48 sequences as xterm and the Linux console send them)."""
+}
+"""What a terminal sends for keys without a letter (ECMA-48 sequences as xterm and the Linux console
+send them).
+"""
 
-_SINGLE = {" ": "space", "\r": "enter", "\n": "enter", "\t": "tab", "\x1b": "escape", "\x7f": "backspace", "\x08": "backspace"}
+_SINGLE = {
+    " ": "space",
+    "\r": "enter",
+    "\n": "enter",
+    "\t": "tab",
+    "\x1b": "escape",
+    "\x7f": "backspace",
+    "\x08": "backspace",
+}
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,6 @@
-"""Show: what is shown in, plain lines out, one fact a line; the one source for the screen and the plain lines."""
+"""Show: what is shown in, plain lines out, one fact a line; the one source for the screen and the
+plain lines.
+"""
 
 from __future__ import annotations
 
@@ -13,7 +15,8 @@ _EARS = {
 
 
 def facts(shown: Shown) -> dict[str, str]:
-    """Each fact as one line by its name, in the order it is read; facts that are not there are left out.
+    """Each fact as one line by its name, in the order it is read; facts that are not there are left
+    out.
 
     The lines begin with the fact's own word, so that they make sense alone.
     """
@@ -38,7 +41,9 @@ def lines(shown: Shown) -> tuple[str, ...]:
 
 
 def news(before: Shown | None, now: Shown) -> tuple[str, ...]:
-    """The lines that are new or different since the moment before; all of them where there was none."""
+    """The lines that are new or different since the moment before; all of them where there was
+    none.
+    """
     if before is None:
         return lines(now)
     known = set(lines(before))
@@ -52,13 +57,17 @@ def news(before: Shown | None, now: Shown) -> tuple[str, ...]:
 
 
 def one_line(text: str) -> str:
-    """The text with single spaces and without letters that would move a cursor or turn the line around."""
+    """The text with single spaces and without letters that would move a cursor or turn the line
+    around.
+    """
     visible = "".join(letter if letter.isprintable() else " " for letter in text)
     return " ".join(visible.split())
 
 
 def help_lines(table: tuple[tuple[str, str, str], ...]) -> tuple[str, ...]:
-    """One line a command: what it does, what to say, which key; from (purpose, phrase, key) with "" for what is missing."""
+    """One line a command: what it does, what to say, which key; from (purpose, phrase, key) with ""
+    for what is missing.
+    """
     return tuple(_help_line(*row) for row in table)
 
 

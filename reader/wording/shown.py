@@ -1,4 +1,6 @@
-"""Shown: what a screen shows, as words and numbers; made once from the state, drawn by every screen."""
+"""Shown: what a screen shows, as words and numbers; made once from the state, drawn by every
+screen.
+"""
 
 from __future__ import annotations
 
@@ -19,11 +21,12 @@ class Ear(Enum):
 class Shown:
     """One moment of the work.
 
-    title: the pattern's. part, row: "Tower", "Round 4". passes: "pass 2 of 3", "" outside repeats. step: the
-    present step in full words; brief: the same in few. done, total: stitches of this row, None where unknown.
-    counted: what is counted. question: a question waiting for yes or no, "" for none. answer: what the program said
-    last, where that is not the step. notices: what comes. trouble: what needs mending. ready: (key, what it does)
-    for the commands that make sense now, most wanted first.
+    title: the pattern's. part, row: "Tower", "Round 4". passes: "pass 2 of 3", "" outside repeats.
+    step: the present step in full words; brief: the same in few. done, total: stitches of this row,
+    None where unknown. counted: what is counted. question: a question waiting for yes or no, "" for
+    none. answer: what the program said last, where that is not the step. notices: what comes.
+    trouble: what needs mending. ready: (key, what it does) for the commands that make sense now,
+    most wanted first.
     """
 
     title: str
@@ -50,7 +53,9 @@ class Shown:
 
     @property
     def count(self) -> str:
-        """ "8 of 27 done, 19 left"; "8 done" where the total is not known; "" where nothing is counted."""
+        """ "8 of 27 done, 19 left"; "8 done" where the total is not known; "" where nothing is
+        counted.
+        """
         if self.done is None:
             return f"{self.total} {self.counted} in all" if self.total is not None else ""
         if self.total is None:
@@ -58,4 +63,6 @@ class Shown:
         left = self.total - self.done
         if left < 0:
             return f"{self.done} done, {-left} more than the {self.total} there should be"
-        return f"{self.done} of {self.total} done, {left} left" if left else f"all {self.total} done"
+        return (
+            f"{self.done} of {self.total} done, {left} left" if left else f"all {self.total} done"
+        )

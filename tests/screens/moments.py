@@ -7,9 +7,14 @@ from hypothesis import strategies as st
 from reader.wording.shown import Ear, Shown
 
 READY = (
-    ("space", "next"), ("b", "back"), ("r", "again"), ("w", "where am I"), ("h", "how many"), ("p", "pause"),
+    ("space", "next"),
+    ("b", "back"),
+    ("r", "again"),
+    ("w", "where am I"),
+    ("h", "how many"),
+    ("p", "pause"),
     ("f1", "help"),
-)  # fmt: skip
+)
 
 TOWER = Shown(
     title="Harbour Lighthouse Doorstop",

@@ -1,7 +1,9 @@
-"""Pictures of the screen: Textual's SVG in, an SVG that any renderer draws as a terminal would, and a PNG of it.
+"""Pictures of the screen: Textual's SVG in, an SVG that any renderer draws as a terminal would, and
+a PNG of it.
 
-Textual writes a row as one stretched text, in which some renderers swallow spaces, and block characters as letters of a
-font, which leaves seams; here every word stands at its own column and every block is a rectangle.
+Textual writes a row as one stretched text, in which some renderers swallow spaces, and block
+characters as letters of a font, which leaves seams; here every word stands at its own column and
+every block is a rectangle.
 """
 
 from __future__ import annotations
@@ -12,7 +14,8 @@ import subprocess
 from pathlib import Path
 
 _TEXT = re.compile(
-    r'<text class="(?P<style>[^"]+)" x="(?P<x>[\d.]+)" y="(?P<y>[\d.]+)"[^>]*clip-path="[^"]*"[^>]*>'
+    r'<text class="(?P<style>[^"]+)" '
+    r'x="(?P<x>[\d.]+)" y="(?P<y>[\d.]+)"[^>]*clip-path="[^"]*"[^>]*>'
     r"(?P<words>[^<]*)</text>"
 )
 _FILL = re.compile(r"\.(?P<style>[\w-]+) \{ fill: (?P<fill>#\w+)")
@@ -22,7 +25,9 @@ _BLOCKS = {"█": (0.0, 1.0), "▀": (0.0, 0.5), "▄": (0.5, 0.5)}
 
 
 def as_drawn_by_a_terminal(svg: str) -> str:
-    """The same picture with words at their columns and blocks as rectangles, without a window's buttons."""
+    """The same picture with words at their columns and blocks as rectangles, without a window's
+    buttons.
+    """
     fills = {found["style"]: found["fill"] for found in _FILL.finditer(svg)}
     placed = _TEXT.sub(lambda found: _placed(found, fills), svg)
     return _CHROME.sub("", placed)
@@ -44,7 +49,9 @@ def _placed(found: re.Match[str], fills: dict[str, str]) -> str:
             down, tall = _BLOCKS[piece.group()]
             top = y - _BASE + 1.5 + _ROW * down
             size = f'width="{_COLUMN + 0.3:.1f}" height="{_ROW * tall + 0.3:.2f}"'
-            pieces.append(f'<rect x="{at:.1f}" y="{top:.2f}" {size} fill="{fills[found["style"]]}"/>')
+            pieces.append(
+                f'<rect x="{at:.1f}" y="{top:.2f}" {size} fill="{fills[found["style"]]}"/>'
+            )
         else:
             text = html.escape(piece.group())
             pieces.append(f'<text class="{found["style"]}" x="{at:.1f}" y="{y}">{text}</text>')

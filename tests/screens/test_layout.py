@@ -30,7 +30,9 @@ def words(sheet: Sheet) -> str:
 @settings(max_examples=60, deadline=None)
 @given(ANY, st.integers(1, 220), st.integers(1, 70), st.integers(-2, 40))
 def test_any_moment_fits_any_terminal(shown: Shown, width: int, height: int, page: int) -> None:
-    """Exactly the rows asked for, none too wide, every role in the palette, whatever is to be shown."""
+    """Exactly the rows asked for, none too wide, every role in the palette, whatever is to be
+    shown.
+    """
     sheet = lay_out(shown, width, height, page)
     assert len(sheet.rows) == height
     assert all(columns(row) <= width for row in sheet.rows)

@@ -21,7 +21,7 @@ def test_every_pair_keeps_the_enhanced_contrast(look: str, name: str) -> None:
         # WCAG 2.2, note to "contrast ratio": ratios go from 1 to 21; black on white is the far end.
         ("#000000", "#ffffff", 21.0),
         ("#ffffff", "#ffffff", 1.0),
-        # From memory, widely printed: the lightest grey that passes 4.5:1 on white, and the one after it.
+        # From memory, widely printed: the lightest grey that passes 4.5:1, and the next.
         ("#767676", "#ffffff", 4.54),
         ("#777777", "#ffffff", 4.48),
     ],
@@ -33,7 +33,9 @@ def test_contrast_agrees_with_published_ratios(ink: str, ground: str, ratio: flo
 
 
 def test_luminance_of_the_primaries() -> None:
-    """WCAG 2.2, relative luminance: the weights of red, green and blue are 0.2126, 0.7152 and 0.0722."""
+    """WCAG 2.2, relative luminance: the weights of red, green and blue are 0.2126, 0.7152 and
+    0.0722.
+    """
     assert luminance("#ff0000") == pytest.approx(0.2126)
     assert luminance("#00ff00") == pytest.approx(0.7152)
     assert luminance("#0000ff") == pytest.approx(0.0722)

@@ -1,4 +1,6 @@
-"""WorkingApp: the Textual application; keys go out by a callback, what is shown comes in by messages."""
+"""WorkingApp: the Textual application; keys go out by a callback, what is shown comes in by
+messages.
+"""
 
 from __future__ import annotations
 
@@ -108,7 +110,9 @@ class WorkingApp(App[None]):
             self._give_words(event.words)
 
     def action_session_key(self, name: str) -> None:
-        """Gives a key that works everywhere; pressed again with no answer it ends the program at once."""
+        """Gives a key that works everywhere; pressed again with no answer it ends the program at
+        once.
+        """
         if self._asked_to_end:
             self.exit(return_code=130)
             return
@@ -138,5 +142,3 @@ class WorkingApp(App[None]):
             line.focus()
         else:
             self.set_focus(None)
-
-

@@ -1,4 +1,6 @@
-"""FullScreen: keeps ScreenPort with the Textual application; called from the loop's thread, drawn in the main one."""
+"""FullScreen: keeps ScreenPort with the Textual application; called from the loop's thread, drawn
+in the main one.
+"""
 
 from __future__ import annotations
 

@@ -1,4 +1,6 @@
-"""WorkSheet: the one widget of the working screen; draws what the layout gives in the colours of the look."""
+"""WorkSheet: the one widget of the working screen; draws what the layout gives in the colours of
+the look.
+"""
 
 from __future__ import annotations
 
