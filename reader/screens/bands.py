@@ -84,7 +84,7 @@ def message_rows(shown: Shown, width: int, free: int) -> list[Row]:
     room = max(spoken, min(free // 2, free - step))
     rows: list[Row] = []
     for text, role in _messages(shown):
-        lead = [] if not rows or free < 14 else [(Run("", "page"),)]
+        lead = [] if not rows or free < 24 else [(Run("", "page"),)]
         strong = role != "page"
         lines = broken(text, width - 2 * side)
         rows += lead + [(Run(" " * side + line, role, strong),) for line in lines]

@@ -44,10 +44,13 @@ def lay_out(shown: Shown, width: int, height: int, page: int = 0) -> Sheet:
     top, bottom = head(shown, width, height), foot(shown, width, height)
     free = max(1, height - len(top) - len(bottom))
     messages = message_rows(shown, width, free)
-    room = max(1, free - len(messages))
+    # Room for two messages is kept where it can be, so that an answer does not make the step jump.
+    kept = 2 if free >= 14 else 0
+    room = max(1, free - max(kept, len(messages)))
     middle, pages = _middle(shown, width, room, page)
-    spare = max(0, room - len(middle))
-    rows = [*top, *_blank(spare // 2), *middle, *_blank(spare - spare // 2), *messages, *bottom]
+    air = min(height // 14, max(0, room - len(middle)))
+    spare = max(0, free - air - len(middle) - len(messages))
+    rows = [*top, *_blank(air), *middle, *_blank(spare), *messages, *bottom]
     # On the smallest terminals the step is worth more than what stands around it.
     if height < 3:
         rows = middle
@@ -58,12 +61,11 @@ def lay_out(shown: Shown, width: int, height: int, page: int = 0) -> Sheet:
 def _middle(shown: Shown, width: int, room: int, page: int) -> tuple[list[Row], int]:
     """Step and count, as large as the room allows."""
     counts = count_ways(shown, width)
-    air = 2 if room >= 12 else 0
     for way in _WAYS:
         step = _large_step(shown, way, width)
         for count in counts if step is not None else ():
             gap = 1 if count and (room >= 6 or way.scale) else 0
-            if len(step or ()) + gap + len(count) + air <= room:
+            if len(step or ()) + gap + len(count) <= room:
                 return [*(step or ()), *_blank(gap), *count], 1
     return _paged(shown, counts[-1], width, room, page)
 
@@ -98,9 +100,14 @@ def _paged(
     pages = -(-len(lines) // deep)
     page = min(max(0, page), pages - 1)
     piece = [_line(words, "step", side) for words in lines[page * deep : (page + 1) * deep]]
-    more = f"Page {page + 1} of {pages}: up or down"
-    turn = [_line(more[: max(0, width - side)], "notice", side)] if room > 1 else []
+    turn = [_line(_turning(page + 1, pages, width - side), "notice", side)] if room > 1 else []
     return [*piece, *turn, *count][:room], pages
+
+
+def _turning(page: int, pages: int, width: int) -> str:
+    """How far the step has been read, as fully as the width allows."""
+    ways = (f"Page {page} of {pages}: up or down", f"{page} of {pages}, up, down", f"{page}/{pages}")
+    return next((words for words in ways if len(words) <= width), "")
 
 
 def _line(text: str, role: str, side: int) -> Row:

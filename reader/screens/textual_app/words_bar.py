@@ -22,7 +22,7 @@ class WordsBar(Horizontal):
 
     def compose(self) -> ComposeResult:
         """A word of explanation and the line itself."""
-        yield Label("Type words, then enter: ")
+        yield Label("Words: ")
         yield Input(compact=True)
 
     def on_input_submitted(self, event: Input.Submitted) -> None:
