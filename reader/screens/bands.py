@@ -8,7 +8,11 @@ from rich.cells import cell_len
 
 from reader.screens import letters
 from reader.screens.rows import Row, Run, broken, columns, cut, margin
+from reader.wording.show import one_line
 from reader.wording.shown import Ear, Shown
+
+LARGE_ALL_ROWS = 36
+"""Rows of a terminal from which on the place is drawn large as well."""
 
 _MARKS = {Ear.LISTENING: "●", Ear.PAUSED: "‖", Ear.MUTED: "○", Ear.FINISHED: "■"}
 """A second sign beside the word, never instead of it."""
@@ -18,23 +22,43 @@ def head(shown: Shown, width: int, height: int) -> list[Row]:
     """The place in a band of its own, with the title above it where there is room."""
     if height < 4:
         return []
-    rows = []
-    if height >= 28 and shown.title:
-        rows.append(_band([(shown.title, "place", False)], width))
-    right = shown.passes
+    large = _large_place(shown, width) if height >= LARGE_ALL_ROWS else []
+    if large:
+        # The same in plain letters beside the title, for whoever searches or copies the screen.
+        return [_two_ends(shown.title, shown.place, width), *large]
+    rows = [_two_ends(shown.title, "", width)] if height >= 28 and shown.title else []
     left = ", ".join(words for words in (shown.part, shown.row) if words) or shown.title
     inner = width - 2 * margin(width)
-    if cell_len(left) + 2 + cell_len(right) <= inner or not right:
-        gap = " " * max(2, inner - cell_len(left) - cell_len(right))
-        runs = [(cut(left, inner), "place", True)]
-        runs += [(gap, "place", False), (right, "place", True)] if right else []
-        rows.append(_band(runs, width))
-    elif height >= 10:
-        rows += [_band([(cut(words, inner), "place", True)], width) for words in (left, right)]
-    else:
-        short = ", ".join(words for words in (shown.row, right) if words)
-        rows.append(_band([(cut(short, inner), "place", True)], width))
-    return rows
+    if cell_len(left) + 2 + cell_len(shown.passes) <= inner or not shown.passes:
+        return [*rows, _two_ends(left, shown.passes, width, True)]
+    if height >= 10:
+        return [*rows, *(_two_ends(words, "", width, True) for words in (left, shown.passes))]
+    short = ", ".join(words for words in (shown.row, shown.passes) if words)
+    return [*rows, _two_ends(short, "", width, True)]
+
+
+def _two_ends(left: str, right: str, width: int, strong: bool = False) -> Row:
+    """One text at the left edge, another at the right where it fits whole."""
+    inner = width - 2 * margin(width)
+    gap = inner - cell_len(left) - cell_len(right)
+    if not right or gap < 2:
+        return _band([(cut(left, inner), "place", strong)], width)
+    return _band(
+        [(left, "place", strong), (" " * gap, "place", False), (right, "place", True)], width
+    )
+
+
+def _large_place(shown: Shown, width: int) -> list[Row]:
+    """Part, row and pass in large letters, the pass in plain ones where it doesn't fit beside; []
+    for neither.
+    """
+    inner = width - 2 * margin(width)
+    for words, beside in ((shown.place, ""), (f"{shown.part}, {shown.row}", shown.passes)):
+        lines = letters.wrap(words, inner)
+        if lines and len(lines) == 1:
+            drawn = [_band([(row, "place", True)], width) for row in letters.draw(lines[0])]
+            return [*drawn, *([_band([(beside, "place", True)], width)] if beside else [])]
+    return []
 
 
 def foot(shown: Shown, width: int, height: int) -> list[Row]:
@@ -67,9 +91,11 @@ def _figures(shown: Shown, width: int, lead: str) -> list[Row]:
     """ "8 of 27" in large figures, [] where they don't fit."""
     if shown.done is None:
         return []
-    words = f"{shown.done} of {shown.total}" if shown.total is not None else str(shown.done)
-    if letters.width(words) > width:
+    short = f"{shown.done} of {shown.total}" if shown.total is not None else str(shown.done)
+    fitting = [words for words in (shown.count, short) if letters.width(words) <= width]
+    if not fitting:
         return []
+    words = fitting[0]
     # Figures have nothing under the line, so their last row is empty.
     return [(Run(lead + row, "count", True),) for row in letters.draw(words)[:-1]]
 
@@ -87,10 +113,26 @@ def message_rows(shown: Shown, width: int, free: int) -> list[Row]:
         lead = [] if not rows or free < 24 else [(Run("", "page"),)]
         strong = role != "page"
         lines = broken(text, width - 2 * side)
-        rows += lead + [(Run(" " * side + line, role, strong),) for line in lines]
+        rows += lead + [_message(line, role, width, strong) for line in lines]
     if len(rows) <= room:
         return rows
     return [*rows[: room - 1], _shortened(rows[room - 1], width)] if room > 0 else []
+
+
+def large_messages(shown: Shown, width: int, room: int) -> list[Row]:
+    """The most urgent message in large letters and the others plain; [] where that takes more than
+    `room` rows.
+    """
+    first, *others = [*_messages(shown)] or [("", "")]
+    side = margin(width)
+    lines = letters.wrap(one_line(first[0]), width - 2 * side)
+    if not lines:
+        return []
+    drawn = [row for line in lines for row in letters.draw(line)]
+    rows = [_message(row, first[1], width) for row in drawn]
+    for text, role in others:
+        rows += [_message(line, role, width) for line in broken(text, width - 2 * side)]
+    return rows if len(rows) <= room else []
 
 
 def _messages(shown: Shown) -> Iterable[tuple[str, str]]:
@@ -100,6 +142,12 @@ def _messages(shown: Shown) -> Iterable[tuple[str, str]]:
         yield shown.answer, "page"
     for text in (*shown.trouble, *shown.notices):
         yield text, "notice"
+
+
+def _message(words: str, role: str, width: int, strong: bool = True) -> Row:
+    """A row of a message, on its own ground up to both edges."""
+    left = " " * margin(width) + words
+    return (Run(left + " " * max(0, width - cell_len(left)), role, strong),)
 
 
 def _shortened(row: Row, width: int) -> Row:

@@ -7,7 +7,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from reader.screens import letters
-from reader.screens.bands import count_ways, foot, head, message_rows
+from reader.screens.bands import count_ways, foot, head, large_messages, message_rows
 from reader.screens.rows import Row, Run, broken, clipped, margin
 from reader.wording.shown import Shown
 
@@ -49,6 +49,7 @@ def lay_out(shown: Shown, width: int, height: int, page: int = 0) -> Sheet:
     room = max(1, free - max(kept, len(messages)))
     middle, pages = _middle(shown, width, room, page)
     air = min(height // 14, max(0, room - len(middle)))
+    messages = large_messages(shown, width, free - air - len(middle) - 1) or messages
     spare = max(0, free - air - len(middle) - len(messages))
     rows = [*top, *_blank(air), *middle, *_blank(spare), *messages, *bottom]
     # On the smallest terminals the step is worth more than what stands around it.
@@ -106,7 +107,11 @@ def _paged(
 
 def _turning(page: int, pages: int, width: int) -> str:
     """How far the step has been read, as fully as the width allows."""
-    ways = (f"Page {page} of {pages}: up or down", f"{page} of {pages}, up, down", f"{page}/{pages}")
+    ways = (
+        f"Page {page} of {pages}: up or down",
+        f"{page} of {pages}, up, down",
+        f"{page}/{pages}",
+    )
     return next((words for words in ways if len(words) <= width), "")
 
 

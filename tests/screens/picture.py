@@ -20,6 +20,7 @@ _TEXT = re.compile(
 )
 _FILL = re.compile(r"\.(?P<style>[\w-]+) \{ fill: (?P<fill>#\w+)")
 _CHROME = re.compile(r'<circle[^>]*/>|<text[^>]*-title"[^>]*>[^<]*</text>')
+_BOX = re.compile(r'viewBox="0 0 (?P<wide>[\d.]+) (?P<high>[\d.]+)"')
 _COLUMN, _ROW, _BASE = 12.2, 24.4, 20.0
 _BLOCKS = {"█": (0.0, 1.0), "▀": (0.0, 0.5), "▄": (0.5, 0.5)}
 
@@ -30,7 +31,10 @@ def as_drawn_by_a_terminal(svg: str) -> str:
     """
     fills = {found["style"]: found["fill"] for found in _FILL.finditer(svg)}
     placed = _TEXT.sub(lambda found: _placed(found, fills), svg)
-    return _CHROME.sub("", placed)
+    bare = _CHROME.sub("", placed)
+    return _BOX.sub(
+        lambda box: f'viewBox="0 34 {box["wide"]} {float(box["high"]) - 34:.1f}"', bare, 1
+    )
 
 
 def save_png(svg: str, path: Path, pixels_wide: int = 1400) -> None:
