@@ -111,9 +111,8 @@ def message_rows(shown: Shown, width: int, free: int) -> list[Row]:
     rows: list[Row] = []
     for text, role in _messages(shown):
         lead = [] if not rows or free < 24 else [(Run("", "page"),)]
-        strong = role != "page"
         lines = broken(text, width - 2 * side)
-        rows += lead + [_message(line, role, width, strong) for line in lines]
+        rows += lead + [_message(line, role, width) for line in lines]
     if len(rows) <= room:
         return rows
     return [*rows[: room - 1], _shortened(rows[room - 1], width)] if room > 0 else []
@@ -140,21 +139,23 @@ def _messages(shown: Shown) -> Iterable[tuple[str, str]]:
         yield shown.question, "trouble"
     elif shown.answer:
         yield shown.answer, "page"
-    for text in (*shown.trouble, *shown.notices):
+    for text in shown.trouble:
+        yield f"Look out: {text}", "notice"
+    for text in shown.notices:
         yield text, "notice"
 
 
-def _message(words: str, role: str, width: int, strong: bool = True) -> Row:
+def _message(words: str, role: str, width: int) -> Row:
     """A row of a message, on its own ground up to both edges."""
     left = " " * margin(width) + words
-    return (Run(left + " " * max(0, width - cell_len(left)), role, strong),)
+    return (Run(left + " " * max(0, width - cell_len(left)), role, True),)
 
 
 def _shortened(row: Row, width: int) -> Row:
     """A row that ends in three dots, since more would follow."""
     text = "".join(run.text for run in row).rstrip()
     room = max(0, width - margin(width) - 3)
-    return (Run(text[:room].rstrip() + "..."[: max(0, width)], row[0].role, row[0].strong),)
+    return (Run(text[:room].rstrip(" .,;:") + "..."[: max(0, width)], row[0].role, row[0].strong),)
 
 
 def _state(shown: Shown, width: int) -> Row:
@@ -163,7 +164,10 @@ def _state(shown: Shown, width: int) -> Row:
     row: list[Run] = [Run(" " * margin(width) + cut(state, inner), "state", True)]
     left = inner - cell_len(state) - 2
     if shown.heard and left >= 8:
-        row.append(Run("  " + cut(shown.heard, left), "quiet"))
+        heard = f"Heard: {shown.heard}"
+        row.append(
+            Run("  " + cut(heard if cell_len(heard) <= left else shown.heard, left), "quiet")
+        )
     return tuple(row)
 
 

@@ -63,7 +63,7 @@ def test_forty_by_twelve_as_picture() -> None:
         "  ▀▀     ▀▀  ▀     ▀▀▀▀  ▀\n"
         " 9 of 27 done, 18 left\n"
         " After round 4, change to red.\n"
-        " ● Listening  next\n"
+        " ● Listening  Heard: next\n"
         " space  next  b  back  f1  help"
     )
 
