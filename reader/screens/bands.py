@@ -14,7 +14,7 @@ from reader.wording.shown import Ear, Shown
 LARGE_ALL_ROWS = 36
 """Rows of a terminal from which on the place is drawn large as well."""
 
-_MARKS = {Ear.LISTENING: "●", Ear.PAUSED: "‖", Ear.MUTED: "○", Ear.FINISHED: "■"}
+_MARKS = {Ear.LISTENING: "●", Ear.PAUSED: "||", Ear.MUTED: "○", Ear.FINISHED: "■"}
 """A second sign beside the word, never instead of it."""
 
 

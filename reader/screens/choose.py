@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import codecs
 import os
 import sys
 from typing import TextIO
@@ -14,13 +15,15 @@ _LINES_ONLY = ("", "dumb", "unknown")
 def needs_plain(
     source: TextIO | None = None, out: TextIO | None = None, term: str | None = None
 ) -> bool:
-    """True where a full screen cannot be drawn: a pipe or a file at either end, or a terminal
-    without a cursor.
+    """True where a full screen cannot be drawn: a pipe or a file at either end, a terminal
+    without a cursor, or one that cannot write block letters.
     """
     source = sys.stdin if source is None else source
     out = sys.stdout if out is None else out
     term = os.environ.get("TERM", "") if term is None else term
-    return not (source.isatty() and out.isatty()) or term in _LINES_ONLY
+    if not (source.isatty() and out.isatty()) or term in _LINES_ONLY:
+        return True
+    return codecs.lookup(getattr(out, "encoding", None) or "ascii").name != "utf-8"
 
 
 def choose_screen(

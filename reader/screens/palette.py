@@ -71,9 +71,9 @@ LIGHT = Look(
     place=Pair(_INK, _LINEN),
     count=Pair("#00503c", _SAILCLOTH),
     unfilled=Pair("#46524f", _SAILCLOTH),
-    notice=Pair("#6b3a00", _SAILCLOTH),
+    notice=Pair("#5a2e00", _SAILCLOTH),
     trouble=Pair("#fff8f2", "#7a1f0c"),
-    state=Pair("#003f73", _SAILCLOTH),
+    state=Pair("#00335f", _SAILCLOTH),
     keys=Pair("#22292b", _LINEN),
     key_cap=Pair("#faf6ea", "#2c3a3d"),
 )

@@ -193,7 +193,11 @@ def test_without_colour_the_same_words_stand(monkeypatch: pytest.MonkeyPatch) ->
 def headless(monkeypatch: pytest.MonkeyPatch) -> None:
     """Lets the application run without a terminal."""
     run = WorkingApp.run
-    monkeypatch.setattr(WorkingApp, "run", lambda app: run(app, headless=True, size=(80, 24)))
+
+    def run_headless(app: WorkingApp, mouse: bool) -> None:
+        run(app, headless=True, size=(80, 24), mouse=mouse)
+
+    monkeypatch.setattr(WorkingApp, "run", run_headless)
 
 
 def test_the_loop_may_show_from_its_own_thread(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import pytest
+from rich.color import Color, ColorSystem
+from rich.style import Style
+from textual.filter import monochrome_style
 
 from reader.screens.palette import LEAST_CONTRAST, LOOKS, Look, Pair, contrast, luminance
 
@@ -44,6 +47,30 @@ def test_luminance_of_the_primaries() -> None:
 def test_a_faint_pair_would_be_seen() -> None:
     """The check above can fail."""
     assert contrast(Pair("#888888", "#ffffff")) < LEAST_CONTRAST
+
+
+@pytest.mark.parametrize(("look", "name"), PAIRS)
+def test_the_contrast_holds_in_terminals_of_256_colours(look: str, name: str) -> None:
+    """Where the terminal rounds the colours to its own, the pair can still be read: 7:1 as well."""
+    pair = LOOKS[look].pairs()[name]
+    rounded = Pair(*(_in_256(colour) for colour in (pair.ink, pair.ground)))
+    assert contrast(rounded) >= LEAST_CONTRAST
+
+
+@pytest.mark.parametrize(("look", "name"), PAIRS)
+def test_the_contrast_holds_without_colour(look: str, name: str) -> None:
+    """With NO_COLOR the greys that are left are as far apart."""
+    pair = LOOKS[look].pairs()[name]
+    grey = monochrome_style(Style(color=pair.ink, bgcolor=pair.ground))
+    assert grey.color is not None
+    assert grey.bgcolor is not None
+    shades = Pair(grey.color.get_truecolor().hex, grey.bgcolor.get_truecolor().hex)
+    assert contrast(shades) >= LEAST_CONTRAST
+
+
+def _in_256(colour: str) -> str:
+    near = Color.parse(colour).downgrade(ColorSystem.EIGHT_BIT)
+    return near.get_truecolor().hex
 
 
 def test_each_look_has_a_pair_for_every_role() -> None:

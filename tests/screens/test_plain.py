@@ -200,3 +200,16 @@ def test_plain_is_chosen_where_a_screen_cannot_be_drawn() -> None:
         assert needs_plain(terminal, io.StringIO(), "xterm")
         assert needs_plain(io.StringIO(), terminal, "xterm")
     os.close(ours)
+
+
+def test_plain_is_chosen_where_block_letters_cannot_be_written() -> None:
+    """A terminal of an old character set gets lines instead of an error."""
+    ours, theirs = pty.openpty()
+    with (
+        os.fdopen(theirs, "r") as source,
+        os.fdopen(os.dup(theirs), "w", encoding="latin-1") as old,
+        os.fdopen(os.dup(theirs), "w", encoding="utf-8") as new,
+    ):
+        assert needs_plain(source, old, "xterm")
+        assert not needs_plain(source, new, "xterm")
+    os.close(ours)

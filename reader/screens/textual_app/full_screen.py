@@ -51,7 +51,8 @@ class FullScreen:
             if self._closed:
                 return
             self._app = app
-        app.run()
+        # Without the mouse the terminal's own marking and copying go on working.
+        app.run(mouse=False)
         with self._lock:
             self._app = None
         if app.return_code == 130:
