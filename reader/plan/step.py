@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import Enum
 
@@ -37,6 +38,20 @@ class Notice:
 
 
 @dataclass(frozen=True, slots=True)
+class Reading:
+    """How the words of this pattern are to be read: its craft and terms, its own abbreviations, the chosen size.
+
+    key: abbreviation in lower case -> its meaning. size: which of `sizes` (their names) is made, 0-based.
+    """
+
+    craft: str = "crochet"
+    terms: str = "US"
+    key: tuple[tuple[str, str], ...] = ()
+    size: int = 0
+    sizes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Step:
     """One instruction to say.
 
@@ -64,8 +79,9 @@ class Step:
 class PlanRow:
     """One row of the plan with its smallest steps.
 
-    label: "Row 3". count_before/count: stitches before and after. groups: the smallest steps. phrases: start indexes
-    of phrases within groups. notices: said when the row begins. warning: a problem of this row in one sentence, or "".
+    label: "Row 3". count_before/count: stitches before and after. groups: the smallest steps, made when first
+    looked at. phrases: start indexes of phrases within groups. notices: said when the row begins. warning: a
+    problem of this row in one sentence, or "". colour: the yarn the row begins with. reading: how its words are read.
     """
 
     kind: RowKind
@@ -75,14 +91,15 @@ class PlanRow:
     written: str
     count_before: int | None
     count: int | None
-    groups: tuple[Step, ...]
-    phrases: tuple[int, ...]
+    groups: Sequence[Step]
+    phrases: Sequence[int]
     notices: tuple[Notice, ...] = ()
     warning: str = ""
     side: str = ""
     colour: str = ""
     of: str = ""
     assumed: tuple[str, ...] = ()
+    reading: Reading = Reading()
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,203 @@
+"""The rows of a part in, the same rows with what must be known before each of them out."""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_left
+from dataclasses import replace
+
+from reader.plan.step import Notice, PlanRow, RowKind
+
+COLOUR_AHEAD = 2
+"""Work rows before a colour change at which it is first named. Our own judgement."""
+
+MARKER_AGAIN = 6
+"""Work rows after which a marker is named again. Our own judgement."""
+
+CLOSING = 10
+"""Stitches at which a hollow piece can hardly be filled any more. Our own judgement."""
+
+SAME_TIME = re.compile(r"\bat (?:the )?same time\b", re.IGNORECASE)
+MEASURE = re.compile(r"\bmeasures?\b[^.;]*|\buntil\b[^.;]*?\b(?:long|tall|wide|from)\b", re.IGNORECASE)
+LENGTH = re.compile(r"\d[\d./½¼¾⅓⅔⅛ ]*\s?(?:\"|”|″|in\b|inch|cm\b|mm\b)", re.IGNORECASE)
+MARKER = re.compile(r"\bplace (?:a |the )?(?:stitch )?markers?\b|\bPM\b|\bmark the first\b", re.IGNORECASE)
+MARKER_EXACT = re.compile(r"\bpm\b")
+TAIL = re.compile(r"\blong (?:tail|end)|\b(?:leav(?:e|ing)) (?:an? )?[^.;,]{0,24}(?:tail|end)\b", re.IGNORECASE)
+FILL = re.compile(r"\bstuff|\bfill(?:ing)?\b|\beyes\b|\bpellets\b", re.IGNORECASE)
+CHANGE = re.compile(
+    r"\b(?:change to|switch to|join|attach|with|using|in)\s+(?:colou?r\s+)?"
+    r"(?P<name>[A-H]\b|MC\b|CC\d?\b|(?:dark |light |pale |bright )?(?:red|white|blue|green|yellow|grey|gray|black|brown|"
+    r"pink|orange|purple|cream|navy|gold|silver|beige|ecru|rose|lilac|teal|turquoise|maroon|tan|ivory)\b)",
+    re.IGNORECASE,
+)
+
+
+def with_notices(rows: tuple[PlanRow, ...], part: str) -> tuple[PlanRow, ...]:
+    """The rows with their notices; every notice stands at or before the row that it affects, never after.
+
+    part: the part's name, said with its last row.
+    """
+    worked = [index for index, row in enumerate(rows) if row.kind is RowKind.WORK]
+    if not worked:
+        return rows
+    found: dict[int, list[Notice]] = {}
+    for finder in (_colours, _same_time, _measures, _markers, _turns, _decreases, _tails, _filling):
+        for index, notice in finder(rows, worked):
+            if notice not in found.setdefault(index, []):
+                found[index].append(notice)
+    last = _last_row(rows, worked, part)
+    if last:
+        found.setdefault(worked[-1], []).append(last)
+    return tuple(
+        replace(row, notices=tuple(found[index])) if index in found else row
+        for index, row in enumerate(rows)
+    )
+
+
+Found = list[tuple[int, Notice]]
+
+
+def _noun(row: PlanRow) -> str:
+    return "round" if row.is_round else "row"
+
+
+def _coming(rows: tuple[PlanRow, ...], worked: list[int], at: int, ahead: int) -> str:
+    """ "in the next row" or "in two rows", as seen `ahead` work rows before the at-th work row."""
+    noun = _noun(rows[worked[at]])
+    return f"in the next {noun}" if ahead == 1 else f"in {ahead} {noun}s"
+
+
+def _before(worked: list[int], index: int) -> int:
+    """How many work rows stand before the row at `index`."""
+    return bisect_left(worked, index)
+
+
+def _colours(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
+    found: Found = []
+    changes = _changes(rows, worked)
+    for at, colour in changes:
+        for ahead in (COLOUR_AHEAD, 1):
+            busy = any(at - ahead <= other < at for other, _ in changes)
+            if at - ahead < 0 or (ahead == COLOUR_AHEAD and busy):
+                continue
+            text = f"{colour} comes {_coming(rows, worked, at, ahead)}"
+            found.append((worked[at - ahead], Notice("colour", f"Colour change ahead: {text}.", ahead)))
+    return found
+
+
+def _changes(rows: tuple[PlanRow, ...], worked: list[int]) -> list[tuple[int, str]]:
+    """(which work row, its new colour) for every work row after the first that begins in another colour."""
+    found: dict[int, str] = {}
+    now = rows[worked[0]].colour
+    for at, index in enumerate(worked[1:], start=1):
+        row = rows[index]
+        if row.colour and row.colour != now:
+            found[at] = row.colour
+            now = row.colour
+        since = worked[at - 1] + 1
+        for remark in rows[since:index]:
+            change = CHANGE.search(remark.written)
+            if change and at not in found:
+                found[at] = now = change.group("name")
+    return sorted(found.items())
+
+
+def _same_time(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
+    """Named at the row before the words and at the first row after them, and at the first row of the part."""
+    found: Found = []
+    for index, row in enumerate(rows):
+        if not SAME_TIME.search(row.written):
+            continue
+        before = _before(worked, index)
+        text = f"Two things go on at the same time here: {row.written}"
+        places = {worked[max(0, before - 1)], worked[min(before, len(worked) - 1)]}
+        found += [(at, Notice("same time", text, 1 if at < index else 0)) for at in sorted(places)]
+    return found
+
+
+def _measures(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
+    found: Found = []
+    for index, row in enumerate(rows):
+        words = MEASURE.search(row.written)
+        if not words or not LENGTH.search(row.written):
+            continue
+        before = _before(worked, index)
+        text = "Measure here, do not count rows: " + words.group().strip() + "."
+        if row.kind is RowKind.WORK:
+            found.append((index, Notice("measure", text, 0)))
+        if before > 0:
+            found.append((worked[before - 1], Notice("measure", f"Next, a length in place of a count. {text}", 1)))
+    return found
+
+
+def _markers(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
+    found: Found = []
+    last = -MARKER_AGAIN
+    for at, index in enumerate(worked):
+        row = rows[index]
+        wanted = MARKER.search(row.written) or MARKER_EXACT.search(row.written)
+        if not wanted or at - last < MARKER_AGAIN:
+            continue
+        last = at
+        if at == 0:
+            found.append((index, Notice("marker", "Have a stitch marker ready.", 0)))
+        else:
+            text = f"You need a stitch marker {_coming(rows, worked, at, 1)}."
+            found.append((worked[at - 1], Notice("marker", text, 1)))
+    return found
+
+
+def _turns(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
+    """The first turned row after rows that were not turned."""
+    turned = [bool(re.search(r"\bturn\b", rows[index].written, re.IGNORECASE)) for index in worked]
+    for at, index in enumerate(worked):
+        if turned[at] and at > 0 and not any(turned[:at]):
+            text = f"From this {_noun(rows[index])} on, the work is turned."
+            return [(index, Notice("turn", text, 0))]
+    return []
+
+
+def _decreases(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
+    """The first row that has fewer stitches than the one before it, named one row earlier."""
+    for at, index in enumerate(worked):
+        row = rows[index]
+        if at > 0 and row.count and row.count_before and row.count < row.count_before:
+            text = f"The decreases begin {_coming(rows, worked, at, 1)}."
+            return [(worked[at - 1], Notice("decreases", text, 1))]
+    return []
+
+
+def _tails(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
+    """A long tail is named with the row before the words, and at the start where they stand first."""
+    found: Found = []
+    for index, row in enumerate(rows):
+        words = TAIL.search(row.written)
+        if not words:
+            continue
+        before = _before(worked, index)
+        at = worked[before - 1] if before else worked[0]
+        when = "at the end" if before and row.kind is not RowKind.WORK else "here"
+        if row.kind is RowKind.WORK:
+            at = index
+        found.append((at, Notice("tail", f"Leave a long tail {when}.", int(at < index))))
+    return found
+
+
+def _filling(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
+    """Stuffing and eyes go in before the piece closes: named two rows before it does."""
+    counts = [rows[index].count for index in worked]
+    widest = max((count for count in counts if count), default=0)
+    last = counts[-1]
+    if not last or last > CLOSING or widest < 2 * CLOSING or len(worked) < 4:
+        return []
+    asked = any(FILL.search(row.written) for row in rows)
+    words = "Stuff it before it closes" if asked else "If it is to be stuffed, do it before it closes"
+    text = f"{words}, and fix anything that needs the inside, such as eyes."
+    return [(worked[-3], Notice("filling", text, 2))]
+
+
+def _last_row(rows: tuple[PlanRow, ...], worked: list[int], part: str) -> Notice | None:
+    if len(worked) < 3:
+        return None
+    name = f" of {part.title() if part.isupper() else part}" if part else ""
+    return Notice("last", f"This is the last {_noun(rows[worked[-1]])}{name}.", 0)

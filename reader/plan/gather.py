@@ -1,0 +1,76 @@
+"""The materials as written in, single things to gather out."""
+
+from __future__ import annotations
+
+import re
+
+from reader.plan.step import GatherItem
+
+YARN = re.compile(
+    r"\byarns?\b|\bwools?\b|\bcotton\b|\bacrylic\b|\bskeins?\b|\bballs?\b|\bhanks?\b|\bply\b|"
+    r"\bworsted\b|\baran\b|\bDK\b|\bchunky\b|\bbulky\b|\bfingering\b|\bthread\b|\bmercerized\b|"
+    r"\d\s?(?:g|gr|grams?|oz|yds?|yards?)\b|#\d\)?\s*(?:yarn)?",
+    re.IGNORECASE,
+)
+HOOK = re.compile(r"\bhooks?\b", re.IGNORECASE)
+NEEDLE = re.compile(r"\bneedles?\b|\bdpns?\b|\bcirculars?\b", re.IGNORECASE)
+SEWING = re.compile(r"\b(?:tapestry|darning|yarn|sewing|embroidery|wool)\s+needles?\b", re.IGNORECASE)
+AMOUNT = re.compile(r"\d\s?(?:g|gr|grams?|oz|ounces?|yds?|yards?|m|metres?|meters?|balls?|skeins?)\b", re.I)
+BULLET = re.compile(r"^\s*(?:[-–—•*]|\d+[.)](?=\s))\s*")
+HEADING = re.compile(r"^\s*(?:materials?|supplies|you (?:will )?need|what you need)\s*:?\s*$", re.IGNORECASE)
+
+
+def gather(texts: tuple[str, ...], craft: str) -> tuple[GatherItem, ...]:
+    """The things to gather, in the order written: yarn by colour and weight, hook or needle, notions.
+
+    texts: materials as written, already for one size. kind: "yarn", "hook", "needle" or "notion". craft decides
+    nothing but what a bare "size 4 mm" is. Words that name nothing known are a notion, kept as written.
+    """
+    items: list[GatherItem] = []
+    for text in texts:
+        for line in text.splitlines():
+            plain = " ".join(BULLET.sub("", line).split()).rstrip(".")
+            if plain and not HEADING.match(plain):
+                items += _line(plain, craft)
+    return tuple(items)
+
+
+def _line(line: str, craft: str) -> list[GatherItem]:
+    body = re.sub(r"^(?:materials?|supplies)\s*:\s*", "", line, flags=re.IGNORECASE)
+    kind = _kind(body, craft)
+    pieces = _commas(body)
+    if kind == "yarn":
+        return [GatherItem("yarn", text, line) for text in _colours(body)]
+    if len(pieces) == 1:
+        return [GatherItem(kind, body, line)]
+    return [GatherItem(_kind(piece, craft), piece, line) for piece in pieces]
+
+
+def _kind(text: str, craft: str) -> str:
+    if SEWING.search(text) and not AMOUNT.search(text):
+        return "notion"
+    if HOOK.search(text):
+        return "hook"
+    if NEEDLE.search(text):
+        return "needle"
+    if YARN.search(text):
+        return "yarn"
+    if re.search(r"^\s*(?:size\s+)?\S+\s?mm\b", text):
+        return "needle" if craft == "knitting" else "hook"
+    return "notion"
+
+
+def _colours(line: str) -> list[str]:
+    """A yarn line with several colours, each with its amount, as one text a colour; else the line itself."""
+    head, colon, tail = line.partition(":")
+    pieces = _commas(tail if colon else line)
+    listed = colon and len(pieces) > 1 and sum(bool(AMOUNT.search(p)) for p in pieces) > 1
+    if not listed:
+        return [line]
+    return [f"{head.strip()}, {piece}" for piece in pieces]
+
+
+def _commas(text: str) -> list[str]:
+    """The stretches between commas that stand outside brackets, without a leading "and"."""
+    pieces = re.split(r"[,;](?![^(\[]*[)\]])(?!\d)", text)
+    return [re.sub(r"^(?:and|plus)\s+", "", piece.strip()) for piece in pieces if piece.strip()]

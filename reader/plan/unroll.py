@@ -1,0 +1,194 @@
+"""A counted pattern in, the plan of everything to be worked, in order, out."""
+
+from __future__ import annotations
+
+import hashlib
+from functools import partial
+
+from reader.counts.counted import CountedPart, CountedPattern, CountedRow, Problem, Remark, Verdict
+from reader.counts.worked import Move
+from reader.plan.ahead import with_notices
+from reader.plan.cautions import cautions
+from reader.plan.gather import gather
+from reader.plan.groups import cuts, phrase_starts
+from reader.plan.lazily import Lazily
+from reader.plan.place import Place
+from reader.plan.sentences import sentences
+from reader.plan.sizes import only_size
+from reader.plan.step import Plan, PlanPart, PlanRow, Reading, RowKind, Step
+from reader.plan.steps import steps, whole_step
+
+MOST_COPIES = 999
+"""Copies of a part that are unrolled; published rugs ask for 672 motifs, a slip of the pen for any number."""
+
+_WORTH_SAYING = (Verdict.TOTAL_DISAGREES, Verdict.DOES_NOT_FIT, Verdict.UNCLEAR)
+
+
+def make_plan(counted: CountedPattern, text: str) -> Plan:
+    """The plan for the counted size: every copy of a part is a part of its own, remarks and finishing are rows.
+
+    text: the pattern as the maker has it; only its words, not its spacing, make the fingerprint. Any counted
+    pattern gives a plan; one without rows gives a plan without parts.
+    """
+    reading = Reading(
+        counted.craft,
+        counted.terms,
+        tuple(sorted((k.lower(), v) for k, v in counted.key.items())),
+        counted.size,
+        counted.sizes,
+    )
+    names = counted.sizes
+    parts = _all_parts(counted, reading)
+    return Plan(
+        title=counted.title,
+        craft=counted.craft,
+        terms=counted.terms,
+        size=names[counted.size] if counted.size < len(names) else "",
+        sizes=names,
+        parts=parts,
+        gather=gather(_texts(counted.materials, counted), counted.craft),
+        cautions=cautions(text),
+        notes=_said(counted.notes, counted),
+        gauge=_said(counted.gauge, counted),
+        key=tuple(counted.key.items()),
+        warnings=_warnings(counted.problems),
+        fingerprint=fingerprint(text),
+    )
+
+
+def fingerprint(text: str) -> str:
+    """Sixteen letters and digits that tie progress to this text, however its lines are broken."""
+    return hashlib.sha256(" ".join(text.split()).encode("utf-8", "replace")).hexdigest()[:16]
+
+
+def _texts(remarks: tuple[Remark, ...], counted: CountedPattern) -> tuple[str, ...]:
+    return tuple(only_size(remark.text, counted.size, counted.sizes) for remark in remarks)
+
+
+def _said(remarks: tuple[Remark, ...], counted: CountedPattern) -> tuple[str, ...]:
+    return tuple(line for text in _texts(remarks, counted) for line in sentences(text))
+
+
+def _warnings(problems: tuple[Problem, ...]) -> tuple[str, ...]:
+    """The first faults; their echoes further down would only be the same again."""
+    return tuple(problem.message for problem in problems if problem.verdict in _WORTH_SAYING)
+
+
+def _all_parts(counted: CountedPattern, reading: Reading) -> tuple[PlanPart, ...]:
+    made: list[PlanPart] = []
+    for part in counted.parts:
+        copies = max(1, min(part.make, MOST_COPIES))
+        first = len(made)
+        for copy in range(1, copies + 1):
+            rows = _rows(part, len(made), counted, reading)
+            if rows:
+                made.append(PlanPart(part.name, copy, copies, rows, None if copy == 1 else first))
+    for kind in ("finishing", "assembly", ""):
+        rows = _finishing(counted, kind, len(made), reading)
+        if rows:
+            made.append(PlanPart("Assembly" if kind == "assembly" else "Finishing", 1, 1, rows))
+    return tuple(made)
+
+
+def _rows(
+    part: CountedPart, index: int, counted: CountedPattern, reading: Reading
+) -> tuple[PlanRow, ...]:
+    """The rows of one copy, remarks in their places, each with what must be known before it."""
+    made: list[PlanRow] = []
+    last = len(part.rows)
+    before: dict[int, list[Remark]] = {}
+    for note in part.notes:
+        at = last if note.before_row is None else min(max(note.before_row, 0), last)
+        before.setdefault(at, []).append(note)
+    warned = _problems_by_row(part, counted.problems)
+    for number in range(last + 1):
+        for note in before.get(number, []):
+            for line in sentences(only_size(note.text, counted.size, counted.sizes)):
+                made.append(_remark_row(note, line, Place(index, len(made), 0), reading))
+        if number < last:
+            warning = warned.get(number, "")
+            made.append(_work_row(part.rows[number], Place(index, len(made), 0), reading, warning))
+    return with_notices(tuple(made), part.name)
+
+
+def _remark_row(note: Remark, line: str, where: Place, reading: Reading) -> PlanRow:
+    kinds = {
+        "finishing": RowKind.FINISH,
+        "assembly": RowKind.FINISH,
+        "unread": RowKind.UNREAD,
+    }
+    kind = kinds.get(note.kind, RowKind.REMARK)
+    step = whole_step(where, line, None, unread=kind is RowKind.UNREAD)
+    return PlanRow(
+        kind, "", None, False, line, None, None, (step,), (0,), reading=reading, of=note.kind
+    )
+
+
+def _finishing(
+    counted: CountedPattern, kind: str, index: int, reading: Reading
+) -> tuple[PlanRow, ...]:
+    """Finishing or assembly as rows, one sentence a row; kind "" gathers what is neither."""
+    known = ("finishing", "assembly")
+    texts = [
+        only_size(remark.text, counted.size, counted.sizes)
+        for remark in counted.finishing
+        if (remark.kind == kind if kind else remark.kind not in known)
+    ]
+    made: list[PlanRow] = []
+    for line in (line for text in texts for line in sentences(text)):
+        number = len(made) + 1
+        step = whole_step(Place(index, len(made), 0), line, None)
+        label = f"Step {number}"
+        made.append(
+            PlanRow(
+                RowKind.FINISH, label, number, False, line, None, None, (step,), (0,), reading=reading
+            )
+        )
+    return tuple(made)
+
+
+def _work_row(row: CountedRow, where: Place, reading: Reading, warning: str) -> PlanRow:
+    words = " ".join(row.written.split())
+    if row.moves:
+        cut = partial(cuts, row.moves)
+        groups = Lazily(partial(_groups, row.moves, where, row.count))
+        phrases = Lazily(lambda: phrase_starts(cut()))
+    else:
+        whole = whole_step(where, words, row.count)
+        groups = Lazily(lambda: (whole,))
+        phrases = Lazily(lambda: (0,))
+    return PlanRow(
+        kind=RowKind.WORK,
+        label=row.label,
+        number=row.number,
+        is_round=row.is_round,
+        written=words,
+        count_before=row.before,
+        count=row.count,
+        groups=groups,
+        phrases=phrases,
+        warning=warning,
+        side=row.side,
+        colour=row.colour,
+        of=row.of,
+        assumed=row.assumed,
+        reading=reading,
+    )
+
+
+def _groups(moves: tuple[Move, ...], where: Place, count: int | None) -> tuple[Step, ...]:
+    return steps(moves, cuts(moves), where, count)
+
+
+def _problems_by_row(part: CountedPart, problems: tuple[Problem, ...]) -> dict[int, str]:
+    """Row index -> what does not add up there, first fault first; by label, else by where the words stand."""
+    found: dict[int, str] = {}
+    for problem in problems:
+        if problem.verdict not in _WORTH_SAYING or problem.part not in ("", part.name):
+            continue
+        for number, row in enumerate(part.rows):
+            inside = row.span.start <= problem.span.start < max(row.span.end, row.span.start + 1)
+            if number not in found and inside and problem.label in ("", row.label):
+                found[number] = problem.message
+                break
+    return found
