@@ -119,9 +119,7 @@ def _remark_row(note: Remark, line: str, where: Place, reading: Reading) -> Plan
     }
     kind = kinds.get(note.kind, RowKind.REMARK)
     step = whole_step(where, line, None, unread=kind is RowKind.UNREAD)
-    return PlanRow(
-        kind, "", None, False, line, None, None, (step,), (0,), reading=reading, of=note.kind
-    )
+    return PlanRow(kind, "", None, False, line, None, None, (step,), (0,), reading=reading)
 
 
 def _finishing(

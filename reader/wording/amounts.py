@@ -24,7 +24,7 @@ _UNITS: tuple[tuple[str, str, str], ...] = (
     (r"(?:ml\b)", "millilitre", "millilitres"),
     (r"(?:m\b(?!\s*(?:\d|[a-z]{1,2}\b))|met(?:er|re)s?\b)", "metre", "metres"),
 )
-_TOOL = r"(?=(?:,[^,]{1,14},)?\s+(?:(?:steel|aluminum|aluminium|crochet|knitting|circular|straight|double|pointed|wooden|bamboo|plastic|tapestry|safety|long|wide)\s+){0,3}(?:hooks?|needles?|dpns?|eyes?|buttons?|beads?|tail|ring|square|circle|balls?|strip|ribbon|circulars?)\b)"
+_TOOL = r"(?=(?:\s*,[^,]{1,14},)?\s+(?:(?:steel|aluminum|aluminium|crochet|knitting|circular|straight|double|pointed|wooden|bamboo|plastic|tapestry|safety|long|wide)\s+){0,3}(?:hooks?|needles?|dpns?|eyes?|buttons?|beads?|tail|ring|square|circle|balls?|strip|ribbon|circulars?)\b)"
 _RULES: tuple[tuple[re.Pattern[str], str, str], ...] = tuple(
     (re.compile(rf"{_NUMBER}\s?-?{unit}", re.IGNORECASE), one, many) for unit, one, many in _UNITS
 )
@@ -33,7 +33,7 @@ _MIXED = re.compile(r"(?<![\w./])(?:(?P<whole>\d+)[ -]?)?(?P<part>[½¼¾⅓⅔�
 _RANGE = re.compile(r"(?<![\w.])(\d+)\s?(?:-|–|—|to)\s?(\d+)(?![\w/])(?!\.\d)")
 _UNIT_RANGE = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?)\s?(?:-|–|—)\s?(?=\d+(?:\.\d+)?\s?(?:\"|cm|mm|in\b|inch|g\b|oz|yd|m\b))")
 _HOOK_LETTER = re.compile(r"\b([B-U])(?:/[A-Z])?\s?[-/]\s?(?=\d)")
-_BY = re.compile(r"(?<=[\d\"m])\s?x\s?(?=\d+(?:\.\d+)?\s?(?:\"|cm|mm|in\b|inch|sts?\b|rows?\b|m\b)|(?<=\dx)\d|(?<=\d x )\d)", re.IGNORECASE)
+_BY = re.compile(r"(?<=[\d\"m])\s?x\s?(?=\d)", re.IGNORECASE)
 _TIMES_AFTER = re.compile(r"(?<![\w])x\s?(\d+)(?:\s*times)?\b", re.IGNORECASE)
 _TIMES_BEFORE = re.compile(r"(?<![\w.])(\d+)\s?x(?=\s)", re.IGNORECASE)
 

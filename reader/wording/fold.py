@@ -1,0 +1,125 @@
+"""Moves in, one running sentence out, with repeats as "so many times" and no instruction said twice in a row."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from itertools import groupby
+
+from reader.counts.worked import Move, MoveKind
+from reader.plan.step import Reading
+from reader.wording.numbers import number_words, times_words
+from reader.wording.short import shortened
+from reader.wording.speak import speak
+
+_MANY = re.compile(r"\beach\b|\bevery\b|\baround\b|\bacross\b|\bend\b|\blast\b|\beven\b|\bremaining\b|\brest\b", re.I)
+_BARE = re.compile(r"^(?:knit|purl|single crochet|half double crochet|double crochet|treble(?: crochet)?|half treble)$", re.I)
+_HAS_NUMBER = re.compile(
+    r"\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|"
+    r"seventy|eighty|ninety|\w+ty-\w+|hundred)\b(?! (?:chain|loop|stitches?$)| together)"
+)
+
+MoveWords = Callable[[Move], str]
+
+
+def folded(moves: tuple[Move, ...], reading: Reading, short: bool = False) -> str:
+    """The moves in words, in working order, without capital or full stop; "" for no moves.
+
+    A repeat whose passes read alike is said once with its times; where only the last pass differs, that pass is
+    said apart. A run over stitches whose number the words leave out is told its number.
+    """
+    cache: dict[tuple[str, str, int, int], str] = {}
+
+    def words(move: Move) -> str:
+        key = (move.said or move.words, move.kind.value, move.times, move.takes)
+        if key not in cache:
+            cache[key] = move_words(move, reading, short)
+        return cache[key]
+
+    return _fold(moves, 0, words)
+
+
+def move_words(move: Move, reading: Reading, short: bool = False) -> str:
+    """One move in words, "as written" in front of what could not be read."""
+    said = speak(move.said or move.words, reading)
+    if move.kind is MoveKind.UNREAD:
+        return f"as written: {said}"
+    if short:
+        said = shortened(said)
+    number = _untold(move, said)
+    if not number:
+        return said
+    plain = move.takes == move.makes
+    return f"{said}, that is {number_words(number)}" if plain else f"{said}, {times_words(number)}"
+
+
+def _untold(move: Move, said: str) -> int:
+    """How many stitches a run is worked over where its words do not say so, 0 where they do."""
+    if move.kind is not MoveKind.WORK:
+        return 0
+    plain = move.takes == move.makes
+    number = move.times if move.times > 1 else move.takes if plain else 0
+    if number < 2 or not (_MANY.search(said) or _BARE.match(said)):
+        return 0
+    counted = re.sub(r"\blast [\w-]+\b|\bto [\w-]+ stitch(?:es)? before\b|^\w+ (?=\w+ crochet)", "", said)
+    return 0 if _HAS_NUMBER.search(counted) else number
+
+
+def _fold(moves: tuple[Move, ...], depth: int, words: MoveWords) -> str:
+    """Words of moves whose first `depth` passes are told already."""
+    pieces: list[str] = []
+    for inside, stretch in groupby(moves, key=lambda m: _repeat_at(m, depth)):
+        held = tuple(stretch)
+        if inside is None:
+            pieces += _runs([words(move) for move in held])
+        else:
+            pieces.append(_repeat(held, depth, words))
+    return _listed(pieces)
+
+
+def _repeat_at(move: Move, depth: int) -> tuple[int, int] | None:
+    if len(move.passes) <= depth:
+        return None
+    repeat = move.passes[depth].repeat
+    return (repeat.start, repeat.end)
+
+
+def _repeat(held: tuple[Move, ...], depth: int, words: MoveWords) -> str:
+    """One repeat: its passes as "body; six times"."""
+    told = [
+        _fold(tuple(one), depth + 1, words)
+        for _, one in groupby(held, key=lambda m: m.passes[depth].number)
+    ]
+    pieces = [_times(body, len(list(same))) for body, same in groupby(told)]
+    return "; then ".join(pieces)
+
+
+def _times(body: str, count: int) -> str:
+    if count == 1:
+        return body
+    if ";" in body:
+        return f"{body}; all of that {times_words(count)}"
+    pause = ";" if "," in body else ","
+    return f"{body}{pause} {times_words(count)}"
+
+
+def _runs(said: list[str]) -> list[str]:
+    """The same words several times in a row become "increase, three times"."""
+    found = []
+    for words, same in groupby(said):
+        count = len(list(same))
+        if words:
+            found.append(words if count == 1 else f"{words}, {times_words(count)}")
+    return found
+
+
+def _listed(pieces: list[str]) -> str:
+    """The pieces with commas between, semicolons beside a piece that holds a repeat."""
+    text = ""
+    for piece in (p for p in pieces if p):
+        if not text:
+            text = piece
+            continue
+        heavy = ";" in piece or " times" in text.rpartition(";")[2] or text.endswith(("once", "twice"))
+        text = f"{text}{';' if heavy else ','} {piece}"
+    return text
