@@ -24,12 +24,6 @@ MARKER = re.compile(r"\bplace (?:a |the )?(?:stitch )?markers?\b|\bPM\b|\bmark t
 MARKER_EXACT = re.compile(r"\bpm\b")
 TAIL = re.compile(r"\blong (?:tail|end)|\b(?:leav(?:e|ing)) (?:an? )?[^.;,]{0,24}(?:tail|end)\b", re.IGNORECASE)
 FILL = re.compile(r"\bstuff|\bfill(?:ing)?\b|\beyes\b|\bpellets\b", re.IGNORECASE)
-CHANGE = re.compile(
-    r"\b(?:change to|switch to|join|attach|with|using|in)\s+(?:colou?r\s+)?"
-    r"(?P<name>[A-H]\b|MC\b|CC\d?\b|(?:dark |light |pale |bright )?(?:red|white|blue|green|yellow|grey|gray|black|brown|"
-    r"pink|orange|purple|cream|navy|gold|silver|beige|ecru|rose|lilac|teal|turquoise|maroon|tan|ivory)\b)",
-    re.IGNORECASE,
-)
 
 
 def with_notices(rows: tuple[PlanRow, ...], part: str) -> tuple[PlanRow, ...]:
@@ -87,19 +81,14 @@ def _colours(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
 
 def _changes(rows: tuple[PlanRow, ...], worked: list[int]) -> list[tuple[int, str]]:
     """(which work row, its new colour) for every work row after the first that begins in another colour."""
-    found: dict[int, str] = {}
+    found: list[tuple[int, str]] = []
     now = rows[worked[0]].colour
     for at, index in enumerate(worked[1:], start=1):
-        row = rows[index]
-        if row.colour and row.colour != now:
-            found[at] = row.colour
-            now = row.colour
-        since = worked[at - 1] + 1
-        for remark in rows[since:index]:
-            change = CHANGE.search(remark.written)
-            if change and at not in found:
-                found[at] = now = change.group("name")
-    return sorted(found.items())
+        colour = rows[index].colour
+        if colour and colour != now:
+            found.append((at, colour))
+            now = colour
+    return found
 
 
 def _same_time(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:

@@ -16,6 +16,7 @@ HOOK = re.compile(r"\bhooks?\b", re.IGNORECASE)
 NEEDLE = re.compile(r"\bneedles?\b|\bdpns?\b|\bcirculars?\b", re.IGNORECASE)
 SEWING = re.compile(r"\b(?:tapestry|darning|yarn|sewing|embroidery|wool)\s+needles?\b", re.IGNORECASE)
 AMOUNT = re.compile(r"\d\s?(?:g|gr|grams?|oz|ounces?|yds?|yards?|m|metres?|meters?|balls?|skeins?)\b", re.I)
+_AMOUNT_LATE = re.compile(r"(?<=[a-z])\s+(?=\d)")
 BULLET = re.compile(r"^\s*(?:[-–—•*]|\d+[.)](?=\s))\s*")
 HEADING = re.compile(r"^\s*(?:materials?|supplies|you (?:will )?need|what you need)\s*:?\s*$", re.IGNORECASE)
 
@@ -67,7 +68,7 @@ def _colours(line: str) -> list[str]:
     listed = colon and len(pieces) > 1 and sum(bool(AMOUNT.search(p)) for p in pieces) > 1
     if not listed:
         return [line]
-    return [f"{head.strip()}, {piece}" for piece in pieces]
+    return [f"{head.strip()}, {_AMOUNT_LATE.sub(', ', piece, count=1)}" for piece in pieces]
 
 
 def _commas(text: str) -> list[str]:

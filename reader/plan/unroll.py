@@ -9,6 +9,7 @@ from reader.counts.counted import CountedPart, CountedPattern, CountedRow, Probl
 from reader.counts.worked import Move
 from reader.plan.ahead import with_notices
 from reader.plan.cautions import cautions
+from reader.plan.colours import with_colours
 from reader.plan.gather import gather
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
@@ -108,7 +109,7 @@ def _rows(
         if number < last:
             warning = warned.get(number, "")
             made.append(_work_row(part.rows[number], Place(index, len(made), 0), reading, warning))
-    return with_notices(tuple(made), part.name)
+    return with_notices(with_colours(tuple(made)), part.name)
 
 
 def _remark_row(note: Remark, line: str, where: Place, reading: Reading) -> PlanRow:

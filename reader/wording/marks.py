@@ -119,7 +119,7 @@ def without_stars(text: str) -> str:
     alone = lead is not None and not re.search(r"\*\s*[A-Za-z\d(\[]", _REPEAT.sub("", rest))
     if lead and alone:
         text = f"{lead.group('label')}{rest}"
-    text = _STAR_END.sub("", text)
+    text = _STAR_END.sub("; ", text)
     text = _REPEAT.sub(lambda found: _repeat(found, alone), text)
     text = _TO_END.sub(_to_end, text)
     text = re.sub(r"(?<=\S)\s*(?<!\*)\*\*(?!\*)", ", double star, ", text)

@@ -1,0 +1,88 @@
+"""What to gather, what to look out for, and how much yarn is worked."""
+
+from __future__ import annotations
+
+import pytest
+
+from reader.plan.cautions import FOR_BABIES, FOR_CORDS, FOR_HEAT, FOR_SMALL_PARTS, cautions
+from reader.plan.find import find_row
+from reader.plan.gather import gather
+from reader.plan.place import Place
+from reader.plan.step import GatherItem
+from reader.plan.yarn import colour_shares, grams_of, will_last
+from tests.plan.made import buoy_plan
+
+PLAN = buoy_plan()
+
+
+def test_yarn_by_colour_tools_and_notions() -> None:
+    """One thing each, in the order written."""
+    assert [(item.kind, item.text) for item in PLAN.gather] == [
+        ("yarn", "Worsted cotton, white, 60 g"),
+        ("yarn", "Worsted cotton, red, 40 g"),
+        ("hook", "4 mm crochet hook"),
+        ("notion", "Stitch marker"),
+        ("notion", "tapestry needle"),
+    ]
+
+
+def test_brackets_and_bare_sizes_stay_whole() -> None:
+    """Commas in brackets divide nothing; headings and bullets are left out."""
+    found = gather(("MATERIALS\n- 4 mm needles\n• Filling, and a bag of gravel (clean, dry)\n5.5 mm",), "knitting")
+    assert [(item.kind, item.text) for item in found] == [
+        ("needle", "4 mm needles"),
+        ("notion", "Filling"),
+        ("notion", "a bag of gravel (clean, dry)"),
+        ("needle", "5.5 mm"),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("A hat for a baby", (FOR_BABIES,)),
+        ("Sew on two buttons", (FOR_SMALL_PARTS,)),
+        ("A toy whale with a cord", (FOR_CORDS,)),
+        ("Make a cord for the lamp", ()),
+        ("Steam lightly", (FOR_HEAT,)),
+        ("Booties with ribbon ties", (FOR_BABIES, FOR_CORDS)),
+        ("sc in next st", ()),
+    ],
+)
+def test_cautions_follow_the_words(text: str, said: tuple[str, ...]) -> None:
+    """Each once, only where its words stand."""
+    assert cautions(text) == said
+
+
+def test_cautions_defer() -> None:
+    """None of them judges: they send to rules or to whoever knows."""
+    for said in (FOR_BABIES, FOR_SMALL_PARTS, FOR_CORDS, FOR_HEAT):
+        assert "follow" in said
+
+
+def test_yarn_is_shared_by_colour_and_place() -> None:
+    """White is worked up to round four of each buoy; at the first round five the half of it is done."""
+    place = find_row(PLAN, 0, 5)
+    assert place is not None
+    shares = {share.colour: share for share in colour_shares(PLAN, place)}
+    assert shares["white"].share == pytest.approx(0.5)
+    assert shares["red"].worked == 0
+    assert shares["white"].total == 2 * (6 + 12 + 18 + 24)
+    done = colour_shares(PLAN, Place(2, 1, 0))
+    assert all(share.share == pytest.approx(1.0) for share in done)
+
+
+def test_whether_yarn_lasts() -> None:
+    """A third worked with twenty grams: forty more are needed."""
+    found = will_last(1 / 3, 20, 30)
+    assert found is not None
+    assert found.needed == pytest.approx(40)
+    assert not found.lasts
+    assert will_last(0.0, 0.0, 50) is None
+
+
+def test_grams_are_read() -> None:
+    """An ounce is 28.35 grams."""
+    assert grams_of(GatherItem("yarn", "white, 60 g", "")) == 60
+    assert grams_of(GatherItem("yarn", "3.5 oz", "")) == pytest.approx(99.2, abs=0.1)
+    assert grams_of(GatherItem("yarn", "a little yellow", "")) is None
