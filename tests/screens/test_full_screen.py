@@ -12,11 +12,12 @@ from textual.pilot import Pilot
 from textual.widgets import Input, Static
 
 from reader.screens.palette import DARK, LIGHT
-from reader.screens.textual_app.app import WorkingApp
+from reader.screens.textual_app.app import HELP_KEY, LOOK_KEY, WORDS_KEY, WorkingApp
 from reader.screens.textual_app.full_screen import FullScreen
 from reader.screens.textual_app.help_screen import HelpScreen
 from reader.screens.textual_app.words_bar import WordsBar
 from reader.screens.textual_app.work_sheet import WorkSheet
+from reader.screens.typed import KEY_NAMES
 from reader.wording.shown import Shown
 from tests.screens.moments import TOWER
 
@@ -92,6 +93,18 @@ def test_keys_go_to_the_session() -> None:
     desk.run(work)
 
 
+def test_every_named_key_reaches_the_session() -> None:
+    """Tab, escape and the others a widget set likes to keep: pedals may send any of them."""
+    desk = Desk()
+    keys = sorted(KEY_NAMES - {HELP_KEY, LOOK_KEY, WORDS_KEY})
+
+    async def work(pilot: Pilot[None]) -> None:
+        await pilot.press(*keys)
+
+    desk.run(work, (40, 12))
+    assert desk.keys == keys
+
+
 def test_control_c_twice_ends_even_a_program_that_hangs() -> None:
     """Nobody is locked in: the first press asks, the second ends."""
     desk = Desk()
@@ -147,7 +160,7 @@ def test_words_can_be_typed_instead_of_spoken() -> None:
 
     async def work(pilot: Pilot[None]) -> None:
         await pilot.press("f3", *"Go to", "space", "space", *"row", "enter")
-        await pilot.press("f3", "n", "escape")
+        await pilot.press("colon", "n", "escape")
         await pilot.pause()
         assert not desk.app.query_one(WordsBar).has_class("open")
         assert not isinstance(desk.app.focused, Input)

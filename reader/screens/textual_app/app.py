@@ -96,7 +96,7 @@ class WorkingApp(App[None]):
             self.push_screen(HelpScreen(self._help_lines()))
         elif name == LOOK_KEY:
             self._change_look()
-        elif name == WORDS_KEY and self._give_words is not None:
+        elif name in (WORDS_KEY, ":") and self._give_words is not None:
             self._open_words(True)
         elif name in ("up", "down") and self._sheet.pages > 1:
             self._sheet.turn_page(1 if name == "down" else -1)
