@@ -18,16 +18,23 @@ CLOSING = 10
 """Stitches at which a hollow piece can hardly be filled any more. Our own judgement."""
 
 SAME_TIME = re.compile(r"\bat (?:the )?same time\b", re.IGNORECASE)
-MEASURE = re.compile(r"\bmeasures?\b[^.;]*|\buntil\b[^.;]*?\b(?:long|tall|wide|from)\b", re.IGNORECASE)
+MEASURE = re.compile(
+    r"\bmeasures?\b[^.;]*|\buntil\b[^.;]*?\b(?:long|tall|wide|from)\b", re.IGNORECASE
+)
 LENGTH = re.compile(r"\d[\d./½¼¾⅓⅔⅛ ]*\s?(?:\"|”|″|in\b|inch|cm\b|mm\b)", re.IGNORECASE)
-MARKER = re.compile(r"\bplace (?:a |the )?(?:stitch )?markers?\b|\bPM\b|\bmark the first\b", re.IGNORECASE)
+MARKER = re.compile(
+    r"\bplace (?:a |the )?(?:stitch )?markers?\b|\bPM\b|\bmark the first\b", re.IGNORECASE
+)
 MARKER_EXACT = re.compile(r"\bpm\b")
-TAIL = re.compile(r"\blong (?:tail|end)|\b(?:leav(?:e|ing)) (?:an? )?[^.;,]{0,24}(?:tail|end)\b", re.IGNORECASE)
+TAIL = re.compile(
+    r"\blong (?:tail|end)|\b(?:leav(?:e|ing)) (?:an? )?[^.;,]{0,24}(?:tail|end)\b", re.IGNORECASE
+)
 FILL = re.compile(r"\bstuff|\bfill(?:ing)?\b|\beyes\b|\bpellets\b", re.IGNORECASE)
 
 
 def with_notices(rows: tuple[PlanRow, ...], part: str) -> tuple[PlanRow, ...]:
-    """The rows with their notices; every notice stands at or before the row that it affects, never after.
+    """The rows with their notices; every notice stands at or before the row that it affects,
+    never after.
 
     part: the part's name, said with its last row.
     """
@@ -75,12 +82,16 @@ def _colours(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
             if at - ahead < 0 or (ahead == COLOUR_AHEAD and busy):
                 continue
             text = f"{colour} comes {_coming(rows, worked, at, ahead)}"
-            found.append((worked[at - ahead], Notice("colour", f"Colour change ahead: {text}.", ahead)))
+            found.append(
+                (worked[at - ahead], Notice("colour", f"Colour change ahead: {text}.", ahead))
+            )
     return found
 
 
 def _changes(rows: tuple[PlanRow, ...], worked: list[int]) -> list[tuple[int, str]]:
-    """(which work row, its new colour) for every work row after the first that begins in another colour."""
+    """(which work row, its new colour) for every work row after the first that begins in another
+    colour.
+    """
     found: list[tuple[int, str]] = []
     now = rows[worked[0]].colour
     for at, index in enumerate(worked[1:], start=1):
@@ -92,7 +103,9 @@ def _changes(rows: tuple[PlanRow, ...], worked: list[int]) -> list[tuple[int, st
 
 
 def _same_time(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
-    """Named at the row before the words and at the first row after them, and at the first row of the part."""
+    """Named at the row before the words and at the first row after them, and at the first row of
+    the part.
+    """
     found: Found = []
     for index, row in enumerate(rows):
         if not SAME_TIME.search(row.written):
@@ -115,7 +128,12 @@ def _measures(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
         if row.kind is RowKind.WORK:
             found.append((index, Notice("measure", text, 0)))
         if before > 0:
-            found.append((worked[before - 1], Notice("measure", f"Next, a length in place of a count. {text}", 1)))
+            found.append(
+                (
+                    worked[before - 1],
+                    Notice("measure", f"Next, a length in place of a count. {text}", 1),
+                )
+            )
     return found
 
 
@@ -157,7 +175,9 @@ def _decreases(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
 
 
 def _tails(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
-    """A long tail is named with the row before the words, and at the start where they stand first."""
+    """A long tail is named with the row before the words, and at the start where they stand
+    first.
+    """
     found: Found = []
     for index, row in enumerate(rows):
         words = TAIL.search(row.written)
@@ -180,7 +200,9 @@ def _filling(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
     if not last or last > CLOSING or widest < 2 * CLOSING or len(worked) < 4:
         return []
     asked = any(FILL.search(row.written) for row in rows)
-    words = "Stuff it before it closes" if asked else "If it is to be stuffed, do it before it closes"
+    words = (
+        "Stuff it before it closes" if asked else "If it is to be stuffed, do it before it closes"
+    )
     text = f"{words}, and fix anything that needs the inside, such as eyes."
     return [(worked[-3], Notice("filling", text, 2))]
 

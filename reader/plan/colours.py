@@ -22,7 +22,8 @@ LEADING = 24
 
 
 def with_colours(rows: tuple[PlanRow, ...]) -> tuple[PlanRow, ...]:
-    """Each worked row with its colour, kept from row to row until the words name another; "" before any.
+    """Each worked row with its colour, kept from row to row until the words name another; ""
+    before any.
 
     A colour named late in a row is the next row's.
     """

@@ -70,7 +70,9 @@ def next_place(plan: Plan, place: Place, grain: Grain = Grain.GROUP) -> Place | 
 
 
 def previous_place(plan: Plan, place: Place, grain: Grain = Grain.GROUP) -> Place | None:
-    """The place before: in mid-phrase or mid-row the start of that, else the one before; None before the first."""
+    """The place before: in mid-phrase or mid-row the start of that, else the one before; None
+    before the first.
+    """
     row = row_at(plan, place)
     starts = _starts(row, grain)
     earlier = [start for start in starts if start < place.step]
@@ -104,7 +106,8 @@ def previous_row(plan: Plan, place: Place) -> Place | None:
 
 
 def find_row(plan: Plan, part: int, number: int) -> Place | None:
-    """The start of the row of that number in a part; where the numbering begins again, the first of them.
+    """The start of the row of that number in a part; where the numbering begins again, the
+    first of them.
 
     None where the part or the row does not exist.
     """
@@ -117,14 +120,17 @@ def find_row(plan: Plan, part: int, number: int) -> Place | None:
 
 
 def row_numbers(plan: Plan, part: int) -> tuple[int, ...]:
-    """The row numbers that exist in a part, each once, in order of size; () for a part that does not exist."""
+    """The row numbers that exist in a part, each once, in order of size; () for a part that does
+    not exist.
+    """
     if not 0 <= part < len(plan.parts):
         return ()
     return tuple(sorted({row.number for row in plan.parts[part].rows if row.number is not None}))
 
 
 def find_part(plan: Plan, words: str) -> int | None:
-    """The part the words name: "body", "second sleeve", "sleeve two", "the left sleeve"; None where none fits.
+    """The part the words name: "body", "second sleeve", "sleeve two", "the left sleeve"; None
+    where none fits.
 
     The copy is chosen by a number among the words, else the first one is meant.
     """
@@ -133,7 +139,9 @@ def find_part(plan: Plan, words: str) -> int | None:
     for index, part in enumerate(plan.parts):
         if _plain(part.name) == wanted and wanted:
             return index
-    names = [w for w in wanted if w not in _COPY_WORDS or any(w in _plain(p.name) for p in plan.parts)]
+    names = [
+        w for w in wanted if w not in _COPY_WORDS or any(w in _plain(p.name) for p in plan.parts)
+    ]
     numbers = [_COPY_WORDS[w] for w in wanted if w in _COPY_WORDS and w not in names]
     copy = numbers[0] if numbers else 1
     best: tuple[int, int] | None = None
@@ -163,9 +171,11 @@ def distance(plan: Plan, here: Place, there: Place) -> int:
 
 
 def nearest(plan: Plan, place: Place) -> Place | None:
-    """The place itself where it exists, else the closest one before it that does; None for an empty plan.
+    """The place itself where it exists, else the closest one before it that does; None for an
+    empty plan.
 
-    For progress that was saved with an earlier version of the program, whose steps were cut otherwise.
+    For progress that was saved with an earlier version of the program, whose steps were cut
+    otherwise.
     """
     if exists(plan, place):
         return place

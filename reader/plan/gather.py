@@ -14,18 +14,27 @@ YARN = re.compile(
 )
 HOOK = re.compile(r"\bhooks?\b", re.IGNORECASE)
 NEEDLE = re.compile(r"\bneedles?\b|\bdpns?\b|\bcirculars?\b", re.IGNORECASE)
-SEWING = re.compile(r"\b(?:tapestry|darning|yarn|sewing|embroidery|wool)\s+needles?\b", re.IGNORECASE)
-AMOUNT = re.compile(r"\d\s?(?:g|gr|grams?|oz|ounces?|yds?|yards?|m|metres?|meters?|balls?|skeins?)\b", re.I)
+SEWING = re.compile(
+    r"\b(?:tapestry|darning|yarn|sewing|embroidery|wool)\s+needles?\b", re.IGNORECASE
+)
+AMOUNT = re.compile(
+    r"\d\s?(?:g|gr|grams?|oz|ounces?|yds?|yards?|m|metres?|meters?|balls?|skeins?)\b", re.I
+)
 _AMOUNT_LATE = re.compile(r"(?<=[a-z])\s+(?=\d)")
 BULLET = re.compile(r"^\s*(?:[-–—•*]|\d+[.)](?=\s))\s*")
-HEADING = re.compile(r"^\s*(?:materials?|supplies|you (?:will )?need|what you need)\s*:?\s*$", re.IGNORECASE)
+HEADING = re.compile(
+    r"^\s*(?:materials?|supplies|you (?:will )?need|what you need)\s*:?\s*$", re.IGNORECASE
+)
 
 
 def gather(texts: tuple[str, ...], craft: str) -> tuple[GatherItem, ...]:
-    """The things to gather, in the order written: yarn by colour and weight, hook or needle, notions.
+    """The things to gather, in the order written: yarn by colour and weight, hook or needle,
+    notions.
 
-    texts: materials as written, already for one size. kind: "yarn", "hook", "needle" or "notion". craft decides
-    nothing but what a bare "size 4 mm" is. Words that name nothing known are a notion, kept as written.
+    texts: materials as written, already for one size. kind: "yarn", "hook", "needle" or
+    "notion". craft decides
+    nothing but what a bare "size 4 mm" is. Words that name nothing known are a notion, kept as
+    written.
     """
     items: list[GatherItem] = []
     for text in texts:
@@ -62,7 +71,9 @@ def _kind(text: str, craft: str) -> str:
 
 
 def _colours(line: str) -> list[str]:
-    """A yarn line with several colours, each with its amount, as one text a colour; else the line itself."""
+    """A yarn line with several colours, each with its amount, as one text a colour; else the line
+    itself.
+    """
     head, colon, tail = line.partition(":")
     pieces = _commas(tail if colon else line)
     listed = colon and len(pieces) > 1 and sum(bool(AMOUNT.search(p)) for p in pieces) > 1

@@ -23,7 +23,8 @@ FAR_SHARE = 0.12
 
 _OVER = r"(?P<length>\d+(?:\.\d+)?)\s*(?P<unit>\"|”|″|in\b|inch|cm\b|centim)"
 _GAUGE = re.compile(
-    r"(?<![\w.-])(?P<sts>\d+(?:\.\d+)?)\s*(?:sts?|stitches|s ?c|h?dc|d?tr|htr|single|half|double|treble|knit)\b"
+    r"(?<![\w.-])(?P<sts>\d+(?:\.\d+)?)\s*(?:sts?|stitches|s ?c|h?dc|d?tr|htr|single|half|double|"
+    r"treble|knit)\b"
     r"[a-z ]{0,24}?(?:\s*(?:,|and|x|&|by)\s*(?P<rows>\d+(?:\.\d+)?)\s*"
     rf"(?:rows|rounds|rnds|r))?[^\d=]{{0,24}}(?:=|to|over|in|per|are|is)\s*{_OVER}",
     re.IGNORECASE,
@@ -50,8 +51,10 @@ class Gauge:
 class GaugeCheck:
     """A measured gauge beside the wanted one.
 
-    share: finished width as a share of the pattern's (0.9: a tenth narrower). row_share: the same for
-    length, None where rows are not known. tool: the size to try, None where none is known. sizes: how
+    share: finished width as a share of the pattern's (0.9: a tenth narrower). row_share: the
+    same for
+    length, None where rows are not known. tool: the size to try, None where none is known.
+    sizes: how
     many sizes away it is.
     """
 
@@ -65,7 +68,9 @@ class GaugeCheck:
 
 
 def read_gauge(text: str) -> Gauge | None:
-    """The gauge that words tell ("18 sc and 20 rounds = 4 inches"), over ten centimetres; None for none."""
+    """The gauge that words tell ("18 sc and 20 rounds = 4 inches"), over ten centimetres; None for
+    none.
+    """
     found = _GAUGE.search(text)
     if found is None:
         return None
@@ -79,7 +84,9 @@ def read_gauge(text: str) -> Gauge | None:
 
 
 def measured(stitches: float, over_cm: float, rows: float | None = None) -> Gauge | None:
-    """A gauge from stitches (and rows) counted over a length in centimetres; None unless all are above 0."""
+    """A gauge from stitches (and rows) counted over a length in centimetres; None unless all are
+    above 0.
+    """
     if stitches <= 0 or over_cm <= 0 or (rows is not None and rows <= 0):
         return None
     scale = SWATCH_CM / over_cm
@@ -87,7 +94,8 @@ def measured(stitches: float, over_cm: float, rows: float | None = None) -> Gaug
 
 
 def check_gauge(wanted: Gauge, found: Gauge, craft: str, tool_mm: float | None) -> GaugeCheck:
-    """What a measured gauge means: more stitches than wanted are too small and ask for a larger tool.
+    """What a measured gauge means: more stitches than wanted are too small and ask for a larger
+    tool.
 
     tool_mm: the hook or needle used, None where unknown; no size is named then.
     """
@@ -113,7 +121,9 @@ def width_cm(stitches: int, gauge: Gauge) -> float:
 
 
 def stitches_for(width: float, gauge: Gauge, multiple: int = 1, plus: int = 0) -> int:
-    """The number of stitches nearest to a width in cm that is a multiple of `multiple` plus `plus`."""
+    """The number of stitches nearest to a width in cm that is a multiple of `multiple` plus
+    `plus`.
+    """
     exact = width / SWATCH_CM * gauge.stitches
     times = max(0, round((exact - plus) / max(1, multiple)))
     return times * max(1, multiple) + plus

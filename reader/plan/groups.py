@@ -8,10 +8,14 @@ from itertools import groupby
 from reader.counts.worked import Move, MoveKind, Pass
 
 MOST_WORDS = 9
-"""Written words in a step: about thirteen when spoken, which take about four and a half seconds at 170 a minute."""
+"""Written words in a step: about thirteen when spoken, which take about four and a half seconds at
+170 a minute.
+"""
 
 MOST_MOVES = 3
-"""Instructions in a step outside a repeat; one pass of a repeat may hold one more. Our own judgement."""
+"""Instructions in a step outside a repeat; one pass of a repeat may hold one more. Our own
+judgement.
+"""
 
 LONG_RUN = 10
 """Stitches after which a step ends, because the maker is busy for a while. Our own judgement."""
@@ -25,7 +29,9 @@ SMALL = {MoveKind.TURN, MoveKind.JOIN, MoveKind.MARKER, MoveKind.SLIP}
 
 @dataclass(frozen=True, slots=True)
 class Cut:
-    """A smallest step: moves [start, end) of its row, and the passes it stands in, outermost first."""
+    """A smallest step: moves [start, end) of its row, and the passes it stands in, outermost
+    first.
+    """
 
     start: int
     end: int
@@ -57,7 +63,9 @@ def cuts(moves: tuple[Move, ...]) -> tuple[Cut, ...]:
 
 
 def phrase_starts(found: tuple[Cut, ...]) -> tuple[int, ...]:
-    """Indexes of the steps that begin a phrase: a whole repeat, one pass of a long one, or a few steps."""
+    """Indexes of the steps that begin a phrase: a whole repeat, one pass of a long one, or a few
+    steps.
+    """
     starts: list[int] = []
     key: tuple[int, ...] | None = ()
     words = 0
@@ -78,7 +86,9 @@ def _pass_key(move: Move) -> tuple[tuple[int, int, int], ...]:
 
 
 def _same_single(stretches: list[tuple[Move, ...]], index: int) -> int:
-    """How many passes from here on are the same one short move, and so are said as "increase, six times"."""
+    """How many passes from here on are the same one short move, and so are said as "increase, six
+    times".
+    """
     first = stretches[index]
     if len(first) != 1 or not first[0].passes or weight(first[0]) > MOST_WORDS // 2:
         return 1
@@ -120,13 +130,17 @@ def _cut_stretch(stretch: tuple[Move, ...], at: int) -> list[Cut]:
 
 
 def _stands_alone(stretch: tuple[Move, ...], index: int) -> bool:
-    """Whether the next move begins a step of its own: what cannot be read, finishing, a colour change."""
+    """Whether the next move begins a step of its own: what cannot be read, finishing, a colour
+    change.
+    """
     alone = (MoveKind.UNREAD, MoveKind.FINISH, MoveKind.NOTE, MoveKind.COLOUR)
     return index < len(stretch) and stretch[index].kind in alone
 
 
 def _tails_joined(found: list[Cut], moves: tuple[Move, ...]) -> list[Cut]:
-    """A last step of only "turn" or "join" goes with the step before it, unless that is in a repeat."""
+    """A last step of only "turn" or "join" goes with the step before it, unless that is in a
+    repeat.
+    """
     if len(found) < 2:
         return found
     last, before = found[-1], found[-2]

@@ -1,4 +1,6 @@
-"""Lazily: a sequence that is made when it is first looked at, so that ten thousand rows cost nothing until read."""
+"""Lazily: a sequence that is made when it is first looked at, so that ten thousand rows cost
+nothing until read.
+"""
 
 from __future__ import annotations
 
@@ -9,7 +11,9 @@ T = TypeVar("T")
 
 
 class Lazily(Sequence[T]):
-    """The items `make` gives, made once, at the first look; equal to any sequence of equal items."""
+    """The items `make` gives, made once, at the first look; equal to any sequence of equal
+    items.
+    """
 
     __slots__ = ("_items", "_make")
 

@@ -1,4 +1,6 @@
-"""A row and the stitches the maker counts in it in, where the slip most likely is and what to do out."""
+"""A row and the stitches the maker counts in it in, where the slip most likely is and what to do
+out.
+"""
 
 from __future__ import annotations
 
@@ -34,7 +36,9 @@ class Likely(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Stop:
-    """A spot where the stitches from the row's start can be counted: after that pass there should be `count`."""
+    """A spot where the stitches from the row's start can be counted: after that pass there should
+    be `count`.
+    """
 
     number: int
     of: int
@@ -45,9 +49,12 @@ class Stop:
 class Mismatch:
     """What a count says about a row.
 
-    expected, have: stitches there should be and are. likely: the likeliest slip, and `slips` how many of
-    it. each: stitches that one pass of the main repeat makes, 0 without one. stops: where to count, in
-    order. mend: group sizes for making good in the next row, () where that is not wise. gain: whether
+    expected, have: stitches there should be and are. likely: the likeliest slip, and `slips`
+    how many of
+    it. each: stitches that one pass of the main repeat makes, 0 without one. stops: where to
+    count, in
+    order. mend: group sizes for making good in the next row, () where that is not wise. gain:
+    whether
     the mend adds stitches. later: label, count as printed, count when going on without mending.
     """
 
@@ -69,14 +76,18 @@ class Mismatch:
 
 @dataclass(frozen=True, slots=True)
 class Search:
-    """A narrowing of where the slip is: it lies after stop `low` (0: the start) and at or before stop `high`."""
+    """A narrowing of where the slip is: it lies after stop `low` (0: the start) and at or before
+    stop `high`.
+    """
 
     low: int
     high: int
 
 
 def compare(plan: Plan, place: Place, have: int) -> Mismatch | None:
-    """What `have` stitches mean at the end of the row at `place`; None where its count is not known."""
+    """What `have` stitches mean at the end of the row at `place`; None where its count is not
+    known.
+    """
     rows = plan.parts[place.part].rows
     row = rows[place.row]
     if row.kind is not RowKind.WORK or row.count is None or have < 0:
@@ -113,7 +124,9 @@ def answered(found: Mismatch, search: Search, counted: int) -> Search:
 
 
 def _main_passes(row: PlanRow) -> list[tuple[int, int, int]]:
-    """(pass number, stitches it makes, stitches from the row's start after it) of the row's longest repeat."""
+    """(pass number, stitches it makes, stitches from the row's start after it) of the row's
+    longest repeat.
+    """
     moves = tuple(move for step in row.groups for move in step.moves)
     adds, total = made_by(moves, row.count)
     if total is None:
@@ -166,14 +179,18 @@ def _likely(row: PlanRow, difference: int, each: int) -> tuple[Likely, int]:
 
 
 def _growth(move: Move) -> int:
-    """Stitches one increase adds or one decrease takes away, 0 for plain stitches and those from nothing."""
+    """Stitches one increase adds or one decrease takes away, 0 for plain stitches and those from
+    nothing.
+    """
     if not move.takes or not move.makes or move.takes == move.makes:
         return 0
     return round((move.makes - move.takes) / max(1, move.times))
 
 
 def _mend(rows: tuple[PlanRow, ...], at: int, difference: int) -> tuple[int, ...]:
-    """Groups over which the next worked row makes the difference good; () where too much is missing."""
+    """Groups over which the next worked row makes the difference good; () where too much is
+    missing.
+    """
     later = next((row for row in rows[at + 1 :] if row.kind is RowKind.WORK), None)
     count = rows[at].count or 0
     have = count + difference
@@ -183,10 +200,10 @@ def _mend(rows: tuple[PlanRow, ...], at: int, difference: int) -> tuple[int, ...
     return even_groups(have, off)
 
 
-def _later(
-    rows: tuple[PlanRow, ...], at: int, difference: int
-) -> tuple[tuple[str, int, int], ...]:
-    """The next rows as they come out unmended: a row that multiplies its stitches multiplies the difference."""
+def _later(rows: tuple[PlanRow, ...], at: int, difference: int) -> tuple[tuple[str, int, int], ...]:
+    """The next rows as they come out unmended: a row that multiplies its stitches multiplies the
+    difference.
+    """
     found: list[tuple[str, int, int]] = []
     shift = difference
     for row in rows[at + 1 :]:

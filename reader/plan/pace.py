@@ -15,7 +15,8 @@ FIRST_GUESS_S = {
     "dtr": 9.0, "inc": 4.0, "bobble": 14.0, "popcorn": 16.0, "puff": 12.0, "picot": 7.0,
 }  # fmt: skip
 """Seconds a stitch before anything is known of this maker. Knitting: 35 to 42 stitches a minute, a
-columnist who timed herself (Hastings Tribune, 2022, read); crochet from memory, 12 to 25 single and 8
+columnist who timed herself (Hastings Tribune, 2022, read); crochet from memory, 12 to 25 single and
+8
 to 15 double crochet a minute. Used for nothing but the weight of one kind against another."""
 
 OTHER_S = 4.0
@@ -39,7 +40,9 @@ CLOSE_ROWS = 300
 
 @dataclass(frozen=True, slots=True)
 class Pace:
-    """What is known of a maker's speed: for each kind of stitch its latest seconds a stitch, oldest first."""
+    """What is known of a maker's speed: for each kind of stitch its latest seconds a stitch,
+    oldest first.
+    """
 
     kinds: tuple[tuple[str, tuple[float, ...]], ...] = ()
     learned: int = 0
@@ -51,7 +54,9 @@ class Pace:
 
 
 def learn(pace: Pace, step: Step, seconds: float) -> Pace:
-    """The pace after a step that took so many seconds; a pause, a slip of the key or no stitch changes nothing."""
+    """The pace after a step that took so many seconds; a pause, a slip of the key or no stitch
+    changes nothing.
+    """
     work = tuple(_work(step))
     stitches = sum(count for _, count in work)
     if not stitches or seconds <= 0 or seconds / stitches > LONGEST_S:
@@ -115,14 +120,18 @@ def _work(step: Step) -> Iterator[tuple[str, int]]:
 
 
 def _stitches(move: Move) -> int:
-    """How many stitches a move is worth in time: what it makes, or the chains and slips it stands for."""
+    """How many stitches a move is worth in time: what it makes, or the chains and slips it stands
+    for.
+    """
     if move.makes > 0:
         return max(move.makes, move.times)
     return move.times if move.takes or move.spaces else 0
 
 
 def _seconds(pace: Pace, kind: str) -> float:
-    """The middle of the kind's samples; an unseen kind is scaled by how the seen ones compare to the guesses."""
+    """The middle of the kind's samples; an unseen kind is scaled by how the seen ones compare to
+    the guesses.
+    """
     for known, samples in pace.kinds:
         if known == kind and samples:
             return median(samples)

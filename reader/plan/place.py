@@ -11,7 +11,8 @@ class Place:
 
     part: index into the plan's parts (each copy of a part is a part of its own in the plan).
     row: index into that part's rows (start, rows, remarks and finishing alike).
-    step: index of the smallest step in that row (a stitch group); coarser reading starts at one and covers several.
+    step: index of the smallest step in that row (a stitch group); coarser reading starts at one
+    and covers several.
     """
 
     part: int

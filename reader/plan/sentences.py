@@ -5,16 +5,22 @@ from __future__ import annotations
 import re
 
 LONGEST = 24
-"""Written words in one spoken sentence; about eight seconds at 170 words a minute. Our own judgement."""
+"""Written words in one spoken sentence; about eight seconds at 170 words a minute. Our own
+judgement.
+"""
 
 _END = re.compile(r"(?<=[.!?;])\s+(?=[\"'(*\[A-Z0-9])|\s*\n\s*(?=[-•*]|\d+[.)]\s)|\n\s*\n")
 _SHORT_FORM = re.compile(
-    r"(?:^|[\s(])(?:approx|incl|beg|rnds?|sts?|sps?|lps?|no|in|yds?|oz|alt|foll|rem|rep|inv|[A-Z])\.$", re.IGNORECASE
+    r"(?:^|[\s(])(?:approx|incl|beg|rnds?|sts?|sps?|lps?|no|in|yds?|oz|alt|foll|rem|rep|inv|"
+    r"[A-Z])\.$",
+    re.IGNORECASE,
 )
 
 
 def sentences(text: str) -> tuple[str, ...]:
-    """The sentences of any text in order, single-spaced; long ones are cut at a comma. () for no words."""
+    """The sentences of any text in order, single-spaced; long ones are cut at a comma. () for no
+    words.
+    """
     found: list[str] = []
     for piece in _END.split(text.strip()):
         plain = " ".join(piece.split())

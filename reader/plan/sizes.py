@@ -12,9 +12,11 @@ NONE = "0"
 
 
 def only_size(text: str, size: int, names: tuple[str, ...]) -> str:
-    """The text with each list of values, one a size, replaced by the value of size `size` (0-based).
+    """The text with each list of values, one a size, replaced by the value of size `size`
+    (0-based).
 
-    Lists with another number of values stay as they are. "36 (40, 44)", "52[54:56:60]" and, for the sizes' own
+    Lists with another number of values stay as they are. "36 (40, 44)", "52[54:56:60]" and, for
+    the sizes' own
     names, "S (M, L)" are lists. A dash becomes 0.
     """
     if len(names) < 2 or not 0 <= size < len(names):

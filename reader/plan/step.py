@@ -30,7 +30,9 @@ class RowKind(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Notice:
-    """Something to be said before the row it affects: colour change coming, measure now, at the same time."""
+    """Something to be said before the row it affects: colour change coming, measure now, at the
+    same time.
+    """
 
     kind: str
     text: str
@@ -39,9 +41,11 @@ class Notice:
 
 @dataclass(frozen=True, slots=True)
 class Reading:
-    """How the words of this pattern are to be read: its craft and terms, its own abbreviations, the chosen size.
+    """How the words of this pattern are to be read: its craft and terms, its own abbreviations,
+    the chosen size.
 
-    key: abbreviation in lower case -> its meaning. size: which of `sizes` (their names) is made, 0-based.
+    key: abbreviation in lower case -> its meaning. size: which of `sizes` (their names) is
+    made, 0-based.
     """
 
     craft: str = "crochet"
@@ -55,7 +59,8 @@ class Reading:
 class Step:
     """One instruction to say.
 
-    covers: how many smallest steps it holds. moves: what the hands do. passes: the pass of each repeat, outermost
+    covers: how many smallest steps it holds. moves: what the hands do. passes: the pass of each
+    repeat, outermost
     first, for "pass 2 of 5". done/done_after: stitches made in this row before and after this step.
     total: stitches the row ends with, None where unknown. takes: stitches used by this step.
     written: the pattern's own words.
@@ -79,9 +84,12 @@ class Step:
 class PlanRow:
     """One row of the plan with its smallest steps.
 
-    label: "Row 3". count_before/count: stitches before and after. groups: the smallest steps, made when first
-    looked at. phrases: start indexes of phrases within groups. notices: said when the row begins. warning: a
-    problem of this row in one sentence, or "". colour: the yarn the row begins with. reading: how its words are read.
+    label: "Row 3". count_before/count: stitches before and after. groups: the smallest steps,
+    made when first
+    looked at. phrases: start indexes of phrases within groups. notices: said when the row
+    begins. warning: a
+    problem of this row in one sentence, or "". colour: the yarn the row begins with. reading:
+    how its words are read.
     """
 
     kind: RowKind
@@ -124,7 +132,9 @@ class GatherItem:
 
 @dataclass(frozen=True, slots=True)
 class Plan:
-    """Everything to be worked, in order, for one chosen size. fingerprint ties saved progress to the text."""
+    """Everything to be worked, in order, for one chosen size. fingerprint ties saved progress to
+    the text.
+    """
 
     title: str
     craft: str

@@ -12,10 +12,13 @@ COUNTED = (MoveKind.WORK, MoveKind.CHAIN)
 
 
 def made_by(moves: tuple[Move, ...], count: int | None) -> tuple[tuple[int, ...], int | None]:
-    """What each move adds to the row, and the total these add up to, None where that is not the row's count.
+    """What each move adds to the row, and the total these add up to, None where that is not the
+    row's count.
 
-    A cast on is the row itself where nothing else makes the count; a foundation chain that is worked into in the
-    same row is not. Stitches that could not be read leave the total standing, because it is still the aim.
+    A cast on is the row itself where nothing else makes the count; a foundation chain that is
+    worked into in the
+    same row is not. Stitches that could not be read leave the total standing, because it is
+    still the aim.
     """
     worked = tuple(move.makes if move.kind in COUNTED else 0 for move in moves)
     if count is None:
@@ -31,7 +34,9 @@ def made_by(moves: tuple[Move, ...], count: int | None) -> tuple[tuple[int, ...]
 def steps(
     moves: tuple[Move, ...], cuts: tuple[Cut, ...], where: Place, count: int | None
 ) -> tuple[Step, ...]:
-    """The smallest steps of a row at place `where` (its first step); count: stitches after the row."""
+    """The smallest steps of a row at place `where` (its first step); count: stitches after the
+    row.
+    """
     adds, total = made_by(moves, count)
     found: list[Step] = []
     done = 0
@@ -59,9 +64,22 @@ def steps(
 
 
 def whole_step(where: Place, words: str, count: int | None, unread: bool = False) -> Step:
-    """One step for a row that is words only: a remark, finishing, or a row that could not be taken apart."""
+    """One step for a row that is words only: a remark, finishing, or a row that could not be taken
+    apart.
+    """
     return Step(
-        where, 1, (), (), words, 0, count or 0, count, 0, starts_row=True, ends_row=True, unread=unread
+        where,
+        1,
+        (),
+        (),
+        words,
+        0,
+        count or 0,
+        count,
+        0,
+        starts_row=True,
+        ends_row=True,
+        unread=unread,
     )
 
 
@@ -76,7 +94,9 @@ def written(moves: tuple[Move, ...]) -> str:
 
 
 def joined(held: tuple[Step, ...]) -> Step:
-    """Several following steps as one, for reading more at a time; the place is that of the first."""
+    """Several following steps as one, for reading more at a time; the place is that of the
+    first.
+    """
     if len(held) == 1:
         return held[0]
     first, last = held[0], held[-1]

@@ -20,7 +20,8 @@ HOOKS: tuple[Tool, ...] = (
     Tool(8.0, "L-11"), Tool(9.0, "M/N-13"), Tool(10.0, "N/P-15"), Tool(11.5, "P-16"),
     Tool(12.0, "O"), Tool(15.0, "P/Q"), Tool(16.0, "Q"), Tool(19.0, "S"),
 )  # fmt: skip
-"""Hooks. Source: the chart at matifs.com/crochet-hooks-size-chart and a shop's conversion chart, both
+"""Hooks. Source: the chart at matifs.com/crochet-hooks-size-chart and a shop's conversion chart,
+both
 read; letters and millimetres agree with the Craft Yarn Council's list (from memory)."""
 
 NEEDLES: tuple[Tool, ...] = (
@@ -29,7 +30,8 @@ NEEDLES: tuple[Tool, ...] = (
     Tool(6.0, "10"), Tool(6.5, "10 1/2"), Tool(8.0, "11"), Tool(9.0, "13"), Tool(10.0, "15"),
     Tool(12.75, "17"), Tool(15.0, "19"),
 )  # fmt: skip
-"""Needles. Source: Craft Yarn Council, Standards and Guidelines, from memory; 2.25, 3.25, 3.75, 4.5,
+"""Needles. Source: Craft Yarn Council, Standards and Guidelines, from memory; 2.25, 3.25, 3.75,
+4.5,
 5.5, 8 and 12.75 mm agree with the needle sizes of its yarn weight table (read)."""
 
 
@@ -37,7 +39,8 @@ NEEDLES: tuple[Tool, ...] = (
 class YarnWeight:
     """A standard yarn weight: stitches to four inches (least, most) and hook or needle in mm.
 
-    knit: stockinette. crochet: single crochet, for lace double crochet. most needle or hook None where open.
+    knit: stockinette. crochet: single crochet, for lace double crochet. most needle or hook
+    None where open.
     """
 
     number: int
@@ -52,16 +55,25 @@ class YarnWeight:
 YARN_WEIGHTS: tuple[YarnWeight, ...] = (
     YarnWeight(0, "lace", ("crochet thread",), (33, 40), (1.5, 2.25), (32, 42), (1.4, 2.25)),
     YarnWeight(
-        1, "super fine", ("sock", "fingering", "baby"), (27, 32), (2.25, 3.25), (21, 32), (2.25, 3.5)
+        1,
+        "super fine",
+        ("sock", "fingering", "baby"),
+        (27, 32),
+        (2.25, 3.25),
+        (21, 32),
+        (2.25, 3.5),
     ),
     YarnWeight(2, "fine", ("sport", "baby"), (23, 26), (3.25, 3.75), (16, 20), (3.5, 4.5)),
     YarnWeight(3, "light", ("dk", "light worsted"), (21, 24), (3.75, 4.5), (12, 17), (4.5, 5.5)),
-    YarnWeight(4, "medium", ("worsted", "afghan", "aran"), (16, 20), (4.5, 5.5), (11, 14), (5.5, 6.5)),
+    YarnWeight(
+        4, "medium", ("worsted", "afghan", "aran"), (16, 20), (4.5, 5.5), (11, 14), (5.5, 6.5)
+    ),
     YarnWeight(5, "bulky", ("chunky", "craft", "rug"), (12, 15), (5.5, 8.0), (8, 11), (6.5, 9.0)),
     YarnWeight(6, "super bulky", ("roving",), (7, 11), (8.0, 12.75), (6, 9), (9.0, 16.0)),
     YarnWeight(7, "jumbo", ("roving",), (1, 6), (12.75, None), (1, 5), (16.0, None)),
 )
-"""Source: Craft Yarn Council, Standard Yarn Weight System, weights 0 to 3 read at craftyarncouncil.com,
+"""Source: Craft Yarn Council, Standard Yarn Weight System, weights 0 to 3 read at
+craftyarncouncil.com,
 the whole table read as republished with credit at 222handspun.com."""
 
 
@@ -88,8 +100,12 @@ def tool_of(us: str, craft: str) -> Tool | None:
 
 
 def weight_of(words: str) -> YarnWeight | None:
-    """The standard weight that words of a pattern name ("worsted", "DK", "#4"); None where none is named."""
-    low = f" {' '.join(words.lower().replace('(', ' ').replace(')', ' ').replace(',', ' ').split())} "
+    """The standard weight that words of a pattern name ("worsted", "DK", "#4"); None where none is
+    named.
+    """
+    low = (
+        f" {' '.join(words.lower().replace('(', ' ').replace(')', ' ').replace(',', ' ').split())} "
+    )
     for weight in YARN_WEIGHTS:
         if f" #{weight.number} " in low:
             return weight

@@ -20,15 +20,19 @@ from reader.plan.step import Plan, PlanPart, PlanRow, Reading, RowKind, Step
 from reader.plan.steps import steps, whole_step
 
 MOST_COPIES = 999
-"""Copies of a part that are unrolled; published rugs ask for 672 motifs, a slip of the pen for any number."""
+"""Copies of a part that are unrolled; published rugs ask for 672 motifs, a slip of the pen for any
+number.
+"""
 
 _WORTH_SAYING = (Verdict.TOTAL_DISAGREES, Verdict.DOES_NOT_FIT, Verdict.UNCLEAR)
 
 
 def make_plan(counted: CountedPattern, text: str) -> Plan:
-    """The plan for the counted size: every copy of a part is a part of its own, remarks and finishing are rows.
+    """The plan for the counted size: every copy of a part is a part of its own, remarks and
+    finishing are rows.
 
-    text: the pattern as the maker has it; only its words, not its spacing, make the fingerprint. Any counted
+    text: the pattern as the maker has it; only its words, not its spacing, make the
+    fingerprint. Any counted
     pattern gives a plan; one without rows gives a plan without parts.
     """
     reading = Reading(
@@ -140,7 +144,16 @@ def _finishing(
         label = f"Step {number}"
         made.append(
             PlanRow(
-                RowKind.FINISH, label, number, False, line, None, None, (step,), (0,), reading=reading
+                RowKind.FINISH,
+                label,
+                number,
+                False,
+                line,
+                None,
+                None,
+                (step,),
+                (0,),
+                reading=reading,
             )
         )
     return tuple(made)
@@ -180,7 +193,9 @@ def _groups(moves: tuple[Move, ...], where: Place, count: int | None) -> tuple[S
 
 
 def _problems_by_row(part: CountedPart, problems: tuple[Problem, ...]) -> dict[int, str]:
-    """Row index -> what does not add up there, first fault first; by label, else by where the words stand."""
+    """Row index -> what does not add up there, first fault first; by label, else by where the
+    words stand.
+    """
     found: dict[int, str] = {}
     for problem in problems:
         if problem.verdict not in _WORTH_SAYING or problem.part not in ("", part.name):

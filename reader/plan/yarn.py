@@ -1,4 +1,6 @@
-"""A plan and a place in, how much of the yarn of each colour is worked out, and whether it will last."""
+"""A plan and a place in, how much of the yarn of each colour is worked out, and whether it will
+last.
+"""
 
 from __future__ import annotations
 
@@ -12,20 +14,26 @@ STITCH_COST = {
     "ch": 0.4, "sl st": 0.5, "sc": 1.0, "hdc": 1.3, "dc": 1.6, "tr": 2.1, "dtr": 2.7, "trtr": 3.3,
     "inc": 1.0, "bobble": 4.0, "popcorn": 4.0, "puff": 3.0, "cluster": 3.0, "picot": 1.6,
 }  # fmt: skip
-"""Yarn in a stitch as a share of a single crochet's; knitting stitches count 1. From memory: a single
-crochet takes about 3 to 4 stitch widths of yarn and a double crochet about 5 to 6; the rest is ours."""
+"""Yarn in a stitch as a share of a single crochet's; knitting stitches count 1. From memory: a
+single
+crochet takes about 3 to 4 stitch widths of yarn and a double crochet about 5 to 6; the rest is
+ours."""
 
 MOST_ROWS = 1500
 """Rows up to which every stitch is weighed; longer plans go by the rows' counts."""
 
-_GRAMS = re.compile(r"(?P<amount>\d+(?:\.\d+)?)\s*(?P<unit>g|gr|grams?|oz|ounces?)\b", re.IGNORECASE)
+_GRAMS = re.compile(
+    r"(?P<amount>\d+(?:\.\d+)?)\s*(?P<unit>g|gr|grams?|oz|ounces?)\b", re.IGNORECASE
+)
 GRAMS_PER_OUNCE = 28.35
 """By definition, rounded."""
 
 
 @dataclass(frozen=True, slots=True)
 class ColourShare:
-    """One colour ("" where the pattern names none): yarn worked so far and in all, in single crochets' worth."""
+    """One colour ("" where the pattern names none): yarn worked so far and in all, in single
+    crochets' worth.
+    """
 
     colour: str
     worked: float
@@ -39,7 +47,9 @@ class ColourShare:
 
 @dataclass(frozen=True, slots=True)
 class YarnLeft:
-    """What is left of a yarn and what the rest needs, in the unit it was told in (grams, or a share of 1)."""
+    """What is left of a yarn and what the rest needs, in the unit it was told in (grams, or a
+    share of 1).
+    """
 
     left: float
     needed: float
@@ -51,7 +61,9 @@ class YarnLeft:
 
 
 def colour_shares(plan: Plan, place: Place) -> tuple[ColourShare, ...]:
-    """Each colour's yarn up to a place, in the order the colours come; () for a plan without stitches."""
+    """Each colour's yarn up to a place, in the order the colours come; () for a plan without
+    stitches.
+    """
     weighed = sum(len(part.rows) for part in plan.parts) <= MOST_ROWS
     worked: dict[str, float] = {}
     total: dict[str, float] = {}
@@ -71,7 +83,8 @@ def colour_shares(plan: Plan, place: Place) -> tuple[ColourShare, ...]:
 def will_last(share: float, used: float, left: float) -> YarnLeft | None:
     """Whether a yarn lasts, from the share of its stitches worked and what they used up.
 
-    share: 0 to 1. used, left: in one unit. None before anything is worked, when nothing can be told.
+    share: 0 to 1. used, left: in one unit. None before anything is worked, when nothing can be
+    told.
     """
     if share <= 0 or used <= 0:
         return None
@@ -88,7 +101,9 @@ def grams_of(item: GatherItem) -> float | None:
 
 
 def grams_left(item: GatherItem, share: ColourShare) -> float | None:
-    """Grams of an item that the rest of its colour should need, by stitch share; None without a weight."""
+    """Grams of an item that the rest of its colour should need, by stitch share; None without a
+    weight.
+    """
     grams = grams_of(item)
     return None if grams is None else grams * (1 - share.share)
 

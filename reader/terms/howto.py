@@ -1,7 +1,10 @@
-"""How each stitch is made, in a few words of our own, by its US short name, with where it was checked.
+"""How each stitch is made, in a few words of our own, by its US short name, with where it was
+checked.
 
-The words name motions only (insert, yarn over, pull up a loop), so that they hold in US and UK terms
-alike. Crochet motions follow the Handbook of Wool Knitting and Crochet of 1918, which describes each
+The words name motions only (insert, yarn over, pull up a loop), so that they hold in US and UK
+terms
+alike. Crochet motions follow the Handbook of Wool Knitting and Crochet of 1918, which describes
+each
 stitch loop by loop under the English names, and the abbreviation lists named in the stitch table.
 """
 
@@ -88,7 +91,8 @@ CROCHET: dict[str, HowTo] = {
         PAMPHLETS,
     ),
     "spike": HowTo(
-        "Insert the hook into a row further down, pull up a long loop. Yarn over, pull through both "
+        "Insert the hook into a row further down, pull up a long loop. Yarn over, pull through "
+        "both "
         "loops.",
         LISTS,
     ),
@@ -99,7 +103,8 @@ CROCHET: dict[str, HowTo] = {
         CYC,
     ),
     "inv dec": HowTo(
-        "Put the hook through the front loops of the next two stitches, pull up one loop. Yarn over, "
+        "Put the hook through the front loops of the next two stitches, pull up one loop. Yarn "
+        "over, "
         "pull through both loops.",
         LISTS,
     ),
@@ -108,15 +113,18 @@ CROCHET: dict[str, HowTo] = {
         CYC,
     ),
     "sc3tog": HowTo(
-        "Pull up a loop in each of the next three stitches. Yarn over, pull through all four loops.",
+        "Pull up a loop in each of the next three stitches. Yarn over, pull through all four "
+        "loops.",
         LISTS,
     ),
     "hdc2tog": HowTo(
-        "Twice: yarn over, pull up a loop in the next stitch. Yarn over, pull through all five loops.",
+        "Twice: yarn over, pull up a loop in the next stitch. Yarn over, pull through all five "
+        "loops.",
         LISTS,
     ),
     "dc2tog": HowTo(
-        "Twice: yarn over, pull up a loop in the next stitch, yarn over, pull through two loops. Then "
+        "Twice: yarn over, pull up a loop in the next stitch, yarn over, pull through two loops. "
+        "Then "
         "yarn over, pull through all three loops.",
         CYC,
     ),
@@ -145,18 +153,25 @@ CROCHET: dict[str, HowTo] = {
         "loops.",
         CYC,
     ),
-    "shell": HowTo("Make a group of tall stitches in one place; the pattern says how many.", PRACTICE),
-    "fan": HowTo("Make a group of tall stitches in one place; the pattern says how many.", PRACTICE),
+    "shell": HowTo(
+        "Make a group of tall stitches in one place; the pattern says how many.", PRACTICE
+    ),
+    "fan": HowTo(
+        "Make a group of tall stitches in one place; the pattern says how many.", PRACTICE
+    ),
     "v-st": HowTo("In one place: a tall stitch, chain one, a tall stitch.", LISTS),
     "picot": HowTo("Chain three, then slip stitch back into the first of the three.", LISTS),
-    "x-st": HowTo("Skip a stitch, work the next one, then go back and work the skipped one.", LISTS),
+    "x-st": HowTo(
+        "Skip a stitch, work the next one, then go back and work the skipped one.", LISTS
+    ),
     "star": HowTo(
         "Pull up a loop in each of several places side by side. Yarn over, pull through all, and "
         "chain one to close the eye.",
         HANDBOOK,
     ),
     "fsc": HowTo(
-        "Insert the hook into the chain, pull up a loop, chain one: that is the new foundation. Yarn "
+        "Insert the hook into the chain, pull up a loop, chain one: that is the new foundation. "
+        "Yarn "
         "over, pull through both loops.",
         LISTS,
     ),
@@ -166,7 +181,8 @@ CROCHET: dict[str, HowTo] = {
         LISTS,
     ),
     "fdc": HowTo(
-        "Yarn over, insert into the chain, pull up a loop, chain one: that is the new foundation. Then "
+        "Yarn over, insert into the chain, pull up a loop, chain one: that is the new "
+        "foundation. Then "
         "twice: yarn over, pull through two loops.",
         LISTS,
     ),
@@ -205,7 +221,8 @@ KNITTING: dict[str, HowTo] = {
     "p2tog": HowTo("Put the needle through two stitches at once, and purl them as one.", CYC),
     "p3tog": HowTo("Put the needle through three stitches at once, and purl them as one.", CYC),
     "ssk": HowTo(
-        "Slip two stitches one by one as if to knit. Put the left needle into their fronts, and knit "
+        "Slip two stitches one by one as if to knit. Put the left needle into their fronts, and "
+        "knit "
         "them as one.",
         CYC,
     ),
@@ -219,10 +236,10 @@ KNITTING: dict[str, HowTo] = {
         "knit them as one.",
         CYC,
     ),
-    "skp": HowTo("Slip one, knit one, and lift the slipped stitch over the knitted one.", PAMPHLETS),
-    "sk2p": HowTo(
-        "Slip one, knit two as one, and lift the slipped stitch over that.", PAMPHLETS
+    "skp": HowTo(
+        "Slip one, knit one, and lift the slipped stitch over the knitted one.", PAMPHLETS
     ),
+    "sk2p": HowTo("Slip one, knit two as one, and lift the slipped stitch over that.", PAMPHLETS),
     "cdd": HowTo(
         "Slip two together as if to knit, knit one, and lift both slipped stitches over it.", CYC
     ),
@@ -234,19 +251,23 @@ KNITTING: dict[str, HowTo] = {
         "Lift the strand between two stitches onto the left needle, and knit it with a twist.", CYC
     ),
     "m1l": HowTo(
-        "Lift the strand between two stitches from front to back, and knit it through its back.", CYC
+        "Lift the strand between two stitches from front to back, and knit it through its back.",
+        CYC,
     ),
     "m1r": HowTo(
-        "Lift the strand between two stitches from back to front, and knit it through its front.", CYC
+        "Lift the strand between two stitches from back to front, and knit it through its front.",
+        CYC,
     ),
     "m1p": HowTo(
         "Lift the strand between two stitches onto the left needle, and purl it with a twist.", CYC
     ),
     "kfb": HowTo(
-        "Knit into the front and leave the stitch on, knit into its back, then let it drop off.", CYC
+        "Knit into the front and leave the stitch on, knit into its back, then let it drop off.",
+        CYC,
     ),
     "pfb": HowTo(
-        "Purl into the front and leave the stitch on, purl into its back, then let it drop off.", CYC
+        "Purl into the front and leave the stitch on, purl into its back, then let it drop off.",
+        CYC,
     ),
     "kfbf": HowTo(
         "Knit into the front, the back and the front again of one stitch, then let it drop off.",
@@ -269,14 +290,18 @@ KNITTING: dict[str, HowTo] = {
     "lt": HowTo(
         "Knit the second stitch from behind, then the first one, then drop both off.", KNIT_LISTS
     ),
-    "mb": HowTo("Make several stitches from one, turn and work them, then close them to one.", KNIT_LISTS),
+    "mb": HowTo(
+        "Make several stitches from one, turn and work them, then close them to one.", KNIT_LISTS
+    ),
     "ds": HowTo(
         "Turn, bring the yarn to the front, slip one, and pull the yarn up and over the needle so "
         "that the stitch shows two legs.",
         KNIT_LISTS,
     ),
     "co": HowTo("Put new stitches on the needle, in the way you like best.", PRACTICE),
-    "bo": HowTo("Work two, lift the first over the second, work one more, lift again, and so on.", CYC),
+    "bo": HowTo(
+        "Work two, lift the first over the second, work one more, lift again, and so on.", CYC
+    ),
     "w&t": HowTo(
         "Slip the next stitch, bring the yarn to the other side, slip the stitch back, and turn.",
         KNIT_LISTS,
@@ -328,7 +353,8 @@ def _cable(name: str) -> HowTo | None:
         return None
     where = "back" if name.rstrip("p").endswith(("b", "r")) else "front"
     return HowTo(
-        f"Put the first half of the stitches on a cable needle at the {where}, knit the other half, "
+        f"Put the first half of the stitches on a cable needle at the {where}, knit the other "
+        f"half, "
         "then knit the waiting ones.",
         KNIT_LISTS,
     )

@@ -5,14 +5,20 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
-from reader.wording.numbers import decimal_words, mixed_words, number_words
+from reader.wording.numbers import decimal_words, mixed_words, times_words
 
 _NUMBER = (
-    r"(?<![\w./])(?:(?P<whole>\d+(?:\.\d+)?)(?:[ -]?(?P<part>[½¼¾⅓⅔⅛⅜⅝⅞])|[ -](?P<slash>\d{1,2}/\d{1,2}))?"
+    r"(?<![\w./])(?:(?P<whole>\d+(?:\.\d+)?)(?:[ -]?(?P<part>[½¼¾⅓⅔⅛⅜⅝⅞])|"
+    r"[ -](?P<slash>\d{1,2}/\d{1,2}))?"
     r"|(?P<only>[½¼¾⅓⅔⅛⅜⅝⅞]|\d{1,2}/\d{1,2}))"
 )
 _UNITS: tuple[tuple[str, str, str], ...] = (
-    (r"(?:\"|inch(?:es)?\b\.?|ins?\.(?=[\s,;)]|$)|in\b(?=\s*(?:[,;)./]|$|x\b|wide|long|tall|square|high|deep|from|across|by|and\b|or\b)))", "inch", "inches"),
+    (
+        r"(?:\"|inch(?:es)?\b\.?|ins?\.(?=[\s,;)]|$)|in\b(?=\s*(?:[,;)./]|$|x\b|wide|long|tall|"
+        r"square|high|deep|from|across|by|and\b|or\b)))",
+        "inch",
+        "inches",
+    ),
     (r"(?:cms?\b\.?|centimet(?:er|re)s?\b)", "centimetre", "centimetres"),
     (r"(?:mms?\b\.?|millimet(?:er|re)s?\b)", "millimetre", "millimetres"),
     (r"(?:kg\b)", "kilogram", "kilograms"),
@@ -24,14 +30,30 @@ _UNITS: tuple[tuple[str, str, str], ...] = (
     (r"(?:ml\b)", "millilitre", "millilitres"),
     (r"(?:m\b(?!\s*(?:\d|[a-z]{1,2}\b))|met(?:er|re)s?\b)", "metre", "metres"),
 )
-_TOOL = r"(?=(?:\s*,[^,]{1,14},)?\s+(?:(?:steel|aluminum|aluminium|crochet|knitting|circular|straight|double|pointed|wooden|bamboo|plastic|tapestry|safety|long|wide)\s+){0,3}(?:hooks?|needles?|dpns?|eyes?|buttons?|beads?|tail|ring|square|circle|balls?|strip|ribbon|circulars?)\b)"
+_TOOL = (
+    r"(?=(?:\s*,[^,]{1,14},)?\s+(?:(?:steel|aluminum|aluminium|crochet|knitting|circular|"
+    r"straight|double|"
+    r"pointed|wooden|bamboo|plastic|tapestry|safety|long|wide)\s+){0,3}"
+    r"(?:hooks?|needles?|dpns?|eyes?|buttons?|beads?|tail|ring|square|circle|balls?|strip|ribbon|"
+    r"circulars?)\b)"
+)
 _RULES: tuple[tuple[re.Pattern[str], str, str], ...] = tuple(
     (re.compile(rf"{_NUMBER}\s?-?{unit}", re.IGNORECASE), one, many) for unit, one, many in _UNITS
 )
 _BEFORE_TOOL = re.compile(_TOOL, re.IGNORECASE)
-_MIXED = re.compile(r"(?<![\w./])(?:(?P<whole>\d+)[ -]?)?(?P<part>[½¼¾⅓⅔⅛⅜⅝⅞])|(?<![\w./])(?:(?P<w2>\d+)[ -])?(?P<p2>\d{1,2}/\d{1,2})(?![\w/])")
+_NOUN = re.compile(
+    r"\s+(?!(?:from|wide|long|tall|square|high|deep|across|by|and|or|in|of|at|to|x)\b)[a-z]{4,}",
+    re.I,
+)
+_MIXED = re.compile(
+    r"(?<![\w./])(?:(?P<whole>\d+)[ -]?)?(?P<part>[½¼¾⅓⅔⅛⅜⅝⅞])|"
+    r"(?<![\w./])(?:(?P<w2>\d+)[ -])?(?P<p2>\d{1,2}/\d{1,2})(?![\w/])"
+)
 _RANGE = re.compile(r"(?<![\w.])(\d+)\s?(?:-|–|—|to)\s?(\d+)(?![\w/])(?!\.\d)")
-_UNIT_RANGE = re.compile(r"(?<![\w.])(\d+(?:\.\d+)?)\s?(?:-|–|—)\s?(?=\d+(?:\.\d+)?\s?(?:\"|cm|mm|in\b|inch|g\b|oz|yd|m\b))")
+_UNIT_RANGE = re.compile(
+    r"(?<![\w.])(\d+(?:\.\d+)?)\s?(?:-|–|—)\s?(?=\d+(?:\.\d+)?\s?(?:\"|cm|mm|in\b|inch|g\b|oz|yd|"
+    r"m\b))"
+)
 _HOOK_LETTER = re.compile(r"\b([B-U])(?:/[A-Z])?\s?[-/]\s?(?=\d)")
 _BY = re.compile(r"(?<=[\d\"m])\s?x\s?(?=\d)", re.IGNORECASE)
 _TIMES_AFTER = re.compile(r"(?<![\w])x\s?(\d+)(?:\s*times)?\b", re.IGNORECASE)
@@ -39,7 +61,9 @@ _TIMES_BEFORE = re.compile(r"(?<![\w.])(\d+)\s?x(?=\s)", re.IGNORECASE)
 
 
 def measures_in_words(text: str) -> str:
-    """The text with measures, hook letters, ranges, fractions and "x 6" in words; other numbers stay digits."""
+    """The text with measures, hook letters, ranges, fractions and "x 6" in words; other numbers
+    stay digits.
+    """
     text = _UNIT_RANGE.sub(lambda m: f"{decimal_words(m.group(1))} to ", text)
     text = _HOOK_LETTER.sub(r"\1 ", text)
     text = re.sub(r"#\s?(?=\d)", "number ", text)
@@ -50,8 +74,8 @@ def measures_in_words(text: str) -> str:
         text = rule.sub(_unit(one, many), text)
     text = _MIXED.sub(_mixed, text)
     text = _RANGE.sub(r"\1 to \2", text)
-    text = _TIMES_AFTER.sub(lambda m: f"{number_words(int(m.group(1)))} times", text)
-    return _TIMES_BEFORE.sub(lambda m: f"{number_words(int(m.group(1)))} times", text)
+    text = _TIMES_AFTER.sub(lambda m: times_words(int(m.group(1))), text)
+    return _TIMES_BEFORE.sub(lambda m: times_words(int(m.group(1))), text)
 
 
 def _unit(one: str, many: str) -> Callable[[re.Match[str]], str]:
@@ -59,7 +83,10 @@ def _unit(one: str, many: str) -> Callable[[re.Match[str]], str]:
         whole, part = found.group("whole"), found.group("part") or found.group("slash")
         if whole is None:
             return _part_of(found.group("only"), one)
-        single = bool(_BEFORE_TOOL.match(found.string, found.end()))
+        as_noun = found.group().rstrip().lower().endswith(one) and _NOUN.match(
+            found.string, found.end()
+        )
+        single = bool(as_noun or _BEFORE_TOOL.match(found.string, found.end()))
         if part:
             return f"{mixed_words(int(float(whole or 0)), part)} {one if single else many}"
         single = single or float(whole or 0) == 1

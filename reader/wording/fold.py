@@ -1,4 +1,6 @@
-"""Moves in, one running sentence out, with repeats as "so many times" and no instruction said twice in a row."""
+"""Moves in, one running sentence out, with repeats as "so many times" and no instruction said
+twice in a row.
+"""
 
 from __future__ import annotations
 
@@ -12,10 +14,18 @@ from reader.wording.numbers import number_words, times_words
 from reader.wording.short import shortened
 from reader.wording.speak import speak
 
-_MANY = re.compile(r"\beach\b|\bevery\b|\baround\b|\bacross\b|\bend\b|\blast\b|\beven\b|\bremaining\b|\brest\b", re.I)
-_BARE = re.compile(r"^(?:knit|purl|single crochet|half double crochet|double crochet|treble(?: crochet)?|half treble)$", re.I)
+_MANY = re.compile(
+    r"\beach\b|\bevery\b|\baround\b|\bacross\b|\bend\b|\blast\b|\beven\b|\bremaining\b|\brest\b",
+    re.I,
+)
+_BARE = re.compile(
+    r"^(?:knit|purl|single crochet|half double crochet|double crochet|treble(?: crochet)?|"
+    r"half treble)$",
+    re.I,
+)
 _HAS_NUMBER = re.compile(
-    r"\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|forty|fifty|sixty|"
+    r"\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|"
+    r"forty|fifty|sixty|"
     r"seventy|eighty|ninety|\w+ty-\w+|hundred)\b(?! (?:chain|loop|stitches?$)| together)"
 )
 
@@ -25,7 +35,8 @@ MoveWords = Callable[[Move], str]
 def folded(moves: tuple[Move, ...], reading: Reading, short: bool = False) -> str:
     """The moves in words, in working order, without capital or full stop; "" for no moves.
 
-    A repeat whose passes read alike is said once with its times; where only the last pass differs, that pass is
+    A repeat whose passes read alike is said once with its times; where only the last pass
+    differs, that pass is
     said apart. A run over stitches whose number the words leave out is told its number.
     """
     cache: dict[tuple[str, str, int, int], str] = {}
@@ -61,7 +72,9 @@ def _untold(move: Move, said: str) -> int:
     number = move.times if move.times > 1 else move.takes if plain else 0
     if number < 2 or not (_MANY.search(said) or _BARE.match(said)):
         return 0
-    counted = re.sub(r"\blast [\w-]+\b|\bto [\w-]+ stitch(?:es)? before\b|^\w+ (?=\w+ crochet)", "", said)
+    counted = re.sub(
+        r"\blast [\w-]+\b|\bto [\w-]+ stitch(?:es)? before\b|^\w+ (?=\w+ crochet)", "", said
+    )
     return 0 if _HAS_NUMBER.search(counted) else number
 
 
@@ -120,6 +133,8 @@ def _listed(pieces: list[str]) -> str:
         if not text:
             text = piece
             continue
-        heavy = ";" in piece or " times" in text.rpartition(";")[2] or text.endswith(("once", "twice"))
+        heavy = (
+            ";" in piece or " times" in text.rpartition(";")[2] or text.endswith(("once", "twice"))
+        )
         text = f"{text}{';' if heavy else ','} {piece}"
     return text

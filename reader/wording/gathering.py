@@ -17,15 +17,17 @@ def say_item(item: GatherItem, reading: Reading) -> str:
 
 
 def say_gathering(plan: Plan, reading: Reading) -> tuple[str, ...]:
-    """The whole list: how many things, then each as a sentence, yarn first, then tools, then the rest."""
+    """The whole list: how many things, then each as a sentence, yarn first, then tools, then the
+    rest.
+    """
     if not plan.gather:
         return ("This pattern lists nothing to gather.",)
     count = len(plan.gather)
-    things = "one thing" if count == 1 else f"{number_words(count)} things"
+    head = "There is one thing to gather."
+    if count > 1:
+        head = f"There are {number_words(count)} things to gather."
     ordered = [item for kind, _ in _KINDS for item in plan.gather if item.kind == kind]
-    return (f"There are {things} to gather." if count > 1 else "There is one thing to gather.",) + tuple(
-        say_item(item, reading) for item in ordered
-    )
+    return (head, *(say_item(item, reading) for item in ordered))
 
 
 def say_missing(plan: Plan, ticked: frozenset[int], reading: Reading) -> str:
@@ -52,7 +54,8 @@ def _weight_words(weight: YarnWeight) -> str:
     if most is not None:
         hooks = f"{decimal_words(str(least))} to {decimal_words(str(most))} millimetres"
     return sentence(
-        f"that is weight number {number_words(weight.number)}, {weight.name}; usual hooks are {hooks}"
+        f"that is weight number {number_words(weight.number)}, {weight.name}; usual hooks are "
+        f"{hooks}"
     )
 
 

@@ -10,7 +10,9 @@ from reader.wording.speak import speak
 
 
 def say_gauge(check: GaugeCheck, craft: str) -> str:
-    """Fits, or which way the stitches are off, what to try, and how the piece comes out as it is."""
+    """Fits, or which way the stitches are off, what to try, and how the piece comes out as it
+    is.
+    """
     if check.advice is Advice.FITS:
         return "Your gauge fits the pattern."
     found, wanted = _number(check.measured), _number(check.wanted)
@@ -42,11 +44,14 @@ def say_tool(tool: Tool, craft: str) -> str:
     if not tool.us:
         return words
     name = speak(tool.us.replace("-", " "))
-    return f"{words}, in the U S {'size ' if craft == 'knitting' or tool.us[0].isdigit() else ''}{name}"
+    size = "size " if craft == "knitting" or tool.us[0].isdigit() else ""
+    return f"{words}, in the U S {size}{name}"
 
 
 def say_finished(length_cm: float, unit: str = "cm") -> str:
-    """A finished length as "about fifteen centimetres" or "about six inches"; unit: "cm" or "in"."""
+    """A finished length as "about fifteen centimetres" or "about six inches"; unit: "cm" or
+    "in".
+    """
     value = length_cm if unit == "cm" else length_cm / 2.54
     rounded = round(value) if value >= 10 else round(value * 2) / 2
     noun = "centimetres" if unit == "cm" else "inches"

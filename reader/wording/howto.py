@@ -57,7 +57,9 @@ def find_how(form: str, reading: Reading) -> HowTo | None:
 
 
 def say_how_step(step: Step, row: PlanRow) -> str:
-    """How each different stitch of a step is made, each once, in working order; "" where none is known."""
+    """How each different stitch of a step is made, each once, in working order; "" where none is
+    known.
+    """
     craft = Craft.KNITTING if row.reading.craft == "knitting" else Craft.CROCHET
     told: dict[str, str] = {}
     for move in step.moves:

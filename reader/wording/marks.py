@@ -1,4 +1,6 @@
-"""Brackets and stars of a pattern in, words in their place out; the short forms inside stay as they are."""
+"""Brackets and stars of a pattern in, words in their place out; the short forms inside stay as
+they are.
+"""
 
 from __future__ import annotations
 
@@ -6,40 +8,73 @@ import re
 
 from reader.wording.numbers import number_words, times_words
 
+_NAME_AND_SHORT = re.compile(
+    r"\b((?:single|double|treble|half double|slip|yarn)?\s?(?:chain|crochet|stitch(?:es)?|loops?|"
+    r"spaces?|over|rounds?))"
+    r"\s*\((?:[a-z]{1,3}\s?){1,3}\)",
+    re.IGNORECASE,
+)
+"""A name with its short form behind it, "chain (ch)", which would be said twice."""
 _OPTIONAL_PLURAL = re.compile(r"(?<=[a-z])\((e?s)\)", re.IGNORECASE)
 _INNER = re.compile(
     r"(?P<before>(?<!\w)\d+\s*(?:x|times)\s*)?"
     r"[(\[{](?P<body>[^()\[\]{}]*)[)\]}]"
     r"(?P<after>\s*(?:[x*]\s*\d+(?:\s*times)?|\d+\s*(?:x\b|times\b(?!\s+more))|once\b|twice\b|"
-    r"(?:all\s+)?(?:around|across|to (?:the )?end)\b|[x*]?\s*(?:two|three|four|five|six|seven|eight|nine|ten) times\b)"
-    r"|(?=\s*(?:all\s+)?(?:in|into)\s+(?:the\s+)?(?:next|same|first|last|corner|each|every|ring|ch|sp|st|loop|top|\d)))?",
+    r"(?:all\s+)?(?:around|across|to (?:the )?end)\b|[x*]?\s*(?:two|three|four|five|six|seven|"
+    r"eight|nine|ten) times\b)"
+    r"|(?=\s*(?:all\s+)?(?:in|into)\s+(?:the\s+)?(?:next|same|first|last|corner|each|every|ring|"
+    r"ch|sp|st|loop|top|\d)))?",
     re.IGNORECASE,
 )
 _TOTAL = re.compile(
-    r"^[=:]?\s*(?P<count>\d+)\s*(?P<of>(?:sts?|stitch(?:es)?|[a-z]{1,4}tr|s ?c|h?dc|tr|rows?|rnds?)?)\s*(?:total|in all)?\.?$",
+    r"^[=:]?\s*(?P<count>\d+)\s*(?P<of>(?:sts?|stitch(?:es)?|[a-z]{1,4}tr|s ?c|h?dc|tr|rows?|"
+    r"rnds?)?)\s*(?:total|in all)?\.?$",
     re.IGNORECASE,
 )
-_COUNTS_AS = re.compile(r"^(?:here and throughout,?\s*)?(?:this\s+)?(?:counts?|counted|counting)\s+as\s+(?P<what>.+)$", re.I)
-_COUNTS_NOT = re.compile(r"^(?:does(?: not|n'?t)|not)\s+(?:count(?:ed)?)\b(?:\s+as\s+(?:an?\s+)?(?:st|stitch|[hd]+c|sc|tr))?(?P<rest>.*)$", re.I)
+_STAR_PAIR = re.compile(
+    r"(?<!\*)\*\s*([^*;.]+?)\s*\*(?!\*)\s*(?=x\s*\d|\d+\s*times|around\b|across\b|twice\b)",
+    re.IGNORECASE,
+)
+_COLOUR = re.compile(r"^(?:[A-H]|MC|CC\d?)$")
+_COUNTS_AS = re.compile(
+    r"^(?:here and throughout,?\s*)?(?:this\s+)?(?:counts?|counted|counting)\s+as\s+(?P<what>.+)$",
+    re.I,
+)
+_COUNTS_NOT = re.compile(
+    r"^(?:does(?: not|n'?t)|not)\s+(?:count(?:ed)?)\b(?:\s+as\s+(?:an?\s+)?(?:st|stitch|[hd]+c|"
+    r"sc|tr))?(?P<rest>.*)$",
+    re.I,
+)
 _LEAD_STAR = re.compile(r"^(?P<label>[^*:.]{0,40}[:.)]\s*|\s*)\*(?!\*)\s*")
-_REPEAT = re.compile(r"\brep(?:eat)?s?\.?\s+(?:from|fr)\s+(?:the\s+)?(?:(?P<which>first|1st|last|second|2nd)\s+)?(?P<star>\*+)"
-    r"(?P<to>\s*(?:to|until)\s*\*+)?", re.IGNORECASE)
+_REPEAT = re.compile(
+    r"\brep(?:eat)?s?\.?\s+(?:from|fr)\s+(?:the\s+)?(?:(?P<which>first|1st|last|second|"
+    r"2nd)\s+)?(?P<star>\*+)"
+    r"(?P<to>\s*(?:to|until)\s*\*+)?",
+    re.IGNORECASE,
+)
 _TO_END = re.compile(
-    r"(?P<repeat>\brepeat(?: from the [a-z ]*star)?)\s+(?:all\s+)?(?:(?P<round>around|to (?:the )?end of (?:the )?(?:rnd|round))|"
-    r"(?P<row>across(?: (?:the )?row)?|to (?:the )?end of (?:the )?row)|to (?:the )?end)\b(?!\s*of)",
+    r"(?P<repeat>\brepeat(?: from the [a-z ]*star)?)\s+(?:all\s+)?(?:(?P<round>around|"
+    r"to (?:the )?end of (?:the )?(?:rnd|round))|"
+    r"(?P<row>across(?: (?:the )?row)?|to (?:the )?end of (?:the )?row)|"
+    r"to (?:the )?end)\b(?!\s*of)",
     re.IGNORECASE,
 )
 _STAR_END = re.compile(r"\s*;?\s*\*+\s*(?=[;,.]?\s*(?:repeat|rep\b))", re.IGNORECASE)
 _TOTAL_AT_END = re.compile(
-    r"\s*(?:[=–—]|--?>|\s-|(?<=[.;])\s)\s*(?P<count>\d+)\s*(?P<of>sts?|stitches|sc|hdc|dc|tr|htr|dtr)?\s*\.?\s*$"
+    r"\s*(?:(?:[=–—]|--?>|\s-)\s*(?P<count>\d+)\s*(?P<of>sts?|stitches|s ?c|hdc|d ?c|tr|htr|dtr)?|"
+    r"(?<=[.;])\s(?P<count2>\d+)\s*(?P<of2>sts?|stitches|s ?c|hdc|d ?c|tr|htr|dtr))\s*\.?\s*$"
 )
 MOST_LEVELS = 6
 """Brackets inside brackets that are told apart; deeper ones are only left out."""
 
 
 def without_brackets(text: str) -> str:
-    """The text with what brackets mean said in words: times, "all in", "it counts as", totals; else pauses."""
+    """The text with what brackets mean said in words: times, "all in", "it counts as", totals;
+    else pauses.
+    """
     text = _OPTIONAL_PLURAL.sub(r"\1", text)
+    text = _NAME_AND_SHORT.sub(r"\1", text)
+    text = _STAR_PAIR.sub(r"(\1) ", text)
     for _ in range(MOST_LEVELS):
         changed = _INNER.sub(_inner, text)
         if changed == text:
@@ -57,7 +92,7 @@ def _inner(found: re.Match[str]) -> str:
     pause = _pause(found)
     if after:
         whole = "all of that " if ";" in body else ""
-        return f"{pause} {body}; {whole}{_how_often(after)}, "
+        return f"{pause} {body}; {whole}{_how_often(after)}; "
     if found.group("after") is not None and "," in body:
         return f"{pause} {body}, all"
     if not body:
@@ -65,11 +100,15 @@ def _inner(found: re.Match[str]) -> str:
     return _remark(body, found)
 
 
-_NO_PAUSE = re.compile(r"(?:^|[,;:.*(\[{]|\b(?:work|with|then|and|or|of|is|make|dc|sc))\s*$", re.IGNORECASE)
+_NO_PAUSE = re.compile(
+    r"(?:^|[,;:.*(\[{]|\b(?:work|with|then|and|or|of|is|make|dc|sc))\s*$", re.IGNORECASE
+)
 
 
 def _pause(found: re.Match[str]) -> str:
-    """A comma before the words of a bracket, unless a pause or a verb that governs them stands there."""
+    """A comma before the words of a bracket, unless a pause or a verb that governs them stands
+    there.
+    """
     return "" if _NO_PAUSE.search(found.string[: found.start()][-12:]) else ","
 
 
@@ -88,6 +127,10 @@ def _remark(body: str, found: re.Match[str]) -> str:
     total = _TOTAL.match(body)
     if total and found.string[: found.start()].strip():
         return f"; {_total(total.group('count'), total.group('of'))}"
+    if _COLOUR.match(body):
+        return f" with {body} "
+    if re.match(r"\d", body) and not found.string[found.end() :].strip(" ."):
+        return f"; {body}"
     counts = _COUNTS_AS.match(body)
     if counts:
         return f", it counts as {_article(counts.group('what').strip())}, "
@@ -113,7 +156,9 @@ def _total(count: str, of: str) -> str:
 
 
 def without_stars(text: str) -> str:
-    """The text with its star repeats in words; a star where the row begins needs no name, others are "the star"."""
+    """The text with its star repeats in words; a star where the row begins needs no name, others
+    are "the star".
+    """
     lead = _LEAD_STAR.match(text)
     rest = text[lead.end() :] if lead else text
     alone = lead is not None and not re.search(r"\*\s*[A-Za-z\d(\[]", _REPEAT.sub("", rest))
@@ -144,4 +189,9 @@ def _to_end(found: re.Match[str]) -> str:
 
 def total_in_words(text: str) -> str:
     """A total at the very end, "= 24", "— 24 sc", said as a number of stitches."""
-    return _TOTAL_AT_END.sub(lambda m: f"; {_total(m.group('count'), m.group('of') or '')}", text)
+    return _TOTAL_AT_END.sub(_end_total, text)
+
+
+def _end_total(found: re.Match[str]) -> str:
+    count = found["count"] or found["count2"]
+    return f"; {_total(count, found['of'] or found['of2'] or '')}"

@@ -29,7 +29,9 @@ def _slip(found: Mismatch, noun: str) -> str:
         if found.difference < 0:
             left = "a pass was" if found.slips == 1 else f"{number_words(found.slips)} passes were"
             return f"most likely {left} left out; each pass makes {_stitches(found.each)}"
-        again = "a pass was worked once" if found.slips == 1 else f"{number_words(found.slips)} passes"
+        again = (
+            "a pass was worked once" if found.slips == 1 else f"{number_words(found.slips)} passes"
+        )
         return f"perhaps {again} too often; each pass makes {_stitches(found.each)}"
     if found.likely is Likely.ROW_BELOW:
         return f"the slip may be in the {noun} below; count that one too"
@@ -46,7 +48,8 @@ def say_stop(found: Mismatch, stop: Stop, noun: str = "round") -> str:
     """ "Count from the start to the end of the third pass. There should be twelve. How many?" """
     what = "pass" if found.each else "step"
     return (
-        f"Count from the start of the {noun} to the end of the {ordinal_words(stop.number)} {what}. "
+        f"Count from the start of the {noun} to the end of the {ordinal_words(stop.number)} "
+        f"{what}. "
         f"There should be {number_words(stop.count)}. How many are there?"
     )
 
@@ -73,7 +76,8 @@ def say_choice(found: Mismatch, noun: str = "round") -> str:
     if found.later:
         _, printed, adjusted = found.later[0]
         choices.append(
-            f"Or go on as it is: the next {noun} then ends with {number_words(adjusted)} in place of "
+            f"Or go on as it is: the next {noun} then ends with {number_words(adjusted)} in "
+            f"place of "
             f"{number_words(printed)}, and the later counts shift too."
         )
     return " ".join(choices)

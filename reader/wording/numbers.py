@@ -15,9 +15,19 @@ _PARTS = {
     "½": (1, 2), "¼": (1, 4), "¾": (3, 4), "⅓": (1, 3), "⅔": (2, 3),
     "⅛": (1, 8), "⅜": (3, 8), "⅝": (5, 8), "⅞": (7, 8),
 }  # fmt: skip
-_DENOMINATORS = {2: "half", 3: "third", 4: "quarter", 5: "fifth", 8: "eighth", 10: "tenth", 16: "sixteenth"}
+_DENOMINATORS = {
+    2: "half",
+    3: "third",
+    4: "quarter",
+    5: "fifth",
+    8: "eighth",
+    10: "tenth",
+    16: "sixteenth",
+}
 MOST = 999_999
-"""Larger numbers are read digit by digit: no pattern counts so far, so they are a catalogue number."""
+"""Larger numbers are read digit by digit: no pattern counts so far, so they are a catalogue
+number.
+"""
 
 
 def number_words(number: int) -> str:

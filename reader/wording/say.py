@@ -9,7 +9,7 @@ from reader.counts.worked import Pass
 from reader.plan.step import PlanPart, PlanRow, Reading, RowKind, Step
 from reader.wording.fold import folded
 from reader.wording.numbers import number_words, ordinal_words
-from reader.wording.speak import speak
+from reader.wording.speak import PLAIN, speak
 from reader.wording.stitch_words import plural, word_for
 
 
@@ -24,7 +24,8 @@ class Length(Enum):
 def say_step(step: Step, row: PlanRow, length: Length = Length.FULL) -> str:
     """One sentence for a step: what the hands do, and nothing about where that is.
 
-    FULL says every word, SHORT the fewest that still say it, COUNT_ONLY the stitches there are after it; a step
+    FULL says every word, SHORT the fewest that still say it, COUNT_ONLY the stitches there are
+    after it; a step
     that makes no stitch is then said short. What could not be read begins "As written".
     """
     if length is Length.COUNT_ONLY and step.done_after != step.done and step.moves:
@@ -36,20 +37,26 @@ def say_step(step: Step, row: PlanRow, length: Length = Length.FULL) -> str:
 
 
 def say_row(row: PlanRow, length: Length = Length.FULL) -> str:
-    """A whole row: its label, all its steps with repeats as "so many times", and what it ends with."""
+    """A whole row: its label, all its steps with repeats as "so many times", and what it ends
+    with.
+    """
     label = say_label(row)
     count = say_count(row)
     if length is Length.COUNT_ONLY:
         return " ".join(piece for piece in (label, count) if piece)
     if not row.groups[0].moves:
-        return " ".join(piece for piece in (label, say_step(row.groups[0], row, length), count) if piece)
+        return " ".join(
+            piece for piece in (label, say_step(row.groups[0], row, length), count) if piece
+        )
     moves = tuple(move for step in row.groups for move in step.moves)
     body = sentence(folded(moves, row.reading, length is Length.SHORT))
     return " ".join(piece for piece in (label, body, count) if piece)
 
 
 def read_out(step: Step, row: PlanRow, length: Length = Length.FULL) -> str:
-    """A step as it is read when the maker comes to it: the row's label where one begins, the step, its pass."""
+    """A step as it is read when the maker comes to it: the row's label where one begins, the step,
+    its pass.
+    """
     label = say_label(row) if step.starts_row and row.kind is RowKind.WORK else ""
     turn = say_pass(step) if length is not Length.COUNT_ONLY else ""
     return " ".join(piece for piece in (label, say_step(step, row, length), turn) if piece)
@@ -65,7 +72,9 @@ def say_label(row: PlanRow) -> str:
 
 
 def say_part(part: PlanPart) -> str:
-    """ "Sleeve, the second of two, as the first."; the program's own word where a part has no name."""
+    """ "Sleeve, the second of two, as the first."; the program's own word where a part has no
+    name.
+    """
     name = speak(part.name) or "the piece"
     if part.copies < 2:
         return sentence(name)
@@ -74,14 +83,18 @@ def say_part(part: PlanPart) -> str:
 
 
 def say_pass(step: Step) -> str:
-    """ "Pass two of six.", "The last of six passes.", for the innermost repeat; "" outside repeats."""
+    """ "Pass two of six.", "The last of six passes.", for the innermost repeat; "" outside
+    repeats.
+    """
     if not step.passes:
         return ""
     return sentence(_pass_words(step.passes[-1]))
 
 
 def say_passes(step: Step) -> str:
-    """Every repeat the step stands in, outermost first: "pass two of four, and in it pass one of three"."""
+    """Every repeat the step stands in, outermost first: "pass two of four, and in it pass one of
+    three".
+    """
     return sentence(", and in it ".join(_pass_words(one) for one in step.passes))
 
 
@@ -94,7 +107,9 @@ def _pass_words(one: Pass) -> str:
 
 
 def say_count(row: PlanRow) -> str:
-    """ "You should have twenty-four stitches."; "" where the count is unknown or nothing is counted."""
+    """ "You should have twenty-four stitches."; "" where the count is unknown or nothing is
+    counted.
+    """
     if row.count is None:
         return ""
     return sentence(f"you should have {counted(row.count, row.of, row.reading)}")
@@ -106,7 +121,9 @@ def say_tally(step: Step, row: PlanRow) -> str:
     if row.kind is not RowKind.WORK:
         return ""
     if step.total is None:
-        return sentence(f"{counted(step.done, of, row.reading)} done; I can't tell how many there should be")
+        return sentence(
+            f"{counted(step.done, of, row.reading)} done; I can't tell how many there should be"
+        )
     left = step.total - step.done
     if left <= 0:
         return sentence(f"all {counted(step.total, of, row.reading)} done")
@@ -114,20 +131,25 @@ def say_tally(step: Step, row: PlanRow) -> str:
     return sentence(f"{number_words(step.done)} done, {number_words(left)} left, of {total}")
 
 
-def say_written(text: str, reading: Reading = Reading()) -> str:
-    """Words of the pattern in their own order, every short form and symbol as words, as a sentence."""
+def say_written(text: str, reading: Reading = PLAIN) -> str:
+    """Words of the pattern in their own order, every short form and symbol as words, as a
+    sentence.
+    """
     return sentence(speak(text, reading))
+
+
+_NAMES = {
+    "*": "star", "(": "open bracket", ")": "close bracket", "[": "open square bracket",
+    "]": "close square bracket", ",": "comma", ".": "full stop", ";": "semicolon",
+    ":": "colon", "-": "dash", "–": "dash", "—": "dash", "/": "slash", "+": "plus",
+    "=": "equals", "#": "number sign", "&": "and", '"': "inch mark", "'": "apostrophe",
+    "½": "one half", "¼": "one quarter", "¾": "three quarters", "×": "times",
+    "?": "question mark", "!": "exclamation mark",
+}  # fmt: skip
 
 
 def spell(text: str) -> str:
     """The characters one by one: "s, c, two, t, o, g"; capitals are named, a space is a pause."""
-    names = {
-        "*": "star", "(": "open bracket", ")": "close bracket", "[": "open square bracket",
-        "]": "close square bracket", ",": "comma", ".": "full stop", ";": "semicolon", ":": "colon",
-        "-": "dash", "–": "dash", "—": "dash", "/": "slash", "+": "plus", "=": "equals", "#": "number sign",
-        "&": "and", '"': "inch mark", "'": "apostrophe", "½": "one half", "¼": "one quarter",
-        "¾": "three quarters", "×": "times", "?": "question mark", "!": "exclamation mark",
-    }  # fmt: skip
     words = []
     for piece in re.findall(r"\d+|\s+|.", text):
         if piece.isspace():
@@ -137,14 +159,22 @@ def spell(text: str) -> str:
         elif piece.isalpha() and piece.isupper():
             words.append(f"capital {piece}")
         else:
-            words.append(names.get(piece, piece))
+            words.append(_NAMES.get(piece, piece))
     return ", ".join(words)
 
 
-def counted(number: int, of: str = "", reading: Reading = Reading()) -> str:
-    """A number with what is counted: "twenty-four stitches", "one stitch", "five shells", "six single crochet"."""
+def counted(number: int, of: str = "", reading: Reading = PLAIN) -> str:
+    """A number with what is counted: "twenty-four stitches", "one stitch", "five shells", "six
+    single crochet".
+    """
     thing = word_for(of, reading) or speak(of, reading) or "stitch"
-    one = {"stitches": "stitch", "shells": "shell", "rows": "row", "rounds": "round", "spaces": "space"}
+    one = {
+        "stitches": "stitch",
+        "shells": "shell",
+        "rows": "row",
+        "rounds": "round",
+        "spaces": "space",
+    }
     single = one.get(thing, thing)
     return f"{number_words(number)} {single if number == 1 else plural(single)}"
 

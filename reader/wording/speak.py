@@ -1,4 +1,6 @@
-"""Any words of a pattern in, the same words as they are spoken out: no abbreviation, no symbol, no digit."""
+"""Any words of a pattern in, the same words as they are spoken out: no abbreviation, no symbol, no
+digit.
+"""
 
 from __future__ import annotations
 
@@ -12,6 +14,9 @@ from reader.wording.marks import total_in_words, without_brackets, without_stars
 from reader.wording.numbers import decimal_words, number_words, ordinal_words
 from reader.wording.stitch_words import BOTH, word_for
 
+PLAIN = Reading()
+"""Crochet in US terms, one size, no list of its own."""
+
 LONGEST = 4000
 """Characters read in one go; nothing that is listened to is longer, and damaged files can be."""
 
@@ -24,49 +29,81 @@ _PLAIN = str.maketrans(
         "\u200b": "", "\u2192": ", ",
     }
 )  # fmt: skip
-_STITCH = r"(?:s ?c|h ?d ?c|d ?c|t ?r|htr|h tr|d ?tr|tr ?tr|e?sc|[fb]p ?(?:sc|hdc|dc|tr|htr|dtr)|f?sc|f?hdc|f?dc)"
-_TOG = re.compile(
-    rf"\b(?P<base>{_STITCH}|k|p|ss|st|sl)\s?(?P<count>\d|two|three|four)\s?tog(?:ether)?(?P<loop>tbl|\s+tbl)?\b", re.IGNORECASE
+_STITCH = (
+    r"(?:s ?c|h ?d ?c|d ?c|t ?r|htr|h tr|d ?tr|tr ?tr|e?sc|"
+    r"[fb]p ?(?:sc|hdc|dc|tr|htr|dtr)|f?sc|f?hdc|f?dc)"
 )
-_KNIT_RUN = re.compile(r"(?<![A-Za-z])(?P<deed>[kp])\s?(?P<count>\d+)(?=[^\w]|$|[kp]\d|tbl)", re.IGNORECASE)
+_TOG = re.compile(
+    rf"\b(?P<base>{_STITCH}|k|p|ss|st|sl)\s?(?P<count>\d|two|three|"
+    rf"four)\s?tog(?:ether)?(?P<loop>tbl|\s+tbl)?\b",
+    re.IGNORECASE,
+)
+_KNIT_RUN = re.compile(
+    r"(?<![A-Za-z])(?P<deed>[kp])\s?(?P<count>\d+)(?=[^\w]|$|[kp]\d|tbl)", re.IGNORECASE
+)
 _SLIP_RUN = re.compile(r"\bsl\s?(?P<count>\d+)(?P<way>[kp])?(?=\b)(?!\s*st\b)", re.IGNORECASE)
-_CHAIN_SPACE = re.compile(r"\bch[-\s]?(?P<count>\d+)[-\s]*(?P<what>sps?|lps?|loops?|spaces?|arch(?:es)?)\b", re.IGNORECASE)
+_CHAIN_SPACE = re.compile(
+    r"\bch[-\s]?(?P<count>\d+)[-\s]*(?P<what>sps?|lps?|loops?|spaces?|arch(?:es)?)\b", re.IGNORECASE
+)
 _CHAIN = re.compile(r"\b(?:ch|chain)[-\s]?(?P<count>\d+)\b", re.IGNORECASE)
 _STITCH_RUN = re.compile(
-    rf"(?<!\d )(?<![\w-])(?P<stitch>{_STITCH})\s?(?P<count>\d+)\b(?!\s*(?:tog|more\b|times\b|to\b|st\b))", re.IGNORECASE
+    rf"(?<!\d )(?<![\w-])(?P<stitch>{_STITCH})\s?(?P<count>\d+)\b(?!\s*(?:tog|more\b|times\b|"
+    rf"to\b|st\b))",
+    re.IGNORECASE,
 )
-_ROWS = re.compile(r"\b(?P<what>rnds?|rounds?|rows?|rds?)\.?\s*(?P<first>\d+)\s*(?:-|–|—|to)\s*(?P<last>\d+)\b", re.IGNORECASE)
+_ROWS = re.compile(
+    r"\b(?P<what>rnds?|rounds?|rows?|rds?)\.?\s*(?P<first>\d+)\s*(?:-|–|—|to)\s*(?P<last>\d+)\b",
+    re.IGNORECASE,
+)
 _SHORT_ROW = re.compile(r"^\s*R\s?(?P<first>\d+)(?:\s*[-–]\s*R?(?P<last>\d+))?(?=\s*[:.\-–(])")
-_REMAIN = re.compile(r"\b(?P<noun>sts?|stitches|rows|rnds)\s+rem\b\.?(?!\s*(?:sts?|stitches))", re.IGNORECASE)
+_REMAIN = re.compile(
+    r"\b(?P<noun>sts?|stitches|rows|rnds)\s+rem\b\.?(?!\s*(?:sts?|stitches))", re.IGNORECASE
+)
 _FORM = re.compile(
-    r"(?<![\w'])(?:rev st st|st st|g st|sl sts?|slip sts?|loop sts?|puff sts?|s d c|h d c|tr tr c|d tr c|[sd] c|h dc|tr c|tr tr|"
-    r"[fb]p (?:sc|hdc|dc|tr|htr|dtr)|rev (?:sc|dc)|lp sts?|v[- ]sts?|x[- ]sts?|t[- ]ch|ch[- ](?:sps?|lps?)|inv\.? dec|wl fwd|"
+    r"(?<![\w'])(?:d trc|d tr|rev st st|st st|g st|sl sts?|slip sts?|loop sts?|puff sts?|s d c|"
+    r"h d c|tr tr c|d tr c|[sd] c|h dc|tr c|tr tr|"
+    r"[fb]p (?:sc|hdc|dc|tr|htr|dtr)|rev (?:sc|dc)|lp sts?|v[- ]sts?|x[- ]sts?|t[- ]ch|"
+    r"ch[- ](?:sps?|lps?)|inv\.? dec|wl fwd|"
     r"[a-z]+(?:[&'/+][a-z]+)+|w&t|k1f&b|p1f&b|\d/\d ?[lr](?:c|t|pc)|[ct]\d+[fblr]p?|[kp]-wise|"
     r"[a-z]+\d+[a-z]+\d*|[a-z]+\d*)(?![\w])\.?",
     re.IGNORECASE,
 )
+_DEFINED = re.compile(r"(?<![\w&/-])(?<!\d )([A-Za-z][A-Za-z0-9&/]{0,6})\s*=(?=\s*[A-Za-z0-9])")
 _COLOUR = re.compile(
-    r"\b(with|to|in|join|using|drop|attach|from|yarn|change to|cut)\s+(?:(?:colou?r|col\.?)\s+)?(?-i:([A-H]))(?![\w'&-])(?!\s+\d)", re.IGNORECASE
+    r"\b(with|to|in|join|using|drop|attach|from|yarn|change to|cut)\s+(?:(?:colou?r|"
+    r"col\.?)\s+)?(?-i:([A-H]))(?![\w'&-])(?!\s+\d)",
+    re.IGNORECASE,
 )
+_WEB = re.compile(r"https?://\S+|\bwww\.\S+", re.IGNORECASE)
+_DOTTED = re.compile(r"\b[a-z]\.(?:\s?[a-z]\.)+(?:[a-z]\b\.?)?", re.IGNORECASE)
+"""Letters with stops between them, "p.s.s.o."."""
 _CROSSES = re.compile(r"(?<![\w/])\d/\d ?[lr](?:c|t|pc)\b", re.IGNORECASE)
 _PLACES = (
-    r"next|same|last|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|previous|beginning|following|"
-    r"remaining|top|ring|hook|corner|base|post|back of|front of|back loop|front loop|chain [a-z-]+ (?:space|loop)|chain space|"
-    r"(?:space|loop|marker)\b(?! stitch)|magic ring|other side|turning chain|end(?= of|[,.;]|$)|right side|wrong side"
+    r"next|same|last|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|previous|"
+    r"beginning|following|"
+    r"remaining|top|ring|hook|corner|base|post|back of|front of|back loop|front loop|"
+    r"chain [a-z-]+ (?:space|loop)|chain space|"
+    r"(?:space|loop|marker)\b(?! stitch)|magic ring|other side|turning chain|end(?= of|[,.;]|$)|"
+    r"right side|wrong side"
 )
 _ARTICLE = re.compile(
-    rf"\b(in|into|of|to|from|over|skip|miss|skipping|missing|between|at|around|through|on|before|after|until) (?={_PLACES})", re.IGNORECASE
+    rf"\b(in|into|of|to|from|over|skip|miss|skipping|missing|between|at|around|through|on|before|"
+    rf"after|until) (?={_PLACES})",
+    re.IGNORECASE,
 )
 
 
 @lru_cache(maxsize=4096)
-def speak(text: str, reading: Reading = Reading()) -> str:
+def speak(text: str, reading: Reading = PLAIN) -> str:
     """The words as they are spoken, without capital or full stop of their own; "" for no words.
 
     Words that are not known are left as written; text beyond LONGEST characters is left out.
     """
     said = " ".join(text[:LONGEST].translate(_PLAIN).split())
     said = only_size(said, reading.size, reading.sizes)
+    said = _WEB.sub("a web address", said)
+    said = _DOTTED.sub(lambda m: re.sub(r"[.\s]", "", m.group()), said)
+    said = re.sub(r"\b([Yy]) [Oo]\b", r"\1o", said)
     said = total_in_words(said)
     said = without_stars(without_brackets(said))
     said = _labels(said)
@@ -76,29 +113,46 @@ def speak(text: str, reading: Reading = Reading()) -> str:
 
 
 def _labels(text: str) -> str:
-    text = _SHORT_ROW.sub(lambda m: f"rows {m['first']} to {m['last']}" if m["last"] else f"row {m['first']}", text)
-    return _ROWS.sub(lambda m: f"{_rows_word(m['what'])} {m['first']} to {m['last']}", text)
+    text = _SHORT_ROW.sub(
+        lambda m: f"rows {m['first']} to {m['last']}" if m["last"] else f"row {m['first']}", text
+    )
+    return _ROWS.sub(_rows_range, text)
 
 
-def _rows_word(what: str) -> str:
-    many = "rows" if what.lower().startswith("row") else "rounds"
-    return many.capitalize() if what[0].isupper() else many
+def _rows_range(found: re.Match[str]) -> str:
+    many = "rows" if found["what"].lower().startswith("row") else "rounds"
+    begins = found.start() == 0 and found["what"][0].isupper()
+    return f"{many.capitalize() if begins else many} {found['first']} to {found['last']}"
 
 
 def _short_forms(text: str, reading: Reading) -> str:
     text = _REMAIN.sub(lambda m: f"{m['noun']} remain", text)
     text = _TOG.sub(lambda m: _together(m, reading), text)
-    text = _CHAIN_SPACE.sub(lambda m: f"chain {number_words(int(m['count']))} {_space(m['what'])}", text)
+    text = _CHAIN_SPACE.sub(
+        lambda m: f"chain {number_words(int(m['count']))} {_space(m['what'])}", text
+    )
     text = _CHAIN.sub(lambda m: f"chain {_count(m['count'])}", text)
     if reading.craft == "knitting":
         text = _CROSSES.sub(lambda m: word_for(m.group(), reading), text)
         text = _KNIT_RUN.sub(_knit_run, text)
         text = _SLIP_RUN.sub(_slip_run, text)
     else:
-        text = _STITCH_RUN.sub(lambda m: f"{m['count']} {m['stitch']}", text)
+        text = _STITCH_RUN.sub(_stitch_run, text)
     text = measures_in_words(text)
     text = _COLOUR.sub(lambda m: f"{m[1]} colour {m[2].upper()}", text)
+    text = re.sub(r"(?<=\d) ([A-H])(?=[,.;]|$)", r" in colour \1", text)
+    text = _DEFINED.sub(lambda m: _defined(m, reading), text)
     return _FORM.sub(lambda m: _form(m, reading), text)
+
+
+def _defined(found: re.Match[str], reading: Reading) -> str:
+    """A known short form in front of its meaning is spelt, so that "sc = single crochet" makes
+    sense.
+    """
+    form = found[1]
+    if not word_for(form, reading):
+        return found.group()
+    return f"{' '.join(re.sub(r'[^A-Za-z0-9]', '', form).upper())} ="
 
 
 def _together(found: re.Match[str], reading: Reading) -> str:
@@ -108,6 +162,12 @@ def _together(found: re.Match[str], reading: Reading) -> str:
     many = number_words(int(count)) if count.isdigit() else count
     loop = " through the back loop" if found["loop"] else ""
     return f"{word} {many} together{loop}"
+
+
+def _stitch_run(found: re.Match[str]) -> str:
+    """ "sc 5" and "Sc 5" as "5 sc"."""
+    stitch = found["stitch"]
+    return f"{found['count']} {stitch.lower() if stitch[1:].islower() else stitch}"
 
 
 def _space(what: str) -> str:
@@ -132,7 +192,30 @@ def _slip_run(found: re.Match[str]) -> str:
     return f"slip {_count(found['count'])}{way}"
 
 
-_KEEP = {"a", "i", "an", "in", "on", "no", "to", "of", "or", "so", "at", "by", "it", "is", "be", "do", "up", "all"}
+_KEEP = {
+    "a",
+    "i",
+    "an",
+    "in",
+    "on",
+    "no",
+    "to",
+    "of",
+    "or",
+    "so",
+    "at",
+    "by",
+    "it",
+    "is",
+    "be",
+    "do",
+    "up",
+    "all",
+}
+
+
+_ENDS = re.compile(r"\s*$|\s+(?:[A-Z\d]|$)")
+"""After a short form's stop: the end of a sentence, and not only the end of the short form."""
 
 
 def _form(found: re.Match[str], reading: Reading) -> str:
@@ -142,12 +225,17 @@ def _form(found: re.Match[str], reading: Reading) -> str:
     low = bare.lower()
     if low in _KEEP or (_is_english(low) and low not in BOTH):
         return _calm(bare) + stop
+    if re.fullmatch(r"[A-Z] [A-Z]", bare):
+        return bare + stop
     if len(low) == 1 and not _single_letter(bare, reading):
         return bare + stop
-    words = word_for(bare, reading)
+    words = {"Dk": "dark", "Lt": "light"}.get(bare) or word_for(bare, reading)
+    glued = re.fullmatch(r"([A-Za-z]+)(\d+)", bare)
+    if not words and glued and word_for(glued[1], reading):
+        words = f"{word_for(glued[1], reading)} {glued[2]}"
     if words:
-        end = stop if stop and found.end() == len(found.string) else ""
-        return _like(bare, words) + end
+        end = stop if bare not in ("Dk", "Lt") and _ENDS.match(found.string, found.end()) else ""
+        return _like(found, words) + end
     return _calm(bare) + stop
 
 
@@ -166,17 +254,28 @@ def _is_english(low: str) -> bool:
     )
 
 
-def _like(written: str, words: str) -> str:
-    """The words with a capital where the written form began a sentence with one ("Sc" but not "RS" or "FPdc")."""
-    begins = written[0].isupper() and (len(written) == 1 or written[1:2].islower())
-    return words[0].upper() + words[1:] if begins else words
+def _like(found: re.Match[str], words: str) -> str:
+    """The words with a capital where the written form began a sentence with one, as "Sc" and "K"
+    can.
+    """
+    written = found.group()
+    capital = written[0].isupper() and (len(written) == 1 or written[1:2].islower())
+    before = found.string[: found.start()].rstrip()
+    begins = not before or before[-1] in ".!?:"
+    return words[0].upper() + words[1:] if capital and begins else words
 
 
 def _calm(word: str) -> str:
-    """A word in capitals as a synthesiser reads it best; two or three letters without a vowel are spelt out."""
+    """A word in capitals as a synthesiser reads it best; two or three letters without a vowel are
+    spelt out.
+    """
     if word.isupper() and len(word) > 2 and any(vowel in word for vowel in "AEIOUY"):
         return word.capitalize()
-    if word.isalpha() and 1 < len(word) < 5 and not any(vowel in word.lower() for vowel in "aeiouy"):
+    if (
+        word.isalpha()
+        and 1 < len(word) < 5
+        and not any(vowel in word.lower() for vowel in "aeiouy")
+    ):
         return " ".join(word.upper())
     if word == "US" or word == "UK":
         return " ".join(word)
@@ -185,7 +284,10 @@ def _calm(word: str) -> str:
 
 def _numbers(text: str) -> str:
     text = re.sub(r"(?<=[A-Za-z])(?=\d)|(?<=\d)(?=[A-Za-z]{3})(?!(?:st|nd|rd|th)\b)", " ", text)
-    text = re.sub(r"\b(\d+)(?:st|nd|rd|th)\b", lambda m: ordinal_words(int(m[1])), text, flags=re.IGNORECASE)
+    text = re.sub(r"\b(\d*[23])d\b", r"\1nd", text)
+    text = re.sub(
+        r"\b(\d+)(?:st|nd|rd|th)\b", lambda m: ordinal_words(int(m[1])), text, flags=re.IGNORECASE
+    )
     text = re.sub(r"(?<=\d),(?=\d{3}\b)", "", text)
     return re.sub(r"\d+\.\d+|\d+", lambda m: _number(m.group()), text)
 
@@ -198,7 +300,12 @@ def _articles(text: str) -> str:
     text = re.sub(r"  +", " ", text)
     text = _ARTICLE.sub(lambda m: m.group().rstrip() + " the ", text)
     text = re.sub(r"\bwith slip stitch\b", "with a slip stitch", text)
-    return re.sub(r"\b(form|into|in) ring\b", lambda m: f"{m[1]} {'a' if m[1] == 'form' else 'the'} ring", text)
+    text = re.sub(r"\b([Aa])n (?=single|stitch|slip)", r"\1 ", text)
+    return re.sub(
+        r"\b(form|into|in) ring\b",
+        lambda m: f"{m[1]} {'a' if m[1] == 'form' else 'the'} ring",
+        text,
+    )
 
 
 _NUMBER_STARTS = {number_words(number) for number in range(20)} | {
@@ -207,8 +314,11 @@ _NUMBER_STARTS = {number_words(number) for number in range(20)} | {
 
 
 def _equals(found: re.Match[str]) -> str:
-    """A gauge "makes", an abbreviation "means"."""
-    return f"{found[1]} make " if _counted(found[1]) else f"{found[1]} means "
+    """A gauge "makes", an abbreviation "means"; after a count comes what that is."""
+    clause = found[1].rpartition(":")[2].strip()
+    if not clause:
+        return f"{found[1]} that is "
+    return f"{found[1]} make " if _counted(clause) else f"{found[1]} means "
 
 
 def _counted(left: str) -> bool:
@@ -219,8 +329,7 @@ def _counted(left: str) -> bool:
 
 def _tidy(text: str) -> str:
     """Symbols out, pauses once, single spaces."""
-    text = re.sub(r"^([^=]*?)\s*=\s*(?=\w)", _equals, text)
-    text = text.replace("=", " equals ")
+    text = re.sub(r"([^=,;]*?)\s*=+>?\s*(?=\w)", _equals, text).replace("=", " ")
     text = re.sub(r"(?<=\w)\s?\+\s?(?=\w)", " plus ", text)
     text = text.replace("&", " and ").replace("@", " at ").replace("~", " about ")
     text = re.sub(r"(?<=[A-Za-z])/(?=[A-Za-z])", " or ", text)

@@ -24,7 +24,8 @@ BOTH: dict[str, str] = {
     "dec'ing": "decreasing", "nxt": "next", "ea": "each", "sk": "skip", "yo": "yarn over",
     "yoh": "yarn over hook", "yrh": "yarn round hook", "rs": "right side", "ws": "wrong side",
     "pm": "place a marker", "rm": "remove the marker", "mc": "main colour",
-    "cc": "contrasting colour", "cc1": "first contrasting colour", "cc2": "second contrasting colour",
+    "cc": "contrasting colour", "cc1": "first contrasting colour", "cc2": "second contrasting "
+    "colour",
     "patt": "pattern", "patts": "patterns", "lh": "left hand", "rh": "right hand",
     "w/": "with", "w/o": "without", "fo": "fasten off",
     "f/o": "fasten off", "meas": "measures", "opp": "opposite", "sl": "slip", "sl'd": "slipped",
@@ -33,11 +34,14 @@ BOTH: dict[str, str] = {
     "bor": "beginning of the round", "eor": "every other row", "wyib": "with the yarn in back",
     "wyif": "with the yarn in front", "vs": "versus",
 }  # fmt: skip
-"""Short forms of both crafts. Craft Yarn Council lists (from memory) and the pamphlets of 1951-1953."""
+"""Short forms of both crafts. Craft Yarn Council lists (from memory) and the pamphlets of
+1951-1953.
+"""
 
 CROCHET: dict[str, str] = {
     "ch": "chain", "chs": "chains", "ch(s)": "chains", "chn": "chain", "ch-sp": "chain space",
-    "ch sp": "chain space", "ch-sps": "chain spaces", "ch sps": "chain spaces", "chsp": "chain space",
+    "ch sp": "chain space", "ch-sps": "chain spaces", "ch sps": "chain spaces", "chsp": "chain "
+    "space",
     "ch-lp": "chain loop", "ch lp": "chain loop", "t-ch": "turning chain", "tch": "turning chain",
     "t ch": "turning chain", "flo": "front loop only", "blo": "back loop only", "fl": "front loop",
     "bl": "back loop", "flp": "front loop", "blp": "back loop", "mr": "magic ring",
@@ -48,10 +52,12 @@ CROCHET: dict[str, str] = {
     "sc": "single crochet", "sc's": "single crochet",
 }  # fmt: skip
 KNITTING: dict[str, str] = {
-    "k": "knit", "p": "purl", "co": "cast on", "bo": "bind off", "c.o": "cast on", "b.o": "bind off",
+    "k": "knit", "p": "purl", "co": "cast on", "bo": "bind off", "c.o": "cast on", "b.o": "bind "
+    "off",
     "sm": "slip the marker", "slm": "slip the marker", "dpn": "double pointed needle",
     "dpns": "double pointed needles", "dpn(s)": "double pointed needles", "dp": "double pointed",
-    "cn": "cable needle", "ndl": "needle", "ndls": "needles", "n1": "needle one", "n2": "needle two",
+    "cn": "cable needle", "ndl": "needle", "ndls": "needles", "n1": "needle one", "n2": "needle "
+    "two",
     "n3": "needle three", "n4": "needle four", "st st": "stockinette stitch",
     "stst": "stockinette stitch", "g st": "garter stitch", "gst": "garter stitch",
     "rev st st": "reverse stockinette stitch", "kwise": "knitwise", "pwise": "purlwise",
@@ -60,7 +66,8 @@ KNITTING: dict[str, str] = {
     "w&t": "wrap and turn", "w+t": "wrap and turn", "wrap & turn": "wrap and turn", "m": "marker",
     "ds": "double stitch", "ssk": "slip, slip, knit", "ssp": "slip, slip, purl",
     "psso": "pass the slipped stitch over", "p2sso": "pass two slipped stitches over",
-    "p.s.s.o": "pass the slipped stitch over", "kfb": "knit front and back", "pfb": "purl front and back",
+    "p.s.s.o": "pass the slipped stitch over", "kfb": "knit front and back", "pfb": "purl front "
+    "and back",
     "k1f&b": "knit front and back", "kf&b": "knit front and back", "k1fb": "knit front and back",
     "p1f&b": "purl front and back", "yf": "yarn forward", "yfwd": "yarn forward",
     "wl fwd": "wool forward", "yrn": "yarn round needle", "yon": "yarn over needle",
@@ -69,10 +76,12 @@ KNITTING: dict[str, str] = {
     "sk2p": "slip one, knit two together, pass the slipped stitch over",
     "sk2po": "slip one, knit two together, pass the slipped stitch over",
     "cdd": "centred double decrease", "s2kp": "centred double decrease",
-    "s2kp2": "centred double decrease", "rt": "right twist", "lt": "left twist", "mb": "make a bobble",
+    "s2kp2": "centred double decrease", "rt": "right twist", "lt": "left twist", "mb": "make a "
+    "bobble",
     "m1": "make one", "m1l": "make one left", "m1r": "make one right", "m1p": "make one purlwise",
     "ktbl": "knit through the back loop", "ptbl": "purl through the back loop",
-    "kfbf": "knit front, back and front", "rli": "right lifted increase", "lli": "left lifted increase",
+    "kfbf": "knit front, back and front", "rli": "right lifted increase", "lli": "left lifted "
+    "increase",
     "sssk": "slip, slip, slip, knit",
 }  # fmt: skip
 """Short forms of one craft only."""
@@ -85,7 +94,14 @@ PLURAL = {
 }  # fmt: skip
 
 _POST = {"fp": "front post", "bp": "back post", "f": "front", "b": "back"}
-_WAYS = {"f": "front", "b": "back", "l": "left", "r": "right", "fp": "front purl", "bp": "back purl"}
+_WAYS = {
+    "f": "front",
+    "b": "back",
+    "l": "left",
+    "r": "right",
+    "fp": "front purl",
+    "bp": "back purl",
+}
 _CROSS = {
     "lc": "left cross", "rc": "right cross", "lt": "left twist", "rt": "right twist",
     "lpc": "left purl cross", "rpc": "right purl cross",
@@ -95,7 +111,8 @@ _CROSS = {
 def word_for(form: str, reading: Reading) -> str:
     """The spoken words for a written form, "" where it is none that is known.
 
-    The pattern's own list comes first where it gives a name and not a recipe; then the craft's, then the
+    The pattern's own list comes first where it gives a name and not a recipe; then the craft's,
+    then the
     stitch table, in the pattern's terms.
     """
     low = form.lower().rstrip(".")
@@ -108,7 +125,9 @@ def word_for(form: str, reading: Reading) -> str:
     if low in BOTH:
         return BOTH[low]
     words = stitch_word(low, reading.craft, reading.terms)
-    return plural(words) if words and low.endswith("s") and low not in ("ps", "ss", "bls") else words
+    return (
+        plural(words) if words and low.endswith("s") and low not in ("ps", "ss", "bls") else words
+    )
 
 
 @cache
@@ -128,7 +147,9 @@ def stitch_word(low: str, craft: str, terms: str) -> str:
 
 @cache
 def stitch_name(name: str, craft: str, terms: str) -> str:
-    """The spoken words for a stitch of the table by its US short name, in the pattern's terms; "" for none."""
+    """The spoken words for a stitch of the table by its US short name, in the pattern's terms; ""
+    for none.
+    """
     kind = Craft.KNITTING if craft == "knitting" else Craft.CROCHET
     stitch = STITCHES[kind].get(name)
     if stitch is None:
@@ -140,7 +161,8 @@ def _cable(low: str) -> str:
     short = re.fullmatch(r"([ct])(\d+)([a-z]+)", low)
     if short:
         deed = "cable" if short.group(1) == "c" else "twist"
-        return f"{deed} {number_words(int(short.group(2)))} {_WAYS.get(short.group(3), short.group(3))}"
+        way = _WAYS.get(short.group(3), short.group(3))
+        return f"{deed} {number_words(int(short.group(2)))} {way}"
     long = re.fullmatch(r"(\d+)/(\d+) ?([a-z]+)", low)
     if long is None:
         return ""
@@ -153,7 +175,9 @@ _SMALL_WORDS = {"of", "in", "to", "a", "on", "up", "by", "or", "an"}
 
 @cache
 def _key(reading: Reading) -> dict[str, str]:
-    """The pattern's own abbreviations whose meaning is a name, of at most five words and none of them short forms."""
+    """The pattern's own abbreviations whose meaning is a name, of at most five words and none of
+    them short forms.
+    """
     found: dict[str, str] = {}
     for form, meaning in reading.key:
         plain = " ".join(meaning.split()).strip(" .;").lower()
@@ -171,7 +195,9 @@ def _is_word(word: str) -> bool:
 
 
 def plural(words: str) -> str:
-    """More than one of a thing: "stitches", "chain spaces"; stitch names ("single crochet") stay as they are."""
+    """More than one of a thing: "stitches", "chain spaces"; stitch names ("single crochet") stay
+    as they are.
+    """
     head, _, last = words.rpartition(" ")
     many = PLURAL.get(last, last)
     return f"{head} {many}" if head else many

@@ -8,7 +8,8 @@ from reader.wording.numbers import number_words
 def say_time(seconds: float) -> str:
     """ "less than a minute", "about three minutes", "about an hour and a half", "about five hours".
 
-    Estimates are rounded: to a minute below twenty, to five minutes below an hour, to a quarter of an
+    Estimates are rounded: to a minute below twenty, to five minutes below an hour, to a quarter
+    of an
     hour below three hours, to an hour above.
     """
     minutes = seconds / 60

@@ -15,11 +15,15 @@ def say_share(share: ColourShare, reading: Reading) -> str:
         return sentence(f"the {_colour(share.colour, reading)} is all worked")
     if share.worked <= 0:
         return sentence(f"the {_colour(share.colour, reading)} is not begun")
-    return sentence(f"of the {_colour(share.colour, reading)}, about {_part(share.share)} is worked")
+    return sentence(
+        f"of the {_colour(share.colour, reading)}, about {_part(share.share)} is worked"
+    )
 
 
 def say_yarn(found: YarnLeft, colour: str, reading: Reading, unit: str = "grams") -> str:
-    """Whether a yarn lasts and by how much; close calls are called close. unit: "grams" or "metres"."""
+    """Whether a yarn lasts and by how much; close calls are called close. unit: "grams" or
+    "metres".
+    """
     name = _colour(colour, reading)
     needed, left = max(0, round(found.needed)), max(0, round(found.left))
     rest = f"about {number_words(needed)} {unit} to go and {number_words(left)} left"

@@ -37,7 +37,9 @@ def test_filling_is_named_before_the_piece_closes() -> None:
 
 
 def test_the_first_decreases_the_tail_and_the_last_round() -> None:
-    """Round five is told of the decreases of round six; round eight is the last and needs a long tail."""
+    """Round five is told of the decreases of round six; round eight is the last and needs a long
+    tail.
+    """
     notices = told(buoy_plan().parts[0].rows)
     assert ("Round 5", "decreases", 1) in notices
     assert ("Round 8", "tail", 1) in notices
@@ -46,7 +48,9 @@ def test_the_first_decreases_the_tail_and_the_last_round() -> None:
 
 def test_at_the_same_time_is_told_with_the_row_before_the_words() -> None:
     """Words between rows three and four reach the maker at row three, and again at row four."""
-    rows = tuple(round_of(n, 40, 40, (move("k", 40, 40, "k", 40),), "k", False) for n in range(1, 7))
+    rows = tuple(
+        round_of(n, 40, 40, (move("k", 40, 40, "k", 40),), "k", False) for n in range(1, 7)
+    )
     note = remark("note", "At the same time, dec 1 st each end every 4th row.", 3)
     made = make_plan(pattern(CountedPart("Sail", 1, rows, (note,))), "x").parts[0].rows
     found = [one for one in told(made) if one[1] == "same time"]
@@ -84,6 +88,10 @@ def test_turning_is_told_where_it_begins() -> None:
 
 def test_no_notice_comes_after_its_row() -> None:
     """Rows ahead are never negative, and a part without rows has no notices."""
-    assert all(n.rows_ahead >= 0 for part in buoy_plan().parts for row in part.rows for n in row.notices)
-    only = make_plan(pattern(CountedPart("Note", 1, (), (remark("note", "At the same time, rest."),))), "x")
+    assert all(
+        n.rows_ahead >= 0 for part in buoy_plan().parts for row in part.rows for n in row.notices
+    )
+    only = make_plan(
+        pattern(CountedPart("Note", 1, (), (remark("note", "At the same time, rest."),))), "x"
+    )
     assert told(only.parts[0].rows) == []

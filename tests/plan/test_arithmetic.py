@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -49,7 +51,9 @@ def test_even_groups_add_up_and_differ_by_one(stitches: int, changes: int) -> No
 
 
 def test_shaping_over_rows() -> None:
-    """A published worked example: 140 rows, 36 shapings: every third row 4 times, every fourth 32 times."""
+    """A published worked example: 140 rows, 36 shapings: every third row 4 times, every fourth 32
+    times.
+    """
     assert shaping_rows(140, 36) == ((3, 4), (4, 32))
     assert shaping_rows(20, 5) == ((4, 5),)
     assert shaping_rows(3, 5) == ()
@@ -60,7 +64,7 @@ def test_shaping_over_rows() -> None:
     [
         ("18 sc and 20 rounds = 4 inches (10 cm)", 18, 20),
         ("9 sts = 2 inches", 18, None),
-        ("14 sc and 16 rows = 4\"", 14, 16),
+        ('14 sc and 16 rows = 4"', 14, 16),
         ("16 dc to 10 cm", 16, None),
         ("22 sts and 30 rows = 4 inches (10 cm) in stockinette stitch", 22, 30),
         ("5 sts per inch", None, None),
@@ -97,7 +101,9 @@ def test_far_off_asks_for_two_sizes_and_near_for_none() -> None:
 
 
 def test_widths_and_stitches_belong_together() -> None:
-    """Forty stitches at twenty to ten centimetres are twenty wide; 31 wide in sixes plus one is 61."""
+    """Forty stitches at twenty to ten centimetres are twenty wide; 31 wide in sixes plus one is
+    61.
+    """
     assert width_cm(40, Gauge(20)) == pytest.approx(20)
     assert stitches_for(31, Gauge(20), 6, 1) == 61
     assert measured(9, 5.0) == Gauge(18)
@@ -106,8 +112,17 @@ def test_widths_and_stitches_belong_together() -> None:
 
 @pytest.mark.parametrize(
     ("us", "mm"),
-    [("B-1", 2.25), ("E-4", 3.5), ("G-6", 4.0), ("H-8", 5.0), ("I-9", 5.5), ("J-10", 6.0), ("K-10 1/2", 6.5), ("L-11", 8.0)],
-)  # fmt: skip
+    [
+        ("B-1", 2.25),
+        ("E-4", 3.5),
+        ("G-6", 4.0),
+        ("H-8", 5.0),
+        ("I-9", 5.5),
+        ("J-10", 6.0),
+        ("K-10 1/2", 6.5),
+        ("L-11", 8.0),
+    ],
+)
 def test_hook_letters(us: str, mm: float) -> None:
     """The chart at matifs.com/crochet-hooks-size-chart, read."""
     assert next(tool.mm for tool in HOOKS if tool.us == us) == mm
@@ -116,7 +131,10 @@ def test_hook_letters(us: str, mm: float) -> None:
     assert found.mm == mm
 
 
-@pytest.mark.parametrize(("us", "mm"), [("1", 2.25), ("3", 3.25), ("5", 3.75), ("7", 4.5), ("9", 5.5), ("11", 8.0), ("17", 12.75)])
+@pytest.mark.parametrize(
+    ("us", "mm"),
+    [("1", 2.25), ("3", 3.25), ("5", 3.75), ("7", 4.5), ("9", 5.5), ("11", 8.0), ("17", 12.75)],
+)
 def test_needle_sizes(us: str, mm: float) -> None:
     """The needle columns of the Craft Yarn Council's yarn weight table, read as republished."""
     assert next(tool.mm for tool in NEEDLES if tool.us == us) == mm
@@ -131,9 +149,11 @@ def test_sizes_rise_and_end() -> None:
 
 
 def test_yarn_weights_join_without_gaps() -> None:
-    """Craft Yarn Council: from lace to jumbo the needles of one weight begin where the lighter one's end."""
+    """Craft Yarn Council: from lace to jumbo the needles of one weight begin where the lighter
+    one's end.
+    """
     assert [weight.number for weight in YARN_WEIGHTS] == list(range(8))
-    for lighter, heavier in zip(YARN_WEIGHTS, YARN_WEIGHTS[1:], strict=False):
+    for lighter, heavier in pairwise(YARN_WEIGHTS):
         assert lighter.needle_mm[1] == heavier.needle_mm[0]
         assert lighter.hook_mm[1] == heavier.hook_mm[0]
         assert lighter.knit[0] > heavier.knit[0]
@@ -141,8 +161,15 @@ def test_yarn_weights_join_without_gaps() -> None:
 
 @pytest.mark.parametrize(
     ("words", "number"),
-    [("worsted weight cotton", 4), ("DK wool", 3), ("light worsted", 3), ("medium (#4) yarn", 4), ("sock yarn", 1), ("some string", None)],
-)  # fmt: skip
+    [
+        ("worsted weight cotton", 4),
+        ("DK wool", 3),
+        ("light worsted", 3),
+        ("medium (#4) yarn", 4),
+        ("sock yarn", 1),
+        ("some string", None),
+    ],
+)
 def test_weights_are_named_by_words(words: str, number: int | None) -> None:
     """The longest name decides."""
     found = weight_of(words)

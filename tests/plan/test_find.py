@@ -99,17 +99,23 @@ def test_rows_are_found_by_number() -> None:
 @pytest.mark.parametrize(
     ("said", "index"),
     [
-        ("buoy", 0), ("the second buoy", 1), ("buoy two", 1), ("buoys number 2", 1), ("finishing", 2),
-        ("sleeve", None), ("third buoy", None), ("", None),
+        ("buoy", 0),
+        ("the second buoy", 1),
+        ("buoy two", 1),
+        ("buoys number 2", 1),
+        ("finishing", 2),
+        ("sleeve", None),
+        ("third buoy", None),
+        ("", None),
     ],
-)  # fmt: skip
+)
 def test_parts_are_found_by_name_and_copy(said: str, index: int | None) -> None:
     """As a maker says it."""
     assert find_part(PLAN, said) == index
 
 
 def test_the_closest_name_wins() -> None:
-    """"Left fin" is not "left fin lining", and "fin" alone is the shorter of the two."""
+    """ "Left fin" is not "left fin lining", and "fin" alone is the shorter of the two."""
     part = PLAN.parts[0]
     names = ("Left fin lining", "Left fin", "Right fin")
     parts = tuple(PlanPart(name, 1, 1, part.rows) for name in names)

@@ -28,7 +28,10 @@ def test_yarn_by_colour_tools_and_notions() -> None:
 
 def test_brackets_and_bare_sizes_stay_whole() -> None:
     """Commas in brackets divide nothing; headings and bullets are left out."""
-    found = gather(("MATERIALS\n- 4 mm needles\n• Filling, and a bag of gravel (clean, dry)\n5.5 mm",), "knitting")
+    found = gather(
+        ("MATERIALS\n- 4 mm needles\n• Filling, and a bag of gravel (clean, dry)\n5.5 mm",),
+        "knitting",
+    )
     assert [(item.kind, item.text) for item in found] == [
         ("needle", "4 mm needles"),
         ("notion", "Filling"),
@@ -61,7 +64,9 @@ def test_cautions_defer() -> None:
 
 
 def test_yarn_is_shared_by_colour_and_place() -> None:
-    """White is worked up to round four of each buoy; at the first round five the half of it is done."""
+    """White is worked up to round four of each buoy; at the first round five the half of it is
+    done.
+    """
     place = find_row(PLAN, 0, 5)
     assert place is not None
     shares = {share.colour: share for share in colour_shares(PLAN, place)}

@@ -5,7 +5,16 @@ from __future__ import annotations
 import pytest
 
 from reader.plan.find import find_row
-from reader.plan.mismatch import Likely, Mismatch, answered, ask, compare, narrowed, start_search, step_of
+from reader.plan.mismatch import (
+    Likely,
+    Mismatch,
+    answered,
+    ask,
+    compare,
+    narrowed,
+    start_search,
+    step_of,
+)
 from reader.plan.place import Place
 from tests.plan.made import buoy_plan
 
@@ -36,7 +45,9 @@ def counted(number: int, have: int) -> Mismatch:
     ],
 )
 def test_the_likeliest_slip(number: int, have: int, likely: Likely, slips: int) -> None:
-    """(sc 2, inc) x 6 has passes of four; (sc 2, sc2tog) x 6 decreases by one each; round five is plain."""
+    """(sc 2, inc) x 6 has passes of four; (sc 2, sc2tog) x 6 decreases by one each; round five is
+    plain.
+    """
     found = counted(number, have)
     assert (found.likely, found.slips) == (likely, slips)
 
@@ -59,8 +70,14 @@ def test_counting_half_way_finds_the_pass(wrong: int) -> None:
 
 
 def test_going_on_shifts_later_counts_and_doubling_rows_double_the_shift() -> None:
-    """Round one with seven in place of six: "two in each" makes fourteen of it, and then it stays two more."""
-    assert counted(1, 7).later[:3] == (("Round 2", 12, 14), ("Round 3", 18, 20), ("Round 4", 24, 26))
+    """Round one with seven in place of six: "two in each" makes fourteen of it, and then it stays
+    two more.
+    """
+    assert counted(1, 7).later[:3] == (
+        ("Round 2", 12, 14),
+        ("Round 3", 18, 20),
+        ("Round 4", 24, 26),
+    )
 
 
 def test_mending_is_offered_for_small_differences_only() -> None:

@@ -18,11 +18,12 @@ from reader.plan.place import Place
 from tests.plan.made import buoy_plan
 
 PLAN = buoy_plan()
+UNKNOWN = Pace()
 STEP = step_at(PLAN, Place(0, 4, 0))
 """Single crochet in the next two stitches, increase: four stitches."""
 
 
-def worked(seconds: float, times: int, pace: Pace = Pace()) -> Pace:
+def worked(seconds: float, times: int, pace: Pace = UNKNOWN) -> Pace:
     """The pace after the same step so often at so many seconds."""
     for _ in range(times):
         pace = learn(pace, STEP, seconds)
@@ -61,7 +62,9 @@ def test_times_left_add_up() -> None:
 
 
 def test_an_unseen_kind_goes_by_the_seen_ones() -> None:
-    """A maker twice as slow at single crochet as the first guess is taken to be so at double crochet too."""
+    """A maker twice as slow at single crochet as the first guess is taken to be so at double
+    crochet too.
+    """
     quick, slow = worked(12, 8), worked(24, 8)
     one, two = seconds_a_stitch(quick, "dc"), seconds_a_stitch(slow, "dc")
     assert one is not None

@@ -17,7 +17,9 @@ ROWS = 10_000
 def test_ten_thousand_rows_of_fifty_passes_take_seconds() -> None:
     """A plan of half a million passes; walking some of it costs only the rows that are walked."""
     moves = repeated(50, move("sc in next 2 sts", 2, 2, times=2), INC)
-    rows = tuple(round_of(n, 150, 200, moves, "(sc in next 2 sts, inc) x 50") for n in range(1, ROWS + 1))
+    rows = tuple(
+        round_of(n, 150, 200, moves, "(sc in next 2 sts, inc) x 50") for n in range(1, ROWS + 1)
+    )
     counted = pattern(CountedPart("Sail", 1, rows))
     began = time.perf_counter()
     plan = make_plan(counted, "x" * 5_000_000)
@@ -35,5 +37,11 @@ def test_lazily_makes_its_items_once_and_equals_a_tuple() -> None:
     items = Lazily(lambda: (made.append(1), (1, 2, 3))[1])
     assert not made
     assert items == (1, 2, 3)
-    assert (len(items), items[1], items[1:], list(items), hash(items)) == (3, 2, (2, 3), [1, 2, 3], hash((1, 2, 3)))
+    assert (len(items), items[1], items[1:], list(items), hash(items)) == (
+        3,
+        2,
+        (2, 3),
+        [1, 2, 3],
+        hash((1, 2, 3)),
+    )
     assert len(made) == 1

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import pytest
 
-from reader.plan.sizes import only_size
 from reader.plan.sentences import sentences
+from reader.plan.sizes import only_size
 
 SML = ("S", "M", "L")
 
@@ -15,7 +15,7 @@ SML = ("S", "M", "L")
     [
         ("36 (40, 44) sts", 1, "40 sts"),
         ("52[54:56] sts", 2, "56 sts"),
-        ("work 5½ (6, 6½)\"", 0, "work 5½\""),
+        ('work 5½ (6, 6½)"', 0, 'work 5½"'),
         ("S (M, L): CO 80 (88, 96)", 1, "M: CO 88"),
         ("sk 2 (–, 4)", 1, "sk 0"),
         ("(2 dc, ch 1) 3 times", 1, "(2 dc, ch 1) 3 times"),

@@ -15,7 +15,7 @@ from tests.plan.made import SPAN, buoy, buoy_plan, move, pattern, remark, repeat
 
 
 def test_each_copy_is_a_part_and_finishing_comes_last() -> None:
-    """"Make 2" gives two parts, the second pointing to the first; finishing reads like rows."""
+    """ "Make 2" gives two parts, the second pointing to the first; finishing reads like rows."""
     plan = buoy_plan()
     told = [(part.name, part.copy, part.copies, part.first) for part in plan.parts]
     assert told == [("BUOY", 1, 2, None), ("BUOY", 2, 2, 0), ("Finishing", 1, 1, None)]
@@ -24,14 +24,26 @@ def test_each_copy_is_a_part_and_finishing_comes_last() -> None:
 
 
 def test_remarks_stand_where_they_are_written() -> None:
-    """The change of colour comes between rounds four and five, each sentence as a step of its own."""
+    """The change of colour comes between rounds four and five, each sentence as a step of its
+    own.
+    """
     rows = buoy_plan().parts[0].rows
     words = [row.written if row.kind is RowKind.REMARK else row.label for row in rows]
     assert words == [
-        "With white.", "Round 1", "Round 2", "Round 3", "Round 4", "Change to red.", "Round 5",
-        "Round 6", "Stuff firmly.", "Place eyes between rounds 4 and 5.", "Round 7", "Round 8",
+        "With white.",
+        "Round 1",
+        "Round 2",
+        "Round 3",
+        "Round 4",
+        "Change to red.",
+        "Round 5",
+        "Round 6",
+        "Stuff firmly.",
+        "Place eyes between rounds 4 and 5.",
+        "Round 7",
+        "Round 8",
         "Fasten off, leaving a long tail.",
-    ]  # fmt: skip
+    ]
 
 
 def test_places_of_steps_are_where_they_stand() -> None:
@@ -59,7 +71,9 @@ def test_running_counts_reach_the_rows_count() -> None:
 def test_one_pass_is_one_step_and_the_repeat_one_phrase() -> None:
     """(sc in next 2, inc) x 6: six steps with their passes, one phrase."""
     row = buoy_plan().parts[0].rows[4]
-    assert [(s.passes[0].number, s.passes[0].of) for s in row.groups] == [(n, 6) for n in range(1, 7)]
+    assert [(s.passes[0].number, s.passes[0].of) for s in row.groups] == [
+        (n, 6) for n in range(1, 7)
+    ]
     assert tuple(row.phrases) == (0,)
     assert [step.done_after for step in row.groups] == [4, 8, 12, 16, 20, 24]
 
@@ -72,7 +86,9 @@ def test_one_short_stitch_again_and_again_is_one_step() -> None:
 
 
 def test_a_long_row_is_cut_into_short_steps() -> None:
-    """Six instructions outside a repeat become several steps; the turn goes with the last of them."""
+    """Six instructions outside a repeat become several steps; the turn goes with the last of
+    them.
+    """
     words = ("ch 1", "sc2tog", "sc in next 2 sts", "sc2tog", "sc in next 12 sts", "turn")
     moves = tuple(
         move(w, kind=MoveKind.TURN if w == "turn" else MoveKind.WORK, times=12 if "12" in w else 1)
@@ -86,9 +102,15 @@ def test_a_long_row_is_cut_into_short_steps() -> None:
 
 
 def test_what_cannot_be_read_stands_alone_and_keeps_its_words() -> None:
-    """An unread stretch is a step of its own, marked, with the pattern's words; the aim stays known."""
+    """An unread stretch is a step of its own, marked, with the pattern's words; the aim stays
+    known.
+    """
     unread = move("wobble the left anchor", 0, 0, "", kind=MoveKind.UNREAD)
-    moves = (move("sc in next 10 sts", 10, 10, times=10), unread, move("sc in next 14 sts", 14, 14, times=14))
+    moves = (
+        move("sc in next 10 sts", 10, 10, times=10),
+        unread,
+        move("sc in next 14 sts", 14, 14, times=14),
+    )
     part = CountedPart("Coaster", 1, (round_of(1, 30, 30, moves, "as it stands"),))
     row = make_plan(pattern(part), "x").parts[0].rows[0]
     assert [step.unread for step in row.groups] == [False, True, False]
@@ -98,12 +120,16 @@ def test_what_cannot_be_read_stands_alone_and_keeps_its_words() -> None:
 
 def test_stitches_that_do_not_add_up_have_no_total() -> None:
     """Where the moves make another number than the row's, the steps claim no total."""
-    part = CountedPart("Odd", 1, (round_of(1, 6, 9, (move("sc in next 6 sts", 6, 6, times=6),), "x"),))
+    part = CountedPart(
+        "Odd", 1, (round_of(1, 6, 9, (move("sc in next 6 sts", 6, 6, times=6),), "x"),)
+    )
     assert make_plan(pattern(part), "x").parts[0].rows[0].groups[0].total is None
 
 
 def test_a_cast_on_counts_where_it_is_the_row() -> None:
-    """CO 80 makes the row of eighty; a chain that is worked into in the same row does not add to it."""
+    """CO 80 makes the row of eighty; a chain that is worked into in the same row does not add to
+    it.
+    """
     start = move("CO 80 sts", 0, 80, "", kind=MoveKind.START)
     chain = move("ch 7", 0, 7, "", kind=MoveKind.START)
     rows = (
@@ -126,7 +152,13 @@ def test_a_row_without_moves_is_read_as_written() -> None:
 
 def test_a_problem_is_told_at_its_row() -> None:
     """The first fault stands with its row and among the plan's warnings; echoes do not."""
-    fault = Problem(Verdict.TOTAL_DISAGREES, "Round 4: twenty-three printed.", Span(410, 420, 4), "BUOY", "Round 4")
+    fault = Problem(
+        Verdict.TOTAL_DISAGREES,
+        "Round 4: twenty-three printed.",
+        Span(410, 420, 4),
+        "BUOY",
+        "Round 4",
+    )
     echo = Problem(Verdict.ECHO, "Round 5 follows.", Span(510, 520, 5), "BUOY", "Round 5")
     plan = make_plan(buoy(1, (fault, echo)), "x")
     assert [row.label for row in plan.parts[0].rows if row.warning] == ["Round 4"]
@@ -141,7 +173,7 @@ def test_unread_lines_are_kept() -> None:
 
 
 def test_a_slip_of_the_pen_makes_no_million_parts() -> None:
-    """"Make 1000000" is held to a number that can be worked."""
+    """ "Make 1000000" is held to a number that can be worked."""
     assert len(make_plan(buoy(1_000_000), "x").parts) == MOST_COPIES + 1
 
 
@@ -155,12 +187,19 @@ def test_a_fingerprint_follows_words_not_spaces() -> None:
 def rows_of_moves(draw: st.DrawFn) -> tuple[Move, ...]:
     """Rows of plain stitches, increases and decreases, in repeats (also nested) and outside."""
     words = st.sampled_from(
-        [("sc in next 2 sts", 2, 2), ("inc", 1, 2), ("sc2tog", 2, 1), ("ch 3", 0, 0), ("sc in each of next 30 sts", 30, 30)]
+        [
+            ("sc in next 2 sts", 2, 2),
+            ("inc", 1, 2),
+            ("sc2tog", 2, 1),
+            ("ch 3", 0, 0),
+            ("sc in each of next 30 sts", 30, 30),
+        ]
     )
     moves: list[Move] = []
     for stretch in range(draw(st.integers(1, 4))):
         body = tuple(
-            move(w, t, m, times=max(t, m)) for w, t, m in draw(st.lists(words, min_size=1, max_size=6))
+            move(w, t, m, times=max(t, m))
+            for w, t, m in draw(st.lists(words, min_size=1, max_size=6))
         )
         times = draw(st.integers(0, 5))
         if times and draw(st.booleans()):
@@ -171,7 +210,9 @@ def rows_of_moves(draw: st.DrawFn) -> tuple[Move, ...]:
 
 @given(rows_of_moves())
 def test_steps_cover_a_row_once_and_add_up(moves: tuple[Move, ...]) -> None:
-    """Whatever the row: steps hold every move once, in order; done_after of the last is the row's count."""
+    """Whatever the row: steps hold every move once, in order; done_after of the last is the row's
+    count.
+    """
     count = sum(one.makes for one in moves)
     part = CountedPart("Any", 1, (round_of(1, None, count, moves, "x"),))
     row = make_plan(pattern(part), "x").parts[0].rows[0]
@@ -183,7 +224,9 @@ def test_steps_cover_a_row_once_and_add_up(moves: tuple[Move, ...]) -> None:
 
 @given(rows_of_moves())
 def test_phrases_begin_at_steps_and_cover_the_row(moves: tuple[Move, ...]) -> None:
-    """Phrase starts are step indexes, rising, from nought; no step outside a repeat mixes passes."""
+    """Phrase starts are step indexes, rising, from nought; no step outside a repeat mixes
+    passes.
+    """
     found = cuts(moves)
     starts = phrase_starts(found)
     assert starts[0] == 0

@@ -23,10 +23,16 @@ READING = Reading()
 @pytest.mark.parametrize(
     ("seconds", "said"),
     [
-        (20, "less than a minute"), (70, "about a minute"), (200, "about three minutes"), (1500, "about twenty-five minutes"),
-        (3500, "about an hour"), (5400, "about an hour and a half"), (9000, "about two hours and a half"), (20000, "about six hours"),
+        (20, "less than a minute"),
+        (70, "about a minute"),
+        (200, "about three minutes"),
+        (1500, "about twenty-five minutes"),
+        (3500, "about an hour"),
+        (5400, "about an hour and a half"),
+        (9000, "about two hours and a half"),
+        (20000, "about six hours"),
     ],
-)  # fmt: skip
+)
 def test_durations_are_no_finer_than_they_deserve(seconds: float, said: str) -> None:
     """Rounded as a person would."""
     assert say_time(seconds) == said
@@ -36,11 +42,16 @@ def test_a_gauge_says_what_to_try_and_how_it_comes_out() -> None:
     """Both numbers, the tool, the piece."""
     said = say_gauge(check_gauge(Gauge(18), Gauge(20), "crochet", 4.0), "crochet")
     assert said == (
-        "You have twenty stitches over ten centimetres, and the pattern has eighteen. So your stitches are a "
-        "little too small. Try a hook one size larger, four point five millimetres, in the U S size seven. "
+        "You have twenty stitches over ten centimetres, and the pattern has eighteen. So your "
+        "stitches are a "
+        "little too small. Try a hook one size larger, four point five millimetres, in the U S "
+        "size seven. "
         "As it is, the piece comes out about ten percent narrower."
     )
-    assert say_gauge(check_gauge(Gauge(18), Gauge(18), "crochet", 4.0), "crochet") == "Your gauge fits the pattern."
+    assert (
+        say_gauge(check_gauge(Gauge(18), Gauge(18), "crochet", 4.0), "crochet")
+        == "Your gauge fits the pattern."
+    )
     assert say_finished(15.2) == "about fifteen centimetres"
     assert say_finished(15.2, "in") == "about six inches"
 
@@ -65,7 +76,8 @@ def test_a_miscount_is_talked_through() -> None:
     stop = ask(found, search)
     assert stop is not None
     assert say_stop(found, stop) == (
-        "Count from the start of the round to the end of the third pass. There should be twelve. How many "
+        "Count from the start of the round to the end of the third pass. There should be twelve. "
+        "How many "
         "are there?"
     )
     assert say_found(found, search) == "The slip is between the first and the sixth pass."
@@ -84,5 +96,8 @@ def test_the_gathering_list_is_read_and_ticked_off() -> None:
         "Worsted cotton, red, forty grams.",
     )
     assert say_missing(PLAN, frozenset(range(5)), READING) == "You have everything."
-    assert say_missing(PLAN, frozenset((0, 1, 2, 4)), READING) == "One thing is missing: stitch marker."
+    assert (
+        say_missing(PLAN, frozenset((0, 1, 2, 4)), READING)
+        == "One thing is missing: stitch marker."
+    )
     assert say_weight(PLAN.gather[0]).startswith("That is weight number four, medium")

@@ -18,8 +18,10 @@ TIMES = {"once": 1, "twice": 2, "three times": 3, "four times": 4, "five times":
 
 @pytest.mark.parametrize(("name", "wraps"), [("dc", 1), ("tr", 2), ("dtr", 3), ("trtr", 4)])
 def test_tall_stitches_wrap_and_pull_as_the_handbook_says(name: str, wraps: int) -> None:
-    """Handbook of Wool Knitting and Crochet, 1918: a treble (US double) has one wrap and is worked off by
-    twos, and each taller stitch has a wrap and a pull more: 1 + wraps + 1 loops, each pull takes one off.
+    """Handbook of Wool Knitting and Crochet, 1918: a treble (US double) has one wrap and is
+    worked off by
+    twos, and each taller stitch has a wrap and a pull more: 1 + wraps + 1 loops, each pull
+    takes one off.
     """
     words = CROCHET[name].words
     first = re.match(r"Yarn over(?: (\w+(?: times)?))? first", words)
@@ -58,9 +60,14 @@ def test_the_same_form_in_us_and_uk_terms() -> None:
 def test_meanings_come_from_the_pattern_first() -> None:
     """A recipe is read out as the pattern has it; an unknown form has none."""
     own = Reading("crochet", "US", (("inc", "2 sc in the same stitch"),))
-    assert meaning("inc", own) == "Increase: two single crochet in the same stitch, as this pattern says."
+    assert (
+        meaning("inc", own)
+        == "Increase: two single crochet in the same stitch, as this pattern says."
+    )
     assert meaning("zqx", own) == ""
-    assert say_how("sc5tog", own).startswith("Single crochet five together. Work into each of the next five")
+    assert say_how("sc5tog", own).startswith(
+        "Single crochet five together. Work into each of the next five"
+    )
 
 
 def test_a_step_is_explained_stitch_by_stitch() -> None:

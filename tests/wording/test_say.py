@@ -30,7 +30,9 @@ from tests.plan.made import buoy_plan, move, pattern, repeated, round_of
 PLAN = buoy_plan()
 
 
-def at(number: int, step: int = 0, plan: Plan = PLAN, grain: Grain = Grain.GROUP) -> tuple[Step, PlanRow]:
+def at(
+    number: int, step: int = 0, plan: Plan = PLAN, grain: Grain = Grain.GROUP
+) -> tuple[Step, PlanRow]:
     """A step and its row, by the round's number."""
     place = find_row(plan, 0, number)
     assert place is not None
@@ -82,7 +84,8 @@ def test_a_changed_last_pass_is_said_apart() -> None:
     moves = (*repeated(6, *body)[:10], *repeated(6, *last)[10:])
     plan = make_plan(pattern(CountedPart("Net", 1, (round_of(1, 6, 6, moves, "x"),))), "x")
     assert say_row(plan.parts[0].rows[0]) == (
-        "Round one. Double crochet in the next stitch, chain two; five times; then double crochet in the "
+        "Round one. Double crochet in the next stitch, chain two; five times; then double "
+        "crochet in the "
         "next stitch, chain five. You should have six stitches."
     )
 
@@ -115,7 +118,11 @@ def test_counts_passes_and_parts() -> None:
 def test_a_remark_is_said_as_it_is() -> None:
     """No label, no count, no tally."""
     row = PLAN.parts[0].rows[5]
-    assert (say_row(row), say_count(row), say_tally(row.groups[0], row)) == ("Change to red.", "", "")
+    assert (say_row(row), say_count(row), say_tally(row.groups[0], row)) == (
+        "Change to red.",
+        "",
+        "",
+    )
 
 
 def test_the_unread_says_so() -> None:
@@ -130,7 +137,10 @@ def test_the_unread_says_so() -> None:
 
 def test_as_written_and_spelt() -> None:
     """Speakable in the pattern's own order; letter by letter."""
-    assert say_written("2 sc in next st (12)") == "Two single crochet in the next stitch; twelve stitches."
+    assert (
+        say_written("2 sc in next st (12)")
+        == "Two single crochet in the next stitch; twelve stitches."
+    )
     assert spell("sc2tog") == "s, c, two, t, o, g"
     assert spell("FP *") == "capital F, capital P, space, star"
 

@@ -1,4 +1,6 @@
-"""What is printed and how it is said. Spoken forms are common practice, no source, unless one is named."""
+"""What is printed and how it is said. Spoken forms are common practice, no source, unless one is
+named.
+"""
 
 from __future__ import annotations
 
@@ -32,7 +34,7 @@ UK = Reading("crochet", "UK")
         ("sk next 2 sts", "skip the next two stitches"),
         ("ch 1 (does not count as a st), turn", "chain one, it does not count; turn"),
         ("BLO", "back loop only"),
-        ("5½\"", "five and a half inches"),
+        ('5½"', "five and a half inches"),
         ("sc in 2nd ch from hook", "single crochet in the second chain from the hook"),
         (
             "(2 dc, ch 2, 2 dc) in corner sp",
@@ -40,16 +42,23 @@ UK = Reading("crochet", "UK")
         ),
         (
             "ch 2, *dc in next 3 sts, ch 2; rep from * 5 more times",
-            "chain two, star, double crochet in the next three stitches, chain two; repeat from the star "
+            "chain two, star, double crochet in the next three stitches, chain two; repeat from "
+            "the star "
             "five more times",
         ),
         (
             "[(2 dc, ch 1) 3 times, sk 2] 4 times",
-            "two double crochet, chain one; three times, skip two; all of that four times",
+            "two double crochet, chain one; three times; skip two; all of that four times",
         ),
         ("ch 3 (counts as dc)", "chain three, it counts as a double crochet"),
-        ("sc in each st around (24 sts)", "single crochet in each stitch around; twenty-four stitches"),
-        ("sc in BLO of next 2 sts", "single crochet in the back loop only of the next two stitches"),
+        (
+            "sc in each st around (24 sts)",
+            "single crochet in each stitch around; twenty-four stitches",
+        ),
+        (
+            "sc in BLO of next 2 sts",
+            "single crochet in the back loop only of the next two stitches",
+        ),
         ("sc 5, inc", "five single crochet, increase"),
         ("inc x 6", "increase six times"),
         ("1 s c in next d c", "one single crochet in the next double crochet"),
@@ -57,7 +66,7 @@ UK = Reading("crochet", "UK")
         ("change to B in last yo", "change to colour B in the last yarn over"),
         ("place eyes between rnds 8 and 9", "place eyes between rounds eight and nine"),
         ("4 mm (G-6) crochet hook", "four millimetre, G six, crochet hook"),
-        ("Leave a 12\" tail", "Leave a twelve inch tail"),
+        ('Leave a 12" tail', "Leave a twelve inch tail"),
         ("1 1/2 inch buttons", "one and a half inch buttons"),
         ("10 cm x 12 cm", "ten centimetres by twelve centimetres"),
         ("100 g", "one hundred grams"),
@@ -66,10 +75,10 @@ UK = Reading("crochet", "UK")
             "18 sc and 20 rounds = 4 inches",
             "eighteen single crochet and twenty rounds make four inches",
         ),
-        ("sc = single crochet", "single crochet means single crochet"),
+        ("sc = single crochet", "S C means single crochet"),
         ("wobble the left anchor", "wobble the left anchor"),
         ("puff st, 2 V-sts", "puff stitch, two V stitches"),
-        ("¾\" ribbon", "three quarters of an inch ribbon"),
+        ('¾" ribbon', "three quarters of an inch ribbon"),
         ("", ""),
     ],
 )
@@ -88,7 +97,10 @@ def test_crochet(printed: str, spoken: str) -> None:
         ("k1p1 rib", "knit one, purl one rib"),
         ("k to last 2 sts", "knit to the last two stitches"),
         ("*k1, p1; rep from * to end", "knit one, purl one; repeat to the end"),
-        ("CO 80 sts, pm, join in the rnd", "cast on eighty stitches, place a marker, join in the round"),
+        (
+            "CO 80 sts, pm, join in the rnd",
+            "cast on eighty stitches, place a marker, join in the round",
+        ),
         ("ssk, k to 1 st before m", "slip, slip, knit, knit to one stitch before the marker"),
         ("sl1, k1, psso", "slip one, knit one, pass the slipped stitch over"),
         ("p2tog tbl", "purl two together through the back loop"),
@@ -117,13 +129,18 @@ def test_knitting(printed: str, spoken: str) -> None:
     ],
 )
 def test_uk_names_stay_uk(printed: str, spoken: str) -> None:
-    """The Handbook of 1918 (Project Gutenberg 26113) names the stitches so: double crochet, treble."""
+    """The Handbook of 1918 (Project Gutenberg 26113) names the stitches so: double crochet,
+    treble.
+    """
     assert speak(printed, UK) == spoken
 
 
 def test_only_the_chosen_size_is_said() -> None:
     """Medium of three."""
-    assert speak("S (M, L): 36 (40, 44)", Reading("crochet", "US", (), 1, ("S", "M", "L"))) == "M: forty"
+    assert (
+        speak("S (M, L): 36 (40, 44)", Reading("crochet", "US", (), 1, ("S", "M", "L")))
+        == "M: forty"
+    )
 
 
 def test_the_patterns_own_list_comes_first() -> None:
@@ -133,8 +150,42 @@ def test_the_patterns_own_list_comes_first() -> None:
     assert speak("inc", own) == "increase"
 
 
-TRADE = ["sc", "2 sc", "inc", "sc2tog", "ch 3", "ch-1 sp", "*", "**", "(", ")", "[", "]", "x 6", "3 times", "rep from *",
-         "next st", "next 2 sts", "5½\"", "4 mm", "Rnds 5-8", ",", ";", ".", "around", "k2", "p2tog", "C4F", "24", "=", "–", "BLO", "#4", "1/2", "&"]  # fmt: skip
+TRADE = [
+    "sc",
+    "2 sc",
+    "inc",
+    "sc2tog",
+    "ch 3",
+    "ch-1 sp",
+    "*",
+    "**",
+    "(",
+    ")",
+    "[",
+    "]",
+    "x 6",
+    "3 times",
+    "rep from *",
+    "next st",
+    "next 2 sts",
+    '5½"',
+    "4 mm",
+    "Rnds 5-8",
+    ",",
+    ";",
+    ".",
+    "around",
+    "k2",
+    "p2tog",
+    "C4F",
+    "24",
+    "=",
+    "–",
+    "BLO",
+    "#4",
+    "1/2",
+    "&",
+]
 
 
 @given(st.lists(st.sampled_from(TRADE), max_size=12), st.sampled_from([CROCHET, KNITTING, UK]))
