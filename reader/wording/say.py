@@ -54,11 +54,17 @@ def say_row(row: PlanRow, length: Length = Length.FULL) -> str:
 
 
 def read_out(step: Step, row: PlanRow, length: Length = Length.FULL) -> str:
-    """A step as it is read when the maker comes to it: the row's label where one begins, the step,
-    its pass.
+    """A step as it is read when the maker comes to it: the row's label where one begins, the
+    step, its pass.
+
+    The second pass of a repeat and those after it are said short, because the first was just
+    said in full.
     """
     label = say_label(row) if step.starts_row and row.kind is RowKind.WORK else ""
-    turn = say_pass(step) if length is not Length.COUNT_ONLY else ""
+    again = bool(step.passes) and step.passes[-1].number > 1 and step.covers == 1
+    if again and length is Length.FULL:
+        length = Length.SHORT
+    turn = "" if length is Length.COUNT_ONLY else say_pass(step, brief=again)
     return " ".join(piece for piece in (label, say_step(step, row, length), turn) if piece)
 
 
@@ -82,13 +88,15 @@ def say_part(part: PlanPart) -> str:
     return sentence(which if part.copy == 1 else f"{which}, worked as the first")
 
 
-def say_pass(step: Step) -> str:
-    """ "Pass two of six.", "The last of six passes.", for the innermost repeat; "" outside
-    repeats.
+def say_pass(step: Step, brief: bool = False) -> str:
+    """ "Pass two of six.", "Last pass of six.", for the innermost repeat; "" outside repeats.
+
+    brief: "Two of six.", "Last of six.".
     """
     if not step.passes:
         return ""
-    return sentence(_pass_words(step.passes[-1]))
+    words = _pass_words(step.passes[-1])
+    return sentence(words.replace("pass ", "", 1) if brief else words)
 
 
 def say_passes(step: Step) -> str:

@@ -91,13 +91,12 @@ def test_a_changed_last_pass_is_said_apart() -> None:
 
 
 def test_places_are_said_with_the_step_where_a_row_begins() -> None:
-    """The label once, the pass each time."""
+    """The label once, the pass each time, and in full only the first pass."""
     assert read_out(*at(4)) == (
         "Round four. Single crochet in the next two stitches, increase. Pass one of six."
     )
-    assert read_out(*at(4, 5)) == (
-        "Single crochet in the next two stitches, increase. Last pass of six."
-    )
+    assert read_out(*at(4, 1)) == "Two single crochet, increase. Two of six."
+    assert read_out(*at(4, 5)) == "Two single crochet, increase. Last of six."
 
 
 def test_counts_passes_and_parts() -> None:
