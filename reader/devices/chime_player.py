@@ -10,10 +10,14 @@ from reader.devices.mixer import Mixer
 from reader.devices.ports import RATE_HZ, Samples
 
 Notes = tuple[tuple[float, float, float], ...]
-"""Notes one after another: pitch in hertz (0 is a rest), length in milliseconds, loudness 0 to 1."""
+"""Notes one after another: pitch in hertz (0 is a rest), length in milliseconds, loudness 0 to
+1.
+"""
 
 FULL = 12_000
-"""Peak of loudness 1: some 9 dB below the largest sample, beside speech neither lost nor startling. Judgement."""
+"""Peak of loudness 1: some 9 dB below the largest sample, beside speech neither lost nor
+startling. Judgement.
+"""
 
 ATTACK_MS = 6.0
 """Rise of each note, against clicks. Common practice, no source."""

@@ -1,4 +1,6 @@
-"""Mixer: sentences and chimes in, the next samples for the speaker out; owns no device, so its time is the caller's."""
+"""Mixer: sentences and chimes in, the next samples for the speaker out;
+owns no device, so its time is the caller's.
+"""
 
 from __future__ import annotations
 
@@ -8,12 +10,17 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import NDArray
 
 from reader.devices.played import Played
 from reader.devices.ports import RATE_HZ, Samples
 
+Floats = NDArray[np.float64]
+
 FADE = RATE_HZ * 5 // 1000
-"""5 ms: short enough to be silence at once, long enough not to click. Common practice, no source."""
+"""5 ms: short enough to be silence at once, long enough not to click.
+Common practice, no source.
+"""
 
 SOFTENED = 10 ** (-12 / 20)
 """12 dB down while somebody speaks."""
@@ -32,7 +39,9 @@ class Clip:
 
 
 class Mixer:
-    """Everything that is heard goes through here, and is kept in `heard` as the echo's reference."""
+    """Everything that is heard goes through here, and is kept in `heard` as the echo's
+    reference.
+    """
 
     def __init__(self, heard: Played | None = None) -> None:
         self.heard = heard or Played()
@@ -54,7 +63,9 @@ class Mixer:
             self._chimes.append(Clip(sound))
 
     def drop(self) -> None:
-        """Forgets every waiting sentence; the one being spoken fades within 5 ms. Chimes ring on."""
+        """Forgets every waiting sentence;
+        the one being spoken fades within 5 ms. Chimes ring on.
+        """
         with self._lock:
             if self._clips and self._clips[0].played > 0:
                 rest = self._clips[0].sound[self._clips[0].played :][:FADE].astype(np.float64)
@@ -90,7 +101,7 @@ class Mixer:
                 clip.over(clip)
         return out
 
-    def _speech(self, length: int) -> tuple[np.ndarray, list[Clip]]:
+    def _speech(self, length: int) -> tuple[Floats, list[Clip]]:
         mixed, filled = np.zeros(length), 0
         over: list[Clip] = []
         while self._clips and filled < length:
@@ -101,19 +112,19 @@ class Mixer:
             filled += len(taken)
             if clip.played >= len(clip.sound):
                 over.append(self._clips.popleft())
-        return mixed * self._levels(length), over
+        return np.multiply(mixed, self._levels(length)), over
 
-    def _levels(self, length: int) -> np.ndarray:
+    def _levels(self, length: int) -> Floats:
         """Loudness of each sample: towards the wanted one by at most one full step in 20 ms."""
         wanted = self._volume * (SOFTENED if self._soft else 1.0)
         steps = np.arange(1, length + 1) / RAMP
         way = np.clip(wanted - self._level, -steps, steps)
-        levels: np.ndarray = self._level + way
+        levels: Floats = self._level + way
         self._level = float(levels[-1]) if length else self._level
         return levels
 
 
-def _add(mixed: np.ndarray, clip: Clip, volume: float) -> None:
+def _add(mixed: Floats, clip: Clip, volume: float) -> None:
     taken = clip.sound[clip.played : clip.played + len(mixed)]
     mixed[: len(taken)] += taken * volume
     clip.played += len(taken)

@@ -1,4 +1,6 @@
-"""Played: the exact samples that went to the speaker, by sample number, for taking them out of the microphone."""
+"""Played: the exact samples that went to the speaker, by sample number, for taking them out of
+the microphone.
+"""
 
 from __future__ import annotations
 
@@ -9,7 +11,9 @@ import numpy as np
 from reader.devices.ports import RATE_HZ, Samples
 
 KEPT_S = 8
-"""Seconds kept: echo comes within one second, the delay is looked for in the last two. Judgement."""
+"""Seconds kept: echo comes within one second, the delay is looked for in the last two.
+Judgement.
+"""
 
 
 class Played:
@@ -39,7 +43,9 @@ class Played:
             return self._written
 
     def number_at(self, at_s: float) -> int:
-        """The number of the sample that would be handed over at this second; between two blocks it is reckoned."""
+        """The number of the sample that would be handed over at this second;
+        between two blocks it is reckoned.
+        """
         with self._lock:
             if self._written == 0:
                 return 0
@@ -48,7 +54,9 @@ class Played:
             return self._written + round(passed_s * RATE_HZ)
 
     def read(self, first: int, length: int) -> Samples:
-        """int16[length] from sample number `first` on; silence where nothing was or is no longer kept."""
+        """int16[length] from sample number `first` on;
+        silence where nothing was or is no longer kept.
+        """
         out = np.zeros(length, np.int16)
         with self._lock:
             oldest = max(0, self._written - len(self._ring))

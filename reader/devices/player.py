@@ -40,7 +40,9 @@ class Player:
         self.changed: Callable[[bool], None] = lambda there: None
 
     def open(self) -> None:
-        """Opens the speaker; raises DeviceUnavailable with one sentence, and opens it later when it comes."""
+        """Opens the speaker; raises DeviceUnavailable with one sentence, and opens it later when
+        it comes.
+        """
         trouble: Exception | None = None
         try:
             self._open_stream()

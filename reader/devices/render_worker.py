@@ -1,4 +1,5 @@
-"""Render worker: a process of its own that turns lines of JSON into WAV files with pyttsx3; it never plays.
+"""Render worker: a process of its own that turns lines of JSON into WAV files with pyttsx3;
+it never plays.
 
 A line in: {"number": 3, "text": "...", "words_per_minute": 170, "path": "/tmp/.../3.wav"}.
 A line out: {"number": 3} when the file is there, {"number": 3, "trouble": "..."} when not;

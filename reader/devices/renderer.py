@@ -1,4 +1,6 @@
-"""Renderer: a sentence in, its sound out, by a warm worker process that is replaced when it hangs or dies."""
+"""Renderer: a sentence in, its sound out, by a warm worker process that is replaced when it
+hangs or dies.
+"""
 
 from __future__ import annotations
 
@@ -79,7 +81,9 @@ class Renderer:
         return (text, max(80, min(500, int(words_per_minute)))) in self._kept
 
     def warm(self) -> None:
-        """Starts the worker, so that the first sentence does not wait for it; raises as render does."""
+        """Starts the worker, so that the first sentence does not wait for it;
+        raises as render does.
+        """
         with self._lock:
             self._running()
 

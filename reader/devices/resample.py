@@ -33,7 +33,9 @@ def at_our_rate(samples: Samples, rate_hz: int) -> Samples:
 
 
 def _smooth(least: int) -> int:
-    """The smallest number from `least` on whose only prime factors are 2, 3 and 5: fast transforms."""
+    """The smallest number from `least` on whose only prime factors are 2, 3 and 5:
+    fast transforms.
+    """
     number = least
     while True:
         rest = number

@@ -1,4 +1,6 @@
-"""Voice: a text in, speech out at once; says how much of it was heard, and goes silent within 5 ms."""
+"""Voice: a text in, speech out at once; says how much of it was heard, and goes silent within 5
+ms.
+"""
 
 from __future__ import annotations
 
@@ -24,14 +26,18 @@ from reader.devices.renderer import Renderer
 SENTENCE_END = re.compile(r"(?<=[.!?])\s+|\n+")
 
 PAUSE_S = 0.28
-"""Silence between sentences at 170 words a minute, shorter when faster: common practice, no source."""
+"""Silence between sentences at 170 words a minute, shorter when faster:
+common practice, no source.
+"""
 
 USUAL_RATE = 170
 """Words a minute: the middle of plain speech."""
 
 HEARD_BEFORE_S = 1.5
 HEARD_AFTER_S = 0.6
-"""Words said so long ago, or to be said so soon, may be what the ear is just hearing: its own delay. Judgement."""
+"""Words said so long ago, or to be said so soon, may be what the ear is just hearing:
+its own delay. Judgement.
+"""
 
 
 TRY_AGAIN_S = 20.0
@@ -74,7 +80,9 @@ class _Speech:
 
 
 def _word_ends(words: list[str], length: int) -> list[int]:
-    """Sample at which each word is over, reckoned by its letters: the renderer gives no word times."""
+    """Sample at which each word is over, reckoned by its letters:
+    the renderer gives no word times.
+    """
     weights = np.cumsum([len(w) + 1.5 for w in words])
     return [int(w / weights[-1] * length) for w in weights] if len(words) else []
 
@@ -110,7 +118,9 @@ class MixedVoice:
         self._push(SpeechEnded(number, complete=self._there))
 
     def prepare(self, text: str) -> None:
-        """Renders a text that is likely to come next, in idle time, so that it starts without delay."""
+        """Renders a text that is likely to come next, in idle time, so that it starts without
+        delay.
+        """
         with self._turn:
             self._ahead.append(text)
             self._turn.notify_all()
@@ -176,7 +186,9 @@ class MixedVoice:
             self._do(*task)
 
     def _next_task(self) -> tuple[_Speech | None, str] | None:
-        """What to render now: the sentence after the one being heard, else something ahead of time."""
+        """What to render now: the sentence after the one being heard, else something ahead of
+        time.
+        """
         speech = self._speech
         if speech is not None:
             due = len(speech.clips) < len(speech.sentences)

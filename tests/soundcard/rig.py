@@ -33,7 +33,12 @@ load-module module-remap-source source_name=mic master=micin.monitor
 set-default-sink spk
 set-default-source mic
 """
-ALSA = "pcm.!default{type pulse}\nctl.!default{type pulse}\npcm.pulse{type pulse}\nctl.pulse{type pulse}\n"
+ALSA = """
+pcm.!default{type pulse}
+ctl.!default{type pulse}
+pcm.pulse{type pulse}
+ctl.pulse{type pulse}
+"""
 
 
 def missing() -> str:
@@ -120,7 +125,9 @@ class SoundCard:
 
     @contextlib.contextmanager
     def heard_at(self, source: str) -> Iterator[Recording]:
-        """Records a source ("spk.monitor" is what the speaker plays) at 48 kHz while the block runs."""
+        """Records a source ("spk.monitor" is what the speaker plays) at 48 kHz while the block
+        runs.
+        """
         words = ["pacat", "-r", "-d", source, "--raw", "--format=s16le", "--channels=1"]
         words += [f"--rate={SPEAKER_HZ}", "--latency-msec=10"]
         path = self.folder / f"heard-{time.monotonic_ns()}.raw"
@@ -209,7 +216,9 @@ def save_wav(path: Path, sound: Sound, rate_hz: int) -> None:
 
 @contextlib.contextmanager
 def sound_card(set_environment: bool = True) -> Iterator[SoundCard]:
-    """A running virtual sound card; with set_environment this process's sound goes to it meanwhile."""
+    """A running virtual sound card; with set_environment this process's sound goes to it
+    meanwhile.
+    """
     folder = Path(tempfile.mkdtemp(prefix="reader-card-"))
     card = SoundCard(folder)
     before = {name: os.environ.get(name) for name in card.environment}
