@@ -17,6 +17,9 @@ from typing import TextIO
 WATCH_PARENT_S = 1.0
 """How often the worker looks whether its program is still there: judgement."""
 
+FINISH_LIMIT_S = 10.0
+"""Longest wait for the end of a text; the program's own limit is shorter. Judgement."""
+
 
 def main() -> None:
     """Renders until standard input ends or the program that started the worker is gone."""
@@ -24,11 +27,7 @@ def main() -> None:
     threading.Thread(target=_leave_with_parent, args=(os.getppid(),), daemon=True).start()
     voice = sys.argv[1] if len(sys.argv) > 1 else ""
     try:
-        import pyttsx3
-
-        engine = pyttsx3.init()
-        if voice:
-            engine.setProperty("voice", voice)
+        engine = _Engine(voice)
     except Exception as error:
         _answer(answers, {"trouble": _in_one_line(error)})
         return
@@ -52,17 +51,49 @@ def _leave_with_parent(parent: int) -> None:
     os._exit(0)
 
 
-def _render(engine: object, asked: dict[str, object]) -> dict[str, object]:
-    number = asked["number"]
+class _Engine:
+    """pyttsx3, kept from cancelling itself, and waited for until a text is really finished."""
+
+    def __init__(self, voice: str) -> None:
+        import pyttsx3
+
+        self._engine = pyttsx3.init()
+        # At the beginning of each text pyttsx3 2.99 stops whatever espeak is still busy with: that
+        # may be our new rate or the text itself. We end a text by ending the process, so its stop
+        # may rest.
+        driver = getattr(self._engine.proxy, "_driver", None)
+        if hasattr(driver, "stop"):
+            driver.stop = lambda: None
+        self._finished = threading.Event()
+        self._engine.connect("finished-utterance", self._note_end)
+        if voice:
+            self._engine.setProperty("voice", voice)
+
+    def render(self, text: str, words_per_minute: int, path: str) -> str:
+        """What went wrong, "" when the file is there."""
+        self._finished.clear()
+        self._engine.setProperty("rate", words_per_minute)
+        self._engine.save_to_file(text, path)
+        self._engine.runAndWait()
+        # With espeak, runAndWait may return before the file is written; other drivers may not tell
+        # the end of a file at all, and have it ready by now.
+        if "espeak" in str(self._engine):
+            self._finished.wait(FINISH_LIMIT_S)
+        return "" if os.path.exists(path) else "no sound file was written"
+
+    def _note_end(self, name: str | None = None, completed: bool = True) -> None:
+        if completed:
+            self._finished.set()
+
+
+def _render(engine: _Engine, asked: dict[str, object]) -> dict[str, object]:
+    number, rate = asked["number"], asked["words_per_minute"]
     try:
-        engine.setProperty("rate", asked["words_per_minute"])  # type: ignore[attr-defined]
-        engine.save_to_file(asked["text"], asked["path"])  # type: ignore[attr-defined]
-        engine.runAndWait()  # type: ignore[attr-defined]
+        assert isinstance(rate, int)
+        trouble = engine.render(str(asked["text"]), rate, str(asked["path"]))
     except Exception as error:
-        return {"number": number, "trouble": _in_one_line(error)}
-    if not os.path.exists(str(asked["path"])):
-        return {"number": number, "trouble": "no sound file was written"}
-    return {"number": number}
+        trouble = _in_one_line(error)
+    return {"number": number, "trouble": trouble} if trouble else {"number": number}
 
 
 def _in_one_line(error: Exception) -> str:
