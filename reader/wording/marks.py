@@ -59,7 +59,7 @@ _TO_END = re.compile(
     r"to (?:the )?end)\b(?!\s*of)",
     re.IGNORECASE,
 )
-_STAR_END = re.compile(r"\s*;?\s*\*+\s*(?=[;,.]?\s*(?:repeat|rep\b))", re.IGNORECASE)
+_STAR_END = re.compile(r" ?;? ?\*+ ?(?=[;,.]? ?(?:repeat|rep\b))", re.IGNORECASE)
 _TOTAL_AT_END = re.compile(
     r"\s*(?:(?:[=–—]|--?>|\s-)\s*(?P<count>\d+)\s*(?P<of>sts?|stitches|s ?c|hdc|d ?c|tr|htr|dtr)?|"
     r"(?<=[.;])\s(?P<count2>\d+)\s*(?P<of2>sts?|stitches|s ?c|hdc|d ?c|tr|htr|dtr))\s*\.?\s*$"

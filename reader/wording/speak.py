@@ -58,12 +58,13 @@ def speak(text: str, reading: Reading = PLAIN) -> str:
     Words that are not known are left as written; text beyond LONGEST characters is left out.
     """
     said = " ".join(text[:LONGEST].translate(_PLAIN).split())
+    said = re.sub(r"\d{13,}", "a long number", said)
     said = only_size(said, reading.size, reading.sizes)
     said = _WEB.sub("a web address", said)
     said = _DOTTED.sub(lambda m: re.sub(r"[.\s]", "", m.group()), said)
     said = re.sub(r"\b([Yy]) [Oo]\b", r"\1o", said)
     said = total_in_words(said)
-    said = without_stars(without_brackets(said))
+    said = without_stars(" ".join(without_brackets(said).split()))
     said = _labels(said)
     said = short_forms_in_words(said, reading)
     said = _numbers(said)
@@ -114,12 +115,14 @@ _NUMBER_STARTS = {number_words(number) for number in range(20)} | {
 }
 
 
-def _equals(found: re.Match[str]) -> str:
-    """A gauge "makes", an abbreviation "means"; after a count comes what that is."""
-    clause = found[1].rpartition(":")[2].strip()
-    if not clause:
-        return f"{found[1]} that is "
-    return f"{found[1]} make " if _counted(clause) else f"{found[1]} means "
+def _equals(text: str) -> str:
+    """Equal signs in words: a gauge "makes", an abbreviation "means"; after a count comes what that is."""
+    left, *rest = re.split(r" ?=+>? ?", text)
+    for right in rest:
+        clause = re.split(r"[=,;:]", left)[-1].strip()
+        verb = "that is" if not clause else "make" if _counted(clause) else "means"
+        left = f"{left} {verb} {right}" if right else left
+    return left
 
 
 def _counted(left: str) -> bool:
@@ -130,7 +133,7 @@ def _counted(left: str) -> bool:
 
 def _tidy(text: str) -> str:
     """Symbols out, pauses once, single spaces."""
-    text = re.sub(r"([^=,;]*?)\s*=+>?\s*(?=\w)", _equals, text).replace("=", " ")
+    text = _equals(text)
     text = re.sub(r"(?<=\w)\s?\+\s?(?=\w)", " plus ", text)
     text = text.replace("&", " and ").replace("@", " at ").replace("~", " about ")
     text = re.sub(r"(?<=[A-Za-z])/(?=[A-Za-z])", " or ", text)

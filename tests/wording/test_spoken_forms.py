@@ -5,6 +5,7 @@ named.
 from __future__ import annotations
 
 import re
+import time
 
 import pytest
 from hypothesis import given
@@ -201,3 +202,11 @@ def test_nothing_is_left_that_a_voice_garbles(pieces: list[str], reading: Readin
 def test_any_text_can_be_said(text: str) -> None:
     """No text makes it fail, and no digit is left."""
     assert not re.search(r"[0-9*()\[\]{}=#+/]", speak(text, CROCHET))
+
+
+@pytest.mark.parametrize("piece", ["(", "()", "*", "7", "= ", "a.", "( ", "sc ", "x 3 ", "ch-"])
+def test_damaged_text_is_said_quickly(piece: str) -> None:
+    """Thousands of the same mark cost no noticeable time."""
+    began = time.perf_counter()
+    speak(piece * 4000, CROCHET)
+    assert time.perf_counter() - began < 3
