@@ -17,6 +17,11 @@ MARKER_AGAIN = 6
 CLOSING = 10
 """Stitches at which a hollow piece can hardly be filled any more. Our own judgement."""
 
+TOOL = re.compile(
+    r"\bchange (?:back )?to (?:the )?(?:[\w.]+ ){0,3}?(?:needles?|hooks?|dpns?|"
+    r"double[- ]pointed)\b",
+    re.IGNORECASE,
+)
 SAME_TIME = re.compile(r"\bat (?:the )?same time\b", re.IGNORECASE)
 MEASURE = re.compile(
     r"\bmeasures?\b[^.;]*|\buntil\b[^.;]*?\b(?:long|tall|wide|from)\b", re.IGNORECASE
@@ -42,7 +47,17 @@ def with_notices(rows: tuple[PlanRow, ...], part: str) -> tuple[PlanRow, ...]:
     if not worked:
         return rows
     found: dict[int, list[Notice]] = {}
-    for finder in (_colours, _same_time, _measures, _markers, _turns, _decreases, _tails, _filling):
+    for finder in (
+        _colours,
+        _same_time,
+        _measures,
+        _markers,
+        _turns,
+        _decreases,
+        _tails,
+        _filling,
+        _tools,
+    ):
         for index, notice in finder(rows, worked):
             if notice not in found.setdefault(index, []):
                 found[index].append(notice)
@@ -205,6 +220,21 @@ def _filling(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
     )
     text = f"{words}, and fix anything that needs the inside, such as eyes."
     return [(worked[-3], Notice("filling", text, 2))]
+
+
+def _tools(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
+    """Another hook or other needles are named one row before they are wanted."""
+    found: Found = []
+    for index, row in enumerate(rows):
+        words = TOOL.search(row.written)
+        before = _before(worked, index)
+        if words and before:
+            deed = words.group()
+            text = (
+                f"Have the next tool ready: after this {_noun(rows[worked[before - 1]])}, {deed}."
+            )
+            found.append((worked[before - 1], Notice("tool", text, 1)))
+    return found
 
 
 def _last_row(rows: tuple[PlanRow, ...], worked: list[int], part: str) -> Notice | None:

@@ -156,6 +156,23 @@ def find_part(plan: Plan, words: str) -> int | None:
     return best[1] if best else None
 
 
+def part_phrases(plan: Plan) -> tuple[str, ...]:
+    """What a maker can say to name each part, lower-case words, in the plan's order: "second
+    window".
+
+    "" for a part whose name holds no letters; copies beyond the twentieth have no ordinal and
+    are "".
+    """
+    ordinals = {number: word for word, number in ORDINALS.items()}
+    found = []
+    for part in plan.parts:
+        name = " ".join(re.findall(r"[a-z]+", part.name.lower()))
+        which = ordinals.get(part.copy, "") if part.copies > 1 else ""
+        lost = part.copies > 1 and not which
+        found.append("" if lost else f"{which} {name}".strip() if name else "")
+    return tuple(found)
+
+
 def distance(plan: Plan, here: Place, there: Place) -> int:
     """Smallest steps from here to there, negative where there comes first."""
     if there < here:

@@ -116,7 +116,9 @@ _NUMBER_STARTS = {number_words(number) for number in range(20)} | {
 
 
 def _equals(text: str) -> str:
-    """Equal signs in words: a gauge "makes", an abbreviation "means"; after a count comes what that is."""
+    """Equal signs in words: a gauge "makes", an abbreviation "means"; after a count comes what
+    that is.
+    """
     left, *rest = re.split(r" ?=+>? ?", text)
     for right in rest:
         clause = re.split(r"[=,;:]", left)[-1].strip()

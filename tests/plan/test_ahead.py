@@ -86,6 +86,14 @@ def test_turning_is_told_where_it_begins() -> None:
     assert [one for one in told(made) if one[1] == "turn"] == [("Round 3", "turn", 0)]
 
 
+def test_other_needles_are_named_one_row_before() -> None:
+    """Words between rows two and three."""
+    rows = tuple(round_of(n, 80, 80, (), "k around") for n in range(1, 5))
+    note = remark("note", "Change to larger needles.", 2)
+    made = make_plan(pattern(CountedPart("Hat", 1, rows, (note,))), "x").parts[0].rows
+    assert [one for one in told(made) if one[1] == "tool"] == [("Round 2", "tool", 1)]
+
+
 def test_no_notice_comes_after_its_row() -> None:
     """Rows ahead are never negative, and a part without rows has no notices."""
     assert all(

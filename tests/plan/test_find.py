@@ -17,6 +17,7 @@ from reader.plan.find import (
     last_place,
     nearest,
     next_place,
+    part_phrases,
     previous_place,
     row_numbers,
     row_start,
@@ -112,6 +113,13 @@ def test_rows_are_found_by_number() -> None:
 def test_parts_are_found_by_name_and_copy(said: str, index: int | None) -> None:
     """As a maker says it."""
     assert find_part(PLAN, said) == index
+
+
+def test_every_phrase_for_a_part_finds_it() -> None:
+    """What is offered to be said is understood."""
+    phrases = part_phrases(PLAN)
+    assert phrases == ("first buoy", "second buoy", "finishing")
+    assert [find_part(PLAN, phrase) for phrase in phrases] == [0, 1, 2]
 
 
 def test_the_closest_name_wins() -> None:
