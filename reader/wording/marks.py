@@ -32,7 +32,7 @@ _TOTAL = re.compile(
     re.IGNORECASE,
 )
 _STAR_PAIR = re.compile(
-    r"(?<!\*)\*\s*([^*;.]+?)\s*\*(?!\*)\s*(?=x\s*\d|\d+\s*times|around\b|across\b|twice\b)",
+    r"(?<!\*)\*\s*((?:(?!\brep)[^*;.])+?)\s*\*(?!\*)\s*(?=x\s*\d|\d+\s*times|around\b|across\b|twice\b)",
     re.IGNORECASE,
 )
 _COLOUR = re.compile(r"^(?:[A-H]|MC|CC\d?)$")
@@ -159,12 +159,14 @@ def without_stars(text: str) -> str:
     """The text with its star repeats in words; a star where the row begins needs no name, others
     are "the star".
     """
+    text = _STAR_END.sub("; ", text)
+    if text.count("*") == 1:
+        text = re.sub(r"\*\s*(?=\d+\s*\.?$)", "x ", text)
     lead = _LEAD_STAR.match(text)
     rest = text[lead.end() :] if lead else text
     alone = lead is not None and not re.search(r"\*\s*[A-Za-z\d(\[]", _REPEAT.sub("", rest))
     if lead and alone:
         text = f"{lead.group('label')}{rest}"
-    text = _STAR_END.sub("; ", text)
     text = _REPEAT.sub(lambda found: _repeat(found, alone), text)
     text = _TO_END.sub(_to_end, text)
     text = re.sub(r"(?<=\S)\s*(?<!\*)\*\*(?!\*)", ", double star, ", text)

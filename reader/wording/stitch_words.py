@@ -124,7 +124,10 @@ def word_for(form: str, reading: Reading) -> str:
         return craft[low]
     if low in BOTH:
         return BOTH[low]
+    other = CROCHET if craft is KNITTING else KNITTING
     words = stitch_word(low, reading.craft, reading.terms)
+    if not words and len(low) > 2:
+        words = other.get(low, "")
     return (
         plural(words) if words and low.endswith("s") and low not in ("ps", "ss", "bls") else words
     )

@@ -77,6 +77,12 @@ UK = Reading("crochet", "UK")
             "eighteen single crochet and twenty rounds make four inches",
         ),
         ("sc = single crochet", "S C means single crochet"),
+        (
+            "* sc in next st, inc, repeat from * 5 times",
+            "single crochet in the next stitch, increase, repeat five times",
+        ),
+        ("*sc, inc* around", "single crochet, increase; repeat to the end of the round"),
+        ("1 sc, inc *6", "one single crochet, increase six times"),
         ("wobble the left anchor", "wobble the left anchor"),
         ("puff st, 2 V-sts", "puff stitch, two V stitches"),
         ('¾" ribbon', "three quarters of an inch ribbon"),
