@@ -64,7 +64,7 @@ class FileShelf:
                 if trouble is not None:
                     self._set_aside(path)
                     self.notice = (
-                        "The place saved last was damaged, so the one saved just before it is used; "
+                        "The place saved last was damaged, so the one before it is used; "
                         "check where you are."
                     )
                 return dict(saved.progress)

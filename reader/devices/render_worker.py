@@ -62,7 +62,7 @@ class _Engine:
         # may be our new rate or the text itself. We end a text by ending the process, so its stop
         # may rest.
         driver = getattr(self._engine.proxy, "_driver", None)
-        if hasattr(driver, "stop"):
+        if driver is not None and hasattr(driver, "stop"):
             driver.stop = lambda: None
         self._finished = threading.Event()
         self._engine.connect("finished-utterance", self._note_end)

@@ -35,8 +35,8 @@ KEPT = 96
 """Sentences kept rendered; at five seconds each about 15 MB. Judgement."""
 
 NO_VOICE = (
-    "There is no voice: the speech program espeak-ng is missing or broken, so nothing is spoken and "
-    "the words are shown only; on Debian, install espeak-ng and start again."
+    "There is no voice: the speech program espeak-ng is missing or broken, so nothing is spoken "
+    "and the words are shown only; on Debian, install espeak-ng and start again."
 )
 
 

@@ -241,7 +241,7 @@ class MixedVoice:
             self._push(SpeechEnded(speech.number, complete=True, words_said=speech.words_said()))
 
     def _sentence_over(self, speech: _Speech) -> None:
-        # Called by the sound thread: a few assignments and one push, nothing that waits for rendering.
+        # Called by the sound thread: a few assignments and one push, no waiting for rendering.
         with self._turn:
             if self._speech is not speech:
                 return

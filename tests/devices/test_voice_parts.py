@@ -1,4 +1,6 @@
-"""The voice's parts without any device: mixing, fading, chimes, resampling, a renderer that hangs."""
+"""The voice's parts without any device: mixing, fading, chimes, resampling, a renderer that
+hangs.
+"""
 
 from __future__ import annotations
 
@@ -121,10 +123,12 @@ def test_no_voice_is_said_once_and_texts_go_on() -> None:
 
 
 def test_a_worker_that_hangs_is_replaced(monkeypatch: pytest.MonkeyPatch) -> None:
-    """A renderer that never answers costs its time limit twice, then one sentence; nothing hangs."""
+    """A renderer that never answers costs its time limit twice, then one sentence;
+    nothing hangs.
+    """
     monkeypatch.setattr("reader.devices.renderer.RENDER_LIMIT_S", 0.2)
     renderer = Renderer(
-        command=worker('import time; print(\'{"ready": true}\', flush=True); time.sleep(60)')
+        command=worker("import time; print('{\"ready\": true}', flush=True); time.sleep(60)")
     )
     started_s = time.monotonic()
     with pytest.raises(DeviceUnavailable, match="did not answer"):
