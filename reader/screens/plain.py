@@ -32,7 +32,7 @@ class PlainScreen:
         self._closed = threading.Event()
         self._broken = False
 
-    def put(self, shown: Shown) -> None:
+    def show(self, shown: Shown) -> None:
         """Prints what is new."""
         with self._lock:
             fresh = news(self._before, shown)

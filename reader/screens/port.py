@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from typing import TYPE_CHECKING, Protocol
+from typing import Protocol
 
-if TYPE_CHECKING:
-    from reader.session.view import View
+from reader.wording.shown import Shown
 
 OnKey = Callable[[str], None]
 """Gets the name of a key the maker pressed.
@@ -30,8 +29,8 @@ class ScreenPort(Protocol):
     never an error.
     """
 
-    def show(self, view: View) -> None:
-        """Makes this the present state; a screen may leave out views that are replaced at once."""
+    def show(self, shown: Shown) -> None:
+        """Makes this the present state; a screen may leave out what is replaced at once."""
         ...
 
     def say_line(self, text: str) -> None:

@@ -219,12 +219,12 @@ def test_the_loop_may_show_from_its_own_thread(monkeypatch: pytest.MonkeyPatch) 
     """
     headless(monkeypatch)
     screen = FullScreen()
-    screen.put(TOWER)
+    screen.show(TOWER)
     seen: list[str] = []
 
     def loop() -> None:
         for done in range(500):
-            screen.put(replace(TOWER, done=done % 28))
+            screen.show(replace(TOWER, done=done % 28))
             screen.say_line(f"{done} said")
             screen.heard_line("next")
         seen.append(screen._latest().answer)
@@ -242,14 +242,14 @@ def test_closing_before_and_after_is_no_error(monkeypatch: pytest.MonkeyPatch) -
     screen.close()
     screen.run(lambda key: None)
     screen.close()
-    screen.put(TOWER)
+    screen.show(TOWER)
 
 
 def test_an_answer_stands_until_the_work_moves_on() -> None:
     """What was said last is shown; a new step puts it away."""
     screen = FullScreen()
-    screen.put(TOWER)
+    screen.show(TOWER)
     screen.say_line("You have nine of twenty-seven.")
     assert screen._latest().answer == "You have nine of twenty-seven."
-    screen.put(replace(TOWER, step="Single crochet two together"))
+    screen.show(replace(TOWER, step="Single crochet two together"))
     assert screen._latest().answer == ""

@@ -46,7 +46,7 @@ def printed(*moments: Shown) -> list[str]:
     """The lines that these moments print, one after the other."""
     typing = Typing()
     for moment in moments:
-        typing.screen.put(moment)
+        typing.screen.show(moment)
     typing.run()
     return typing.out.getvalue().splitlines()
 
@@ -79,9 +79,9 @@ def test_the_same_step_in_the_next_pass_is_news() -> None:
     """A repeat worked again is read again."""
     after = replace(TOWER, passes="pass 3 of 3", done=18)
     typing = Typing()
-    typing.screen.put(TOWER)
+    typing.screen.show(TOWER)
     typing.screen.heard_line("next")
-    typing.screen.put(after)
+    typing.screen.show(after)
     typing.run()
     assert typing.out.getvalue().splitlines()[7:] == [
         "Heard: next",
@@ -95,7 +95,7 @@ def test_what_the_voice_says_is_not_printed_twice() -> None:
     """The step that was just spoken as a line is left out of the facts, and the other way round."""
     typing = Typing()
     typing.screen.say_line("Round 4. Single crochet in each of the next eight stitches.")
-    typing.screen.put(TOWER)
+    typing.screen.show(TOWER)
     typing.screen.say_line("Single crochet in each of the next eight stitches")
     typing.run()
     said = typing.out.getvalue().lower()
@@ -136,8 +136,8 @@ def test_a_reader_that_goes_away_ends_the_work_quietly() -> None:
             raise BrokenPipeError
 
     typing.screen = PlainScreen(typing.source, Gone())
-    typing.screen.put(TOWER)
-    typing.screen.put(replace(TOWER, done=10))
+    typing.screen.show(TOWER)
+    typing.screen.show(replace(TOWER, done=10))
     typing.run()
     os.close(typing.write_end)
     assert typing.keys == ["ctrl+d"]

@@ -24,7 +24,7 @@ class FullScreen:
         self._app: WorkingApp | None = None
         self._closed = False
 
-    def put(self, shown: Shown) -> None:
+    def show(self, shown: Shown) -> None:
         """Shows this."""
         with self._lock:
             if (shown.step, shown.place) != (self._shown.step, self._shown.place):
