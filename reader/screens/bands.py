@@ -95,9 +95,8 @@ def _figures(shown: Shown, width: int, lead: str) -> list[Row]:
     fitting = [words for words in (shown.count, short) if letters.width(words) <= width]
     if not fitting:
         return []
-    words = fitting[0]
-    # Figures have nothing under the line, so their last row is empty.
-    return [(Run(lead + row, "count", True),) for row in letters.draw(words)[:-1]]
+    drawn = [row for row in letters.draw(fitting[0]) if row.strip()]
+    return [(Run(lead + row, "count", True),) for row in drawn]
 
 
 def message_rows(shown: Shown, width: int, free: int) -> list[Row]:

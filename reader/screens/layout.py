@@ -62,11 +62,12 @@ def lay_out(shown: Shown, width: int, height: int, page: int = 0) -> Sheet:
 def _middle(shown: Shown, width: int, room: int, page: int) -> tuple[list[Row], int]:
     """Step and count, as large as the room allows."""
     counts = count_ways(shown, width)
+    air = 1 if room >= 12 else 0
     for way in _WAYS:
         step = _large_step(shown, way, width)
         for count in counts if step is not None else ():
             gap = 1 if count and (room >= 6 or way.scale) else 0
-            if len(step or ()) + gap + len(count) <= room:
+            if len(step or ()) + gap + len(count) + air <= room:
                 return [*(step or ()), *_blank(gap), *count], 1
     return _paged(shown, counts[-1], width, room, page)
 
