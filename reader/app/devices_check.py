@@ -14,10 +14,8 @@ import numpy as np
 from reader.devices.echo import open_canceller
 from reader.devices.folders import log_file, settings_file
 from reader.devices.microphone import Microphone
-from reader.devices.mixer import Mixer
 from reader.devices.model_check import model_folder, model_trouble
 from reader.devices.noise import noise_to
-from reader.devices.player import Player
 from reader.devices.ports import (
     DeviceLost,
     DeviceUnavailable,
@@ -25,8 +23,8 @@ from reader.devices.ports import (
     Samples,
     SpeechEnded,
 )
-from reader.devices.renderer import Renderer
 from reader.devices.settings import Settings, load_settings
+from reader.devices.speaking import Speaking
 from reader.devices.voice import MixedVoice
 
 SENTENCE = "This is the voice that will read your pattern."
@@ -84,22 +82,18 @@ def _canceller() -> bool:
 
 def _voice(settings: Settings) -> bool:
     events: queue.Queue[object] = queue.Queue()
-    mixer = Mixer()
-    player = Player(mixer, events.put, settings.speaker or None)
-    voice = MixedVoice(Renderer(settings.voice), mixer, events.put)
-    player.changed = voice.speaker_changed
-    voice.set_rate(settings.rate)
-    voice.set_volume(settings.volume)
+    speaking = Speaking(events.put, {}, settings.voice, settings.speaker or None)
+    speaking.voice.set_rate(settings.rate)
+    speaking.voice.set_volume(settings.volume)
     try:
-        player.open()
-        _say(f"Speaker: open, {player.latency_s() * 1000:.0f} milliseconds of buffer.")
-        return _spoken(voice, events)
+        speaking.open()
+        _say(f"Speaker: open, {speaking.player.latency_s() * 1000:.0f} milliseconds of buffer.")
+        return _spoken(speaking.voice, events)
     except DeviceUnavailable as error:
         _say(f"Speaker: {error}")
         return False
     finally:
-        voice.close()
-        player.close()
+        speaking.close()
 
 
 def _spoken(voice: MixedVoice, events: queue.Queue[object]) -> bool:

@@ -7,8 +7,8 @@ from __future__ import annotations
 import numpy as np
 
 from reader.devices.echo import Canceller
-from reader.devices.played import Played
 from reader.devices.ports import FRAME, RATE_HZ, Samples
+from reader.devices.sound_ring import SoundRing
 
 LOOK_BACK_S = 2.0
 """Sound compared to find the delay: long enough for a sentence's rhythm. Judgement."""
@@ -42,7 +42,7 @@ SAME = RATE_HZ * 20 // 1000
 """Two findings that differ by less than 20 ms agree."""
 
 QUIET = 30.0
-"""Played or heard sound below this height (of 32 768) tells nothing of the delay."""
+"""SoundRing or heard sound below this height (of 32 768) tells nothing of the delay."""
 
 
 class EchoLine:
@@ -53,7 +53,7 @@ class EchoLine:
     sentence.
     """
 
-    def __init__(self, canceller: Canceller, played: Played) -> None:
+    def __init__(self, canceller: Canceller, played: SoundRing) -> None:
         self._canceller, self._played = canceller, played
         self._tie: int | None = None
         self._heard = np.zeros(int(LOOK_BACK_S * RATE_HZ), np.int16)
@@ -114,7 +114,7 @@ class EchoLine:
         self._found = True
 
 
-def delay_between(played: Played, heard: Samples, end: int) -> int | None:
+def delay_between(played: SoundRing, heard: Samples, end: int) -> int | None:
     """Samples by which the echo in `heard` comes after what was played, None when that cannot be
     told.
 

@@ -12,8 +12,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from reader.devices.played import Played
 from reader.devices.ports import RATE_HZ, Samples
+from reader.devices.sound_ring import SoundRing
 
 Floats = NDArray[np.float64]
 
@@ -43,8 +43,8 @@ class Mixer:
     reference.
     """
 
-    def __init__(self, heard: Played | None = None) -> None:
-        self.heard = heard or Played()
+    def __init__(self, heard: SoundRing | None = None) -> None:
+        self.heard = heard or SoundRing()
         self._lock = threading.Lock()
         self._clips: deque[Clip] = deque()
         self._chimes: list[Clip] = []

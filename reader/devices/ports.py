@@ -52,7 +52,7 @@ class SpeechEnded:
 
 @dataclass(frozen=True, slots=True)
 class DeviceLost:
-    """A device went away: "microphone", "speaker" or "recogniser"; the sentence says what to do."""
+    """A device went away: "microphone", "speaker", "voice" or "recogniser"; the sentence says what to do."""
 
     device: str
     sentence: str

@@ -113,7 +113,7 @@ class Renderer:
             trouble = str((answer or {}).get("trouble", "it did not answer"))
             self._drop_worker()
             self.restarts += 1
-        raise DeviceUnavailable(f"{NO_VOICE} (The voice said: {trouble}.)")
+        raise DeviceUnavailable(NO_VOICE) from RuntimeError(trouble)
 
     def _running(self) -> _Worker:
         if self._closed:

@@ -125,6 +125,10 @@ class MixedVoice:
             self._ahead.append(text)
             self._turn.notify_all()
 
+    def warm(self) -> None:
+        """Has the renderer started now and not at the first words; returns at once."""
+        self.prepare("Ready.")
+
     def stop(self) -> None:
         """Silence within 5 ms; what was being said ends incomplete, with its words said so far."""
         with self._turn:

@@ -8,8 +8,8 @@ import pytest
 from reader.devices import echo
 from reader.devices.echo import NoCanceller, SpeexCanceller, open_canceller
 from reader.devices.echo_line import EchoLine
-from reader.devices.played import Played
 from reader.devices.ports import FRAME, RATE_HZ
+from reader.devices.sound_ring import SoundRing
 from tests.soundcard.rig import decibels
 
 ROOM = {0: 1.0, 77: 0.4, 300: 0.25, 900: 0.1}
@@ -38,7 +38,7 @@ def echo_of(far: np.ndarray, delay: int, level_db: float) -> np.ndarray:
     return heard * 10 ** (level_db / 20)
 
 
-def run(far: np.ndarray, heard: np.ndarray, line: EchoLine, played: Played) -> np.ndarray:
+def run(far: np.ndarray, heard: np.ndarray, line: EchoLine, played: SoundRing) -> np.ndarray:
     """All frames through the line, with the speaker's block 20 ms ahead."""
     out = []
     for first in range(0, len(far) - FRAME + 1, FRAME):
@@ -49,9 +49,9 @@ def run(far: np.ndarray, heard: np.ndarray, line: EchoLine, played: Played) -> n
     return np.concatenate(out)
 
 
-def line_with_speex() -> tuple[EchoLine, Played]:
+def line_with_speex() -> tuple[EchoLine, SoundRing]:
     """A line with the real canceller, skipped without the library."""
-    played = Played()
+    played = SoundRing()
     try:
         return EchoLine(SpeexCanceller(), played), played
     except OSError as error:

@@ -16,11 +16,10 @@ from reader.devices.chime_player import MixedChimes, sound_of
 from reader.devices.fakes import FakeClock, FakeVoice
 from reader.devices.mixer import Clip, Mixer
 from reader.devices.notes_folder import NotesFolder
-from reader.devices.played import Played
 from reader.devices.ports import DeviceLost, DeviceUnavailable, SpeechEnded
 from reader.devices.renderer import Renderer
 from reader.devices.resample import at_our_rate
-from reader.devices.tape import Tape
+from reader.devices.sound_ring import SoundRing
 from reader.devices.voice import MixedVoice
 
 TONE = (8000 * np.sin(2 * np.pi * 440 * np.arange(16_000) / 16_000)).astype(np.int16)
@@ -78,7 +77,7 @@ def test_softened_is_12_db_down_and_chimes_are_not() -> None:
 
 def test_what_was_played_can_be_read_back_for_eight_seconds() -> None:
     """Before the first, behind the last and what is too old are silence."""
-    played = Played(seconds=1)
+    played = SoundRing(seconds=1)
     for start in range(0, 40_000, 700):
         block = np.arange(start, start + 700)
         played.write((block % 30_000).astype(np.int16), start / 16_000)
@@ -131,7 +130,7 @@ def test_a_worker_that_hangs_is_replaced(monkeypatch: pytest.MonkeyPatch) -> Non
         command=worker("import time; print('{\"ready\": true}', flush=True); time.sleep(60)")
     )
     started_s = time.monotonic()
-    with pytest.raises(DeviceUnavailable, match="did not answer"):
+    with pytest.raises(DeviceUnavailable, match="missing or broken"):
         renderer.render("Row one.", 170)
     assert time.monotonic() - started_s < 5
     assert renderer.restarts == 2
@@ -169,19 +168,19 @@ def test_faster_is_shorter() -> None:
 
 
 @needs_espeak
-def test_the_voice_on_tape_ends_and_tells_its_words() -> None:
-    """In tape time: the words around the moment are known, the end is told with all words said."""
+def test_the_voice_without_a_speaker_ends_and_tells_its_words() -> None:
+    """The words around the moment are known, the end is told with all words said."""
     events: queue.Queue[object] = queue.Queue()
     mixer = Mixer()
     voice = MixedVoice(Renderer(), mixer, events.put)
-    tape = Tape(mixer)
     voice.say("Row three. Six single crochet in the ring, then join and turn the work.", 4)
     while mixer.quiet():
         time.sleep(0.01)
-    tape.wind(5)
+    mixer.pull(1600)
     assert voice.speaking().startswith("Row three")
-    while events.empty() and tape.now_s() < 20:
-        tape.wind(5)
+    pulled = 0
+    while events.empty() and pulled < 20 * 16_000:
+        pulled += len(mixer.pull(1600))
         time.sleep(0.005)
     assert events.get(timeout=1) == SpeechEnded(4, True, 14)
     assert voice.speaking() == ""

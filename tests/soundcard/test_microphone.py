@@ -12,7 +12,7 @@ import numpy as np
 import pytest
 
 from reader.devices.echo import SpeexCanceller
-from reader.devices.echo_line import EchoLine
+from reader.devices.hearing import Hearing
 from reader.devices.microphone import Microphone
 from reader.devices.mixer import Clip, Mixer
 from reader.devices.player import Player
@@ -26,15 +26,16 @@ from reader.devices.ports import (
     SpeechEnded,
 )
 from reader.devices.renderer import Renderer
+from reader.devices.speaking import Speaking
 from reader.devices.stream_place import StreamPlace
 from reader.devices.voice import MixedVoice
-from tests.soundcard.rig import SoundCard, decibels, first_loud, save_wav
+from tests.soundcard.rig import SPEAKER_HZ, SoundCard, decibels, first_loud, save_wav
 
 pytestmark = pytest.mark.soundcard
 TEXT = "Go on to the next row, and say again, or back, or ask where am I. "
 
 
-class Hearing:
+class Frames:
     """A microphone whose frames are kept."""
 
     def __init__(self) -> None:
@@ -64,7 +65,7 @@ def test_what_is_spoken_arrives(card: SoundCard, tmp_path: Path) -> None:
     """
     tone = 9000 * np.sin(2 * np.pi * 700 * np.arange(48_000) / 48_000)
     save_wav(tmp_path / "tone.wav", tone.astype(np.int16), 48_000)
-    hearing = Hearing()
+    hearing = Frames()
     hearing.microphone.open()
     card.speak(tmp_path / "tone.wav")
     time.sleep(0.3)
@@ -87,38 +88,36 @@ def test_our_own_voice_is_taken_out(card: SoundCard) -> None:
     except OSError as error:
         pytest.skip(str(error))
     card.echo(-12)
-    mixer = Mixer()
-    line = EchoLine(canceller, mixer.heard)
-    raw: list[Samples] = []
-    left: list[Samples] = []
-
-    def take(frame: Samples, first: int, at_s: float) -> None:
-        raw.append(frame)
-        left.append(line.clean(frame, first, at_s))
-
     events: queue.Queue[object] = queue.Queue()
-    player, microphone = Player(mixer, events.put), Microphone(take, events.put)
-    renderer = Renderer()
-    speech = renderer.render(TEXT * 3, 170)
-    renderer.close()
-    player.open()
-    microphone.open()
-    mixer.play(Clip(speech))
-    time.sleep(len(speech) / RATE_HZ + 0.3)
-    microphone.close()
-    player.close()
-    late = slice(6 * RATE_HZ, int(len(speech) * 0.95))
-    came, stayed = np.concatenate(raw)[late], np.concatenate(left)[late]
-    print(f"echo {decibels(came):.1f} dB came, {decibels(stayed):.1f} dB left, delay {line.delay}")
-    assert decibels(came) > -45
-    assert decibels(came) - decibels(stayed) > 20
+    speaking = Speaking(events.put, {})
+    left: list[Samples] = []
+    hearing = Hearing(
+        lambda frame, *_: left.append(frame), events.put, speaking.played, canceller=canceller
+    )
+    speech = speaking.renderer.render(TEXT * 3, 170)
+    speaking.open()
+    hearing.open()
+    speaking.mixer.play(Clip(speech))
+    with card.heard_at("mic") as raw:
+        time.sleep(len(speech) / RATE_HZ - 0.5)
+        came = decibels(raw.samples()[6 * SPEAKER_HZ :])
+        stayed = decibels(np.concatenate(left)[6 * RATE_HZ :])
+        note = hearing.recent(2.0)
+    hearing.close()
+    speaking.close()
+    print(f"echo {came:.1f} dB came, {stayed:.1f} dB left")
+    assert came > -45
+    assert came - stayed > 20
+    assert len(note) == 2 * RATE_HZ
+    assert hearing.lost_frames == 0
+    assert events.empty()
 
 
 def test_the_sound_server_dies_and_comes_back(card: SoundCard) -> None:
     """Each device is lost once and back once; speech cut off by it is ended;
     then all work again.
     """
-    hearing, mixer = Hearing(), Mixer()
+    hearing, mixer = Frames(), Mixer()
     player = Player(mixer, hearing.events.put)
     voice = MixedVoice(Renderer(), mixer, hearing.events.put)
     player.changed = voice.speaker_changed
@@ -154,7 +153,7 @@ def test_a_microphone_pulled_out_is_noticed(card: SoundCard) -> None:
     """The server gives us the speaker's sound instead: lost is said, nothing is heard;
     then back.
     """
-    hearing = Hearing()
+    hearing = Frames()
     hearing.microphone.open()
     place = StreamPlace(hearing.microphone.moved_away)
     assert place.start()
@@ -179,7 +178,7 @@ def test_a_microphone_pulled_out_is_noticed(card: SoundCard) -> None:
 def test_a_start_without_any_sound_is_one_sentence(card: SoundCard) -> None:
     """No server at the start: a sentence each, and both come by themselves once it is there."""
     card.kill()
-    hearing = Hearing()
+    hearing = Frames()
     player = Player(Mixer(), hearing.events.put)
     with pytest.raises(DeviceUnavailable, match="no speaker"):
         player.open()

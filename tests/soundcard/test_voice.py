@@ -9,49 +9,36 @@ from collections.abc import Iterator
 import numpy as np
 import pytest
 
-from reader.devices.chime_player import MixedChimes
-from reader.devices.mixer import Mixer
-from reader.devices.player import Player
 from reader.devices.ports import SpeechEnded
-from reader.devices.renderer import Renderer
-from reader.devices.voice import MixedVoice
+from reader.devices.speaking import Speaking
 from tests.soundcard.rig import SPEAKER_HZ, SoundCard, decibels, first_loud, last_loud
 
 pytestmark = pytest.mark.soundcard
 LONG = "Double crochet in each of the next twelve stitches, then turn your work and chain one. " * 3
 
 
-class Speaking:
-    """Voice, chimes and player together, and what they pushed."""
+class Heard(Speaking):
+    """Everything that speaks, and what it pushed."""
 
     def __init__(self) -> None:
         self.events: queue.Queue[object] = queue.Queue()
-        self.mixer = Mixer()
-        self.player = Player(self.mixer, self.events.put)
-        self.renderer = Renderer()
-        self.voice = MixedVoice(self.renderer, self.mixer, self.events.put)
-        self.player.changed = self.voice.speaker_changed
-        self.chimes = MixedChimes(self.mixer, {"heard": ((880.0, 90.0, 0.6),)})
-        self.renderer.warm()
-        self.player.open()
+        super().__init__(self.events.put, {"heard": ((880.0, 90.0, 0.6),)})
 
     def next_event(self, limit_s: float = 10.0) -> object:
         return self.events.get(timeout=limit_s)
 
-    def close(self) -> None:
-        self.voice.close()
-        self.player.close()
-
 
 @pytest.fixture
-def speaking(card: SoundCard) -> Iterator[Speaking]:
+def speaking(card: SoundCard) -> Iterator[Heard]:
     """The program's voice on the virtual card."""
-    ready = Speaking()
+    ready = Heard()
+    ready.open()
+    time.sleep(0.4)
     yield ready
     ready.close()
 
 
-def test_words_are_heard_within_150_ms(speaking: Speaking, card: SoundCard) -> None:
+def test_words_are_heard_within_150_ms(speaking: Heard, card: SoundCard) -> None:
     """A sentence not rendered before is audible soon after `say`, recorder's own delay included."""
     time.sleep(0.3)
     with card.heard_at("spk.monitor") as heard:
@@ -66,7 +53,7 @@ def test_words_are_heard_within_150_ms(speaking: Speaking, card: SoundCard) -> N
     assert late_ms < 150
 
 
-def test_stop_is_silence_within_200_ms(speaking: Speaking, card: SoundCard) -> None:
+def test_stop_is_silence_within_200_ms(speaking: Heard, card: SoundCard) -> None:
     """The 200 ms of the barge-in limit hold at the speaker, buffers included."""
     with card.heard_at("spk.monitor") as heard:
         speaking.voice.say(LONG, 7)
@@ -86,7 +73,7 @@ def test_stop_is_silence_within_200_ms(speaking: Speaking, card: SoundCard) -> N
     assert late_ms < 200
 
 
-def test_softening_lowers_the_voice_by_12_db(speaking: Speaking, card: SoundCard) -> None:
+def test_softening_lowers_the_voice_by_12_db(speaking: Heard, card: SoundCard) -> None:
     """Somebody speaks: the same words come 12 dB quieter, within 2 dB."""
     levels = []
     for soft in (False, True):
@@ -108,7 +95,7 @@ def _loud_part(sound: np.ndarray) -> np.ndarray:
     return sound[start:end]
 
 
-def test_a_chime_sounds_over_speech_and_alone(speaking: Speaking, card: SoundCard) -> None:
+def test_a_chime_sounds_over_speech_and_alone(speaking: Heard, card: SoundCard) -> None:
     """The chime's pitch is heard at the speaker."""
     with card.heard_at("spk.monitor") as heard:
         speaking.chimes.chime("heard")
@@ -119,7 +106,7 @@ def test_a_chime_sounds_over_speech_and_alone(speaking: Speaking, card: SoundCar
     assert pitch == pytest.approx(880, abs=15)
 
 
-def test_two_hundred_hurried_says_and_stops(speaking: Speaking) -> None:
+def test_two_hundred_hurried_says_and_stops(speaking: Heard) -> None:
     """Every text ends exactly once, in order, however it is interrupted."""
     for number in range(200):
         speaking.voice.say(f"Round {number % 30}, chain one.", number)

@@ -1,6 +1,4 @@
-"""Played: the exact samples that went to the speaker, by sample number, for taking them out of
-the microphone.
-"""
+"""Sound ring: the last seconds of a stream of samples, found by their numbers or by the clock."""
 
 from __future__ import annotations
 
@@ -16,7 +14,7 @@ Judgement.
 """
 
 
-class Played:
+class SoundRing:
     """A ring of the last eight seconds; one thread writes, others read."""
 
     def __init__(self, seconds: int = KEPT_S) -> None:
