@@ -23,9 +23,10 @@ from reader.devices.ports import (
     Samples,
     SpeechEnded,
 )
+from reader.devices.renderer import Renderer
 from reader.devices.settings import Settings, load_settings
 from reader.devices.speaking import Speaking
-from reader.devices.voice import MixedVoice
+from reader.devices.voice import USUAL_RATE, MixedVoice
 
 SENTENCE = "This is the voice that will read your pattern."
 LISTEN_S = 3.0
@@ -91,9 +92,18 @@ def _voice(settings: Settings) -> bool:
         return _spoken(speaking.voice, events)
     except DeviceUnavailable as error:
         _say(f"Speaker: {error}")
+        _say(f"Voice: {_renders(speaking.renderer)}")
         return False
     finally:
         speaking.close()
+
+
+def _renders(renderer: Renderer) -> str:
+    try:
+        renderer.render(SENTENCE, USUAL_RATE)
+    except DeviceUnavailable as error:
+        return str(error)
+    return "it works, but nothing can play it."
 
 
 def _spoken(voice: MixedVoice, events: queue.Queue[object]) -> bool:

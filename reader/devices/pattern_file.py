@@ -38,7 +38,9 @@ def read_pattern(path: Path) -> str:
     if content.startswith(b"%PDF-"):
         text = _pdf(path)
     elif content.startswith(b"PK\x03\x04"):
-        text = _docx(path)
+        text = _docx(path, content)
+    elif content.startswith(b"{\\rtf"):
+        raise PatternUnreadable(_other_kind(path.name, "an RTF file"))
     elif ending in PICTURES or _picture(content):
         raise PatternUnreadable(
             f"The file {path.name} is a picture, and pictures cannot be read here; "
@@ -147,7 +149,10 @@ def _pdf(path: Path) -> str:
     return _opened(text_of_pdf, path, "PDF")
 
 
-def _docx(path: Path) -> str:
+def _docx(path: Path, content: bytes) -> str:
+    # Every part's name stands in clear in an archive's directory, which is its end.
+    if b"word/document.xml" not in content:
+        raise PatternUnreadable(_other_kind(path.name, "an archive or a kind of document"))
     try:
         from reader.devices.docx_file import text_of_docx
     except ImportError as error:
@@ -165,6 +170,13 @@ def _opened(read: Callable[[Path], str], path: Path, kind: str) -> str:
             f"The file {path.name} is a damaged or unusual {kind} file and cannot be opened; "
             "save its text as a plain text file."
         ) from error
+
+
+def _other_kind(name: str, kind: str) -> str:
+    return (
+        f"The file {name} is {kind} that cannot be read here; save its text as a plain text, "
+        "DOCX or PDF file."
+    )
 
 
 def _missing(name: str, kind: str, library: str) -> str:

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import json
 import os
+import shutil
 import sys
 import threading
 from typing import TextIO
@@ -34,6 +35,9 @@ def main() -> None:
     _answer(answers, {"ready": True})
     for line in sys.stdin:
         _answer(answers, _render(engine, json.loads(line)))
+    # The program is gone, perhaps killed, and could not remove its sound files itself.
+    if len(sys.argv) > 2:
+        shutil.rmtree(sys.argv[2], ignore_errors=True)
 
 
 def _keep_answers_apart() -> TextIO:

@@ -47,11 +47,11 @@ class Renderer:
     """
 
     def __init__(self, voice: str = "", command: tuple[str, ...] = ()) -> None:
-        worker = (sys.executable, "-m", "reader.devices.render_worker", voice)
-        self._command = command or worker
         self._lock = threading.Lock()
         self._kept: OrderedDict[tuple[str, int], Samples] = OrderedDict()
         self._folder = tempfile.TemporaryDirectory(prefix="reader-voice-")
+        module = ("-m", "reader.devices.render_worker")
+        self._command = command or (sys.executable, *module, voice, self._folder.name)
         self._worker: _Worker | None = None
         self._number = 0
         self._closed = False

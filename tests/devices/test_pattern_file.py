@@ -138,7 +138,9 @@ def zipped(name: str) -> bytes:
         ("photo.png", b"\x89PNG\r\n\x1a\n" + b"\x00" * 50, "is a picture"),
         ("long.txt", b"Rnd 1: sc in each st around.\n" * 180_000, "far more than a pattern"),
         ("broken.pdf", b"%PDF-1.7\nnothing more", "damaged or unusual PDF"),
-        ("archive.docx", zipped("hello.txt"), "damaged or unusual DOCX"),
+        ("archive.docx", zipped("hello.txt"), "an archive or a kind of document"),
+        ("broken.docx", zipped("word/document.xml"), "damaged or unusual DOCX"),
+        ("buoy.rtf", b"{\\rtf1\\ansi Rnd 1: 6 sc.}", "is an RTF file"),
     ],
 )
 def test_bad_files_get_one_sentence(

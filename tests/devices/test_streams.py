@@ -119,16 +119,16 @@ def test_noise_goes_to_the_log_and_our_sentences_do_not(tmp_path: Path, place: s
 SPEAKER = """
 import sys
 from reader.devices.renderer import Renderer
-renderer = Renderer(command=(sys.executable, "-m", "reader.devices.render_worker"))
+renderer = Renderer()
 renderer.warm()
-print(renderer._worker._process.pid, flush=True)
+print(renderer._worker._process.pid, renderer._folder.name, flush=True)
 sys.stdin.read()
 """
 
 
 @pytest.mark.skipif(not Path("/proc/self").exists(), reason="looks into /proc")
 def test_a_killed_program_leaves_no_worker_behind() -> None:
-    """kill -9 on the program: its renderer is gone within three seconds."""
+    """kill -9 on the program: its renderer and its sound files are gone within three seconds."""
     pytest.importorskip("pyttsx3")
     child = subprocess.Popen(
         [sys.executable, "-c", SPEAKER],
@@ -142,7 +142,8 @@ def test_a_killed_program_leaves_no_worker_behind() -> None:
     if not line.strip():
         child.wait(5)
         pytest.skip("there is no voice here")
-    worker = Path(f"/proc/{line.strip()}")
+    number, folder = line.split(maxsplit=1)
+    worker = Path(f"/proc/{number}")
     assert worker.exists()
     child.send_signal(signal.SIGKILL)
     child.wait(5)
@@ -153,6 +154,7 @@ def test_a_killed_program_leaves_no_worker_behind() -> None:
         time.sleep(0.05)
     gone = not worker.exists() or worker.joinpath("stat").read_text().split()[2] == "Z"
     assert gone
+    assert not Path(folder.strip()).exists()
 
 
 def test_hearing_hands_on_every_frame_in_order_and_keeps_the_last() -> None:
