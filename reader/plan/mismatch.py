@@ -161,8 +161,8 @@ def _likely(row: PlanRow, difference: int, each: int) -> tuple[Likely, int]:
         return Likely.RIGHT, 0
     off = abs(difference)
     shaping = [_growth(move) for step in row.groups for move in step.moves]
-    gains = [g for g in shaping if g > 0]
-    losses = [-g for g in shaping if g < 0]
+    gains = [one for one, times in shaping if one > 0 for _ in range(times)]
+    losses = [-one for one, times in shaping if one < 0 for _ in range(times)]
     if each > 1 and off % each == 0 and difference < 0:
         return Likely.WHOLE_PASS, off // each
     if gains and off % gains[0] == 0 and off // gains[0] <= len(gains):
@@ -178,13 +178,18 @@ def _likely(row: PlanRow, difference: int, each: int) -> tuple[Likely, int]:
     return Likely.STITCH, off
 
 
-def _growth(move: Move) -> int:
-    """Stitches one increase adds or one decrease takes away, 0 for plain stitches and those from
-    nothing.
+def _growth(move: Move) -> tuple[int, int]:
+    """Stitches one increase adds, or one decrease takes away (negative), and how many of them a
+    move holds.
+
+    Plain stitches and those that are made from nothing give (0, 0).
     """
-    if not move.takes or not move.makes or move.takes == move.makes:
-        return 0
-    return round((move.makes - move.takes) / max(1, move.times))
+    takes, makes = move.takes, move.makes
+    if takes > 0 and makes > takes and makes % takes == 0:
+        return makes // takes - 1, takes
+    if makes > 0 and takes > makes and takes % makes == 0:
+        return 1 - takes // makes, makes
+    return 0, 0
 
 
 def _mend(rows: tuple[PlanRow, ...], at: int, difference: int) -> tuple[int, ...]:

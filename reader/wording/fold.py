@@ -30,6 +30,10 @@ _HAS_NUMBER = re.compile(
 )
 
 MoveWords = Callable[[Move], str]
+PlaceWords = Callable[[str], str]
+_PREPOSITION = re.compile(
+    r"^(?:all )?(?:in|into|over|around|between|through|to|under|on|at|from)\b", re.I
+)
 
 
 def folded(moves: tuple[Move, ...], reading: Reading, short: bool = False) -> str:
@@ -47,7 +51,7 @@ def folded(moves: tuple[Move, ...], reading: Reading, short: bool = False) -> st
             cache[key] = move_words(move, reading, short)
         return cache[key]
 
-    return _fold(moves, 0, words)
+    return _fold(moves, 0, words, lambda place: speak(place, reading))
 
 
 def move_words(move: Move, reading: Reading, short: bool = False) -> str:
@@ -64,12 +68,23 @@ def move_words(move: Move, reading: Reading, short: bool = False) -> str:
     return f"{said}, that is {number_words(number)}" if plain else f"{said}, {times_words(number)}"
 
 
+def _places(move: Move) -> int:
+    """In how many places a move is worked: "2 sc in each st" over twelve stitches in twelve."""
+    if move.takes and move.makes > move.takes and move.makes % move.takes == 0:
+        return move.takes
+    led = re.match(r"(\d+)\b", move.words)
+    if not move.takes and led and int(led[1]) > 1 and move.makes % int(led[1]) == 0:
+        return move.makes // int(led[1])
+    if move.times > 1:
+        return move.times
+    return move.takes if move.takes == move.makes else 0
+
+
 def _untold(move: Move, said: str) -> int:
     """How many stitches a run is worked over where its words do not say so, 0 where they do."""
     if move.kind is not MoveKind.WORK:
         return 0
-    plain = move.takes == move.makes
-    number = move.times if move.times > 1 else move.takes if plain else 0
+    number = _places(move)
     if number < 2 or not (_MANY.search(said) or _BARE.match(said)):
         return 0
     counted = re.sub(
@@ -78,16 +93,39 @@ def _untold(move: Move, said: str) -> int:
     return 0 if _HAS_NUMBER.search(counted) else number
 
 
-def _fold(moves: tuple[Move, ...], depth: int, words: MoveWords) -> str:
+def _fold(moves: tuple[Move, ...], depth: int, words: MoveWords, place: PlaceWords) -> str:
     """Words of moves whose first `depth` passes are told already."""
     pieces: list[str] = []
     for inside, stretch in groupby(moves, key=lambda m: _repeat_at(m, depth)):
         held = tuple(stretch)
         if inside is None:
-            pieces += _runs([words(move) for move in held])
+            pieces += _in_places(held, words, place)
         else:
-            pieces.append(_repeat(held, depth, words))
+            pieces.append(_repeat(held, depth, words, place))
     return _listed(pieces)
+
+
+def _in_places(held: tuple[Move, ...], words: MoveWords, place: PlaceWords) -> list[str]:
+    """The moves with their place where their own words leave it out: "..., all in the next
+    stitch".
+    """
+    pieces: list[str] = []
+    for into, stretch in groupby(held, key=_place_left_out):
+        inside = tuple(stretch)
+        said = _runs([words(move) for move in inside])
+        if not into or not said:
+            pieces += said
+            continue
+        where = place(into if _PREPOSITION.match(into) else f"in {into}")
+        where = where[:1].lower() + where[1:]
+        pieces.append(f"{_listed(said)}{', all' if len(inside) > 1 else ''} {where}")
+    return pieces
+
+
+def _place_left_out(move: Move) -> str:
+    """The words of a move's place, "" where the move's own words hold them."""
+    into = " ".join(move.into.split())
+    return "" if into.lower() in " ".join((move.said or move.words).lower().split()) else into
 
 
 def _repeat_at(move: Move, depth: int) -> tuple[int, int] | None:
@@ -97,10 +135,10 @@ def _repeat_at(move: Move, depth: int) -> tuple[int, int] | None:
     return (repeat.start, repeat.end)
 
 
-def _repeat(held: tuple[Move, ...], depth: int, words: MoveWords) -> str:
+def _repeat(held: tuple[Move, ...], depth: int, words: MoveWords, place: PlaceWords) -> str:
     """One repeat: its passes as "body; six times"."""
     told = [
-        _fold(tuple(one), depth + 1, words)
+        _fold(tuple(one), depth + 1, words, place)
         for _, one in groupby(held, key=lambda m: m.passes[depth].number)
     ]
     pieces = [_times(body, len(list(same))) for body, same in groupby(told)]

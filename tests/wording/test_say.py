@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from reader.counts.counted import CountedPart
@@ -152,3 +154,24 @@ def test_a_step_is_said_in_a_few_seconds() -> None:
     """No step of the buoy takes longer than six seconds to say at 170 words a minute."""
     said = [say_step(s, row) for part in PLAN.parts for row in part.rows for s in row.groups]
     assert max(len(words.replace("-", " ").split()) for words in said) <= 6 * WORDS_A_SECOND
+
+
+def test_a_group_in_one_place_says_the_place_once() -> None:
+    """(2 dc, ch 2, 2 dc) in next sp: the moves know the place, their words leave it out."""
+    corner = (
+        replace(move("2 dc", 0, 2, "dc", 2), into="in corner sp"),
+        replace(move("ch 2", 0, 0, "ch", kind=MoveKind.CHAIN), into="in corner sp"),
+        replace(move("2 dc", 0, 2, "dc", 2), into="in corner sp"),
+    )
+    plan = make_plan(pattern(CountedPart("Net", 1, (round_of(1, 4, 4, corner, "x"),))), "x")
+    step, row = at(1, 0, plan)
+    assert say_step(step, row) == (
+        "Two double crochet, chain two, two double crochet, all in the corner space."
+    )
+
+
+def test_runs_over_places_are_told_their_number() -> None:
+    """ "2 sc in each st" over twelve stitches is worked twelve times, not twenty-four."""
+    moves = (move("2 sc in each st around", 12, 24, "sc", 24),)
+    plan = make_plan(pattern(CountedPart("Net", 1, (round_of(1, 12, 24, moves, "x"),))), "x")
+    assert say_step(*at(1, 0, plan)) == "Two single crochet in each stitch around, twelve times."
