@@ -88,6 +88,8 @@ class Mixer:
     def pull(self, length: int, at_s: float = 0.0) -> Samples:
         """The next int16[length] for the speaker; sentences that end here are told so."""
         with self._lock:
+            if self._nothing():
+                return self._silence(length, at_s)
             mixed, over = self._speech(length)
             mixed[: len(self._tail)] += self._tail[:length]
             self._tail = self._tail[length:]
@@ -99,6 +101,16 @@ class Mixer:
         for clip in over:
             if clip.over is not None:
                 clip.over(clip)
+        return out
+
+    def _nothing(self) -> bool:
+        wanted = self._volume * (SOFTENED if self._soft else 1.0)
+        settled = abs(self._level - wanted) < 1e-6
+        return settled and not self._clips and not self._chimes and len(self._tail) == 0
+
+    def _silence(self, length: int, at_s: float) -> Samples:
+        out = np.zeros(length, np.int16)
+        self.heard.write(out, at_s)
         return out
 
     def _speech(self, length: int) -> tuple[Floats, list[Clip]]:

@@ -14,6 +14,9 @@ SPEAKER = Kind(
     "plug one in or choose one in your system's sound settings.",
 )
 
+BLOCK = RATE_HZ // 100
+"""10 ms: left to itself PortAudio asks for 4 ms, which takes twice the computing to gain 12 ms."""
+
 
 class Player(KeptStream):
     """Opens the speaker, watches it, and opens it again when it was lost.
@@ -32,6 +35,7 @@ class Player(KeptStream):
             samplerate=RATE_HZ,
             channels=1,
             dtype="int16",
+            blocksize=BLOCK,
             latency="low",
             device=self._device,
             callback=self._fill,
