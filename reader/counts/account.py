@@ -1,0 +1,79 @@
+"""Pattern + size -> CountedPattern: every row worked in order, ranges and repeated rows opened, problems as values."""
+
+from __future__ import annotations
+
+from reader.counts.counted import CountedPart, CountedPattern, Problem, Remark, Verdict
+from reader.counts.ledger import Ledger
+from reader.pattern.layout import WrittenNote, WrittenRow
+from reader.pattern.parser import Pattern
+from reader.text.span import Span
+
+ROWS = 20_000
+"""Rows opened in one pattern at most; what lies beyond is told in a problem."""
+
+
+def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
+    """The counted pattern for one size (0-based; a size that does not exist counts as the last)."""
+    size = max(0, min(size, len(pattern.sizes) - 1))
+    parts: list[CountedPart] = []
+    problems: list[Problem] = []
+    opened = 0
+    for part in pattern.layout.parts:
+        ledger = Ledger(pattern, size, part.name, ROWS - opened)
+        notes: list[Remark] = []
+        rows = [item for item in part.items if isinstance(item, WrittenRow)]
+        for item in part.items:
+            if isinstance(item, WrittenNote):
+                notes.append(remark(pattern, item, len(ledger.rows)))
+            else:
+                ledger.add(item, _next_number(rows, item))
+        parts.append(CountedPart(part.name or pattern.title, part.make, tuple(ledger.rows), tuple(notes)))
+        problems += ledger.problems
+        opened += len(ledger.rows)
+    by_kind: dict[str, list[Remark]] = {}
+    for note in pattern.layout.notes:
+        by_kind.setdefault(note.kind, []).append(remark(pattern, note, None))
+    return CountedPattern(
+        pattern.title, pattern.craft.value, pattern.terms.value, pattern.terms_why, pattern.sizes, size, tuple(parts),
+        mark_echoes(problems), tuple(by_kind.get("materials", ())), tuple(by_kind.get("gauge", ())),
+        tuple([*by_kind.get("note", ()), *by_kind.get("unread", ())]), tuple(by_kind.get("finishing", ())), pattern.key,
+    )  # fmt: skip
+
+
+def remark(pattern: Pattern, note: WrittenNote, before_row: int | None) -> Remark:
+    """A note as a remark with its words and place."""
+    words = " ".join(pattern.source.text[note.start : note.end].split())
+    return Remark(note.kind, words, span_of(pattern, note.start, note.end), before_row)
+
+
+def span_of(pattern: Pattern, start: int, end: int) -> Span:
+    """The span in the maker's text of two clean offsets."""
+    from reader.pattern.cursor import span_of as origin
+
+    return origin(pattern.book, start, end)
+
+
+def _next_number(rows: list[WrittenRow], item: WrittenRow) -> int | None:
+    """The number on the next label, for rows that run up to it."""
+    seen = False
+    for row in rows:
+        if seen and row.mark is not None and row.mark.numbers:
+            return row.mark.numbers[0]
+        if row is item:
+            seen = True
+    return None
+
+
+def mark_echoes(problems: list[Problem]) -> tuple[Problem, ...]:
+    """Problems in order; one that shifts by the same amount as the one before in its part is an echo."""
+    out: list[Problem] = []
+    last: dict[str, int] = {}
+    for one in problems:
+        if one.verdict is Verdict.TOTAL_DISAGREES and one.printed is not None and one.counted is not None:
+            shift = one.counted - one.printed
+            if last.get(one.part) == shift and shift:
+                one = Problem(Verdict.ECHO, "An echo of the problem before: " + one.message, one.span, one.part, one.label, one.printed, one.counted)
+            else:
+                last[one.part] = shift
+        out.append(one)
+    return tuple(out)

@@ -1,0 +1,182 @@
+"""A cursor over the tokens of one stretch, and the book of words it reads them with."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from reader.pattern.tokens import Token
+from reader.pattern.tree import Node, Num
+from reader.terms.crafts import Terms
+from reader.terms.forms import LONGEST, forms, name_of, stitch_named
+from reader.terms.stitches import Craft, Stitch
+from reader.text.clean import CleanText
+from reader.text.span import Span
+
+END = Token("end", "", 0, 0)
+STOPS = frozenset({",", ";", ".", ":", "(", ")", "[", "]", "{", "}", "—", "!", "?", "="})
+"""Marks that end a phrase."""
+
+
+@dataclass(frozen=True, slots=True)
+class Special:
+    """A stitch the pattern itself defines: its count, or the instructions it stands for."""
+
+    name: str
+    stitch: Stitch | None
+    body: tuple[Node, ...] = ()
+
+
+@dataclass(slots=True)
+class Book:
+    """Words to read with: craft, terms, how many sizes, and the pattern's own stitches by written form."""
+
+    craft: Craft
+    terms: Terms
+    sizes: int = 1
+    specials: dict[str, Special] = field(default_factory=dict)
+    source: CleanText | None = None
+    lines: tuple[int, ...] = ()
+    known: frozenset[str] = frozenset()
+    letters: frozenset[str] = frozenset()
+
+    def learn(self) -> None:
+        """Brings the set of known written forms up to date with the specials."""
+        table = forms(self.craft, self.terms)
+        self.known = frozenset(table) | frozenset(self.specials)
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A stitch found in the text: its written form, and the pattern's own meaning where it has one."""
+
+    stitch: Stitch
+    form: str
+    length: int
+    special: Special | None = None
+
+
+class Cursor:
+    """Where the reading stands in a list of tokens; looking never moves, taking does."""
+
+    __slots__ = ("at", "book", "last", "marks", "text", "tokens")
+
+    def __init__(self, tokens: list[Token], text: str, book: Book) -> None:
+        self.tokens = tokens
+        self.text = text
+        self.book = book
+        self.at = 0
+        self.last: Found | None = None
+        self.marks: list[str] = []
+
+    def peek(self, ahead: int = 0) -> Token:
+        """The token `ahead` of here, or the END token."""
+        at = self.at + ahead
+        return self.tokens[at] if 0 <= at < len(self.tokens) else END
+
+    def low(self, ahead: int = 0) -> str:
+        """The lower-case text of the token `ahead` of here."""
+        at = self.at + ahead
+        return self.tokens[at].low if 0 <= at < len(self.tokens) else ""
+
+    def kind(self, ahead: int = 0) -> str:
+        """The kind of the token `ahead` of here."""
+        at = self.at + ahead
+        return self.tokens[at].kind if 0 <= at < len(self.tokens) else "end"
+
+    def done(self) -> bool:
+        """No token left."""
+        return self.at >= len(self.tokens)
+
+    def words(self, phrase: str, ahead: int = 0) -> int:
+        """The number of tokens of `phrase` where it stands here, else 0."""
+        parts = phrase.split()
+        for index, part in enumerate(parts):
+            if self.low(ahead + index) != part:
+                return 0
+        return len(parts)
+
+    def any_words(self, phrases: tuple[str, ...], ahead: int = 0) -> int:
+        """The length of the first of the phrases that stands here, else 0."""
+        for phrase in phrases:
+            length = self.words(phrase, ahead)
+            if length:
+                return length
+        return 0
+
+    def accept(self, *phrases: str) -> bool:
+        """Takes the first of the phrases that stands here."""
+        length = self.any_words(phrases)
+        self.at += length
+        return length > 0
+
+    def number(self, ahead: int = 0) -> Num | None:
+        """The number that stands here, None when there is none."""
+        token = self.peek(ahead)
+        return Num(token.values) if token.kind in ("num", "ord", "times") else None
+
+    def span(self, start: int) -> Span:
+        """The span in the original text from token `start` to the last token taken."""
+        if not self.tokens:
+            return Span(0, 0, 1)
+        first = self.tokens[min(start, len(self.tokens) - 1)]
+        final = self.tokens[max(min(self.at, len(self.tokens)) - 1, start, 0)] if start < len(self.tokens) else first
+        return span_of(self.book, first.start, final.end)
+
+    def said(self, start: int) -> str:
+        """The clean words from token `start` to the last token taken."""
+        if start >= len(self.tokens) or self.at <= start:
+            return ""
+        begin = self.tokens[start].start
+        return " ".join(self.text[begin : self.tokens[self.at - 1].end].split())
+
+    def stitch(self, ahead: int = 0) -> Found | None:
+        """The stitch whose written form stands here, the longest that fits."""
+        if self.kind(ahead) not in ("word", "ord"):
+            return None
+        return find_stitch(self, ahead)
+
+
+def find_stitch(cur: Cursor, ahead: int) -> Found | None:
+    """The longest written form at a place in the tokens."""
+    book = cur.book
+    form = ""
+    best: Found | None = None
+    for length in range(1, LONGEST + 1):
+        token = cur.peek(ahead + length - 1)
+        if token.kind not in ("word", "num") or (token.kind == "num" and length == 1):
+            break
+        form = token.low if length == 1 else f"{form} {token.low}"
+        found = _named(form, book, length)
+        if found is not None:
+            best = found
+    return best
+
+
+def _named(form: str, book: Book, length: int) -> Found | None:
+    special = book.specials.get(form) or (
+        book.specials.get(form[:-1]) if form.endswith("s") and len(form) > 3 else None
+    )
+    if special is not None:
+        stitch = special.stitch or stitch_named("st", book.craft)
+        return Found(stitch, form, length, special) if stitch else None
+    name = name_of(form, book.craft, book.terms)
+    if not name:
+        return None
+    stitch = stitch_named(name, book.craft)
+    return Found(stitch, form, length) if stitch else None
+
+
+def span_of(book: Book, start: int, end: int) -> Span:
+    """The span in the original text of two clean offsets."""
+    source = book.source
+    if source is None:
+        return Span(start, end, 1)
+    first = source.origin(start)
+    return Span(first, max(first, source.origin(max(end - 1, start)) + 1), line_of(book, first))
+
+
+def line_of(book: Book, at: int) -> int:
+    """The 1-based line of an original offset."""
+    from bisect import bisect_right
+
+    return max(bisect_right(book.lines, at), 1)

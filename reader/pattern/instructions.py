@@ -1,0 +1,399 @@
+"""Tokens of one row -> instructions: stitches, chains, skips, groups and repeats; what cannot be read becomes Unread."""
+
+from __future__ import annotations
+
+from reader.pattern.acts import find_act
+from reader.pattern.cursor import Book, Cursor
+from reader.pattern.places import find_place
+from reader.pattern.repeats import TIMES_X, count_after, find_repeat
+from reader.pattern.tokens import Token, tokens_of
+from reader.pattern.tree import (
+    ONE,
+    Act,
+    Chain,
+    Deed,
+    Group,
+    LeaveRest,
+    Node,
+    Num,
+    Place,
+    Repeat,
+    Skip,
+    Unread,
+    Until,
+    Where,
+    Work,
+)
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft, Kind
+
+OPEN_CLOSE = {"(": ")", "[": "]", "{": "}"}
+FILLER = frozenset(
+    {"then", "now", "and", "work", "make", "working", "with", "just", "please", "also", "begin", "beginning", "again", "so", "&",
+     "a", "an", "the", "next", "make", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using", "insert", "by", "from", "once"}
+)  # fmt: skip
+
+
+def read_row(text: str, start: int, end: int, book: Book) -> tuple[Node, ...]:
+    """The instructions in text[start:end]; never fails."""
+    tokens = tokens_of(text[start:end], start, book.sizes, book.known)
+    return read_tokens(tokens, text, book)
+
+
+def read_tokens(tokens: list[Token], text: str, book: Book) -> tuple[Node, ...]:
+    """The instructions of a list of tokens."""
+    cur = Cursor(tokens, text, book)
+    return _Reading(cur).all()
+
+
+class _Reading:
+    """The list being read, its stars, and words that make no sense yet."""
+
+    def __init__(self, cur: Cursor) -> None:
+        self.cur = cur
+        self.made: list[Node] = []
+        self.stars: list[tuple[str, int]] = []
+        self.lost_from: int | None = None
+
+    def all(self) -> tuple[Node, ...]:
+        """Everything up to the last token."""
+        cur = self.cur
+        while not cur.done():
+            at = cur.at
+            self.one()
+            if cur.at == at:
+                self.lose()
+        self.flush()
+        return tuple(self.made)
+
+    def one(self) -> None:
+        """Takes whatever stands here, if it can be read."""
+        cur = self.cur
+        if cur.kind() == "stars":
+            self.star()
+            return
+        if cur.low() in (",", ";", ".", ":", "—", "-", "!", "?", "/", "=", "'", '"', "&", "+", ">"):
+            self.flush()
+            cur.at += 1
+            return
+        start = cur.at
+        if self.times_alone():
+            return
+        node = self.repeat() or self.bracket() or self.leave() or find_act(cur) or self.skip() or self.chain() or self.work()
+        if node is not None:
+            self.flush(start)
+            self.put(node)
+        elif cur.low() in FILLER:
+            cur.at += 1
+
+    def put(self, node: Node) -> None:
+        """Adds a node; a counted remark is joined to the chain before it."""
+        if isinstance(node, Act) and node.deed is Deed.NOTE and node.counts_chain is not None:
+            self.chain_counts(node)
+            return
+        self.made.append(node)
+
+    def chain_counts(self, note: Act) -> None:
+        """ "counts as dc and ch 1": the nearest chain before is told."""
+        for index in range(len(self.made) - 1, -1, -1):
+            one = self.made[index]
+            if isinstance(one, Chain):
+                space = int(note.into) if note.into.isdigit() else 0
+                self.made[index] = Chain(one.span, one.words, one.number, note.counts_chain, space, one.stitch)
+                return
+            if isinstance(one, Work):
+                break
+        self.made.append(note)
+
+    def lose(self) -> None:
+        """A token that could not be read: kept until the phrase ends."""
+        if self.lost_from is None:
+            self.lost_from = self.cur.at
+        self.cur.at += 1
+
+    def flush(self, upto: int | None = None) -> None:
+        """Words that could not be read become Unread when they may hold an instruction, a note otherwise."""
+        cur = self.cur
+        if self.lost_from is None:
+            return
+        first, last = self.lost_from, cur.at if upto is None else upto
+        self.lost_from = None
+        tokens = cur.tokens[first:last]
+        if not tokens:
+            return
+        keep = cur.at
+        cur.at = last
+        span, words = cur.span(first), cur.said(first)
+        cur.at = keep
+        risky = any(t.kind == "num" for t in tokens) and any(_stitchy(t.low, cur.book) for t in tokens)
+        other = "other side" in words.lower() or "opposite side" in words.lower()
+        deed = Deed.OTHER_SIDE if other else Deed.NOTE
+        self.made.append(Unread(span, words) if risky and not other else Act(span, words, deed))
+
+    def star(self) -> None:
+        """A star opens a repeat; a second one right before "rep" closes it."""
+        cur = self.cur
+        self.flush()
+        label = cur.low()
+        cur.at += 1
+        times = count_after(cur) if label == "*" and self.made and cur.kind() == "num" and not cur.stitch(1) and cur.low(1) not in ("ch", "in") else None
+        if times is not None:
+            self.bunch(times)
+            return
+        self.stars.append((label, len(self.made)))
+
+    def times_alone(self) -> bool:
+        """ ", six times" after a list without a star or bracket: the list that many times."""
+        cur = self.cur
+        if cur.kind() != "num" or cur.low(1) not in ("times", "time") or cur.low(2) == "more" or not self.made or self.stars:
+            return False
+        if not all(isinstance(one, Work | Skip | Act | Group) for one in self.made):
+            return False
+        self.flush()
+        times = count_after(cur)
+        if times is not None:
+            self.bunch(times)
+        return times is not None
+
+    def bunch(self, times: Num) -> None:
+        """ "1 sc, inc *6": the whole list so far, that many times."""
+        body = tuple(self.made)
+        self.made = [Repeat(body[0].span, "", body, Until.TIMES, times, loose=True)]
+
+    def repeat(self) -> Node | None:
+        """ "rep from * around", "repeat from ** 3 times", "rep to end"."""
+        cur = self.cur
+        start = cur.at
+        found = find_repeat(cur)
+        if found is None:
+            return None
+        index = self.star_index(found.target)
+        body = tuple(self.made[index:])
+        del self.made[index:]
+        self.stars = [(label, at) for label, at in self.stars if at <= index]
+        ending: tuple[Node, ...] = ()
+        if found.ending:
+            tail = _Reading(self.cur)
+            tail.made = []
+            ending = tail.until_stop()
+        if not body:
+            return Act(cur.span(start), cur.said(start), Deed.NOTE)
+        lost = found.target in ("*", "**") and not any(label == found.target for label, _ in self.stars) and index == 0 and not self.stars
+        return Repeat(
+            cur.span(start), cur.said(start), body, found.until, found.number, ending, found.ending, found.altered,
+            lost and found.target == "*", found.noun, False, cur.span(start),
+        )  # fmt: skip
+
+    def until_stop(self) -> tuple[Node, ...]:
+        """The instructions of an "ending with" clause: to the next full stop or semicolon."""
+        cur = self.cur
+        while not cur.done() and cur.low() not in (".", ";"):
+            if cur.low() in ("join", "turn") or (cur.low() in ("sl", "ss") and self.made):
+                break
+            if cur.low() == "," and (cur.low(1) in ("join", "turn", "cut", "sl", "fasten", "drop", "then", "work", "ch", "repeat", "*") or cur.kind(1) == "stars"):
+                break
+            at = cur.at
+            self.one()
+            if cur.at == at:
+                self.lose()
+        self.flush()
+        return tuple(self.made)
+
+    def star_index(self, target: str) -> int:
+        """Where the body of a repeat begins."""
+        if target == "beginning":
+            return 0
+        wanted = "**" if "**" in target else "*"
+        stars = [at for label, at in self.stars if label == wanted and at < len(self.made)]
+        if not stars:
+            stars = [at for _, at in self.stars if at < len(self.made)]
+        if not stars:
+            return self.after_start()
+        return stars[0] if target.startswith("1st") else stars[-1]
+
+    def after_start(self) -> int:
+        """Without a star: the list before, its start and turning chain left out."""
+        index = 0
+        while index < len(self.made) and isinstance(self.made[index], Act | Chain):
+            one = self.made[index]
+            if isinstance(one, Chain) and one.number.values[0] == 0:
+                break
+            if isinstance(one, Chain) and index + 1 < len(self.made) and isinstance(self.made[index + 1], Work):
+                height = self.made[index + 1].stitch.height
+                if one.number.values[0] != max(height, 1):
+                    break
+            index += 1
+        return index if index < len(self.made) else 0
+
+    def bracket(self) -> Node | None:
+        """A bracket, by what follows it; "6 x (sc, inc)" too."""
+        cur = self.cur
+        start = cur.at
+        before: Num | None = None
+        if cur.kind() == "num" and cur.low(1) in TIMES_X and cur.low(2) in OPEN_CLOSE:
+            before = cur.number()
+            cur.at += 2
+        if cur.low() not in OPEN_CLOSE:
+            return None
+        close = _closing(cur)
+        if close < 0:
+            cur.at = start if before is None else cur.at
+            cur.at += 1
+            return None
+        inner = cur.tokens[cur.at + 1 : close]
+        cur.at = close + 1
+        remark = _remark(inner, cur, start)
+        if remark is not None:
+            return remark
+        body = read_tokens(inner, cur.text, cur.book)
+        return self.bracketed(start, body, before)
+
+    def bracketed(self, start: int, body: tuple[Node, ...], before: Num | None) -> Node | None:
+        """The node a bracket of instructions makes, by what follows."""
+        cur = self.cur
+        times = before or count_after(cur)
+        if times is not None:
+            return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, times)
+        found = find_repeat(cur, bare=True)
+        if found is not None:
+            return Repeat(cur.span(start), cur.said(start), body, found.until, found.number)
+        works = [one for one in body if not isinstance(one, Act)]
+        if not works:
+            return Act(cur.span(start), cur.said(start), Deed.NOTE)
+        place = find_place(cur) if cur.low() in ("in", "into", "all", "over", "under", "around", "across", "to", "until") else None
+        if place is not None and place.where in (Where.REST, Where.TO_LAST):
+            until = Until.OPEN if place.where is Where.REST else Until.TO_LAST
+            return Repeat(cur.span(start), cur.said(start), body, until, place.number)
+        if place is not None:
+            return Group(cur.span(start), cur.said(start), body, place)
+        if len(works) == 1 and isinstance(works[0], Work) and works[0].number is None and self.made:
+            return Act(cur.span(start), cur.said(start), Deed.NOTE)
+        return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, ONE)
+
+    def leave(self) -> Node | None:
+        """ "leave rem sts unworked"."""
+        cur = self.cur
+        start = cur.at
+        if cur.low() in ("leave", "leaving") and any("unworked" in cur.low(n) for n in range(1, 8)):
+            while not cur.done() and cur.low() != "unworked":
+                cur.at += 1
+            cur.at += 1
+            return LeaveRest(cur.span(start), cur.said(start))
+        return None
+
+    def skip(self) -> Node | None:
+        """ "sk next 2 sts", "miss 1 dc"."""
+        cur = self.cur
+        start = cur.at
+        if cur.low() not in ("sk", "skip", "miss", "skipping", "missing", "skp") or (cur.low() == "skp" and cur.book.craft is Craft.KNITTING):
+            return None
+        cur.at += 1
+        cur.accept("over")
+        cur.accept("the")
+        place = find_place(cur)
+        if place is None:
+            number = cur.number()
+            if number is None:
+                return Skip(cur.span(start), cur.said(start), Place(Where.NEXT, cur.span(start)))
+            cur.at += 1
+            place = find_place(cur) if cur.low() in ("st", "sts", "stitches") else None
+            noun = _bare_noun(cur)
+            place = Place(Where.NEXT, cur.span(start), number, noun)
+        return Skip(cur.span(start), cur.said(start), place)
+
+    def chain(self) -> Node | None:
+        """ "ch 3", "3 ch", "chain one", "make a chain of 12 stitches"."""
+        cur = self.cur
+        start = cur.at
+        if cur.book.craft is Craft.KNITTING:
+            return None
+        if cur.low() in ("ch", "chain", "chs", "chains", "chn") and cur.kind(1) == "num":
+            number = cur.number(1)
+            cur.at += 2
+        elif cur.kind() == "num" and cur.low(1) in ("ch", "chain", "chs", "chains"):
+            number = cur.number()
+            cur.at += 2
+        elif cur.low() in ("ch", "chain") and cur.low(1) in ("of", "about") and cur.kind(2) == "num":
+            number = cur.number(2)
+            cur.at += 3
+        elif cur.low() in ("ch", "chain") and cur.low(1) in (",", ";", "and", "turn"):
+            number = ONE
+            cur.at += 1
+        else:
+            return None
+        cur.accept("stitches", "sts", "st", "chains", "loosely")
+        return Chain(cur.span(start), cur.said(start), number or ONE)
+
+    def work(self) -> Node | None:
+        """Stitches, with the number before or after and the place they go into."""
+        from reader.pattern.stitchwork import find_work
+
+        return find_work(self.cur, self.made)
+
+
+def _stitchy(low: str, book: Book) -> bool:
+    return low in book.known or low in ("st", "sts", "stitch", "stitches", "ch", "chain", "rep", "repeat", "inc", "dec")
+
+
+def _closing(cur: Cursor) -> int:
+    """The index of the bracket that closes the one here, -1 when none does."""
+    depth = 0
+    for index in range(cur.at, len(cur.tokens)):
+        low = cur.tokens[index].low
+        if low in OPEN_CLOSE:
+            depth += 1
+        elif low in OPEN_CLOSE.values():
+            depth -= 1
+            if depth == 0:
+                return index
+    return -1
+
+
+def _remark(inner: list[Token], cur: Cursor, start: int) -> Node | None:
+    """A bracket that only says something: "counts as dc", a definition, a colour, a size."""
+    lows = [token.low for token in inner]
+    if not lows:
+        return Act(cur.span(start), "", Deed.NOTE)
+    counts = chain_counts(lows)
+    if counts is not None:
+        return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
+    colon = ":" in lows[:7] and lows.index(":") >= 1
+    words = {"this", "these", "counts", "completed", "made", "see", "note", "right", "wrong", "side", "opposite", "always", "when"}
+    if colon or words & set(lows[:4]) or lows[0] in ("a", "an"):
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    if len(lows) == 1 and not inner[0].kind == "num" and not (cur.stitch(-2) is None and lows[0] in cur.book.known):
+        return Act(cur.span(start), cur.said(start), Deed.COLOUR if lows[0].isalpha() else Deed.NOTE)
+    return None
+
+
+def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
+    """Whether words say that a chain counts, and of how many chains its space is; None when they say nothing of it."""
+    said = " ".join(lows)
+    if "count" not in said:
+        return None
+    if "not count" in said or "n't count" in said or "doesn't" in said or "not counted" in said or "never" in said or "doesn t" in said:
+        return False, ""
+    if "counts as" in said or "count as" in said or "counted as" in said or "counts for" in said:
+        space = ""
+        if " ch " in said + " " or "+ ch" in said:
+            numbers = [low for low in lows if low.isdigit()]
+            space = numbers[-1] if numbers else "1"
+        return True, space
+    return None
+
+
+def _bare_noun(cur: Cursor) -> str:
+    found = cur.stitch()
+    if found is not None and found.stitch.kind is not Kind.SLIP:
+        cur.at += found.length
+        return found.stitch.name
+    for noun, words in (("sp", ("sp", "sps", "space", "spaces", "loop", "loops")), ("ch", ("ch", "chs", "chain", "chains")), ("st", ("st", "sts", "stitch", "stitches"))):
+        if cur.low() in words:
+            cur.at += 1
+            return noun
+    return "st"
+
+
+def plain_stitch(craft: Craft):
+    """The stitch that stands for any stitch of the craft."""
+    return stitch_named("st", craft)

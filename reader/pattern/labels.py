@@ -1,0 +1,130 @@
+"""Finds row labels in clean text: "Rnd 5:", "2nd to 4th rows", "R7-9", "Next 4 rows:" -> where they stand and what they say."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+_ORD = r"\d+(?:st|nd|rd|th|d)\b"
+_JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and)\s*)"
+_SIDE = r"(?:\s*[\(\[][^)\]]{0,40}[\)\]])?"
+_END = r"\s*(?:[:.]|[-—]+(?=\s|[A-Z(*])|(?=\())"
+_ROUND = r"rounds?|rnds?|rds?|rows?"
+
+WORD_FIRST = re.compile(
+    rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>\d+(?:{_JOIN}(?:(?:{_ROUND})\s*)?\d+)*)[\])]?(?P<side>{_SIDE})(?P<end>{_END}\s|{_END}$|{_END}(?=\S))",
+    re.IGNORECASE,
+)
+ORDINAL_FIRST = re.compile(
+    rf"(?<![\w-])(?P<nums>{_ORD}(?:{_JOIN}{_ORD})*)\s+(?P<what>{_ROUND})(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE})(?P<end>{_END})",
+    re.IGNORECASE,
+)
+BARE = re.compile(r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?P<end>[.)]|:)\s+(?=\S)")
+NAMED = re.compile(
+    rf"(?<![\w-])(?P<name>next|following|last|first|foundation|base|set-?up|inc|increase|dec|decrease|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>\d+\s+)?(?P<what>{_ROUND})\b(?P<side>{_SIDE})\s*[:.—]",
+    re.IGNORECASE,
+)
+EVERY_OTHER = re.compile(
+    r"^\s*(?:and|&)\s+(?:all|every|each)\s+(?P<which>even|odd|ws|rs|wrong side|right side|other|foll\w*|alternate)?[^:.]{0,30}(?:rows?|rnds?|rounds?)\s*[:.]",
+    re.IGNORECASE,
+)
+EVERY_AFTER = re.compile(
+    rf"(?P<what>{_ROUND})\s*(?P<nums>\d+)\s*(?:and|&)\s+(?:all|every|each)\s+(?P<which>even|odd|ws|rs|wrong side|right side|other|foll\w*|alternate)[^:.]{{0,30}}(?:rows?|rnds?|rounds?)\s*[:.]",
+    re.IGNORECASE,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A label in clean text: from start to end; numbers (a range opened, a list kept) or a name with how many rows."""
+
+    start: int
+    end: int
+    numbers: tuple[int, ...] = ()
+    name: str = ""
+    times: int = 1
+    is_round: bool | None = None
+    side: str = ""
+    every_other: str = ""
+
+
+def _opened(text: str) -> tuple[int, ...]:
+    """ "5-8" -> 5 6 7 8; "2, 4" -> 2 4."""
+    text = re.sub(r"[a-z.]+(?=\s|\d|$)", lambda m: m.group() if m.group() in ("to", "and", "through", "thru") else " ", text.lower())
+    numbers: list[int] = []
+    joiner = ""
+    for piece in re.findall(r"\d+|to\b|through|thru|-|—|&|and|,", text):
+        if not piece.isdigit():
+            joiner = piece
+            continue
+        value = int(piece[:6])
+        if joiner in ("to", "through", "thru", "-", "—") and numbers and numbers[-1] < value <= numbers[-1] + 400:
+            numbers += range(numbers[-1] + 1, value + 1)
+        else:
+            numbers.append(value)
+        joiner = ""
+    return tuple(numbers)
+
+
+def _is_round(what: str) -> bool | None:
+    low = what.lower()
+    return None if low == "r" else not low.startswith("row")
+
+
+def _side(words: str) -> str:
+    low = words.lower()
+    return "wrong" if re.search(r"\bws\b|wrong", low) else "right" if re.search(r"\brs\b|right", low) else ""
+
+
+def label_at(text: str, start: int, line_start: bool) -> Mark | None:
+    """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's start."""
+    every = EVERY_AFTER.match(text, start)
+    if every:
+        numbers = _opened(every.group("nums"))
+        return Mark(start, every.end(), numbers, "", 1, _is_round(every.group("what")), "", every.group("which").lower())
+    for shape in (ORDINAL_FIRST, WORD_FIRST):
+        found = shape.match(text, start)
+        if found:
+            if shape is WORD_FIRST and found.group("what") == "r":
+                continue
+            numbers = _opened(found.group("nums"))
+            return Mark(start, found.end(), numbers, "", 1, _is_round(found.group("what")), _side(found.group("side") or ""))
+    named = NAMED.match(text, start)
+    if named:
+        times = int((named.group("times") or "1").strip()[:3])
+        name = re.sub(r"\s+", " ", text[start : named.end()].strip(" :.—"))
+        return Mark(start, named.end(), (), name, times, _is_round(named.group("what")), _side(named.group("side") or ""))
+    if line_start:
+        bare = BARE.match(text, start)
+        if bare:
+            return Mark(start, bare.end(), _opened(bare.group("nums")))
+    return None
+
+
+CANDIDATE = re.compile(
+    rf"(?<![\w-])(?:{_ORD}|[\[(]?(?:{_ROUND}|R)\.?\s*\d|(?:next|following|last|foundation|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:\d+\s+)?(?:{_ROUND}))",
+    re.IGNORECASE,
+)
+
+
+def labels_in(text: str, start: int, end: int) -> list[Mark]:
+    """All labels in a block of clean text, in order; inside a sentence only after a full stop, a bracket or a turn."""
+    marks: list[Mark] = []
+    first = label_at(text, start, True)
+    if first and first.end <= end:
+        marks.append(first)
+    at = first.end if first else start
+    for candidate in CANDIDATE.finditer(text, at, end):
+        spot = candidate.start()
+        if spot < at:
+            continue
+        before = text[start:spot].rstrip()
+        if before and before[-1] not in ".;:)]!—*" and not before.lower().endswith(("turn", "join")):
+            continue
+        if re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", before, re.IGNORECASE):
+            continue
+        mark = label_at(text, spot, False)
+        if mark and mark.end <= end:
+            marks.append(mark)
+            at = mark.end
+    return marks

@@ -1,0 +1,284 @@
+"""Clean text -> parts with their rows and remarks, each with the place it stands."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+
+from reader.pattern.labels import Mark, labels_in
+from reader.pattern.tokens import tokens_of
+from reader.terms.numbers import UNITS
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenRow:
+    """A row as written: its label (None where it has none) and the clean offsets of its words."""
+
+    mark: Mark | None
+    start: int
+    end: int
+
+
+@dataclass(frozen=True, slots=True)
+class WrittenNote:
+    """Words between rows, of a kind: note, materials, gauge, finishing, key, unread."""
+
+    kind: str
+    start: int
+    end: int
+
+
+@dataclass(slots=True)
+class WrittenPart:
+    """A part: its name, how many to make, what stands in it in order."""
+
+    name: str
+    make: int = 1
+    items: list[WrittenRow | WrittenNote] = field(default_factory=list)
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """A whole text laid out."""
+
+    title: str
+    parts: tuple[WrittenPart, ...]
+    notes: tuple[WrittenNote, ...]
+
+
+MATERIALS = re.compile(r"^\W*(materials?|supplies|you will need|yarn|hook|needles?|notions|gauge|tension|size|sizes|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)", re.IGNORECASE)
+FINISHING = re.compile(r"^\W*(finishing|assembly|to finish|making up|to make up|sew |weave in|block|steam|stuff|fringe|tassel|trim |embroider|to assemble|joining)\b", re.IGNORECASE)
+MAKE = re.compile(r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|[a-z]+)|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?", re.IGNORECASE)
+RUN_IN = re.compile(r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th) [A-Z][A-Z ]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)")
+STITCHY = re.compile(
+    r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?|stitch(?:es)?|cast on|co ?\d+|bind off|bo ?\d*|bo|doubles?|trebles?|rnds?|rounds?|rows?|rep|repeat|sc\d\w*|htr|mr|magic ring|single crochet|double crochet|loops?|picots?|\dsc|\dinc|\ddec)\b",
+    re.IGNORECASE,
+)
+ACTION = re.compile(
+    r"\b(?:ch(?:ain)?\s+\w+|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s?\d+|p\s?\d+|knit|purl|cast on|co ?\d|bind off|cast off|rep(?:eat)?\b|work(?:ing)?\b|inc\b|dec\b|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
+    re.IGNORECASE,
+)
+
+
+def blocks(text: str) -> list[tuple[int, int]]:
+    """Paragraphs and lines that stand alone, wrapped lines joined: clean offsets of each."""
+    out: list[list[int]] = []
+    at = 0
+    open_block = False
+    for line in text.split("\n"):
+        end = at + len(line)
+        stripped = line.strip()
+        if not stripped:
+            open_block = False
+        elif open_block and out and _continues(text[out[-1][0] : out[-1][1]], stripped, line):
+            out[-1][1] = end
+        else:
+            out.append([at, end])
+            open_block = True
+        at = end + 1
+    return [(start, end) for start, end in out]
+
+
+def _continues(before: str, line: str, raw: str) -> bool:
+    """Whether a line goes on with the block before it."""
+    last = before.rsplit("\n", 1)[-1].rstrip()
+    if labels_in(line, 0, len(line))[:1] and labels_in(line, 0, len(line))[0].start == 0:
+        mark = labels_in(line, 0, len(line))[0]
+        bare = re.match(r"^\d+[.)]", line)
+        if not (bare and not last.endswith((".", ":", ")", "!", "]"))):
+            return mark is None
+    if re.match(r"^[#•]|^[-*] \w+ ?:", line) or MATERIALS.match(line) and not last.endswith(","):
+        return False
+    if is_heading(line) or is_heading(last):
+        return False
+    if len(last) >= 46 and not last.endswith((".", ")", "]", ":")):
+        return True
+    if last.endswith((",", ";", "-", "*", "—")) or (line[0].islower() and not last.endswith((".", ":"))):
+        return True
+    if len(last) >= 52:
+        return True
+    return bool(re.match(r"^[a-z(*]", line)) and not last.endswith(".") and len(last) > 40
+
+
+def is_heading(line: str) -> bool:
+    """A short line that names something and works nothing."""
+    text = line.strip(" #*_:-=—\t")
+    if not text or len(text) > 48 or text[-1:] in ",;":
+        return False
+    bare = MAKE.sub("", text).strip(" ()-:")
+    if re.search(r"\d", bare) and not re.match(r"^\d(?:st|nd|rd|th)\b", bare):
+        return line.lstrip().startswith("#")
+    if line.lstrip().startswith("#"):
+        return True
+    words = bare.split()
+    if len(words) > 6 or text.endswith("."):
+        return False
+    if ACTION.search(bare) and not bare.isupper():
+        return False
+    return bare[:1].isupper() or MAKE.search(text) is not None
+
+
+def make_of(text: str) -> tuple[str, int]:
+    """ "Left arm (make 2)" -> the name and 2."""
+    found = MAKE.search(text)
+    amount = 1
+    if found:
+        said = next(group for group in found.groups() if group)
+        amount = int(said[:3]) if said.isdigit() else UNITS.get(said.lower(), 1)
+        text = text[: found.start()] + text[found.end() :]
+    pair = re.search(r"\(\s*(?:pair|both)\s*\)", text, re.IGNORECASE)
+    name = re.sub(r"\s+", " ", text).strip(" #*_:-=—()\t")
+    return name, 2 if pair else max(1, amount)
+
+
+def lay_out(text: str) -> Layout:
+    """The layout of any clean text."""
+    reading = _LayingOut(text)
+    for start, end in blocks(text):
+        reading.block(start, end)
+    return reading.done()
+
+
+class _LayingOut:
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.title = ""
+        self.parts: list[WrittenPart] = [WrittenPart("")]
+        self.notes: list[WrittenNote] = []
+        self.section = ""
+
+    def block(self, start: int, end: int) -> None:
+        """Sorts one block into the part it belongs to."""
+        while start < end and self.text[start] in " #\t":
+            start += 1
+        words = self.text[start:end].strip()
+        if not words or set(words) <= set("-=*_~. "):
+            return
+        marks = labels_in(self.text, start, end)
+        if not marks and is_heading(self.text[start:end]) and "\n" not in words:
+            self.heading(words)
+            return
+        kind = MATERIALS.match(words)
+        if kind and not (marks and marks[0].start > start + 3 and len(marks) > 1):
+            self.note(_kind(kind.group(1)), start, end)
+            return
+        run_in = RUN_IN.match(words)
+        if run_in and (not marks or marks[0].start > start) and not re.match(r"^(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last)\b", words, re.IGNORECASE):
+            head = run_in.group("head")
+            if not _defines(words, head):
+                self.heading(head)
+                start += self.text[start:end].index(":") + 1
+                marks = labels_in(self.text, start, end)
+            else:
+                self.note("key", start, end)
+                return
+        self.rows(start, end, marks)
+
+    def heading(self, words: str) -> None:
+        """A new part, or the title of the whole."""
+        name, make = make_of(words)
+        if FINISHING.match(name) or MATERIALS.match(name):
+            self.section = "finishing" if FINISHING.match(name) else _kind(name.split()[0])
+            self.parts[-1].items.append(WrittenNote(self.section, 0, 0)) if False else None
+            return
+        self.section = ""
+        if not self.title and not any(part.items for part in self.parts):
+            self.title = name
+        if not self.parts[-1].items and len(self.parts) > 0:
+            self.parts[-1] = WrittenPart(name, make)
+        else:
+            self.parts.append(WrittenPart(name, make))
+
+    def note(self, kind: str, start: int, end: int) -> None:
+        """A remark of the whole text before the first row, of the part after it."""
+        one = WrittenNote(kind, start, end)
+        if any(isinstance(item, WrittenRow) for part in self.parts for item in part.items) and kind not in ("materials", "gauge", "key"):
+            self.parts[-1].items.append(one)
+        else:
+            self.notes.append(one)
+
+    def rows(self, start: int, end: int, marks: list[Mark]) -> None:
+        """The rows of a block; words before its first label are a row of their own when they work something."""
+        here = start
+        if not marks or marks[0].start > start:
+            stop = marks[0].start if marks else end
+            self.unlabelled(here, stop)
+        for index, mark in enumerate(marks):
+            stop = marks[index + 1].start if index + 1 < len(marks) else end
+            words = self.text[mark.end : stop]
+            if not STITCHY.search(words) and not re.search(r"\d|around|even|same|plain|\bP\b|\bK\b", words):
+                self.note("note", mark.start, stop)
+            else:
+                self.section = ""
+                self.parts[-1].items.append(WrittenRow(mark, mark.end, stop))
+
+    def unlabelled(self, start: int, end: int) -> None:
+        """Words without a label: instructions, or a remark."""
+        words = self.text[start:end]
+        if self.section in ("materials", "key", "note", "gauge") and not re.match(r"\W*(?:ch|chain|cast on|co|make|with)\b", words, re.IGNORECASE):
+            self.note(self.section, start, end)
+            return
+        if FINISHING.match(words.strip()):
+            self.note("finishing", start, end)
+        elif ACTION.search(words) and STITCHY.search(words) and not _only_says(words):
+            self.parts[-1].items.append(WrittenRow(None, start, end))
+        else:
+            self.note("note", start, end)
+
+    def done(self) -> Layout:
+        """The finished layout; parts without a row give their remarks to the whole."""
+        kept = [part for part in self.parts if any(isinstance(item, WrittenRow) for item in part.items)]
+        for part in self.parts:
+            if part not in kept:
+                self.notes += [item for item in part.items if isinstance(item, WrittenNote)]
+        return Layout(self.title, tuple(kept), tuple(self.notes))
+
+
+def _kind(word: str) -> str:
+    low = word.lower()
+    if low.startswith(("gauge", "tension")):
+        return "gauge"
+    if low.startswith(("abbrev", "special", "stitch", "key", "terms")):
+        return "key"
+    if low.startswith(("note", "skill", "diff", "size", "finished", "measure")):
+        return "note"
+    return "materials"
+
+
+def _defines(words: str, head: str) -> bool:
+    """ "V-st: (dc, ch 1, dc) in one stitch." defines; "BODY: With red, ch 4" begins a part."""
+    low = head.lower()
+    return bool(re.match(r"^(?:[a-z]+[- ]?st(?:itch)?|shell|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc|dec|multiple\b.*|terms?|to \w+)$", low))
+
+
+def _only_says(words: str) -> bool:
+    """Notes that speak of stitches without working any."""
+    low = " ".join(words.lower().split())
+    return bool(
+        re.match(r"^(?:note|worked|this pattern|pattern is|each (?:round|rnd)|join each|all rounds|use a|multiple of|do not join|here and|gauge|inc =|the ch|always|turn each|first number|stitch marker|stitches? used|sizes?\b|finished)", low)
+    ) or bool(re.match(r"^[a-z0-9/& -]{1,24}\s*(?:=|:)\s*[a-z]", low) and not re.search(r"\bch \d+,|cast on|\bco \d", low))
+
+
+def sizes_named(text: str) -> tuple[str, ...]:
+    """The names of the sizes, ("one size",) where the text names none."""
+    found = re.search(r"^\W*(?:sizes?|to fit)[^:\n]{0,20}:?\s*(?P<list>[^\n]{3,90})$", text, re.IGNORECASE | re.MULTILINE)
+    if found:
+        said = re.sub(r"[\[\](){}]", ",", found.group("list"))
+        names = [name.strip(" .") for name in re.split(r"[,;/:]|\bto\b|\band\b", said) if name.strip(" .")]
+        names = [name for name in names if len(name) < 20]
+        if 1 < len(names) <= 12 and re.search(r"[\[(,]", found.group("list")):
+            lists = re.findall(r"\d+\s*[\(\[]([\d\s,:;-]+)[\)\]]", text)
+            fits = sum(len(re.findall(r"\d+|-", one)) == len(names) - 1 for one in lists)
+            if fits >= 1:
+                return tuple(names)
+    lists = [len(re.findall(r"\d+", one)) for one in re.findall(r"\d+\s*[\(\[]\s*(\d+(?:\s*[,:;]\s*\d+)*)\s*[\)\]]", text)]
+    if len(lists) >= 3:
+        common = max(set(lists), key=lists.count)
+        if lists.count(common) >= 3 and (common > 1 or lists.count(1) >= 3):
+            return tuple(f"size {n + 1}" for n in range(common + 1))
+    return ("one size",)
+
+
+def has_tokens(text: str) -> bool:
+    """Whether any token stands in a text."""
+    return bool(tokens_of(text[:200], 0, 1, frozenset()))

@@ -1,0 +1,138 @@
+"""Raw text -> Pattern: craft, terms, sizes, key and the rows as written; any string goes in, nothing is raised."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from reader.pattern.cursor import Book, Special
+from reader.pattern.layout import Layout, WrittenNote, lay_out, sizes_named
+from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
+from reader.terms.stitches import Craft, Kind, Stitch
+from reader.text.clean import CleanText, clean
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """A pattern as written, for all sizes at once."""
+
+    title: str
+    craft: Craft
+    terms: Terms
+    terms_why: str
+    sizes: tuple[str, ...]
+    layout: Layout
+    key: dict[str, str]
+    source: CleanText
+    book: Book
+    chain_counts: dict[int, bool]
+    silent_counts: bool | None
+
+
+DEFINED = re.compile(r"\(\s*([A-Za-z][A-Za-z -]{1,24}?)\s*:\s*([^()]{6,240}(?:\([^()]*\)[^()]*)*)\)")
+KEY_LINE = re.compile(r"^[ \t#*-]*([A-Za-z][A-Za-z0-9/& -]{0,22}?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - )\s*([A-Za-z(\[][^\n]{2,240})$", re.MULTILINE)
+NO_COUNT = re.compile(r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,60}\b(?:do(?:es)? not|doesn't|don't|never|not)\s+count", re.IGNORECASE)
+COUNTS = re.compile(r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each|every|here|always|in all)", re.IGNORECASE)
+TOP_OF_CHAIN = re.compile(r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first|starting|\d)[- ]?(?:ch)?|(?:2nd|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?(?:beg|ch|turning|\d|first|starting|end))", re.IGNORECASE)
+TO_FIRST = re.compile(r"join(?:ed)?(?: with (?:a )?(?:sl st|ss|slip stitch))? (?:to|in|into) (?:the )?(?:top of )?first (?:hdc|dc|tr|sc|st)", re.IGNORECASE)
+WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
+
+
+def craft_of(text: str) -> Craft:
+    """Crochet or knitting, by the words used."""
+    knit = len(re.findall(KNITTING_WORDS, text))
+    crochet = len(re.findall(CROCHET_WORDS, text, re.IGNORECASE))
+    return Craft.KNITTING if knit > crochet else Craft.CROCHET
+
+
+def terms_of(text: str) -> tuple[Terms, str]:
+    """US or UK, and the evidence in one sentence."""
+    low = text.lower()
+    if re.search(r"\b(?:uk|british|english)\b[^.\n]{0,20}\bterms?\b", low):
+        return Terms.UK, "the pattern says that its terms are UK"
+    if re.search(r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b", low):
+        return Terms.US, "the pattern says that its terms are US"
+    us = len(re.findall(r"\bsc\b|\bs c\b|\bhdc\b|single crochet|\bs d c\b|\bskip\b|\bsk\b|\bsc2tog|\d ?sc\b", low))
+    uk = len(re.findall(r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour", low))
+    if us and us >= uk:
+        return Terms.US, "it speaks of single crochet, half double crochet or skip, which are US words"
+    if uk and not us:
+        return Terms.UK, "it uses miss, ss, htr, tension or trebles and never sc, which are UK words"
+    if re.search(r"\b[123] ch\b[^.\n]{0,24}\bdc\b", low) and not us:
+        return Terms.UK, "a dc row begins with one chain, the height of a UK double crochet"
+    return Terms.US, "nothing tells US from UK terms; US is taken"
+
+
+def specials_in(text: str, craft: Craft, terms: Terms) -> tuple[dict[str, Special], dict[str, str]]:
+    """Stitches the pattern defines itself, and its key as written."""
+    key: dict[str, str] = {}
+    specials: dict[str, Special] = {}
+    for found in [*KEY_LINE.finditer(text[:200_000]), *DEFINED.finditer(text[:200_000])]:
+        name, meaning = found.group(1).strip(), found.group(2).strip()
+        short = re.sub(r"\s*\(.*\)", "", name).strip().lower()
+        if re.match(r"^(?:r\d|rnd|round|row|next|note|size|hook|yarn|gauge|rep|to \w+|with|ch \d)", short) or len(short) > 22:
+            continue
+        key.setdefault(short, meaning)
+        stitch = _defined(short, meaning, craft)
+        if stitch is not None:
+            specials.setdefault(short, Special(short, stitch))
+            alias = re.search(r"\(([^)]{1,12})\)", name)
+            if alias:
+                specials.setdefault(alias.group(1).strip().lower(), Special(short, stitch))
+    return specials, key
+
+
+def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
+    """What a definition takes and makes, None where the stitch table knows better."""
+    low = meaning.lower()
+    count = len(re.findall(r"\b(?:[dst]c|hdc|tr)\b", low))
+    if re.fullmatch(r"inc|increase|inc st", name):
+        two = re.match(r"^(\d+|two|three) ", low)
+        amount = {"two": 2, "three": 3}.get(two.group(1), 0) if two and not two.group(1).isdigit() else int(two.group(1)) if two else 0
+        if amount > 1 and craft is Craft.CROCHET and "same" in low or "one st" in low or "in one" in low or "next st" in low:
+            return Stitch(name, name, 1, max(amount, 2), craft, Kind.INCREASE, "the pattern's own key", 1, base="sc")
+        return None
+    group = re.match(r"^[\(\[]?\s*((?:\d+\s*)?(?:sc|hdc|dc|tr)(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?(?:sc|hdc|dc|tr)))*)\s*[\)\]]?\s*(?:all )?in(?:to)? (?:the )?(?:one|same|next|indicated|a single|specified|st|each)", low)
+    if group and craft is Craft.CROCHET:
+        makes = sum(int(n or 1) for n in re.findall(r"(?:(\d+)\s*)?(?:sc|hdc|dc|tr)\b", group.group(1)))
+        spaces = len(re.findall(r"\bch\b", group.group(1)))
+        return Stitch(name, name, 1, makes, craft, Kind.GROUP, "the pattern's own key", 3, spaces=spaces)
+    if re.search(r"\b(?:loop st|puff|bobble|popcorn|cluster)", name) and count >= 0 and craft is Craft.CROCHET:
+        return Stitch(name, name, 1, 1, craft, Kind.CLUSTER, "the pattern's own key", 1)
+    return None
+
+
+def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
+    """What notes say of turning chains, by height; and whether joins show that chains count."""
+    rules: dict[int, bool] = {}
+    for shape, counts in ((NO_COUNT, False), (COUNTS, True)):
+        for found in shape.finditer(text):
+            said = found.group(1).lower()
+            rules[WORD_NUMBER.get(said) or int(said)] = counts
+    silent: bool | None = None
+    if TOP_OF_CHAIN.search(text):
+        silent = True
+    elif TO_FIRST.search(text):
+        silent = False
+    return rules, silent
+
+
+def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
+    """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence."""
+    source = clean(text)
+    plain = source.text
+    which = Craft(craft) if craft else craft_of(plain)
+    chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
+    sizes = sizes_named(plain)
+    layout = lay_out(plain)
+    specials, key = specials_in(plain, which, chosen)
+    lines = tuple(found.start() + 1 for found in re.finditer("\n", text))
+    book = Book(which, chosen, len(sizes), specials, source, (0, *lines))
+    book.learn()
+    rules, silent = chain_rules(plain)
+    return Pattern(layout.title, which, chosen, why, sizes, layout, key, source, book, rules, silent)
+
+
+def notes_of(pattern: Pattern, kind: str) -> tuple[WrittenNote, ...]:
+    """The remarks of a kind that stand outside the parts."""
+    return tuple(note for note in pattern.layout.notes if note.kind == kind)

@@ -1,0 +1,88 @@
+"""The words of one row -> its printed totals, and the words with those totals blanked out."""
+
+from __future__ import annotations
+
+import re
+
+from reader.pattern.totals import BRACKET, SPOKEN, STITCH, TAIL, Printed, bracket_total
+from reader.terms.numbers import TENS, UNITS
+
+MORE_KINDS = re.compile(rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* ?sps?|corners?|[A-Z]\b))*\s*(?:total|in all|around|at each end|rem\w*|on needles?|each|now)?\s*\.?$", re.IGNORECASE)
+FOLLOWS = re.compile(r"^\s*(?:x\s*\d|\d+\s*(?:more\s*)?times|times|twice|once|in\s|into\s|all in|around\s+\w+\s+post|\*\s*\d|rep\b|, rep)", re.IGNORECASE)
+
+
+def word_number(words: str) -> int | None:
+    """ "twenty two" -> 22; None for anything else."""
+    total = None
+    for word in re.split(r"[\s-]+", words.lower().strip()):
+        value = TENS.get(word, UNITS.get(word))
+        if value is None:
+            return None
+        total = value if total is None else total + value
+    return total
+
+
+def printed_in(words: str, sizes: int) -> tuple[list[Printed], str]:
+    """Totals in order, and the words with each total turned to spaces."""
+    found: list[Printed] = []
+    text = words
+    for bracket in BRACKET.finditer(words):
+        body = bracket.group("body")
+        if not re.match(r"\s*(?:\d|total|you|there|makes|=|inc|dec|now)", body, re.IGNORECASE):
+            continue
+        if FOLLOWS.match(words[bracket.end() :]):
+            continue
+        if sizes > 1 and re.search(r"\d\s*$", words[: bracket.start()]):
+            continue
+        one = bracket_total(body, bracket.start(), bracket.end())
+        if one is None or not _whole(body, one):
+            continue
+        found.append(one)
+        text = text[: bracket.start()] + " " * (bracket.end() - bracket.start()) + text[bracket.end() :]
+    text = _tail(text, found, sizes)
+    text = _spoken(text, found)
+    return found, text
+
+
+def _whole(body: str, one: Printed) -> bool:
+    if one.change or one.each:
+        return True
+    rest = re.sub(rf"^\s*(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|=|now)?\s*\d+(?:\s*[\(\[][\d,;:\s\-]*[\)\]])?\s*(?:{STITCH})?", "", body, count=1, flags=re.IGNORECASE)
+    rest = re.sub(r"^(?:\s*[,;:]\s*\d+)+\s*(?:sts|stitches|sc|dc)?", "", rest)
+    rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)
+    return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)
+
+
+def _tail(text: str, found: list[Printed], sizes: int) -> str:
+    """A total at the end of a sentence or the row without brackets: "- 24 sc", "24 sts."."""
+    stripped = text.rstrip()
+    for end in [len(stripped), *[m.start() + 1 for m in re.finditer(r"\.(?=\s)", stripped)]]:
+        piece = stripped[:end]
+        tail = TAIL.search(piece[-70:])
+        if not tail:
+            continue
+        start = max(0, len(piece) - 70) + tail.start()
+        before = piece[:start].rstrip()
+        number = tail.group("a") or tail.group("b")
+        if not before or (tail.group("b") and before[-1:] not in ".;:)]—-*" ) or (tail.group("a") and re.search(r"(?:ch|rnds?|rows?|\d)\s*$", before, re.IGNORECASE)):
+            continue
+        kind = (tail.group("ak") or tail.group("bk") or "").lower()
+        more = tail.group("alist") or tail.group("blist") or ""
+        numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", number + more))
+        if tail.group("a") and piece[start:].lstrip().startswith(":") and not re.search(r"[:]\s*\d+\s*$", piece):
+            continue
+        found.append(Printed(start, end, numbers, re.sub(r"[\s.]+", " ", kind).strip()))
+        return text[:start] + " " * (end - start) + text[end:]
+    return text
+
+
+def _spoken(text: str, found: list[Printed]) -> str:
+    for said in SPOKEN.finditer(text):
+        raw = said.group("n")
+        value = int(raw[:6]) if raw.isdigit() else word_number(raw)
+        if value is None or value == 0:
+            continue
+        more = tuple(int(n) for n in re.findall(r"\d+", said.group("more") or ""))
+        found.append(Printed(said.start(), said.end(), (value, *more), (said.group("kind") or "").lower()))
+        text = text[: said.start()] + " " * (said.end() - said.start()) + text[said.end() :]
+    return text

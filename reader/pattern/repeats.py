@@ -1,0 +1,152 @@
+"""Repeat commands and times: "rep from * to last 3 sts", "5 more times", "x 6", "twice" -> how often."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.places import find_place
+from reader.pattern.tree import ONE, Num, Until, Where
+
+TIMES_X = frozenset({"x", "*", "times"})
+ENDING = ("ending with", "end with", "ending", "end", "ends with", "ending last repeat with", "finishing with", "ending last rep with")
+
+
+@dataclass(frozen=True, slots=True)
+class Found:
+    """A repeat command: what it goes back to, how often, and whether an ending follows."""
+
+    target: str
+    until: Until
+    number: Num = ONE
+    ending: bool = False
+    altered: bool = False
+    noun: str = "st"
+
+
+def count_after(cur: Cursor) -> Num | None:
+    """The "6 times", "x 6", "*6", "twice" that stands here, taken; None when none does."""
+    number = cur.number()
+    if cur.kind() == "times":
+        cur.at += 1
+        cur.accept("more")
+        return number
+    if number is not None and cur.kind() == "num":
+        if cur.low(1) in ("times", "time", "x"):
+            cur.at += 2
+            cur.accept("in all", "altogether", "total", "in total", "around")
+            return number
+        if cur.low(-1) == "*" and cur.low(1) in ("", ",", ".", ";", "[", "("):
+            cur.at += 1
+            return number
+    if cur.low() in ("x", "*") and cur.kind(1) == "num":
+        number = cur.number(1)
+        after = cur.low(2)
+        if cur.low() == "*" and after not in ("", ",", ".", ";", "(", "[", "times"):
+            return None
+        cur.at += 2
+        cur.accept("times")
+        return number
+    return None
+
+
+def _target(cur: Cursor) -> str:
+    cur.accept("the")
+    for word in ("1st", "first", "last", "2nd"):
+        if cur.low() == word and cur.kind(1) == "stars":
+            stars = cur.low(1)
+            cur.at += 2
+            return ("1st " if word in ("1st", "first") else "") + stars
+    if cur.kind() == "stars":
+        stars = cur.low()
+        cur.at += 1
+        if cur.low() in ("to", "through") and cur.kind(1) == "stars":
+            cur.at += 2
+        return "**" if len(stars) > 1 else "*"
+    if cur.accept("beginning", "beg", "start", "the beginning"):
+        return "beginning"
+    if cur.accept("between", "everything between"):
+        pass
+    return ""
+
+
+def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
+    """The repeat command that stands here, taken; None (nothing taken) when there is none."""
+    start = cur.at
+    if cur.low() in (",", ";", ".", "and") and cur.low(1) in ("rep", "repeat", "repeating"):
+        cur.at += 1
+    if not cur.accept("rep", "repeat", "repeating", "reps"):
+        if bare:
+            return _bare(cur, start)
+        cur.at = start
+        return None
+    target = ""
+    if cur.accept("from", "between", "instructions between", "everything from", "directions from", "what is between", "the instructions between"):
+        target = _target(cur)
+        if cur.kind() == "stars" or cur.low() in ("and", "to") and cur.kind(1) == "stars":
+            cur.at += 1 if cur.kind() == "stars" else 2
+    elif cur.kind() == "stars":
+        target = _target(cur)
+        if cur.low() in ("to", "-", "through") and cur.kind(1) == "stars":
+            cur.at += 2
+    elif cur.low() in ("row", "rows", "rnd", "rnds", "round", "rounds", "last", "these", "this", "the", "pattern") or cur.kind() == "ord":
+        cur.at = start
+        return None
+    return _how_often(cur, target or "*", target)
+
+
+def _bare(cur: Cursor, start: int) -> Found | None:
+    if cur.low() in (",", ";") and cur.low(1) in ("rep", "repeat"):
+        cur.at += 1
+        found = find_repeat(cur)
+        if found is not None:
+            return found
+    cur.at = start
+    return None
+
+
+def _how_often(cur: Cursor, target: str, named: str) -> Found:
+    number = cur.number()
+    until, times, noun = Until.OPEN, ONE, "st"
+    if cur.kind() == "times":
+        times, until = number or ONE, Until.AGAIN
+        cur.at += 1
+        if cur.accept("more"):
+            until = Until.MORE
+        cur.accept("altogether")
+    elif cur.kind() == "num" and number is not None and (cur.low(1) in ("times", "time", "more", "x", "additional")):
+        cur.at += 1
+        more = cur.accept("more times", "more time", "additional times", "times more", "time more", "more")
+        if not more:
+            cur.at += 1
+            if cur.accept("more"):
+                more = True
+        in_all = cur.accept("in all", "altogether", "in total", "total")
+        times = number
+        until = Until.TIMES if in_all else Until.MORE if more else Until.AGAIN
+    elif cur.low() in ("x", "*") and cur.kind(1) == "num":
+        times, until = cur.number(1) or ONE, Until.TIMES
+        cur.at += 2
+    place = find_place(cur) if cur.low() not in (",", ";", ".", "ending", "end", "") else None
+    if place is not None and until is Until.OPEN and place.where in (Where.TO_LAST,):
+        until, times, noun = Until.TO_LAST, place.number, place.noun
+    ending, altered = _ending(cur)
+    return Found(target, until, times, ending, altered, noun)
+
+
+def _ending(cur: Cursor) -> tuple[bool, bool]:
+    start = cur.at
+    cur.accept(",", ";")
+    length = cur.any_words(ENDING)
+    if not length:
+        cur.at = start
+        return False, False
+    cur.at += length
+    altered = cur.accept("last repeat with", "last rep with", "last repeat", "the last repeat with", "last rep")
+    if cur.accept("to correspond", "in same manner", "off", "as", "round", "rnd", "row", "of row", "of round"):
+        cur.at = start
+        while not cur.done() and cur.low() not in (",", ";", "."):
+            cur.at += 1
+        return False, False
+    cur.accept("with", "row with", "by")
+    return True, altered

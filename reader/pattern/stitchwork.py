@@ -1,0 +1,182 @@
+"""Stitches with their number and place: "2 sc in next st", "k3", "inc x 6", "p to last 3 sts" -> Work."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from reader.pattern.cursor import Cursor, Found
+from reader.pattern.places import find_place
+from reader.pattern.tree import Act, Node, Num, Place, Where, Work
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft, Kind
+
+VERBS = ("work", "make", "place", "worked", "working")
+
+
+def find_work(cur: Cursor, made: list[Node]) -> Node | None:
+    """The stitches that stand here, taken; None (nothing taken) when none do."""
+    start = cur.at
+    number: Num | None = None
+    while cur.low() in VERBS:
+        cur.at += 1
+    if cur.low() in ("in", "into", "over") and _place_first(cur):
+        return _inverted(cur, start)
+    if cur.kind() == "num":
+        number = cur.number()
+        cur.at += 1
+        cur.accept("more", "plain", "x", "complete")
+    elif cur.low() in ("a", "an", "one"):
+        cur.at += 1
+    found = cur.stitch()
+    if found is None:
+        return _bare_number(cur, start, number, made)
+    cur.at += found.length
+    return _finish(cur, start, number, found, made)
+
+
+def _finish(cur: Cursor, start: int, number: Num | None, found: Found, made: list[Node]) -> Node | None:
+    before = number is not None
+    stitch = found.stitch
+    together = _together(cur, stitch.name, number)
+    if together is not None:
+        stitch, number, before = together, (None if cur.book.craft is Craft.KNITTING else number), False
+        if cur.book.craft is Craft.KNITTING:
+            number = None
+    cur.accept("sts", "st", "stitches", "stitch")
+    if number is None and cur.kind() == "num" and cur.low(1) not in ("times", "x", "more", "rows", "rnds", "rounds", "inches", "in", "tog", "together") and _own_number(cur):
+        number = cur.number()
+        cur.at += 1
+        later = _together(cur, stitch.name, number)
+        if later is not None:
+            stitch, number = later, None
+        cur.accept("sts", "st", "stitches", "stitch")
+    times = _times(cur)
+    if times is not None and number is None:
+        number = times
+    elif times is not None and number is not None:
+        number = Num(tuple(a * times.at(i) for i, a in enumerate(number.values)))
+    place = _place(cur, stitch.kind)
+    if place is None and before and cur.low() in ("tog", "together"):
+        cur.at += 1
+    return Work(cur.span(start), cur.said(start), stitch, number, place, (), None, _between(cur), found.special.name if found.special else "")
+
+
+def _place(cur: Cursor, kind: Kind) -> Place:
+    start = cur.at
+    if cur.low() in (",", ";", ".", "", "(", ")", "[", "]", "and", "then") or cur.kind() == "stars":
+        return Place(Where.PLAIN, cur.span(max(start - 1, 0)))
+    place = find_place(cur)
+    if place is None:
+        return Place(Where.PLAIN, cur.span(max(start - 1, 0)))
+    if place.where is Where.PLAIN:
+        more = find_place(cur)
+        place = more or place
+    return place
+
+
+def _times(cur: Cursor) -> Num | None:
+    if cur.low() in ("x", "*") and cur.kind(1) == "num" and cur.low(2) in ("", ",", ".", ";", ")", "]", "(", "["):
+        number = cur.number(1)
+        cur.at += 2
+        return number
+    if cur.kind() == "num" and cur.low(1) in ("times", "time"):
+        number = cur.number()
+        cur.at += 2
+        return number
+    if cur.kind() == "times" and cur.low(1) != "more":
+        number = cur.number()
+        cur.at += 1
+        return number
+    return None
+
+
+def _own_number(cur: Cursor) -> bool:
+    """The number after a stitch is its own, not that of the stitch to come ("sc 5", not "sc, 2 dc")."""
+    after = cur.stitch(1)
+    if after is None or cur.low(1) in ("st", "sts"):
+        return cur.low(1) not in ("ch", "chain")
+    return cur.book.craft is Craft.KNITTING and cur.low(1) in ("tog", "st", "sts")
+
+
+def _together(cur: Cursor, name: str, number: Num | None) -> object | None:
+    """ "2 tog", "two together", "2tog" after a stitch: the decrease it makes."""
+    amount, took = 0, 0
+    if cur.kind() == "num" and cur.low(1) in ("tog", "together"):
+        amount, took = cur.peek().value, 2
+    elif cur.low() in ("tog", "together") and number is not None:
+        amount, took = number.values[0], 1
+    if not took or not 1 < amount < 30:
+        return None
+    made = stitch_named(f"{name}{amount}tog", cur.book.craft)
+    if made is None:
+        return None
+    cur.at += took
+    return made
+
+
+def _between(cur: Cursor) -> int:
+    """ "with ch 5 between": the chains between the stitches of one place."""
+    if cur.low() == "with" and cur.low(1) in ("ch", "chain") and cur.kind(2) == "num" and "between" in (cur.low(3), cur.low(4)):
+        number = cur.peek(2).value
+        cur.at += 4
+        while cur.low() in ("each", "between", "them", "it"):
+            cur.at += 1
+        return number
+    return 0
+
+
+def _place_first(cur: Cursor) -> bool:
+    """ "In each loop work 1 sc, 5 dc"."""
+    return any(cur.low(n) in VERBS for n in range(1, 9)) and cur.low(1) not in ("pattern", "patt")
+
+
+def _inverted(cur: Cursor, start: int) -> Node | None:
+    from reader.pattern.instructions import read_tokens
+    from reader.pattern.tree import Group
+
+    place = find_place(cur)
+    if place is None:
+        cur.at = start
+        return None
+    cur.accept(*VERBS)
+    first = cur.at
+    while not cur.done() and cur.low() not in (".", ";", "join", "turn", "cut", "fasten", "repeat", "rep"):
+        if cur.low() == "," and cur.low(1) in ("join", "turn", "cut", "ending", "sl"):
+            break
+        cur.at += 1
+    body = read_tokens(cur.tokens[first : cur.at], cur.text, cur.book)
+    return Group(cur.span(start), cur.said(start), body, place) if body else None
+
+
+def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) -> Node | None:
+    """ "2 in next": the stitch understood from the one before; "dec" words with no stitch are left."""
+    if number is not None and cur.low() in ("in", "into", "over"):
+        last = next((one for one in reversed(made) if isinstance(one, Work)), None)
+        if last is not None:
+            place = find_place(cur)
+            if place is not None:
+                return replace(last, span=cur.span(start), words=cur.said(start), number=number, place=place, also=())
+    cur.at = start
+    if number is None and made and isinstance(made[-1], Work) or (len(made) > 1 and isinstance(made[-1], Act) and isinstance(made[-2], Work) and number is None):
+        again = _again(cur, start, made)
+        if again is not None:
+            return again
+    cur.at = start
+    if cur.low() in ("even", "straight", "plain"):
+        place = find_place(cur)
+        stitch = stitch_named("st", cur.book.craft)
+        if place is not None and stitch is not None:
+            return Work(cur.span(start), cur.said(start), stitch, None, place)
+    cur.at = start
+    return None
+
+
+def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
+    """ "and in each ch across": the stitch before, in another place."""
+    if cur.low() not in ("in", "into", "across", "around", "over", "to"):
+        return None
+    last = next((one for one in reversed(made) if isinstance(one, Work)), None)
+    place = find_place(cur)
+    if last is None or place is None or place.where is Where.PLAIN:
+        return None
+    return replace(last, span=cur.span(start), words=cur.said(start), number=None if place.each or place.where is Where.REST else last.number, place=place, also=())

@@ -1,0 +1,202 @@
+"""One stretch of clean text -> tokens: numbers, words, marks; numbers in words and lists of sizes are joined."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+
+from reader.terms.numbers import ORDINALS, TENS, TIMES, UNITS
+
+TOKEN = re.compile(
+    r"(?P<frac>\d+[ -]?[½¼¾⅓⅔⅛⅜⅝⅞]|[½¼¾⅓⅔⅛⅜⅝⅞]|\d+[ -]\d/\d+|\d+\.\d+|(?<!\d)\d/\d(?!\d))"
+    r"|(?P<ord>\d+(?:st|nd|rd|th|d)\b)"
+    r"|(?P<num>\d+)"
+    r"|(?P<dots>(?:[A-Za-z]\.){2,}(?:[A-Za-z]\b)?)"
+    r"|(?P<word>[A-Za-z][A-Za-z0-9]*(?:[-'&/](?=[A-Za-z0-9])[A-Za-z0-9&]+)*)"
+    r"|(?P<stars>\*+|†|‡)"
+    r"|(?P<mark>[^\sA-Za-z0-9])",
+    re.IGNORECASE,
+)
+GLUED = re.compile(r"^([a-z]+)(\d+)$")
+SPLIT_HYPHEN = re.compile(r"^(?:ch|k|p|sc|dc|hdc|tr|chain|sl)-\d+$")
+
+
+@dataclass(frozen=True, slots=True)
+class Token:
+    """kind: num, ord, word, frac, stars or mark. low: lower-case text. values: a number's value by size."""
+
+    kind: str
+    low: str
+    start: int
+    end: int
+    values: tuple[int, ...] = ()
+    spaced: bool = True
+    hyphen: bool = False
+
+    @property
+    def value(self) -> int:
+        """A number's value for the first size."""
+        return self.values[0] if self.values else 0
+
+
+def tokens_of(text: str, offset: int, sizes: int, known: frozenset[str]) -> list[Token]:
+    """Tokens of `text`, whose first character stands at `offset`; known: written forms not to be split."""
+    found: list[Token] = []
+    last_end = 0
+    for match in TOKEN.finditer(text):
+        kind = match.lastgroup or "mark"
+        spaced = match.start() > last_end or match.start() == 0
+        last_end = match.end()
+        _add(found, kind, match.group(), match.start() + offset, spaced, known)
+    found = _words_to_numbers(found)
+    return _sizes_joined(found, sizes) if sizes > 1 else found
+
+
+def _add(
+    found: list[Token], kind: str, text: str, start: int, spaced: bool, known: frozenset[str]
+) -> None:
+    low = text.lower()
+    end = start + len(text)
+    if kind == "num":
+        found.append(Token("num", low, start, end, (int(low[:9]),), spaced))
+    elif kind == "ord":
+        found.append(Token("ord", low, start, end, (int(re.sub(r"\D", "", low)[:9]),), spaced))
+    elif kind == "dots":
+        bare = low.rstrip(".")
+        found.append(Token("word", bare, start, start + len(bare), (), spaced))
+        if len(bare) < len(low) and bare not in known:
+            found.append(Token("mark", ".", end - 1, end, (), False))
+    elif kind == "word":
+        _add_word(found, low, start, spaced, known)
+    else:
+        found.append(Token(kind, low, start, end, (), spaced))
+
+
+def _add_word(
+    found: list[Token], low: str, start: int, spaced: bool, known: frozenset[str]
+) -> None:
+    end = start + len(low)
+    if low in known or low.isalpha():
+        found.append(Token("word", low, start, end, (), spaced))
+        return
+    glued = GLUED.match(low)
+    if glued:
+        cut = start + len(glued.group(1))
+        found.append(Token("word", glued.group(1), start, cut, (), spaced))
+        found.append(Token("num", glued.group(2), cut, end, (int(glued.group(2)[:9]),), False))
+        return
+    cut_at = re.search(r"[-/]|(?<=\d)(?=[a-z])|(?<=[a-z])(?=\d)", low)
+    if cut_at and cut_at.start() > 0 and re.search(r"\d", low):
+        hyphen = low[cut_at.start()] in "-/"
+        _add_word(found, low[: cut_at.start()], start, spaced, known)
+        rest = cut_at.start() + hyphen
+        if rest < len(low):
+            _rest_of_word(found, low[rest:], start + rest, known, hyphen)
+        return
+    if "-" in low and not re.search(r"\d", low):
+        _hyphened(found, low, start, spaced, known)
+        return
+    found.append(Token("word", low, start, end, (), spaced))
+
+
+def _rest_of_word(
+    found: list[Token], low: str, start: int, known: frozenset[str], hyphen: bool
+) -> None:
+    digits = re.match(r"\d+", low)
+    if digits:
+        value = (int(digits.group()[:9]),)
+        end = start + digits.end()
+        found.append(Token("num", digits.group(), start, end, value, False, hyphen))
+        rest = low[digits.end() :].lstrip("-")
+        if rest:
+            _add_word(found, rest, start + len(low) - len(rest), False, known)
+    else:
+        _add_word(found, low, start, False, known)
+
+
+def _hyphened(
+    found: list[Token], low: str, start: int, spaced: bool, known: frozenset[str]
+) -> None:
+    at = start
+    for index, piece in enumerate(low.split("-")):
+        if piece:
+            found.append(Token("word", piece, at, at + len(piece), (), spaced and index == 0, index > 0))
+        at += len(piece) + 1
+
+
+def _words_to_numbers(found: list[Token]) -> list[Token]:
+    made: list[Token] = []
+    for token in found:
+        low = token.low
+        if token.kind != "word":
+            made.append(token)
+        elif low in TENS:
+            made.append(replace(token, kind="num", values=(TENS[low],)))
+        elif low in UNITS and not (low == "no"):
+            before = made[-1] if made else None
+            joined = before and before.kind == "num" and before.low in TENS and UNITS[low] in range(1, 10)
+            if before and joined:
+                made[-1] = replace(before, low=f"{before.low} {low}", end=token.end, values=(before.value + UNITS[low],))
+            else:
+                made.append(replace(token, kind="num", values=(UNITS[low],)))
+        elif low in ORDINALS:
+            made.append(replace(token, kind="ord", values=(ORDINALS[low],)))
+        elif low in TIMES:
+            made.append(replace(token, kind="times", values=(TIMES[low],)))
+        elif low == "hundred" and made and made[-1].kind == "num":
+            made[-1] = replace(made[-1], end=token.end, values=(made[-1].value * 100,))
+        else:
+            made.append(token)
+    return made
+
+
+BLANK = {"-", "—", "–"}
+
+
+def _sizes_joined(found: list[Token], sizes: int) -> list[Token]:
+    """Joins "8 (9, 10, 11)" into one number with a value for each size."""
+    made: list[Token] = []
+    at = 0
+    while at < len(found):
+        end, values = _size_list(found, at, sizes)
+        if end:
+            token = found[at]
+            made.append(replace(token, kind="num", end=found[end - 1].end, values=values))
+            at = end
+        else:
+            made.append(found[at])
+            at += 1
+    return made
+
+
+def _size_list(found: list[Token], at: int, sizes: int) -> tuple[int, tuple[int, ...]]:
+    """Where a list of sizes that starts at `at` ends, and its values; (0, ()) when none does."""
+    first = found[at]
+    if first.kind not in ("num", "frac") and first.low not in BLANK:
+        return 0, ()
+    values = [first.value]
+    here = at + 1
+    while len(values) < sizes and here < len(found) and found[here].low in ("(", "["):
+        close = ")" if found[here].low == "(" else "]"
+        inner, here = _inside(found, here + 1, close)
+        if not inner:
+            return 0, ()
+        values += inner
+        if len(values) < sizes and here < len(found) and found[here].kind == "num":
+            values.append(found[here].value)
+            here += 1
+    return (here, tuple(values)) if len(values) == sizes else (0, ())
+
+
+def _inside(found: list[Token], here: int, close: str) -> tuple[list[int], int]:
+    values: list[int] = []
+    while here < len(found) and found[here].low != close:
+        token = found[here]
+        if token.kind in ("num", "frac"):
+            values.append(token.value)
+        elif token.low in BLANK:
+            values.append(0)
+        elif token.low not in (",", ";", ":", "/", "."):
+            return [], here
+        here += 1
+    return values, here + 1

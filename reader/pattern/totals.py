@@ -1,0 +1,71 @@
+"""Printed totals: "(24)", "- 24 sc", "= 24", "24 sts.", "you should have 20" -> Total, and the text without them."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+_KIND = r"[A-Za-z][A-Za-z0-9 \-'.]*?"
+_LIST = r"\d+(?:\s*[\(\[][\d,;:\s/\-]+[\)\]])?(?:\s*[,:]\s*\d+)*"
+BRACKET = re.compile(r"[\(\[]\s*(?P<body>[^()\[\]]*(?:[\(\[][\d,;:\s\-]+[\)\]][^()\[\]]*)*)\s*[\)\]]")
+STITCH = (
+    r"sts?|stitches|stitch|s\.?\s?c|h\.?d\.?c|d\.?c|s d c|tr(?:ebles?)?(?: c)?|dtr|htr|singles?|doubles?|trebles?|loops?|lps?|"
+    r"loop sts?|shells?|v-?sts?|clusters?|popcorns?(?: sts?)?|puffs?(?: sts?)?|bobbles?|groups?|petals?|sps?|spaces?|half doubles?|"
+    r"single crochets?|double crochets?|half double crochets?|scallops?|fans?|dtrc?|d trc?|star sts?|hdc|sc|dc"
+)
+WHOLE = re.compile(
+    rf"^(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|=|now)?\s*(?P<n>\d+)(?P<more>(?:\s*[\(\[,;:][\d,;:\s\-]*[\)\]]?)*)\s*(?P<kind>{STITCH})?\.?(?P<rest>.*)$",
+    re.IGNORECASE,
+)
+TAIL = re.compile(
+    rf"(?:^|(?<=[\s.,;:)\]*]))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+[\)\]])?\s*(?P<bk>sts|stitches|sc|dc|hdc|tr|htr|st))\b(?P<rest>(?:\s*(?:and|,|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each needle|on hook|now|around))?)\s*[.)]*\s*$",
+    re.IGNORECASE,
+)
+SPOKEN = re.compile(
+    r"(?:you (?:should|will|'ll|now)(?: now)? (?:have|be at)(?: a total of)?|that gives you|which gives you|that(?:'s| is| makes| brings us (?:up |back )?to| brings you to)|giving you|for a total of|we are back to|we're at|there (?:are|should be|will be)|still|back to|up to|total of|we have|leaving(?: you with)?)\s+(?P<n>\d+|[a-z]+(?:[- ][a-z]+)?)(?P<more>\s*[\(\[][\d,;\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles)?(?: (?:in all|now|total|on (?:the )?needles?|on needle))?\s*(?=[.!;),]|$)",
+    re.IGNORECASE,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Printed:
+    """A printed total in clean text: numbers by size, what is counted, and whether it is a change or per section."""
+
+    start: int
+    end: int
+    numbers: tuple[int, ...]
+    kind: str = ""
+    change: int = 0
+    sides: int = 1
+    each: bool = False
+    part_only: bool = False
+
+
+def _numbers(first: str, more: str) -> tuple[int, ...]:
+    return tuple(int(n[:6]) for n in re.findall(r"\d+", first + " " + (more or "")))
+
+
+def bracket_total(body: str, start: int, end: int) -> Printed | None:
+    """The total that a bracket's words state, None when they state none."""
+    text = body.strip().strip(".")
+    change = re.match(r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc|dec)\w*['’]?d?\b.{0,20}$|^(inc|dec)\w*\s+(\d+)\s*(?:sts?)?$", text, re.IGNORECASE)
+    if change:
+        number = int(change.group(1) or change.group(4))
+        sign = 1 if (change.group(2) or change.group(3)).lower() == "inc" else -1
+        return Printed(start, end, (number,), change=sign)
+    found = WHOLE.match(text)
+    if not found:
+        return None
+    rest = (found.group("rest") or "").strip().lower()
+    kind = re.sub(r"[\s.]+", " ", (found.group("kind") or "").lower()).strip()
+    numbers = _numbers(found.group("n"), found.group("more"))
+    if rest.startswith(("on each", "each side", "in each", "each", "per", "between", "at each")):
+        return Printed(start, end, numbers, kind, each=True)
+    if re.match(r"^(rnds?|rounds?|rows?|times|more|inches|in\b|cm|yds?|yards|mm|inch|\"|%|for|over|ch\b(?!-)|k\b|p\b|unworked|left|k\d|p\d)", rest):
+        return None
+    if rest and not kind and not re.match(r"^(?:[,;:&+]|and|ch-|corner|sps?|\+)", rest):
+        return None
+    if kind and re.match(r"^(?:in|into|over|on|around|between|from)\b", rest) and not re.match(r"^(?:in all|in total|around|on (?:the )?(?:needles?|hook))\b", rest):
+        return None
+    partial = bool(re.match(r"^(?:[,;&+]|and)?\s*\d+\s*(?:sc|dc|hdc|tr|sts)\b", rest)) and kind not in ("", "sts", "stitches")
+    return Printed(start, end, numbers, kind, part_only=partial)

@@ -1,0 +1,369 @@
+"""The typed tree of a written pattern: parts, rows, instructions; every node knows its span."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import Enum
+
+from reader.terms.crafts import Terms
+from reader.terms.stitches import Craft, Stitch
+from reader.text.span import Span
+
+
+@dataclass(frozen=True, slots=True)
+class Num:
+    """A number, one value for every size; a single value is for all sizes."""
+
+    values: tuple[int, ...]
+
+    def at(self, size: int) -> int:
+        """The value for a size (0-based); the last one where the list is short."""
+        return self.values[size] if size < len(self.values) else self.values[-1]
+
+
+ONE = Num((1,))
+
+
+class Where(Enum):
+    """How an instruction finds its stitches in the row below."""
+
+    NEXT = "next"
+    EACH = "each"
+    SAME = "same"
+    ONE_PLACE = "one place"
+    RING = "ring"
+    CHAIN = "chain"
+    REST = "rest"
+    UNUSED = "unused"
+    PLAIN = "plain"
+    TO_LAST = "to last"
+    LAST = "last"
+    FIRST = "first"
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """Where stitches go.
+
+    number: how many places (NEXT) or how many are left over (TO_LAST). noun: "st", "sp", "ch" or a stitch
+    name: what is worked into. each: the word "each" stands there. nth: which of them ("2nd ch from
+    hook"). sides: how often the place exists ("on each side": 2). remaining: "each remaining".
+    """
+
+    where: Where
+    span: Span
+    number: Num = ONE
+    noun: str = "st"
+    each: bool = False
+    nth: int = 0
+    sides: int = 1
+    chain: int = 0
+    text: str = ""
+    other_side: bool = False
+    remaining: bool = False
+    among: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Work:
+    """Stitches: `number` of `stitch` in each place; every: "in every 3rd st"; between: chains between them."""
+
+    span: Span
+    words: str
+    stitch: Stitch
+    number: Num | None
+    place: Place
+    also: tuple[Place, ...] = ()
+    counted: bool | None = None
+    between: int = 0
+    name: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Chain:
+    """Chains made. counts: True or False where the words say so, None where they don't. counts_sp: of the
+    "counts as dc and ch 1" the number of chains that make the space."""
+
+    span: Span
+    words: str
+    number: Num
+    counts: bool | None = None
+    counts_sp: int = 0
+    stitch: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Skip:
+    """Stitches passed over, or loops and spaces when noun says so."""
+
+    span: Span
+    words: str
+    place: Place
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Several instructions in one place, `times` the place."""
+
+    span: Span
+    words: str
+    body: tuple[Node, ...]
+    place: Place
+    maybe: bool = False
+
+
+class Until(Enum):
+    """How often a repeat is worked."""
+
+    TIMES = "times"
+    MORE = "more"
+    AGAIN = "again"
+    OPEN = "open"
+    TO_LAST = "to last"
+
+
+@dataclass(frozen=True, slots=True)
+class Repeat:
+    """A body worked over and over.
+
+    TIMES: exactly `number`. MORE: `number` after the first. AGAIN: "repeat from * N times", N + 1 in all
+    unless the count closes only with N. OPEN: until the row below is used up. TO_LAST: until `number` are left.
+    ending: instructions after "ending with"; altered: they replace the end of the last pass for certain.
+    lost: the star it refers to is missing, the body is the whole list before it.
+    """
+
+    span: Span
+    words: str
+    body: tuple[Node, ...]
+    until: Until
+    number: Num = ONE
+    ending: tuple[Node, ...] = ()
+    has_ending: bool = False
+    altered: bool = False
+    lost: bool = False
+    noun: str = "st"
+    loose: bool = False
+    command: Span | None = None
+
+
+class Deed(Enum):
+    """Things done that neither take nor make stitches."""
+
+    JOIN = "join"
+    TURN = "turn"
+    COLOUR = "colour"
+    MARKER = "marker"
+    FINISH = "finish"
+    NOTE = "note"
+    START = "start"
+    TRAVEL = "travel"
+    OTHER_SIDE = "other side"
+
+
+@dataclass(frozen=True, slots=True)
+class Act:
+    """One such thing, with its words. into: what a join goes into."""
+
+    span: Span
+    words: str
+    deed: Deed
+    into: str = ""
+    counts_chain: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Start:
+    """A start: ring (0 stitches), chain of N, cast on of N."""
+
+    span: Span
+    words: str
+    kind: str
+    number: Num
+
+
+@dataclass(frozen=True, slots=True)
+class Shape:
+    """A change by rule inside one row: evenly, at each end, in every Nth.
+
+    change: stitches gained (or lost) in all, each `step` times `spots`. stitch: of what the rest is worked.
+    """
+
+    span: Span
+    words: str
+    gain: int
+    number: Num
+    spots: int = 1
+    every: int = 0
+    over: Num | None = None
+    repeats: Num = ONE
+    plain: Stitch | None = None
+    until: Num | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Edge:
+    """Stitches bound off or cast on at an edge; rows: "at beg of next 2 rows"."""
+
+    span: Span
+    words: str
+    number: Num | None
+    cast_on: bool
+    rows: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Unread:
+    """Words that may hold an instruction and could not be read."""
+
+    span: Span
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class ShortTurn:
+    """The work is turned in the middle of a row; the rest stays on the needle."""
+
+    span: Span
+    words: str
+    wrapped: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class LeaveRest:
+    """The rest of the row below is left unworked on purpose."""
+
+    span: Span
+    words: str
+
+
+Node = (
+    Work | Chain | Skip | Group | Repeat | Act | Start | Shape | Edge | Unread | ShortTurn | LeaveRest
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Total:
+    """A printed total. kind: "st" for all, a stitch name, "sp" for spaces, "change" for a difference, "each" per section."""
+
+    span: Span
+    words: str
+    number: Num
+    kind: str = "st"
+    sides: int = 1
+    noun: str = ""
+    chain: int = 0
+    loose: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Label:
+    """What a row is called: its numbers (a range or list), or a name; times for "next 4 rows"."""
+
+    span: Span
+    words: str
+    numbers: tuple[int, ...] = ()
+    name: str = ""
+    times: int = 1
+    is_round: bool | None = None
+    side: str = ""
+    every_other: str = ""
+    per_size: tuple[tuple[int, ...], ...] = ()
+
+
+class Rule(Enum):
+    """A line that stands for rows without spelling them out."""
+
+    REPEAT_ROWS = "repeat rows"
+    SAME_AS = "same as"
+    EVEN = "even"
+    FABRIC = "fabric"
+    CONTINUE = "continue"
+    SHAPING = "shaping"
+
+
+@dataclass(frozen=True, slots=True)
+class Command:
+    """Rows by rule.
+
+    rows: the numbers of the rows repeated ((), with last > 0, for "the last N rows"). times: how often more, None
+    when open ("until it measures", "for pattern"). until: a stitch goal. gain/every: shaping per step.
+    named: words of the row or part it points to. changes: instructions that differ from the quoted row.
+    """
+
+    rule: Rule
+    span: Span
+    words: str
+    rows: tuple[int, ...] = ()
+    last: int = 0
+    times: Num | None = None
+    until: int | None = None
+    until_noun: str = "st"
+    section_goal: Num | None = None
+    gain: int = 0
+    every: int = 1
+    part: str = ""
+    body: tuple[Node, ...] = ()
+    to_row: int = 0
+    ending_row: int = 0
+    measure: bool = False
+    alternately: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """One labelled (or unlabelled) row as written: its instructions and printed totals."""
+
+    span: Span
+    words: str
+    label: Label
+    body: tuple[Node, ...]
+    totals: tuple[Total, ...]
+    command: Command | None = None
+    joins: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """Words between rows. kind as in counts.counted.Remark."""
+
+    kind: str
+    span: Span
+    words: str
+
+
+Item = Row | Command | Note
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """A part of the piece and how many of it."""
+
+    name: str
+    make: int
+    span: Span
+    items: tuple[Item, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Rules:
+    """What notes say for the whole text. chain_counts: turning-chain height -> counts as a stitch."""
+
+    chain_counts: dict[int, bool] = field(default_factory=dict)
+    spiral: bool | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """A whole pattern as read, for all sizes at once."""
+
+    title: str
+    craft: Craft
+    terms: Terms
+    terms_why: str
+    sizes: tuple[str, ...]
+    parts: tuple[Part, ...]
+    notes: tuple[Note, ...]
+    key: dict[str, str]
+    rules: Rules
+    text: str
+    questions: tuple[Note, ...] = ()

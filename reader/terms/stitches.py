@@ -1,0 +1,88 @@
+"""The stitch table: what each stitch takes and makes, its names in US and UK terms, and where that stands."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import Enum
+
+
+class Craft(Enum):
+    """Which of the two crafts a pattern is written for."""
+
+    CROCHET = "crochet"
+    KNITTING = "knitting"
+
+
+class Kind(Enum):
+    """What a stitch is for the count."""
+
+    STITCH = "stitch"
+    INCREASE = "increase"
+    DECREASE = "decrease"
+    CLUSTER = "cluster"
+    GROUP = "group"
+    SLIP = "slip"
+    CABLE = "cable"
+    EXTRA = "extra"
+
+
+@dataclass(frozen=True, slots=True)
+class Stitch:
+    """A stitch: takes from the row below, makes for the row above, each time it is worked.
+
+    name: US short name, the key everywhere. spoken: US words. spoken_uk: UK words, "" where the same.
+    height: turning chains of a row of it (0 in knitting). base: the plain stitch a decrease or
+    increase is made of. source: where the figures stand.
+    """
+
+    name: str
+    spoken: str
+    takes: int
+    makes: int
+    craft: Craft
+    kind: Kind
+    source: str
+    height: int = 0
+    spoken_uk: str = ""
+    base: str = ""
+    spaces: int = 0
+
+
+CYC = "Craft Yarn Council, Standards and Guidelines for Crochet and Knitting (from memory)"
+LISTS = "common crochet abbreviation lists, read 2026: stitch4ever.com, danceswithwools.net"
+KNIT_LISTS = "common knitting abbreviation lists, read 2026: dummies.com, sweaterbabe.com"
+HANDBOOK = "Handbook of Wool Knitting and Crochet, 1918 (Project Gutenberg 26113)"
+PAMPHLETS = "US crochet and knitting pamphlets 1951-1953 (Project Gutenberg 62847, 60350, 61105)"
+PRACTICE = "common practice, no source"
+
+SHORT_TO_HEIGHT = {"sl st": 0, "sc": 1, "hdc": 2, "dc": 3, "tr": 4, "dtr": 5, "trtr": 6}
+"""Turning chains by stitch: the Handbook of 1918 gives the same heights under the English names."""
+
+UK_NAME = {"sl st": "ss", "sc": "dc", "hdc": "htr", "dc": "tr", "tr": "dtr", "dtr": "trtr", "trtr": "qtr"}
+"""US short name -> UK short name of the same stitch."""
+
+US_OF_UK = {uk: us for us, uk in UK_NAME.items()}
+"""UK short name -> US short name."""
+
+TOGETHER = re.compile(r"^(sc|hdc|dc|tr|dtr|htr|ss|k|p|st)(\d+)tog(tbl|b)?$")
+"""The family "n together" of every plain stitch: takes n, makes 1."""
+
+CABLE = re.compile(r"^(?:[ct](\d+)(?:f|b|l|r|fp|bp)|(\d+)/(\d+) ?(?:lc|rc|lt|rt|lpc|rpc))$")
+"""Cables and twists; the number is of stitches moved in all and the count never changes."""
+
+
+def together(base: str, number: int, spoken: str, craft: Craft) -> Stitch:
+    """The decrease that works `number` stitches of `base` as one."""
+    source = CYC if craft is Craft.KNITTING else LISTS
+    words = f"{spoken} {NUMBER_WORDS.get(number, str(number))} together"
+    name = f"{base}{number}tog"
+    return Stitch(name, words, number, 1, craft, Kind.DECREASE, source, base=base)
+
+
+NUMBER_WORDS = {2: "two", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven", 8: "eight"}
+
+
+def cable(name: str, moved: int) -> Stitch:
+    """A cable or twist over `moved` stitches."""
+    return Stitch(name, f"cable over {moved}", moved, moved, Craft.KNITTING, Kind.CABLE, KNIT_LISTS)
