@@ -240,5 +240,6 @@ def _tools(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
 def _last_row(rows: tuple[PlanRow, ...], worked: list[int], part: str) -> Notice | None:
     if len(worked) < 3:
         return None
-    name = f" of {part.title() if part.isupper() else part}" if part else ""
+    plain = part.lower().removeprefix("the ")
+    name = f" of the {plain}" if plain else ""
     return Notice("last", f"This is the last {_noun(rows[worked[-1]])}{name}.", 0)

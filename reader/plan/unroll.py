@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+from dataclasses import replace
 from functools import partial
 
 from reader.counts.counted import CountedPart, CountedPattern, CountedRow, Problem, Remark, Verdict
@@ -24,6 +25,7 @@ MOST_COPIES = 999
 number.
 """
 
+_FINISHING = ("finishing", "assembly")
 _WORTH_SAYING = (Verdict.TOTAL_DISAGREES, Verdict.DOES_NOT_FIT, Verdict.UNCLEAR)
 
 
@@ -42,13 +44,14 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         counted.size,
         counted.sizes,
     )
+    counted = _finishing_apart(_lines_kept(counted, text))
     names = counted.sizes
     parts = _all_parts(counted, reading)
     return Plan(
         title=counted.title,
         craft=counted.craft,
         terms=counted.terms,
-        size=names[counted.size] if counted.size < len(names) else "",
+        size=names[counted.size] if 1 < len(names) > counted.size else "",
         sizes=names,
         parts=parts,
         gather=gather(_texts(counted.materials, counted), counted.craft),
@@ -64,6 +67,45 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
 def fingerprint(text: str) -> str:
     """Sixteen letters and digits that tie progress to this text, however its lines are broken."""
     return hashlib.sha256(" ".join(text.split()).encode("utf-8", "replace")).hexdigest()[:16]
+
+
+def _lines_kept(counted: CountedPattern, text: str) -> CountedPattern:
+    """The pattern with the lists among its remarks in lines again, where the maker's text has them
+    so.
+    """
+
+    def lined(remark: Remark) -> Remark:
+        own = text[remark.span.start : remark.span.end]
+        return replace(remark, text=own) if own.split() == remark.text.split() else remark
+
+    return replace(
+        counted,
+        materials=tuple(lined(one) for one in counted.materials),
+        notes=tuple(lined(one) for one in counted.notes),
+        gauge=tuple(lined(one) for one in counted.gauge),
+        finishing=tuple(lined(one) for one in counted.finishing),
+    )
+
+
+def _finishing_apart(counted: CountedPattern) -> CountedPattern:
+    """The pattern with the finishing that stands after the last part's rows taken out of that part.
+
+    It is for the whole piece and is not worked with every copy of the part it happens to follow.
+    """
+    if not counted.parts or not counted.parts[-1].rows:
+        return counted
+    last = counted.parts[-1]
+    end = len(last.rows)
+    apart = tuple(
+        note
+        for note in last.notes
+        if note.kind in _FINISHING and (note.before_row is None or note.before_row >= end)
+    )
+    if not apart:
+        return counted
+    kept = tuple(note for note in last.notes if note not in apart)
+    parts = (*counted.parts[:-1], replace(last, notes=kept))
+    return replace(counted, parts=parts, finishing=(*apart, *counted.finishing))
 
 
 def _texts(remarks: tuple[Remark, ...], counted: CountedPattern) -> tuple[str, ...]:
@@ -131,11 +173,10 @@ def _finishing(
     counted: CountedPattern, kind: str, index: int, reading: Reading
 ) -> tuple[PlanRow, ...]:
     """Finishing or assembly as rows, one sentence a row; kind "" gathers what is neither."""
-    known = ("finishing", "assembly")
     texts = [
         only_size(remark.text, counted.size, counted.sizes)
         for remark in counted.finishing
-        if (remark.kind == kind if kind else remark.kind not in known)
+        if (remark.kind == kind if kind else remark.kind not in _FINISHING)
     ]
     made: list[PlanRow] = []
     for line in (line for text in texts for line in sentences(text)):

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from hypothesis import given
 from hypothesis import strategies as st
 
-from reader.counts.counted import CountedPart, Problem, Verdict
+from reader.counts.counted import CountedPart, Problem, Remark, Verdict
 from reader.counts.worked import Move, MoveKind, Pass
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.step import RowKind
@@ -245,3 +247,23 @@ def test_passes_of_a_nested_repeat_are_told_outermost_first() -> None:
     assert [(p.number, p.of) for p in first.passes] == [(1, 4), (1, 3)]
     assert isinstance(first.passes[0], Pass)
     assert SPAN.line == 1
+
+
+def test_finishing_after_the_last_part_is_done_once() -> None:
+    """Words after two windows are for the whole piece, not for each window."""
+    notes = (remark("note", "Fasten off."), remark("finishing", "Sew the windows on."))
+    part = CountedPart("Window", 2, (round_of(1, 0, 3, (move("3 sc", 0, 3),), "3 sc"),), notes)
+    plan = make_plan(replace(pattern(part), finishing=()), "x")
+    assert [(held.name, len(held.rows)) for held in plan.parts] == [
+        ("Window", 2),
+        ("Window", 2),
+        ("Finishing", 1),
+    ]
+
+
+def test_lists_keep_their_lines() -> None:
+    """A remark joined into one line is a list again where the maker's text has lines."""
+    text = "4 mm hook\nStitch marker\n"
+    joined = Remark("materials", "4 mm hook Stitch marker", Span(0, 24, 1))
+    plan = make_plan(replace(pattern(), materials=(joined,)), text)
+    assert [item.text for item in plan.gather] == ["4 mm hook", "Stitch marker"]
