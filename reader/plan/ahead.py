@@ -22,9 +22,12 @@ TOOL = re.compile(
     r"double[- ]pointed)\b",
     re.IGNORECASE,
 )
+GOES_ON = re.compile(r"\b(?:work even|continue|cont|repeat|rep|work straight)\b", re.IGNORECASE)
 SAME_TIME = re.compile(r"\bat (?:the )?same time\b", re.IGNORECASE)
 MEASURE = re.compile(
-    r"\bmeasures?\b[^.;]*|\buntil\b[^.;]*?\b(?:long|tall|wide|from)\b", re.IGNORECASE
+    r"\buntil\b[^.;]*?\bmeasures?\b[^.;]*|\bmeasures?\b[^.;]*|\buntil\b[^.;]*?\b(?:long|tall|"
+    r"wide|from)\b",
+    re.IGNORECASE,
 )
 LENGTH = re.compile(r"\d[\d./½¼¾⅓⅔⅛ ]*\s?(?:\"|”|″|in\b|inch|cm\b|mm\b)", re.IGNORECASE)
 MARKER = re.compile(
@@ -171,9 +174,11 @@ def _markers(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
 
 def _turns(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
     """The first turned row after rows that were not turned."""
+    numbered = [at for at, index in enumerate(worked) if rows[index].number is not None]
     turned = [bool(re.search(r"\bturn\b", rows[index].written, re.IGNORECASE)) for index in worked]
     for at, index in enumerate(worked):
-        if turned[at] and at > 0 and not any(turned[:at]):
+        earlier = [other for other in numbered if other < at]
+        if turned[at] and earlier and not any(turned[:at]):
             text = f"From this {_noun(rows[index])} on, the work is turned."
             return [(index, Notice("turn", text, 0))]
     return []
@@ -238,7 +243,8 @@ def _tools(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
 
 
 def _last_row(rows: tuple[PlanRow, ...], worked: list[int], part: str) -> Notice | None:
-    if len(worked) < 3:
+    after = " ".join(row.written for row in rows[worked[-1] + 1 :])
+    if len(worked) < 3 or MEASURE.search(after) or GOES_ON.search(after):
         return None
     plain = part.lower().removeprefix("the ")
     name = f" of the {plain}" if plain else ""

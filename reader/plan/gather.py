@@ -20,6 +20,9 @@ SEWING = re.compile(
 AMOUNT = re.compile(
     r"\d\s?(?:g|gr|grams?|oz|ounces?|yds?|yards?|m|metres?|meters?|balls?|skeins?)\b", re.I
 )
+NEXT = re.compile(
+    r"^\s*(?:gauge|tension|abbreviations?|notes?|sizes?|finished size|[A-Z][A-Z ]{3,})\s*:?\s*$"
+)
 _AMOUNT_LATE = re.compile(r"(?<=[a-z])\s+(?=\d)")
 BULLET = re.compile(r"^\s*(?:[-–—•*]|\d+[.)](?=\s))\s*")
 HEADING = re.compile(
@@ -43,6 +46,24 @@ def gather(texts: tuple[str, ...], craft: str) -> tuple[GatherItem, ...]:
             if plain and not HEADING.match(plain):
                 items += _line(plain, craft)
     return tuple(items)
+
+
+def materials_in(text: str) -> str:
+    """The lines under a heading like "MATERIALS", up to the next empty line or heading; "" where
+    none stands.
+    """
+    lines = text.splitlines()
+    for at, line in enumerate(lines):
+        if not HEADING.match(line):
+            continue
+        rest = lines[at + 1 :]
+        while rest and not rest[0].strip():
+            rest = rest[1:]
+        end = next(
+            (n for n, one in enumerate(rest) if not one.strip() or NEXT.match(one)), len(rest)
+        )
+        return "\n".join(rest[:end])
+    return ""
 
 
 def _line(line: str, craft: str) -> list[GatherItem]:

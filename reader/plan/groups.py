@@ -134,7 +134,11 @@ def _stands_alone(stretch: tuple[Move, ...], index: int) -> bool:
     change.
     """
     alone = (MoveKind.UNREAD, MoveKind.FINISH, MoveKind.NOTE, MoveKind.COLOUR)
-    return index < len(stretch) and stretch[index].kind in alone
+    if index >= len(stretch) or stretch[index].kind not in alone:
+        return False
+    # "Fasten off, leaving a long tail" is one thing to do.
+    goes_on = stretch[index].words[:1].islower() and stretch[index].kind is MoveKind.NOTE
+    return not (goes_on and stretch[index - 1].kind is MoveKind.FINISH)
 
 
 def _tails_joined(found: list[Cut], moves: tuple[Move, ...]) -> list[Cut]:

@@ -27,8 +27,27 @@ def made_by(moves: tuple[Move, ...], count: int | None) -> tuple[tuple[int, ...]
     for adds in (worked, with_start):
         if sum(adds) == count:
             return adds, count
+    solved = _one_unknown(moves, worked, count)
+    if solved is not None:
+        return solved, count
     unread = any(move.kind is MoveKind.UNREAD for move in moves)
     return worked, count if unread and sum(worked) < count else None
+
+
+def _one_unknown(
+    moves: tuple[Move, ...], worked: tuple[int, ...], count: int
+) -> tuple[int, ...] | None:
+    """What each move adds where one open run alone has no number: it makes all that is missing."""
+    open_runs = [
+        at
+        for at, move in enumerate(moves)
+        if move.kind is MoveKind.WORK and not move.makes and not move.takes and not move.passes
+    ]
+    missing = count - sum(worked)
+    if len(open_runs) != 1 or missing <= 0 or any(m.kind is MoveKind.UNREAD for m in moves):
+        return None
+    at = open_runs[0]
+    return (*worked[:at], missing, *worked[at + 1 :])
 
 
 def steps(

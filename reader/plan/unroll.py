@@ -11,7 +11,7 @@ from reader.counts.worked import Move
 from reader.plan.ahead import with_notices
 from reader.plan.cautions import cautions
 from reader.plan.colours import with_colours
-from reader.plan.gather import gather
+from reader.plan.gather import gather, materials_in
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
 from reader.plan.place import Place
@@ -24,6 +24,9 @@ MOST_COPIES = 999
 """Copies of a part that are unrolled; published rugs ask for 672 motifs, a slip of the pen for any
 number.
 """
+
+MANY_MEANINGS = 3
+"""Equal signs from which a note is a list of abbreviations, which the plan's key holds already."""
 
 _FINISHING = ("finishing", "assembly")
 _WORTH_SAYING = (Verdict.TOTAL_DISAGREES, Verdict.DOES_NOT_FIT, Verdict.UNCLEAR)
@@ -54,7 +57,7 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         size=names[counted.size] if 1 < len(names) > counted.size else "",
         sizes=names,
         parts=parts,
-        gather=gather(_texts(counted.materials, counted), counted.craft),
+        gather=gather(_materials(counted, text), counted.craft),
         cautions=cautions(text),
         notes=_said(counted.notes, counted),
         gauge=_said(counted.gauge, counted),
@@ -112,8 +115,19 @@ def _texts(remarks: tuple[Remark, ...], counted: CountedPattern) -> tuple[str, .
     return tuple(only_size(remark.text, counted.size, counted.sizes) for remark in remarks)
 
 
+def _materials(counted: CountedPattern, text: str) -> tuple[str, ...]:
+    """The list under the heading for materials as the maker has it, else what was read as
+    materials.
+    """
+    listed = materials_in(text)
+    if listed:
+        return (only_size(listed, counted.size, counted.sizes),)
+    return _texts(counted.materials, counted)
+
+
 def _said(remarks: tuple[Remark, ...], counted: CountedPattern) -> tuple[str, ...]:
-    return tuple(line for text in _texts(remarks, counted) for line in sentences(text))
+    texts = [text for text in _texts(remarks, counted) if text.count(" = ") < MANY_MEANINGS]
+    return tuple(line for text in texts for line in sentences(text))
 
 
 def _warnings(problems: tuple[Problem, ...]) -> tuple[str, ...]:

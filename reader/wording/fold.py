@@ -13,6 +13,7 @@ from reader.plan.step import Reading
 from reader.wording.numbers import number_words, times_words
 from reader.wording.short import shortened
 from reader.wording.speak import speak
+from reader.wording.stitch_words import stitch_name
 
 _MANY = re.compile(
     r"\beach\b|\bevery\b|\baround\b|\bacross\b|\bend\b|\blast\b|\beven\b|\bremaining\b|\brest\b",
@@ -59,6 +60,7 @@ def move_words(move: Move, reading: Reading, short: bool = False) -> str:
     said = speak(move.said or move.words, reading)
     if move.kind is MoveKind.UNREAD:
         return f"as written: {said}"
+    said = _with_stitch(move, said, reading)
     if short:
         said = shortened(said)
     number = _untold(move, said)
@@ -66,6 +68,27 @@ def move_words(move: Move, reading: Reading, short: bool = False) -> str:
         return said
     plain = move.takes == move.makes
     return f"{said}, that is {number_words(number)}" if plain else f"{said}, {times_words(number)}"
+
+
+_STITCH_LEFT_OUT = re.compile(
+    r"^(?:(?P<count>\w+) )?(?P<place>(?:in|into|over|around) (?:the|each|every|same|next)\b.*)$",
+    re.I,
+)
+_COUNTS = {number_words(number) for number in range(1, 21)}
+
+
+def _with_stitch(move: Move, said: str, reading: Reading) -> str:
+    """The words with the stitch where a list leaves it out: "and in each ch across", "2 in
+    next".
+    """
+    name = stitch_name(move.stitch, reading.craft, reading.terms)
+    left_out = _STITCH_LEFT_OUT.match(said)
+    if move.kind is not MoveKind.WORK or not name or not left_out or name in said:
+        return said
+    count = left_out["count"]
+    if count and count not in _COUNTS:
+        return said
+    return f"{count + ' ' if count else ''}{name} {left_out['place']}"
 
 
 def _places(move: Move) -> int:
@@ -160,7 +183,8 @@ def _runs(said: list[str]) -> list[str]:
     for words, same in groupby(said):
         count = len(list(same))
         if words:
-            found.append(words if count == 1 else f"{words}, {times_words(count)}")
+            pause = "," if "," in words else ""
+            found.append(words if count == 1 else f"{words}{pause} {times_words(count)}")
     return found
 
 
@@ -170,6 +194,9 @@ def _listed(pieces: list[str]) -> str:
     for piece in (p for p in pieces if p):
         if not text:
             text = piece
+            continue
+        if piece[0].isupper():
+            text = f"{text}. {piece}"
             continue
         heavy = (
             ";" in piece or " times" in text.rpartition(";")[2] or text.endswith(("once", "twice"))

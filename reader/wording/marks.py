@@ -32,9 +32,11 @@ _TOTAL = re.compile(
     re.IGNORECASE,
 )
 _STAR_PAIR = re.compile(
-    r"(?<!\*)\*\s*((?:(?!\brep)[^*;.])+?)\s*\*(?!\*)\s*(?=x\s*\d|\d+\s*times|around\b|across\b|twice\b)",
+    r"(?<!\*)\*\s*((?:(?!\brep)[^*;.])+?)\s*\*(?!\*)\s*(?=x\s*\d|\d+\s*times|around\b|across\b|"
+    r"twice\b)",
     re.IGNORECASE,
 )
+_LENGTHS = re.compile(r"\d\s*(?:\"|in\b|inch|cm\b|mm\b|g\b|oz\b|yds?\b|m\b|metre|meter)", re.I)
 _COLOUR = re.compile(r"^(?:[A-H]|MC|CC\d?)$")
 _COUNTS_AS = re.compile(
     r"^(?:here and throughout,?\s*)?(?:this\s+)?(?:counts?|counted|counting)\s+as\s+(?P<what>.+)$",
@@ -129,7 +131,11 @@ def _remark(body: str, found: re.Match[str]) -> str:
         return f"; {_total(total.group('count'), total.group('of'))}"
     if _COLOUR.match(body):
         return f" with {body} "
-    if re.match(r"\d", body) and not found.string[found.end() :].strip(" ."):
+    if (
+        re.match(r"\d", body)
+        and not _LENGTHS.search(body)
+        and not found.string[found.end() :].strip(" .")
+    ):
         return f"; {body}"
     counts = _COUNTS_AS.match(body)
     if counts:

@@ -72,9 +72,12 @@ def say_label(row: PlanRow) -> str:
     """ "Round four, right side."; "" for a row without a label."""
     if not row.label:
         return ""
-    side = {"RS": "right side", "WS": "wrong side"}.get(row.side.upper(), row.side.lower())
+    side = _SIDES.get(row.side.lower(), row.side.lower())
     label = speak(row.label, row.reading)
     return sentence(f"{label}, {side}" if side and side not in label.lower() else label)
+
+
+_SIDES = {"rs": "right side", "ws": "wrong side", "right": "right side", "wrong": "wrong side"}
 
 
 def say_part(part: PlanPart) -> str:

@@ -64,7 +64,7 @@ KNITTING: dict[str, str] = {
     "k-wise": "knitwise", "p-wise": "purlwise", "tbl": "through the back loop",
     "tfl": "through the front loop", "pu": "pick up", "puk": "pick up and knit",
     "w&t": "wrap and turn", "w+t": "wrap and turn", "wrap & turn": "wrap and turn", "m": "marker",
-    "ds": "double stitch", "ssk": "slip, slip, knit", "ssp": "slip, slip, purl",
+    "ds": "double stitch", "ssk": "slip slip knit", "ssp": "slip slip purl",
     "psso": "pass the slipped stitch over", "p2sso": "pass two slipped stitches over",
     "p.s.s.o": "pass the slipped stitch over", "kfb": "knit front and back", "pfb": "purl front "
     "and back",
@@ -82,7 +82,7 @@ KNITTING: dict[str, str] = {
     "ktbl": "knit through the back loop", "ptbl": "purl through the back loop",
     "kfbf": "knit front, back and front", "rli": "right lifted increase", "lli": "left lifted "
     "increase",
-    "sssk": "slip, slip, slip, knit",
+    "sssk": "slip slip slip knit",
 }  # fmt: skip
 """Short forms of one craft only."""
 

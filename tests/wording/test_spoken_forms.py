@@ -108,7 +108,7 @@ def test_crochet(printed: str, spoken: str) -> None:
             "CO 80 sts, pm, join in the rnd",
             "cast on eighty stitches, place a marker, join in the round",
         ),
-        ("ssk, k to 1 st before m", "slip, slip, knit, knit to one stitch before the marker"),
+        ("ssk, k to 1 st before m", "slip slip knit, knit to one stitch before the marker"),
         ("sl1, k1, psso", "slip one, knit one, pass the slipped stitch over"),
         ("p2tog tbl", "purl two together through the back loop"),
         ("2/2 LC", "two over two left cross"),
