@@ -1,0 +1,122 @@
+"""State: everything a session knows; replaced whole, never changed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from enum import Enum
+
+from reader.commands.command import Ask, Command
+from reader.plan.pace import Pace
+from reader.plan.place import Place
+from reader.plan.step import Grain, Plan
+from reader.session.effects import Saying
+
+
+class Mode(Enum):
+    """What the session waits for."""
+
+    STEP = "waiting for the next word"
+    MORE = "waiting for one of the other words"
+    ROW_NUMBER = "waiting for a row number"
+    PART_NAME = "waiting for the name of a part"
+    HAVE_NUMBER = "waiting for the stitches you have"
+    RIP_NUMBER = "waiting for the row to rip back to"
+    CONFIRM = "waiting for yes or no"
+    COUNTING = "counting along"
+    GATHERING = "gathering materials"
+    PAUSED = "paused"
+    DEAF = "not listening"
+    FINISHED = "finished"
+
+
+class Words(Enum):
+    """How much is said of a step."""
+
+    FULL = "full"
+    SHORT = "short"
+    COUNT = "count only"
+
+
+@dataclass(frozen=True, slots=True)
+class Moved:
+    """A move in the journal."""
+
+    at_s: float
+    before: Place
+    after: Place
+    ask: Ask
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A named place; lifeline: stitches known good there."""
+
+    name: str
+    place: Place
+    lifeline: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """A note of the maker's: where, the file that holds the sound, the words where recognised."""
+
+    place: Place
+    name: str
+    words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Tastes:
+    """What the maker has chosen; kept with the progress."""
+
+    grain: Grain = Grain.PHRASE
+    words: Words = Words.FULL
+    rate: int = 170
+    volume: float = 1.0
+    rest_minutes: int = 30
+    pace_aloud: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class State:
+    """The whole session.
+
+    now_s: the latest time. said: the number of the text spoken last. talking: whether it is still being said.
+    moved_at_s: when the last move was made; undo holds for ten seconds. misses: unclear words in a row.
+    """
+
+    plan: Plan
+    place: Place
+    mode: Mode = Mode.STEP
+    tastes: Tastes = field(default_factory=Tastes)
+    now_s: float = 0.0
+    said: int = 0
+    talking: bool = False
+    last: tuple[Saying, ...] = ()
+    heard: str = ""
+    pending: Command | None = None
+    journal: tuple[Moved, ...] = ()
+    marks: tuple[Mark, ...] = ()
+    notes: tuple[Note, ...] = ()
+    misses: int = 0
+    hushed: bool = False
+    tally: int = 0
+    tally_by: int = 1
+    ticked: frozenset[int] = frozenset()
+    gather_at: int = 0
+    pace: Pace = field(default_factory=Pace)
+    step_since_s: float = 0.0
+    sat_since_s: float = 0.0
+    where_depth: int = 0
+    where_at_s: float = -99.0
+    lost: tuple[str, ...] = ()
+    cautioned: bool = False
+    rounds_announced: int = 0
+
+
+UNDO_S = 10.0
+"""Seconds in which a move is taken back by one word (our choice; a wrong move costs one word)."""
+JOURNAL = 60
+"""Moves kept in the journal."""
+MISSES = 3
+"""Unclear words in a row before the program explains the keys and goes quiet about it."""
