@@ -22,6 +22,12 @@ TOOL = re.compile(
     r"double[- ]pointed)\b",
     re.IGNORECASE,
 )
+DECREASE = re.compile(
+    r"\bdec|\d\s?tog|\btog(?:ether)?\b|\bssk|\bssp|\bskp|\bsk2p|\bs2kp|\bcdd|\bpsso|\bp\.s\.s\.o|"
+    r"\bnarrow|\bmiss\b|"
+    r"\bbind off|\bBO\b|\bcast off|\binv",
+    re.IGNORECASE,
+)
 GOES_ON = re.compile(r"\b(?:work even|continue|cont|repeat|rep|work straight)\b", re.IGNORECASE)
 SAME_TIME = re.compile(r"\bat (?:the )?same time\b", re.IGNORECASE)
 MEASURE = re.compile(
@@ -188,7 +194,8 @@ def _decreases(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
     """The first row that has fewer stitches than the one before it, named one row earlier."""
     for at, index in enumerate(worked):
         row = rows[index]
-        if at > 0 and row.count and row.count_before and row.count < row.count_before:
+        fewer = row.count and row.count_before and row.count < row.count_before
+        if at > 0 and fewer and DECREASE.search(row.written):
             text = f"The decreases begin {_coming(rows, worked, at, 1)}."
             return [(worked[at - 1], Notice("decreases", text, 1))]
     return []
@@ -234,7 +241,7 @@ def _tools(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
         words = TOOL.search(row.written)
         before = _before(worked, index)
         if words and before:
-            deed = words.group()
+            deed = words.group()[:1].lower() + words.group()[1:]
             text = (
                 f"Have the next tool ready: after this {_noun(rows[worked[before - 1]])}, {deed}."
             )

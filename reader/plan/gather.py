@@ -17,6 +17,9 @@ NEEDLE = re.compile(r"\bneedles?\b|\bdpns?\b|\bcirculars?\b", re.IGNORECASE)
 SEWING = re.compile(
     r"\b(?:tapestry|darning|yarn|sewing|embroidery|wool)\s+needles?\b", re.IGNORECASE
 )
+FILLING = re.compile(
+    r"\bfill(?:ing|er)?\b|\bfib(?:re|er)fill\b|\bstuffing\b|\bgravel\b|\bbatting\b", re.I
+)
 AMOUNT = re.compile(
     r"\d\s?(?:g|gr|grams?|oz|ounces?|yds?|yards?|m|metres?|meters?|balls?|skeins?)\b", re.I
 )
@@ -78,6 +81,8 @@ def _line(line: str, craft: str) -> list[GatherItem]:
 
 
 def _kind(text: str, craft: str) -> str:
+    if FILLING.search(text):
+        return "notion"
     if SEWING.search(text) and not AMOUNT.search(text):
         return "notion"
     if HOOK.search(text):

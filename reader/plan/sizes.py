@@ -28,9 +28,9 @@ def only_size(text: str, size: int, names: tuple[str, ...]) -> str:
 def _lists(names: tuple[str, ...]) -> re.Pattern[str]:
     more = len(names) - 1
     spelt = "|".join(re.escape(name) for name in names if name.strip())
-    value = rf"(?:{spelt}|{_VALUE})" if spelt else _VALUE
+    value = rf"(?:\b(?:{spelt})|{_VALUE})" if spelt else _VALUE
     rest = rf"\s*{value}{_UNIT}(?:\s*[,:;/]\s*{value}{_UNIT}){{{more - 1}}}\s*"
-    return re.compile(rf"(?<![\w.]){value}{_UNIT}\s*(?:\({rest}\)|\[{rest}\])", re.IGNORECASE)
+    return re.compile(rf"(?<![\d.]){value}{_UNIT}\s*(?:\({rest}\)|\[{rest}\])", re.IGNORECASE)
 
 
 def _chosen(found: str, size: int, count: int) -> str:

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from dataclasses import dataclass
 from itertools import groupby
 
 from reader.counts.worked import Move, MoveKind
@@ -27,8 +28,19 @@ _BARE = re.compile(
 _HAS_NUMBER = re.compile(
     r"\b(?:two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen|twenty|thirty|"
     r"forty|fifty|sixty|"
-    r"seventy|eighty|ninety|\w+ty-\w+|hundred)\b(?! (?:chain|loop|stitches?$)| together)"
+    r"seventy|eighty|ninety|\w+ty-\w+|hundred)\b(?! (?:chain|loop)| together)"
 )
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A stretch of a row in words; first: for a repeat the same with its times in front, else
+    "".
+    """
+
+    words: str
+    first: str = ""
+
 
 MoveWords = Callable[[Move], str]
 PlaceWords = Callable[[str], str]
@@ -118,11 +130,11 @@ def _untold(move: Move, said: str) -> int:
 
 def _fold(moves: tuple[Move, ...], depth: int, words: MoveWords, place: PlaceWords) -> str:
     """Words of moves whose first `depth` passes are told already."""
-    pieces: list[str] = []
+    pieces: list[Piece] = []
     for inside, stretch in groupby(moves, key=lambda m: _repeat_at(m, depth)):
         held = tuple(stretch)
         if inside is None:
-            pieces += _in_places(held, words, place)
+            pieces += [Piece(said) for said in _in_places(held, words, place)]
         else:
             pieces.append(_repeat(held, depth, words, place))
     return _listed(pieces)
@@ -141,7 +153,9 @@ def _in_places(held: tuple[Move, ...], words: MoveWords, place: PlaceWords) -> l
             continue
         where = place(into if _PREPOSITION.match(into) else f"in {into}")
         where = where[:1].lower() + where[1:]
-        pieces.append(f"{_listed(said)}{', all' if len(inside) > 1 else ''} {where}")
+        pieces.append(
+            f"{_listed([Piece(one) for one in said])}{', all' if len(inside) > 1 else ''} {where}"
+        )
     return pieces
 
 
@@ -158,14 +172,19 @@ def _repeat_at(move: Move, depth: int) -> tuple[int, int] | None:
     return (repeat.start, repeat.end)
 
 
-def _repeat(held: tuple[Move, ...], depth: int, words: MoveWords, place: PlaceWords) -> str:
-    """One repeat: its passes as "body; six times"."""
+def _repeat(held: tuple[Move, ...], depth: int, words: MoveWords, place: PlaceWords) -> Piece:
+    """One repeat: its passes as "body; six times", and the times in front for a repeat among
+    others.
+    """
     told = [
         _fold(tuple(one), depth + 1, words, place)
         for _, one in groupby(held, key=lambda m: m.passes[depth].number)
     ]
-    pieces = [_times(body, len(list(same))) for body, same in groupby(told)]
-    return "; then ".join(pieces)
+    runs = [(body, len(list(same))) for body, same in groupby(told)]
+    return Piece(
+        "; then ".join(_times(body, count) for body, count in runs),
+        "; then ".join(_times_first(body, count) for body, count in runs),
+    )
 
 
 def _times(body: str, count: int) -> str:
@@ -175,6 +194,10 @@ def _times(body: str, count: int) -> str:
         return f"{body}; all of that {times_words(count)}"
     pause = ";" if "," in body else ","
     return f"{body}{pause} {times_words(count)}"
+
+
+def _times_first(body: str, count: int) -> str:
+    return body if count == 1 else f"{times_words(count)}: {body}"
 
 
 def _runs(said: list[str]) -> list[str]:
@@ -188,18 +211,17 @@ def _runs(said: list[str]) -> list[str]:
     return found
 
 
-def _listed(pieces: list[str]) -> str:
-    """The pieces with commas between, semicolons beside a piece that holds a repeat."""
-    text = ""
-    for piece in (p for p in pieces if p):
+def _listed(pieces: list[Piece]) -> str:
+    """The pieces in order: commas between instructions, "then" before and after a repeat."""
+    text, repeat_before = "", False
+    for piece in (p for p in pieces if p.words):
         if not text:
-            text = piece
-            continue
-        if piece[0].isupper():
-            text = f"{text}. {piece}"
-            continue
-        heavy = (
-            ";" in piece or " times" in text.rpartition(";")[2] or text.endswith(("once", "twice"))
-        )
-        text = f"{text}{';' if heavy else ','} {piece}"
+            text = piece.words
+        elif piece.words[0].isupper():
+            text = f"{text}. {piece.words}"
+        elif piece.first or repeat_before:
+            text = f"{text}; then {piece.first or piece.words}"
+        else:
+            text = f"{text}, {piece.words}"
+        repeat_before = bool(piece.first)
     return text

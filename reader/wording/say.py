@@ -123,6 +123,8 @@ def say_count(row: PlanRow) -> str:
     """
     if row.count is None:
         return ""
+    if row.count == 0:
+        return "No stitches are left." if row.count_before else ""
     return sentence(f"you should have {counted(row.count, row.of, row.reading)}")
 
 

@@ -51,6 +51,10 @@ _COLOUR = re.compile(
     r"col\.?)\s+)?(?-i:([A-H]))(?![\w'&-])(?!\s+\d)",
     re.IGNORECASE,
 )
+_COLOUR_FIRST = re.compile(
+    r"(?:^|(?<=[,;] ))([A-H]) (?=(?:\d+ )?(?:sc|dc|hdc|tr|inc|dec|k\d|p\d|sc2tog|dc2tog)\b)"
+)
+"""A colour letter in front of its stitches, "A sc 3"."""
 _CROSSES = re.compile(r"(?<![\w/])\d/\d ?[lr](?:c|t|pc)\b", re.IGNORECASE)
 
 
@@ -58,6 +62,7 @@ def short_forms_in_words(text: str, reading: Reading) -> str:
     """The text with abbreviations, runs ("k2"), decreases and measures in words; other digits
     stay.
     """
+    text = _COLOUR_FIRST.sub(r"with colour \1 ", text)
     text = _REMAIN.sub(lambda m: f"{m['noun']} remain", text)
     text = _TOG.sub(lambda m: _together(m, reading), text)
     text = _CHAIN_SPACE.sub(

@@ -20,6 +20,7 @@ SML = ("S", "M", "L")
         ("sk 2 (–, 4)", 1, "sk 0"),
         ("(2 dc, ch 1) 3 times", 1, "(2 dc, ch 1) 3 times"),
         ("sc in next 12 (24)", 1, "sc in next 12 (24)"),
+        ("K8 (9, 10), k2tog", 2, "K10, k2tog"),
         ("no numbers", 2, "no numbers"),
     ],
 )

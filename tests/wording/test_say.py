@@ -27,7 +27,7 @@ from reader.wording.say import (
     say_written,
     spell,
 )
-from tests.plan.made import buoy_plan, move, pattern, repeated, round_of
+from tests.plan.made import INC, buoy_plan, move, pattern, repeated, round_of
 
 PLAN = buoy_plan()
 
@@ -71,6 +71,18 @@ def test_a_whole_row_folds_its_repeats() -> None:
         "Round four. Two single crochet, increase; six times. You should have twenty-four stitches."
     )
     assert say_row(row, Length.COUNT_ONLY) == "Round four. You should have twenty-four stitches."
+
+
+def test_a_repeat_among_others_has_its_times_in_front() -> None:
+    """2 sc, inc, (4 sc, inc) x 5, 2 sc: nobody has to guess what is worked five times."""
+    two = move("2 sc", 2, 2, times=2)
+    inside = repeated(5, move("4 sc", 4, 4, times=4), INC)
+    moves = (two, INC, *inside, two)
+    plan = make_plan(pattern(CountedPart("Net", 1, (round_of(1, 30, 36, moves, "x"),))), "x")
+    assert say_row(plan.parts[0].rows[0]) == (
+        "Round one. Two single crochet, increase; then five times: four single crochet, increase; "
+        "then two single crochet. You should have thirty-six stitches."
+    )
 
 
 def test_a_phrase_from_the_middle_of_a_repeat_says_what_is_left() -> None:
