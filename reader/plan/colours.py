@@ -14,7 +14,8 @@ NAMES = (
 CHANGE = re.compile(
     r"\b(?:change to|changing to|switch to|join(?:ing)?|attach|with|using|in|pick up)\s+"
     r"(?:(?:the|yarn|colou?r)\s+)*"
-    rf"(?P<name>(?-i:[A-H]|MC|CC\d?)(?![\w'-])|(?:(?:dark|light|pale|bright) )?(?:{NAMES})\b)",
+    rf"(?P<name>(?-i:[A-H]|MC|CC\d?)(?![\w'-])|(?:(?:dark|light|pale|bright|"
+    rf"(?-i:[A-Z][a-z]+\.?)) )?(?:{NAMES})\b)",
     re.IGNORECASE,
 )
 LEADING = 24
