@@ -73,8 +73,7 @@ class Ledger:
     def plain(self, row: WrittenRow, start: int, end: int) -> None:
         """A row of instructions, once for each number of its label."""
         printed, blank = printed_in(self.text[start:end], len(self.pattern.sizes))
-        padded = " " * 0 + blank
-        nodes = read_row(self.text[:start][-0:] + padded, 0, len(padded), self._shifted(start))
+        nodes = read_row(blank, 0, len(blank), self._shifted(start))
         mark = row.mark
         numbers: tuple[int | None, ...] = mark.numbers if mark and mark.numbers else (None,) * max(1, min(mark.times if mark else 1, 200))
         if mark is None and self.is_setup(nodes):

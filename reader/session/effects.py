@@ -1,40 +1,49 @@
-"""Effects: what should happen outside, as values; the loop performs them in order."""
+"""Effects: what a session asks to be done; values only, the loop does them."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from reader.session.saying import Saying
-from reader.session.view import View
+from reader.plan.place import Place
+
+
+@dataclass(frozen=True, slots=True)
+class Saying:
+    """What is to be said, before it is put into words (reader.wording.talk does that).
+
+    kind names the sentence; place, number, words and more carry what it speaks of.
+    """
+
+    kind: str
+    place: Place | None = None
+    number: int | None = None
+    words: str = ""
+    more: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class Say:
-    """Speak this, cutting off what is being said; its end comes back as SpeechOver(number)."""
+    """Say these, one after the other, as one text with this number."""
 
     number: int
-    saying: Saying
+    sayings: tuple[Saying, ...]
 
 
 @dataclass(frozen=True, slots=True)
 class Chime:
-    """Sound a chime: "heard", "not sure", "round complete", "trouble" or "waiting"."""
+    """Play a chime: "heard", "not sure", "round complete", "trouble", "waiting"."""
 
     name: str
 
 
 @dataclass(frozen=True, slots=True)
 class Show:
-    """Show this on the screen."""
-
-    view: View
+    """The state has changed; show it."""
 
 
 @dataclass(frozen=True, slots=True)
 class Save:
-    """Save this progress (plain values only) before any later effect is performed."""
-
-    progress: dict[str, object]
+    """Save progress, before anything that stands behind this."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,57 +52,23 @@ class StopTalking:
 
 
 @dataclass(frozen=True, slots=True)
-class SetTimer:
-    """Send TimerFired(name) after so many seconds; a timer of the same name starts anew."""
+class SetVoice:
+    """Words a minute and loudness from now on."""
 
-    name: str
-    seconds: float
-
-
-@dataclass(frozen=True, slots=True)
-class CancelTimer:
-    """Forget the timer of this name, if there is one."""
-
-    name: str
+    rate: int
+    volume: float
 
 
 @dataclass(frozen=True, slots=True)
-class SetRate:
-    """Speak at so many words a minute from now on."""
+class Listen:
+    """Listen, or stop listening."""
 
-    words_per_minute: int
-
-
-@dataclass(frozen=True, slots=True)
-class SetVolume:
-    """Speak at this share of full loudness, 0 to 1."""
-
-    share: float
-
-
-@dataclass(frozen=True, slots=True)
-class KeepSound:
-    """Keep what the maker says in the next seconds as a note of this name."""
-
-    name: str
-    seconds: float
+    on: bool
 
 
 @dataclass(frozen=True, slots=True)
 class Close:
-    """The session is over; everything is saved."""
+    """The session is over."""
 
 
-Effect = (
-    Say
-    | Chime
-    | Show
-    | Save
-    | StopTalking
-    | SetTimer
-    | CancelTimer
-    | SetRate
-    | SetVolume
-    | KeepSound
-    | Close
-)
+Effect = Say | Chime | Show | Save | StopTalking | SetVoice | Listen | Close

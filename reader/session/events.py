@@ -1,39 +1,32 @@
-"""Events: what happened outside, as values; each carries the time it happened."""
+"""Events: what happens to a session; time comes in with each as now_s, seconds never running back."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 
-from reader.listening.heard import Heard
+from reader.commands.command import Command
 
 
 @dataclass(frozen=True, slots=True)
-class WordsHeard:
-    """The recogniser decided. now_s: seconds of the loop's clock, as in every event."""
+class CommandGiven:
+    """The maker asked for something, by word, key or foot."""
 
-    heard: Heard
+    command: Command
     now_s: float
+    by_voice: bool = True
 
 
 @dataclass(frozen=True, slots=True)
-class WordsTyped:
-    """The maker typed words in place of saying them; they are certain."""
+class NotSure:
+    """Something was said that may have been for us."""
 
     words: str
     now_s: float
 
 
 @dataclass(frozen=True, slots=True)
-class KeyPressed:
-    """The maker pressed a key, by its name on the screen's side ("n", "space", "pagedown")."""
-
-    key: str
-    now_s: float
-
-
-@dataclass(frozen=True, slots=True)
-class SpeechOver:
-    """The text of this number is over; complete: it was heard to its end."""
+class TalkEnded:
+    """A spoken text is over; complete: to its end."""
 
     number: int
     complete: bool
@@ -41,16 +34,15 @@ class SpeechOver:
 
 
 @dataclass(frozen=True, slots=True)
-class TimerFired:
-    """A timer that was set has run out."""
+class Ticked:
+    """Time went by."""
 
-    name: str
     now_s: float
 
 
 @dataclass(frozen=True, slots=True)
-class DeviceGone:
-    """A device went away; sentence: what the maker can do about it."""
+class DeviceWent:
+    """A device is gone; the sentence says what to do."""
 
     device: str
     sentence: str
@@ -58,28 +50,11 @@ class DeviceGone:
 
 
 @dataclass(frozen=True, slots=True)
-class DeviceThere:
-    """A device works again."""
+class DeviceCame:
+    """A device is back."""
 
     device: str
     now_s: float
 
 
-@dataclass(frozen=True, slots=True)
-class Trouble:
-    """Something else went wrong that the maker should know, in one sentence (saving failed)."""
-
-    sentence: str
-    now_s: float
-
-
-Event = (
-    WordsHeard
-    | WordsTyped
-    | KeyPressed
-    | SpeechOver
-    | TimerFired
-    | DeviceGone
-    | DeviceThere
-    | Trouble
-)
+Event = CommandGiven | NotSure | TalkEnded | Ticked | DeviceWent | DeviceCame

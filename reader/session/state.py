@@ -23,7 +23,6 @@ class Mode(Enum):
     RIP_NUMBER = "waiting for the row to rip back to"
     CONFIRM = "waiting for yes or no"
     COUNTING = "counting along"
-    GATHERING = "gathering materials"
     PAUSED = "paused"
     DEAF = "not listening"
     FINISHED = "finished"
@@ -58,7 +57,7 @@ class Mark:
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """A note of the maker's: where, the file that holds the sound, the words where recognised."""
+    """A note of the maker's: where, and its words."""
 
     place: Place
     name: str
@@ -69,20 +68,19 @@ class Note:
 class Tastes:
     """What the maker has chosen; kept with the progress."""
 
-    grain: Grain = Grain.PHRASE
+    grain: Grain = Grain.GROUP
     words: Words = Words.FULL
     rate: int = 170
     volume: float = 1.0
     rest_minutes: int = 30
-    pace_aloud: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class State:
     """The whole session.
 
-    now_s: the latest time. said: the number of the text spoken last. talking: whether it is still being said.
-    moved_at_s: when the last move was made; undo holds for ten seconds. misses: unclear words in a row.
+    now_s: the latest time. said: the number of the text spoken last. talking: whether it is still
+    being said. misses: unclear words in a row.
     """
 
     plan: Plan
@@ -99,11 +97,8 @@ class State:
     marks: tuple[Mark, ...] = ()
     notes: tuple[Note, ...] = ()
     misses: int = 0
-    hushed: bool = False
     tally: int = 0
     tally_by: int = 1
-    ticked: frozenset[int] = frozenset()
-    gather_at: int = 0
     pace: Pace = field(default_factory=Pace)
     step_since_s: float = 0.0
     sat_since_s: float = 0.0

@@ -1,42 +1,33 @@
-"""View: what a screen needs to know of the session at one moment; wording makes the lines of it."""
+"""View: what of a state a screen needs beside the step: what is waited for, what can be done now."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from enum import Enum
 
-from reader.plan.step import PlanPart, PlanRow, Step
-from reader.session.saying import Saying
-
-
-class Mode(Enum):
-    """What the conversation is doing."""
-
-    READING = "reading"
-    CONFIRMING = "confirming"
-    CHOOSING = "choosing"
-    COUNTING = "counting"
-    GATHERING = "gathering"
-    PAUSED = "paused"
-    MUTED = "not listening"
-    FINISHED = "finished"
+from reader.commands.command import Ask
+from reader.commands.phrases import BY_ASK
+from reader.session.state import Mode, State
 
 
 @dataclass(frozen=True, slots=True)
 class View:
-    """part, row, step: where the maker is, None in a plan without rows. heard: the last words.
-
-    question: what waits for an answer. answer: what was said last where that is not the step.
-    ready: (key, what it does), most wanted first. tally: stitches counted aloud in this row.
-    """
+    """The state for a screen. ready: (key, what it does), most wanted first."""
 
     title: str
     mode: Mode
-    part: PlanPart | None = None
-    row: PlanRow | None = None
-    step: Step | None = None
-    heard: str = ""
-    question: Saying | None = None
-    answer: Saying | None = None
-    ready: tuple[tuple[str, str], ...] = ()
-    tally: int | None = None
+    heard: str
+    ready: tuple[tuple[str, str], ...]
+
+
+FIRST = (Ask.NEXT, Ask.AGAIN, Ask.BACK, Ask.WHERE, Ask.HOW_MANY, Ask.WHAT_CAN_I_SAY)
+
+
+def view_of(state: State) -> View:
+    """The view of a state."""
+    asks: tuple[Ask, ...] = FIRST
+    if state.mode is Mode.CONFIRM:
+        asks = (Ask.YES, Ask.NO)
+    elif state.mode in (Mode.PAUSED, Mode.DEAF):
+        asks = (Ask.CARRY_ON,)
+    ready = tuple((BY_ASK[ask].key, BY_ASK[ask].does) for ask in asks)
+    return View(state.plan.title, state.mode, state.heard, (*ready, ("f1", "help")))

@@ -1,0 +1,1 @@
+"""How the English listening model is made: data, training, export, figures."""

@@ -1,0 +1,65 @@
+"""MFCC features exactly as the recogniser computes them, in PyTorch, for whole batches on any device.
+
+Source of the figures: Kaldi's feature-mfcc (25 ms povey window, 10 ms shift, pre-emphasis 0.97, 40 mel bins from 20 to
+7600 Hz, 40 cepstra, lifter 22, no energy, edges snipped); checked against the package kaldi-native-fbank in
+tests of the recipe (`python -m models.recipe.check_features`).
+"""
+
+from __future__ import annotations
+
+import math
+
+import torch
+
+RATE_HZ = 16_000
+WINDOW, SHIFT, FFT, BINS = 400, 160, 512, 40
+LOW_HZ, HIGH_HZ = 20.0, 7600.0
+
+
+def _mel(hz: float) -> float:
+    return 1127.0 * math.log(1.0 + hz / 700.0)
+
+
+def _mel_banks() -> torch.Tensor:
+    low, high = _mel(LOW_HZ), _mel(HIGH_HZ)
+    step = (high - low) / (BINS + 1)
+    banks = torch.zeros(BINS, FFT // 2 + 1)
+    for one in range(BINS):
+        left, centre, right = low + one * step, low + (one + 1) * step, low + (one + 2) * step
+        for k in range(FFT // 2):
+            mel = _mel(RATE_HZ / FFT * k)
+            if left < mel < right:
+                rise, fall = (mel - left) / (centre - left), (right - mel) / (right - centre)
+                banks[one, k] = rise if mel <= centre else fall
+    return banks
+
+
+class Mfcc(torch.nn.Module):
+    """float samples [batch, n] on the int16 scale -> [batch, frames, 40]; frames = 1 + (n - 400) // 160."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        n = torch.arange(WINDOW, dtype=torch.float64)
+        window = (0.5 - 0.5 * torch.cos(2 * math.pi * n / (WINDOW - 1))) ** 0.85
+        self.register_buffer("window", window.float())
+        self.register_buffer("banks", _mel_banks())
+        k = torch.arange(BINS, dtype=torch.float64)
+        dct = torch.cos(math.pi / BINS * (k[None] + 0.5) * k[:, None]) * math.sqrt(2.0 / BINS)
+        dct[0] *= math.sqrt(0.5)
+        lifter = 1.0 + 11.0 * torch.sin(math.pi * k / 22.0)
+        self.register_buffer("dct", (dct * lifter[:, None]).float())
+
+    def forward(self, samples: torch.Tensor, dither: float = 1.0, shift: int = SHIFT) -> torch.Tensor:
+        """Features; dither is added noise of that standard deviation, in samples of the int16 scale.
+
+        A shift other than 160 samples changes how fast the speech seems, and nothing else.
+        """
+        frames = samples.unfold(-1, WINDOW, shift)
+        if dither:
+            frames = frames + dither * torch.randn_like(frames)
+        frames = frames - frames.mean(-1, keepdim=True)
+        before = torch.cat([frames[..., :1], frames[..., :-1]], -1)
+        frames = (frames - 0.97 * before) * self.window
+        power = torch.fft.rfft(frames, FFT).abs() ** 2
+        energies = torch.clamp(power @ self.banks.T, min=1.1920928955078125e-07).log()
+        return energies @ self.dct.T

@@ -1,0 +1,204 @@
+"""Trains the network with CTC on packed speech; one GPU for minutes or a CPU for hours.
+
+usage: python -m models.recipe.train PACKED_DIR OUT_DIR --trunk final.mdl [--seconds 560] [--resume state.pt]
+
+PACKED_DIR holds ogg files and index.json.xz (see the card). Prints loss and the phone error on voices that are never
+trained on; leaves `state.pt` (averaged weights) in OUT_DIR.
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import lzma
+import math
+import time
+from concurrent.futures import ProcessPoolExecutor
+from pathlib import Path
+
+import numpy as np
+import torch
+
+from models.recipe import augment
+from models.recipe.features import Mfcc
+from models.recipe.network import Network, start_from_trunk
+
+RATE_HZ = 16_000
+WEIGHT = {"cmd": 2.0, "num": 1.6, "trade": 1.2, "word": 1.0, "sent": 1.0, "run": 0.8, "human": 2.0, "pseudo": 4.0}
+"""How often a kind of utterance is drawn, against a single word of the broad vocabulary."""
+VOICE = {"flite": 0.6, "espea": 0.35, "piper": 1.0}
+"""Voices of synthesis are drawn less the less they resemble a person; everything else 1.5."""
+
+EMPTY = 0.05
+"""Share of stretches in which nobody speaks."""
+LONG = 10 * RATE_HZ
+"""From this length on, people's sentences are drawn far more often: they fit nowhere else."""
+
+
+def decode(path: Path) -> np.ndarray:
+    """int16 samples of one packed file."""
+    import soundfile
+
+    return soundfile.read(path, dtype="int16")[0]
+
+
+class Speech:
+    """All utterances on the device: samples, starts, lengths, phones, chance to be drawn."""
+
+    def __init__(self, folder: Path, device: torch.device) -> None:
+        shards = json.load(lzma.open(folder / "index.json.xz", "rt"))
+        names = list(shards)
+        with ProcessPoolExecutor() as pool:
+            sounds = list(pool.map(decode, [folder / f"{name}.ogg" for name in [*names, "noise"]]))
+        self.noise = torch.tensor(sounds.pop().astype(np.float32) / 32768, device=device)
+        base, rows, held = 0, [], []
+        for name, sound in zip(names, sounds, strict=True):
+            for kind, text, voice, at, n, phones in shards[name]:
+                row = (kind, text, voice, base + at, min(n, len(sound) - at), phones)
+                (held if kind.startswith("hold") else rows).append(row)
+            base += len(sound)
+        self.samples = torch.tensor(np.concatenate(sounds), device=device)
+        self.rows, self.held, self.device = rows, held, device
+        chance = [WEIGHT[r[0]] * VOICE.get(str(r[2])[:5], 1.5) for r in rows]
+        self.chance = np.array(chance) / np.sum(chance)
+        self.length = np.array([r[4] for r in rows])
+        self.long = np.array([r[0] == "pseudo" for r in rows]) / sum(r[0] == "pseudo" for r in rows)
+
+    def gather(self, rows: list, n: int, at: np.ndarray) -> torch.Tensor:
+        """[batch, n] float samples with each utterance at its offset; silence elsewhere."""
+        start = torch.tensor([r[3] for r in rows], device=self.device)[:, None]
+        length = torch.tensor([r[4] for r in rows], device=self.device)[:, None]
+        where = torch.arange(n, device=self.device)[None] - torch.tensor(at, device=self.device)[:, None]
+        inside = (where >= 0) & (where < length)
+        return torch.where(inside, self.samples[(start + where).clamp(0, len(self.samples) - 1)].float() / 32768, 0.0)
+
+
+def draw(speech: Speech, batch: int, n: int, slots: int, chance: np.random.Generator):
+    """A batch of clean sound with its phones: up to `slots` utterances in a row with pauses between."""
+    used = np.zeros(batch, dtype=np.int64) + chance.integers(800, 9600, batch)
+    sound = torch.zeros(batch, n, device=speech.device)
+    phones: list[list[int]] = [[] for _ in range(batch)]
+    spoken = chance.random(batch) > EMPTY
+    odds = speech.chance * (speech.length < n - 5_000)
+    if n >= LONG:
+        odds = 0.6 * odds / odds.sum() + 0.4 * speech.long * (speech.length < n - 5_000)
+    for _ in range(slots):
+        pick = chance.choice(len(speech.rows), batch, p=odds / odds.sum())
+        rows = [speech.rows[i] for i in pick]
+        fits = spoken & (used + speech.length[pick] + 1600 < n)
+        loud = torch.tensor(fits * chance.uniform(0.5, 1.0, batch), device=speech.device).float()[:, None]
+        sound += loud * speech.gather(rows, n, used)
+        for i, row in enumerate(rows):
+            if fits[i]:
+                phones[i] += row[5]
+        used = np.where(fits, used + speech.length[pick] + chance.integers(1600, 9600, batch), used)
+    return sound, phones
+
+
+def spoil(sound: torch.Tensor, speech: Speech, bank: torch.Tensor, songs: torch.Tensor) -> torch.Tensor:
+    """The batch as a living room gives it, int16 scale."""
+    batch, n = sound.shape
+    x = augment.add_room(sound, bank)
+    other = augment.add_room(sound.roll(1, 0), bank, 0.8)
+    voiced = (sound.abs().amax(-1, keepdim=True) > 1e-3).float()
+    x = augment.add_sound(x, other * voiced, 6, 28, 0.22)
+    x = augment.add_sound(x, augment.cut(speech.noise, batch, n), 0, 30, 0.35)
+    x = augment.add_sound(x, augment.cut(songs, batch, n), 2, 30, 0.25)
+    x = augment.add_sound(x, augment.hiss(batch, n, x.device), 8, 50, 0.6)
+    return augment.set_level(augment.colour(x))
+
+
+@torch.no_grad()
+def phone_error(network: Network, mfcc: Mfcc, speech: Speech) -> float:
+    """Share of wrong phones in a greedy reading of voices held out of training."""
+    network.eval()
+    wrong = total = 0
+    for at in range(0, min(len(speech.held), 1000), 250):
+        rows = speech.held[at : at + 250]
+        n = max(r[4] for r in rows) + 12_000
+        sound = speech.gather(rows, n, np.full(len(rows), 4000))
+        best = network(mfcc(sound * 20_000)).argmax(-1).cpu().numpy()
+        for read, row in zip(best, rows, strict=True):
+            said = [int(p) for k, p in enumerate(read) if p and (k == 0 or read[k - 1] != p)]
+            wrong += distance(said, row[5])
+            total += len(row[5])
+    network.train()
+    return wrong / max(total, 1)
+
+
+def distance(a: list[int], b: list[int]) -> int:
+    """Edit distance of two phone strings."""
+    row = list(range(len(b) + 1))
+    for i, x in enumerate(a, 1):
+        before, row[0] = row[0], i
+        for j, y in enumerate(b, 1):
+            before, row[j] = row[j], min(row[j] + 1, row[j - 1] + 1, before + (x != y))
+    return row[-1]
+
+
+def main() -> None:
+    """Trains for the given seconds and writes the averaged weights."""
+    ask = argparse.ArgumentParser()
+    ask.add_argument("packed", type=Path)
+    ask.add_argument("out", type=Path)
+    ask.add_argument("--trunk", type=Path)
+    ask.add_argument("--resume", type=Path)
+    ask.add_argument("--seconds", type=float, default=560)
+    ask.add_argument("--batch", type=int, default=384)
+    ask.add_argument("--peak", type=float, default=1.2e-3)
+    want = ask.parse_args()
+    began = time.time()
+    device = torch.device("cuda" if torch.cuda.is_available() else "cpu")
+    torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = True
+    torch.manual_seed(1)
+    chance = np.random.default_rng(int(began))
+    speech = Speech(want.packed, device)
+    print(f"{len(speech.rows)} utterances, {len(speech.samples) / RATE_HZ / 3600:.2f} h, {time.time() - began:.0f} s", flush=True)
+    network = Network().to(device)
+    if want.trunk:
+        start_from_trunk(network, want.trunk)
+    if want.resume:
+        network.load_state_dict({k: v.float() if v.is_floating_point() else v for k, v in torch.load(want.resume, map_location=device).items()})
+    mean = torch.optim.swa_utils.AveragedModel(network, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(0.998), use_buffers=True)
+    mfcc = Mfcc().to(device)
+    head = [p for k, p in network.named_parameters() if k.startswith("head")]
+    rest = [p for k, p in network.named_parameters() if not k.startswith("head")]
+    groups = [{"params": head, "share": 1.0}, {"params": rest, "share": 0.5}]
+    adam = torch.optim.AdamW(groups, lr=want.peak, weight_decay=1e-3)
+    bank, songs = augment.rooms(500, device), augment.music(120, device)
+    step, spent, losses = 0, time.time(), []
+    limit = want.seconds - (time.time() - began)
+    while (done := (time.time() - spent) / limit) < 1:
+        rate = want.peak * min(1.0, (step + 1) / 200) * (0.5 * (1 + math.cos(math.pi * done)) * 0.98 + 0.02)
+        for group in adam.param_groups:
+            group["lr"] = rate * group["share"]
+        seconds, slots = ((2, 1), (2, 1), (3, 2), (4, 2), (6, 3), (12, 4))[step % 6]
+        batch = max(8, want.batch * 2 // seconds)
+        sound, phones = draw(speech, batch, seconds * RATE_HZ, slots, chance)
+        higher = float(chance.uniform(0.82, 1.28))
+        sound = augment.speed(sound, higher)
+        shift = int(160 / higher * chance.uniform(0.8, 1.3))
+        features = mfcc(spoil(sound, speech, bank, songs), shift=shift)
+        with torch.autocast(device.type, torch.bfloat16, enabled=device.type == "cuda"):
+            scores = network(features).float()
+        targets = torch.tensor([p for one in phones for p in one], device=device)
+        sizes = torch.tensor([len(one) for one in phones])
+        frames = torch.full((batch,), scores.shape[1])
+        loss = torch.nn.functional.ctc_loss(scores.transpose(0, 1), targets, frames, sizes, zero_infinity=True, reduction="mean")
+        adam.zero_grad()
+        loss.backward()
+        torch.nn.utils.clip_grad_norm_(network.parameters(), 5.0)
+        adam.step()
+        mean.update_parameters(network)
+        losses.append(loss.item())
+        step += 1
+        if step % 500 == 0 or step == 5:
+            error = phone_error(mean.module, mfcc, speech)
+            print(f"step {step} at {time.time() - began:.0f} s: loss {np.mean(losses[-200:]):.3f}, held-out phone error {100 * error:.1f} %", flush=True)
+    error = phone_error(mean.module, mfcc, speech)
+    print(f"end: {step} steps, held-out phone error {100 * error:.1f} %", flush=True)
+    torch.save({k: v.cpu() for k, v in mean.module.state_dict().items()}, want.out / "state.pt")
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,213 @@
+"""Loop: the only place where events, transitions and effects meet; one thread, one queue."""
+
+from __future__ import annotations
+
+import queue
+from collections.abc import Callable
+from dataclasses import replace
+
+from reader.commands.phrases import ask_of_key
+from reader.commands.command import Command
+from reader.commands.understand import NotForUs, Unsure, command_of, understand
+from reader.devices.ports import (
+    ChimePlayer,
+    Clock,
+    DeviceBack,
+    DeviceLost,
+    Ear,
+    Shelf,
+    SpeechEnded,
+    SpeechStarted,
+    Voice,
+)
+from reader.listening.heard import Heard
+from reader.plan import find
+from reader.screens.port import ScreenPort
+from reader.session import effects as do
+from reader.session import events as happened
+from reader.session.listening import phrases_for
+from reader.session.progress import to_plain
+from reader.session.state import Mode, State
+from reader.session.transitions import respond
+from reader.session.view import view_of
+from reader.wording.figures import in_figures
+from reader.wording.show_step import shown_step
+from reader.wording.shown import Ear as EarShown
+from reader.wording.talk import talk
+
+EARS = {Mode.PAUSED: EarShown.PAUSED, Mode.DEAF: EarShown.MUTED, Mode.FINISHED: EarShown.FINISHED}
+
+
+class KeyPressed:
+    """A key, by its name."""
+
+    def __init__(self, name: str) -> None:
+        self.name = name
+
+
+class Typed:
+    """Words typed instead of spoken."""
+
+    def __init__(self, words: str) -> None:
+        self.words = words
+
+
+class Loop:
+    """Performs a session: takes events from the queue, responds, does what is asked in order."""
+
+    def __init__(
+        self,
+        voice: Voice | None,
+        chimes: ChimePlayer | None,
+        ear: Ear | None,
+        screen: ScreenPort | None,
+        shelf: Shelf | None,
+        clock: Clock,
+        log: Callable[[str], None] = lambda line: None,
+    ) -> None:
+        self.voice, self.chimes, self.ear = voice, chimes, ear
+        self.screen, self.shelf, self.clock, self.log = screen, shelf, clock, log
+        self.events: queue.Queue[object] = queue.Queue()
+        self.state: State | None = None
+        self.answer = ""
+        self.unsaved = ""
+        self.closing = False
+
+    def push(self, event: object) -> None:
+        """Takes an event from any thread."""
+        self.events.put(event)
+
+    def start(self, state: State, effects: tuple[do.Effect, ...]) -> None:
+        """The first state and its effects."""
+        self.state = state
+        self.perform(effects)
+
+    def run(self) -> None:
+        """Until the session has closed."""
+        while not self.closing:
+            self.one(self.events.get())
+
+    def one(self, event: object) -> None:
+        """One event through to its effects."""
+        if self.state is None:
+            return
+        now = self.clock.now_s()
+        for told in self.translated(event, now):
+            self.state, effects = respond(self.state, told)
+            self.perform(effects)
+
+    def translated(self, event: object, now: float) -> list[happened.Event]:
+        """What an event of a device means to the session."""
+        assert self.state is not None
+        if isinstance(event, Heard):
+            return self.heard(event, now)
+        if isinstance(event, KeyPressed):
+            return self.key(event.name, now)
+        if isinstance(event, Typed):
+            command = command_of(" ".join(event.words.lower().split()))
+            return [happened.CommandGiven(command, now, False)]
+        if isinstance(event, SpeechEnded):
+            if self.ear:
+                self.ear.mask("")
+            return [happened.TalkEnded(event.number, event.complete, now)]
+        if isinstance(event, SpeechStarted):
+            if self.voice:
+                self.voice.soften(True)
+            return []
+        if isinstance(event, DeviceLost):
+            return [happened.DeviceWent(event.device, event.sentence, now)]
+        if isinstance(event, DeviceBack):
+            return [happened.DeviceCame(event.device, now)]
+        return []
+
+    def heard(self, heard: Heard, now: float) -> list[happened.Event]:
+        """An utterance, under the phrases that are expected."""
+        assert self.state is not None
+        if self.voice:
+            self.voice.soften(False)
+        understood = understand(heard, phrases_for(self.state))
+        self.log(f"heard: {heard.text!r} certain={heard.certain} {heard.doubt}")
+        if isinstance(understood, NotForUs):
+            return []
+        if self.screen:
+            sure = isinstance(understood, Command)
+            self.screen.heard_line(heard.text if sure else f"not sure: {heard.text}")
+        if isinstance(understood, Unsure):
+            return [happened.NotSure(understood.words, now)]
+        return [happened.CommandGiven(understood, now)]
+
+    def key(self, name: str, now: float) -> list[happened.Event]:
+        """A key; digits are numbers while a number is asked for."""
+        if name in ("ctrl+c", "ctrl+d"):
+            self.save()
+            self.close()
+            return []
+        ask = ask_of_key(name)
+        return [happened.CommandGiven(Command(ask), now, False)] if ask else []
+
+    def perform(self, effects: tuple[do.Effect, ...]) -> None:
+        """Does what is asked, in order; a device that is not there is passed over."""
+        for effect in effects:
+            if isinstance(effect, do.Save):
+                self.save()
+            elif isinstance(effect, do.Say):
+                self.say(effect)
+            elif isinstance(effect, do.Chime) and self.chimes:
+                self.chimes.chime(effect.name)
+            elif isinstance(effect, do.StopTalking) and self.voice:
+                self.voice.stop()
+            elif isinstance(effect, do.SetVoice) and self.voice:
+                self.voice.set_rate(effect.rate)
+                self.voice.set_volume(effect.volume)
+            elif isinstance(effect, do.Close):
+                self.closing = True
+        if self.ear and self.state:
+            self.ear.listen_for(phrases_for(self.state))
+        self.show()
+        if self.closing:
+            self.close()
+
+    def say(self, effect: do.Say) -> None:
+        """Speaks, and shows what is spoken."""
+        assert self.state is not None
+        words = talk(effect.sayings, self.state)
+        self.answer = words
+        self.log(f"says: {words}")
+        if self.screen:
+            self.screen.say_line(in_figures(words))
+        if self.voice and words:
+            if self.ear:
+                self.ear.mask(words)
+            self.voice.say(words, effect.number)
+        else:
+            self.push(SpeechEnded(effect.number, True))
+
+    def save(self) -> None:
+        """Keeps progress; where that fails the session goes on and says so once."""
+        if self.shelf is None or self.state is None:
+            return
+        try:
+            kept = to_plain(self.state, self.clock.today())
+            self.shelf.save(self.state.plan.fingerprint, kept)
+        except Exception as trouble:  # whatever keeps it from being kept, the maker goes on
+            if not self.unsaved:
+                self.unsaved = str(trouble)
+                self.push(DeviceLost("memory", self.unsaved))
+
+    def show(self) -> None:
+        """Shows the present state."""
+        if self.screen is None or self.state is None:
+            return
+        state, view = self.state, view_of(self.state)
+        step = find.step_at(state.plan, state.place, state.tastes.grain)
+        part, row = find.part_at(state.plan, state.place), find.row_at(state.plan, state.place)
+        shown = shown_step(view.title, part, row, step)
+        question = self.answer if state.mode is Mode.CONFIRM else ""
+        ear = EARS.get(state.mode, EarShown.LISTENING)
+        self.screen.show(replace(shown, ear=ear, heard=view.heard, question=question, ready=view.ready))
+
+    def close(self) -> None:
+        """Ends the screen's wait."""
+        self.closing = True
+        if self.screen:
+            self.screen.close()

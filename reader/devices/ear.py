@@ -1,0 +1,69 @@
+"""Ear: clean frames in, what was heard out; a thread of its own, so that nothing waits for it."""
+
+from __future__ import annotations
+
+import contextlib
+import queue
+import threading
+
+from reader.devices.ports import DeviceLost, Push, Recogniser, Samples
+from reader.listening.heard import Heard
+
+WAITING = 400
+"""Frames that may wait: 8 s; beyond that the oldest sound is not worth hearing."""
+
+
+class ThreadedEar:
+    """Keeps the Ear port over a recogniser; `take` is the consumer of the hearing's frames."""
+
+    def __init__(self, recogniser: Recogniser, push: Push) -> None:
+        self._recogniser, self._push = recogniser, push
+        self._asked: queue.Queue[tuple[str, object]] = queue.Queue(WAITING)
+        self._masked = ""
+        self._muted = False
+        self._thread = threading.Thread(target=self._work, daemon=True, name="ear")
+        self._thread.start()
+
+    def take(self, frame: Samples, first_sample: int, at_s: float) -> None:
+        """Takes one frame of sound; drops it when too many wait."""
+        with contextlib.suppress(queue.Full):
+            self._asked.put_nowait(("sound", frame))
+
+    def listen_for(self, phrases: tuple[str, ...]) -> None:
+        """From the sound to come on, these phrases."""
+        self._asked.put(("phrases", phrases))
+
+    def mask(self, words: str) -> None:
+        """Phrases that stand in these words are being said by the program itself."""
+        self._masked = f" {words.lower()} "
+
+    def mute(self, on: bool) -> None:
+        """Hears nothing while on."""
+        self._muted = on
+
+    def close(self) -> None:
+        """Ends the thread."""
+        with contextlib.suppress(queue.Full):
+            self._asked.put(("end", None), timeout=1.0)
+        self._thread.join(2.0)
+
+    def _work(self) -> None:
+        while True:
+            kind, what = self._asked.get()
+            if kind == "end":
+                return
+            try:
+                if kind == "phrases":
+                    self._recogniser.listen_for(what)  # type: ignore[arg-type]
+                elif not self._muted:
+                    self._heard(what)  # type: ignore[arg-type]
+            except Exception as error:  # the keys must go on working whatever the recogniser does
+                sentence = f"Listening has stopped ({error}); the keys go on working."
+                self._push(DeviceLost("recogniser", sentence))
+                return
+
+    def _heard(self, frame: Samples) -> None:
+        for one in self._recogniser.feed(frame):
+            if isinstance(one, Heard) and self._masked and f" {one.text} " in self._masked:
+                continue
+            self._push(one)

@@ -1,0 +1,137 @@
+"""Recogniser: 16 kHz sound in, utterances out, under the phrases that make sense now; over vosk."""
+
+from __future__ import annotations
+
+import json
+import time
+
+import numpy as np
+
+from reader.devices.model_place import known_words, load_model
+from reader.devices.ports import RATE_HZ, Samples, SpeechStarted
+from reader.listening.decide import settled
+from reader.listening.heard import Heard, HeardWord
+from reader.listening.voice_activity import BLOCK, Level
+
+FILLER, GREEDY = "[unk3]", "[unk]"
+"""The filler of the first look, and the one that catches more, of the second."""
+STEADY_BLOCKS = 3
+"""Blocks of 0.1 s for which a whole phrase must stand, in quiet, to be taken before the silence rule."""
+LONGEST_BLOCKS = 50
+"""Speech longer than 5 s is no command: the look ends and begins anew."""
+KEPT_S = 6
+"""Seconds kept for a second look."""
+
+
+class VoskRecogniser:
+    """Keeps the Recogniser port. unknown: words of the phrases that the model cannot hear."""
+
+    def __init__(self, model: str = "") -> None:
+        self._chosen = model
+        self._model = load_model(model)
+        self._phrases: tuple[str, ...] = ()
+        self._ear: object | None = None
+        self._at = 0
+        self._started_at = 0
+        self._waiting = np.zeros(0, np.int16)
+        self._kept = np.zeros(0, np.int16)
+        self._level = Level()
+        self._steady, self._blocks, self._text, self._told = 0, 0, "", False
+        self._compute_s = 0.0
+        self.unknown: tuple[str, ...] = ()
+
+    def listen_for(self, phrases: tuple[str, ...]) -> None:
+        """From now on these phrases can be heard; () is none."""
+        if phrases == self._phrases:
+            return
+        self._phrases = phrases
+        self._anew()
+
+    def _anew(self) -> None:
+        known = known_words(self._chosen)
+        self.unknown = tuple(w for p in self._phrases for w in p.split() if w not in known)
+        usable = [p for p in self._phrases if all(w in known for w in p.split())]
+        self._ear = self._new_ear(usable, FILLER) if usable else None
+        self._started_at, self._kept = self._at, np.zeros(0, np.int16)
+        self._steady, self._blocks, self._text, self._told = 0, 0, "", False
+
+    def _new_ear(self, phrases: list[str], filler: str) -> object:
+        from vosk import KaldiRecognizer
+
+        ear = KaldiRecognizer(self._model, RATE_HZ, json.dumps([*phrases, filler]))
+        ear.SetWords(True)
+        return ear
+
+    def feed(self, samples: Samples) -> tuple[Heard | SpeechStarted, ...]:
+        """What was decided with this sound."""
+        self._waiting = np.concatenate([self._waiting, samples.astype(np.int16)])
+        out: list[Heard | SpeechStarted] = []
+        while len(self._waiting) >= BLOCK:
+            block, self._waiting = self._waiting[:BLOCK], self._waiting[BLOCK:]
+            out += self._block(block)
+        return tuple(out)
+
+    def _block(self, block: Samples) -> list[Heard | SpeechStarted]:
+        self._at += len(block)
+        loud = self._level.above(block)
+        if self._ear is None:
+            return []
+        out: list[Heard | SpeechStarted] = []
+        began = time.perf_counter()
+        self._kept = np.concatenate([self._kept, block])[-KEPT_S * RATE_HZ :]
+        ended = self._ear.AcceptWaveform(block.tobytes())
+        text = "" if ended else str(json.loads(self._ear.PartialResult()).get("partial", ""))
+        self._compute_s += time.perf_counter() - began
+        if ended:
+            return self._decide(json.loads(self._ear.Result()))
+        if text and not self._told:
+            self._told = True
+            out.append(SpeechStarted(self._at / RATE_HZ))
+        self._blocks = self._blocks + 1 if text else 0
+        same = text == self._text and text in self._phrases and not self._longer(text)
+        self._steady = self._steady + 1 if same and not loud else 0
+        self._text = text
+        if self._steady >= STEADY_BLOCKS or self._blocks > LONGEST_BLOCKS:
+            out += self._decide(json.loads(self._ear.FinalResult()))
+        return out
+
+    def _longer(self, text: str) -> bool:
+        return any(one.startswith(text + " ") for one in self._phrases)
+
+    def flush(self) -> tuple[Heard | SpeechStarted, ...]:
+        """What the sound so far comes to; nothing more will follow."""
+        if len(self._waiting):
+            rest = np.zeros(BLOCK, np.int16)
+            rest[: len(self._waiting)] = self._waiting
+            self._waiting = np.zeros(0, np.int16)
+            first = self._block(rest)
+            if any(isinstance(one, Heard) for one in first):
+                return tuple(first)
+        if self._ear is None:
+            return ()
+        return tuple(self._decide(json.loads(self._ear.FinalResult())))
+
+    def _decide(self, result: dict[str, object]) -> list[Heard | SpeechStarted]:
+        raw = result.get("result")
+        offset = self._started_at / RATE_HZ
+        words = tuple(
+            HeardWord(one["word"], float(one["conf"]), one["start"] + offset, one["end"] + offset)
+            for one in (raw if isinstance(raw, list) else [])
+        )
+        began = time.perf_counter()
+        ours = any(not word.word.startswith("[") for word in words)
+        second = self._second_look() if ours else None
+        self._compute_s += time.perf_counter() - began
+        heard = settled(words, self._phrases, self._at / RATE_HZ, self._compute_s, second)
+        self._compute_s = 0.0
+        self._anew()
+        return [heard] if heard is not None else []
+
+    def _second_look(self) -> str:
+        known = known_words(self._chosen)
+        usable = [p for p in self._phrases if all(w in known for w in p.split())]
+        ear = self._new_ear(usable, GREEDY)
+        quiet = np.zeros(RATE_HZ // 4, np.int16)
+        ear.AcceptWaveform(np.concatenate([self._kept, quiet]).tobytes())
+        text = str(json.loads(ear.FinalResult()).get("text", ""))
+        return " ".join(word for word in text.split() if not word.startswith("["))

@@ -1,0 +1,41 @@
+"""A decoded utterance -> heard or not: pure rules on words, certainty, length and loudness."""
+
+from __future__ import annotations
+
+from reader.listening.heard import Heard, HeardWord
+
+SHORTEST_S = 0.1
+"""A command shorter than this is a click (our choice)."""
+LEAST_CERTAIN = 0.5
+"""Least certainty of any word; words outside a small grammar often pass this, so it never decides alone."""
+
+
+def settled(
+    words: tuple[HeardWord, ...],
+    phrases: tuple[str, ...],
+    decided_s: float,
+    compute_s: float,
+    second: str | None = None,
+) -> Heard | None:
+    """What was heard, None where nothing of ours was said.
+
+    second: what a second look with a greedier filler made of the same sound; None when none was
+    taken. Certain only when the whole utterance is one phrase and both looks agree.
+    """
+    ours = tuple(word for word in words if not word.word.startswith("["))
+    if not ours:
+        return None
+    text = " ".join(word.word for word in ours)
+    start, end = ours[0].start_s, ours[-1].end_s
+    doubt = ""
+    if text not in phrases:
+        doubt = "no whole phrase"
+    elif len(ours) < len(words):
+        doubt = "other words around it"
+    elif end - start < SHORTEST_S:
+        doubt = "too short"
+    elif min(word.certainty for word in ours) < LEAST_CERTAIN:
+        doubt = "low certainty"
+    elif second is not None and second != text:
+        doubt = "the second look disagrees"
+    return Heard(ours, not doubt, start, end, decided_s, compute_s, (), doubt)

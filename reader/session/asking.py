@@ -1,0 +1,132 @@
+"""Questions: which row, which part, how many have you, and everything that costs something asks yes or no."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from reader.commands.command import Ask, Command
+from reader.commands.numbers import sounds_like
+from reader.plan import find
+from reader.plan.mismatch import compare
+from reader.session import moving
+from reader.session.effects import Saying
+from reader.session.speaking import Out, say
+from reader.session.state import Mode, State
+
+
+def which_row(state: State, command: Command) -> Out:
+    """Asks for the row's number, or goes there when it came along."""
+    if command.number is not None:
+        return _go(state, command.number)
+    numbers = find.row_numbers(state.plan, state.place.part)
+    if not numbers:
+        return say(state, Saying("no numbers"))
+    return say(replace(state, mode=Mode.ROW_NUMBER), Saying("which row", state.place))
+
+
+def _go(state: State, number: int) -> Out:
+    to = find.find_row(state.plan, state.place.part, number)
+    if to is None:
+        return say(state, Saying("no such row", state.place, number))
+    alike = sounds_like(number)
+    if alike is not None and find.find_row(state.plan, state.place.part, alike) is not None:
+        state = replace(state, mode=Mode.CONFIRM, pending=Command(Ask.GO_TO_ROW, number))
+        return say(state, Saying("confirm row", to, number))
+    return moving.moved(state, to, Ask.GO_TO_ROW)
+
+
+def which_part(state: State, command: Command) -> Out:
+    """Asks for the part's name."""
+    if len(state.plan.parts) < 2:
+        return say(state, Saying("one part"))
+    return say(replace(state, mode=Mode.PART_NAME), Saying("which part", more=find.part_phrases(state.plan)))
+
+
+def rip_to(state: State, command: Command) -> Out:
+    """Asks how far to rip back."""
+    if command.number is not None:
+        return _rip(state, command.number)
+    return say(replace(state, mode=Mode.RIP_NUMBER), Saying("rip to which", state.place))
+
+
+def _rip(state: State, number: int) -> Out:
+    to = find.find_row(state.plan, state.place.part, number)
+    if to is None or to > state.place:
+        return say(state, Saying("no such row", state.place, number))
+    pending = Command(Ask.RIP_BACK, number)
+    return say(replace(state, mode=Mode.CONFIRM, pending=pending), Saying("confirm rip", to, number))
+
+
+def stitches_on_hand(state: State, command: Command) -> Out:
+    """Asks for the number of stitches, or compares it when it came along."""
+    if command.number is not None:
+        return _compared(state, command.number)
+    return say(replace(state, mode=Mode.HAVE_NUMBER), Saying("how many have you", state.place))
+
+
+def _compared(state: State, number: int) -> Out:
+    found = compare(state.plan, state.place, number)
+    state = replace(state, mode=Mode.STEP)
+    if found is None:
+        return say(state, Saying("count unknown", state.place, number))
+    return say(state, Saying("compared", state.place, number))
+
+
+def number_given(state: State, command: Command) -> Out:
+    """A number, for whichever question is open."""
+    number = command.number if command.number is not None else -1
+    if state.mode is Mode.ROW_NUMBER:
+        return _go(state, number)
+    if state.mode is Mode.RIP_NUMBER:
+        return _rip(state, number)
+    if state.mode is Mode.HAVE_NUMBER:
+        return _compared(state, number)
+    return state, ()
+
+
+def word_given(state: State, command: Command) -> Out:
+    """ "more words", or the name of a part."""
+    if state.mode is Mode.PART_NAME:
+        part = find.find_part(state.plan, command.word)
+        if part is None:
+            return say(state, Saying("which part", more=find.part_phrases(state.plan)))
+        to = find.nearest(state.plan, replace(state.place, part=part, row=0, step=0)) or state.place
+        return moving.moved(state, to, Ask.GO_TO_PART)
+    if state.mode is Mode.STEP:
+        return say(replace(state, mode=Mode.MORE), Saying("more words"))
+    return say(replace(state, mode=Mode.STEP), Saying("step", state.place))
+
+
+def confirm(state: State, command: Command) -> Out:
+    """Asks yes or no before something that costs."""
+    kind = "confirm finish" if command.ask is Ask.FINISH_TODAY else "confirm start over"
+    return say(replace(state, mode=Mode.CONFIRM, pending=command), Saying(kind, state.place))
+
+
+def yes(state: State, command: Command) -> Out:
+    """Does what was asked about."""
+    pending = state.pending
+    if state.mode is not Mode.CONFIRM or pending is None:
+        return state, ()
+    state = replace(state, mode=Mode.STEP, pending=None)
+    if pending.ask is Ask.FINISH_TODAY:
+        from reader.session.transitions import finish
+
+        return finish(state)
+    if pending.ask is Ask.START_OVER:
+        first = find.first_place(state.plan) or state.place
+        return moving.moved(state, first, pending.ask)
+    number = pending.number or 0
+    to = find.find_row(state.plan, state.place.part, number)
+    if to is None:
+        return say(state, Saying("no such row", state.place, number))
+    if pending.ask is Ask.RIP_BACK:
+        return moving.moved(state, to, pending.ask, Saying("ripped", to, number))
+    return moving.moved(state, to, pending.ask)
+
+
+def no(state: State, command: Command) -> Out:
+    """Leaves everything as it was; right after a move, takes it back."""
+    if state.mode in (Mode.CONFIRM, Mode.ROW_NUMBER, Mode.RIP_NUMBER, Mode.HAVE_NUMBER, Mode.PART_NAME, Mode.MORE, Mode.COUNTING):
+        return say(replace(state, mode=Mode.STEP, pending=None), Saying("left alone"), Saying("step", state.place))
+    return moving.undo(state, command)

@@ -1,0 +1,44 @@
+"""Counting along, and ticking off what has been gathered."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from reader.commands.command import Ask, Command
+from reader.plan import find
+from reader.session.effects import Chime, Save, Saying, Show
+from reader.session.speaking import Out, say
+from reader.session.state import Mode, State
+
+
+def begin(state: State, command: Command) -> Out:
+    """Counts along in this row: one word a stitch, or the numbers aloud."""
+    step = find.step_at(state.plan, state.place, state.tastes.grain)
+    return say(replace(state, mode=Mode.COUNTING, tally=step.done), Saying("counting", state.place, step.done))
+
+
+def counted(state: State, command: Command) -> Out:
+    """One more stitch, or the number said; a number left out or said twice is told."""
+    total = find.row_at(state.plan, state.place).count
+    if command.ask is Ask.UNDO:
+        tally = max(0, state.tally - state.tally_by)
+        return replace(state, tally=tally), (Chime("heard"), Show())
+    wanted = state.tally + state.tally_by
+    if command.ask is Ask.NUMBER and command.number is not None:
+        said = command.number
+        if said != wanted:
+            kind = "said twice" if said == state.tally else "skipped"
+            return say(replace(state, tally=said), Saying(kind, number=said, words=str(wanted)), before=(Chime("trouble"), Save()))
+        wanted = said
+    state = replace(state, tally=wanted)
+    if total is not None and wanted >= total:
+        state = replace(state, mode=Mode.STEP)
+        return say(state, Saying("tally full", state.place, wanted), before=(Chime("round complete"), Save()))
+    return state, (Save(), Show())
+
+
+def gather(state: State, command: Command) -> Out:
+    """Reads what is needed."""
+    if not state.plan.gather:
+        return say(replace(state, mode=Mode.STEP), Saying("nothing to gather"))
+    return say(replace(state, mode=Mode.STEP), Saying("gathering"))

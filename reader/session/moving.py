@@ -1,0 +1,135 @@
+"""Moves: on, back, to a row, to a mark, and what is said when a row ends or begins."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from reader.commands.command import Ask, Command
+from reader.plan import find
+from reader.plan.pace import learn
+from reader.plan.place import Place
+from reader.plan.step import RowKind
+from reader.session.effects import Chime, Effect, Save, Saying, Show
+from reader.session.speaking import Out, say
+from reader.session.state import JOURNAL, UNDO_S, Mark, Mode, Moved, State
+
+
+def moved(state: State, to: Place, ask: Ask, *first: Saying) -> Out:
+    """A move to a place: booked, saved, then the step there is read."""
+    here = state.place
+    journal = (*state.journal, Moved(state.now_s, here, to, ask))[-JOURNAL:]
+    state = replace(state, place=to, journal=journal, mode=Mode.STEP, pending=None, step_since_s=state.now_s)
+    return say(state, *first, *arrival(state, here, to), before=(Save(),))
+
+
+def arrival(state: State, before: Place, to: Place) -> tuple[Saying, ...]:
+    """What is said on coming to a place: a new part, a new row with its notices, the step."""
+    sayings: list[Saying] = []
+    if to.part != before.part:
+        sayings.append(Saying("part", to))
+    if (to.part, to.row) != (before.part, before.row):
+        row = find.row_at(state.plan, to)
+        sayings += [Saying("notice", to, words=notice.text) for notice in row.notices]
+        if row.warning:
+            sayings.append(Saying("warning", to, words=row.warning))
+    return (*sayings, Saying("step", to))
+
+
+def next_step(state: State, command: Command) -> Out:
+    """On to the next step; a finished row is announced with its count."""
+    grain = state.tastes.grain
+    step = find.step_at(state.plan, state.place, grain)
+    row = find.row_at(state.plan, state.place)
+    pace = learn(state.pace, step, state.now_s - state.step_since_s) if state.mode is Mode.STEP else state.pace
+    state = replace(state, pace=pace)
+    to = find.next_place(state.plan, state.place, grain)
+    if to is None:
+        done = replace(state, mode=Mode.STEP)
+        return say(done, Saying("all done", state.place), before=(Save(), Chime("round complete")))
+    if (to.part, to.row) == (state.place.part, state.place.row) or row.kind is not RowKind.WORK:
+        return moved(state, to, command.ask)
+    return row_ended(state, to, command.ask)
+
+
+def row_ended(state: State, to: Place, ask: Ask) -> Out:
+    """The row is complete: chime, the count that should be there, a rest now and then, the next row."""
+    ended = Saying("row complete", state.place)
+    rest: tuple[Saying, ...] = ()
+    minutes = state.tastes.rest_minutes
+    if minutes and state.now_s - state.sat_since_s >= 60 * minutes:
+        rest = (Saying("rest", number=minutes),)
+        state = replace(state, sat_since_s=state.now_s)
+    state = replace(state, rounds_announced=state.rounds_announced + 1)
+    state, effects = moved(state, to, ask, ended, *rest)
+    return state, _with_chime(effects, "round complete")
+
+
+def _with_chime(effects: tuple[Effect, ...], name: str) -> tuple[Effect, ...]:
+    return (Chime(name), *effects)
+
+
+def back(state: State, command: Command) -> Out:
+    """One step back."""
+    to = find.previous_place(state.plan, state.place, state.tastes.grain)
+    if to is None:
+        return say(state, Saying("at start"), Saying("step", state.place))
+    return moved(state, to, command.ask)
+
+
+def row_done(state: State, command: Command) -> Out:
+    """The whole row is done: on to the next one."""
+    to = find.next_row(state.plan, state.place)
+    if to is None:
+        return say(state, Saying("all done", state.place), before=(Save(), Chime("round complete")))
+    if find.row_at(state.plan, state.place).kind is not RowKind.WORK:
+        return moved(state, to, command.ask)
+    return row_ended(state, to, command.ask)
+
+
+def row_start(state: State, command: Command) -> Out:
+    """Back to the first step of the row."""
+    return moved(state, find.row_start(state.place), command.ask)
+
+
+def undo(state: State, command: Command) -> Out:
+    """The last move taken back, within ten seconds of it."""
+    if not state.journal or state.now_s - state.journal[-1].at_s > UNDO_S:
+        return say(state, Saying("nothing to undo"))
+    last = state.journal[-1]
+    state = replace(state, journal=state.journal[:-1], place=last.before, mode=Mode.STEP, pending=None)
+    return say(state, Saying("undone"), Saying("step", last.before), before=(Save(),))
+
+
+def put_mark(state: State, command: Command) -> Out:
+    """A mark here; names are one, two, three in the order they were put."""
+    return _mark(state, False)
+
+
+def put_lifeline(state: State, command: Command) -> Out:
+    """A lifeline: the stitches here are known to be good."""
+    return _mark(state, True)
+
+
+def _mark(state: State, lifeline: bool) -> Out:
+    number = sum(one.lifeline == lifeline for one in state.marks) + 1
+    name = f"{'lifeline' if lifeline else 'mark'} {number}"
+    mark = Mark(name, state.place, lifeline)
+    state = replace(state, marks=(*state.marks, mark)[-50:], mode=Mode.STEP)
+    return say(state, Saying("marked", state.place, words=name), before=(Save(),))
+
+
+def to_mark(state: State, command: Command) -> Out:
+    """To the last mark or lifeline at or before here."""
+    behind = [one for one in state.marks if one.place <= state.place] or list(state.marks)
+    if not behind:
+        return say(replace(state, mode=Mode.STEP), Saying("no mark"))
+    mark = behind[-1]
+    return moved(state, mark.place, command.ask, Saying("at mark", mark.place, words=mark.name))
+
+
+def time_went(state: State) -> Out:
+    """Time alone moves nothing."""
+    return state, ()
+
+
+__all__ = ["Show", "arrival", "back", "moved", "next_step", "put_lifeline", "put_mark", "row_done", "row_start", "time_went", "to_mark", "undo"]

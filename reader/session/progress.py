@@ -1,0 +1,119 @@
+"""Progress: a state as plain values to be kept, and back; versioned, strange values are left out."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from reader.commands.command import Ask
+from reader.plan import find
+from reader.plan.pace import Pace
+from reader.plan.place import Place
+from reader.plan.step import Grain, Plan
+from reader.session.state import Mark, Moved, State, Tastes, Words
+
+VERSION = 1
+
+
+def to_plain(state: State, today: str = "") -> dict[str, object]:
+    """Everything worth keeping, as plain values."""
+    tastes = state.tastes
+    return {
+        "version": VERSION,
+        "title": state.plan.title,
+        "size": state.plan.size,
+        "saved_on": today,
+        "place": _place(state.place),
+        "tastes": {
+            "grain": tastes.grain.value,
+            "words": tastes.words.value,
+            "rate": tastes.rate,
+            "volume": tastes.volume,
+            "rest_minutes": tastes.rest_minutes,
+        },
+        "marks": [
+            {"name": one.name, "place": _place(one.place), "lifeline": one.lifeline}
+            for one in state.marks
+        ],
+        "journal": [
+            {"before": _place(one.before), "after": _place(one.after), "ask": one.ask.value}
+            for one in state.journal[-20:]
+        ],
+        "pace": [[kind, list(samples)] for kind, samples in state.pace.kinds],
+        "learned": state.pace.learned,
+        "cautioned": state.cautioned,
+    }
+
+
+def _place(place: Place) -> list[int]:
+    return [place.part, place.row, place.step]
+
+
+def _read_place(raw: object, plan: Plan) -> Place | None:
+    if isinstance(raw, list) and len(raw) == 3 and all(isinstance(n, int) for n in raw):
+        return find.nearest(plan, Place(*raw))
+    return None
+
+
+def from_plain(plan: Plan, saved: dict[str, object]) -> State | None:
+    """The state that was kept, for this plan; None where it holds no place."""
+    place = _read_place(saved.get("place"), plan)
+    if place is None:
+        return None
+    raw = saved.get("tastes")
+    tastes = _tastes(raw) if isinstance(raw, dict) else Tastes()
+    marks = [
+        Mark(str(one.get("name", "mark")), spot, bool(one.get("lifeline")))
+        for one in _dicts(saved, "marks")
+        if (spot := _read_place(one.get("place"), plan))
+    ]
+    return State(
+        plan,
+        place,
+        tastes=tastes,
+        marks=tuple(marks),
+        journal=_journal(saved, plan),
+        pace=_pace(saved),
+        cautioned=bool(saved.get("cautioned")),
+    )
+
+
+def _journal(saved: dict[str, object], plan: Plan) -> tuple[Moved, ...]:
+    known = {ask.value: ask for ask in Ask}
+    moves = []
+    for one in _dicts(saved, "journal"):
+        before, after = _read_place(one.get("before"), plan), _read_place(one.get("after"), plan)
+        ask = known.get(str(one.get("ask")))
+        if before and after and ask:
+            moves.append(Moved(-1e9, before, after, ask))
+    return tuple(moves)
+
+
+def _pace(saved: dict[str, object]) -> Pace:
+    raw, learned = saved.get("pace"), saved.get("learned")
+    pairs = raw if isinstance(raw, list) else []
+    kinds = tuple(
+        (str(one[0]), tuple(float(v) for v in one[1]))
+        for one in pairs
+        if isinstance(one, list) and len(one) == 2 and isinstance(one[1], list)
+    )
+    return Pace(kinds, learned if isinstance(learned, int) else 0)
+
+
+def _dicts(saved: dict[str, object], name: str) -> list[dict[str, object]]:
+    raw = saved.get(name)
+    return [one for one in raw if isinstance(one, dict)] if isinstance(raw, list) else []
+
+
+def _tastes(raw: dict[str, object]) -> Tastes:
+    usual = Tastes()
+    grains = {grain.value: grain for grain in Grain}
+    words = {one.value: one for one in Words}
+    rate, volume, rest = raw.get("rate"), raw.get("volume"), raw.get("rest_minutes")
+    return replace(
+        usual,
+        grain=grains.get(str(raw.get("grain")), usual.grain),
+        words=words.get(str(raw.get("words")), usual.words),
+        rate=rate if isinstance(rate, int) and 80 <= rate <= 500 else usual.rate,
+        volume=float(volume) if isinstance(volume, int | float) and 0 <= volume <= 2 else 1.0,
+        rest_minutes=rest if isinstance(rest, int) and 0 <= rest <= 240 else usual.rest_minutes,
+    )
