@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from reader.listening.heard import Heard, HeardWord
 
-SHORTEST_S = 0.1
-"""A command shorter than this is a click (our choice)."""
+SHORTEST_S = 0.03
+"""Words end where their last sound peaks, so short ones look shorter still; below this it is a click (our choice)."""
 LEAST_CERTAIN = 0.5
 """Least certainty of any word; words outside a small grammar often pass this, so it never decides alone."""
 
