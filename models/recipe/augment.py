@@ -35,11 +35,15 @@ def music(seconds: int, device: torch.device) -> torch.Tensor:
     while at < n - RATE_HZ:
         root = 110.0 * 2 ** (torch.randint(0, 24, (1,)).item() / 12)
         beat = int(RATE_HZ * (0.15 + 0.35 * torch.rand(1).item()))
-        for step in (0, 3 + int(torch.randint(0, 2, (1,))), 7, 12)[: 1 + int(torch.randint(0, 4, (1,)))]:
+        for step in (0, 3 + int(torch.randint(0, 2, (1,))), 7, 12)[
+            : 1 + int(torch.randint(0, 4, (1,)))
+        ]:
             for harmonic in range(1, 7):
                 hz = root * 2 ** (step / 12) * harmonic
                 loud = torch.rand(1).item() / harmonic
-                wave = torch.sin(2 * math.pi * hz * t) * torch.exp(-t * (2 + 4 * torch.rand(1).item()))
+                wave = torch.sin(2 * math.pi * hz * t) * torch.exp(
+                    -t * (2 + 4 * torch.rand(1).item())
+                )
                 out[at : at + RATE_HZ] += loud * wave
         drum = torch.randn(RATE_HZ // 8, device=device) * torch.exp(-40 * t[: RATE_HZ // 8])
         out[at : at + RATE_HZ // 8] += torch.rand(1).item() * drum
@@ -65,7 +69,9 @@ def add_room(x: torch.Tensor, bank: torch.Tensor, share: float = 0.55) -> torch.
     return some * wet + (1 - some) * x
 
 
-def add_sound(x: torch.Tensor, other: torch.Tensor, low_db: float, high_db: float, share: float) -> torch.Tensor:
+def add_sound(
+    x: torch.Tensor, other: torch.Tensor, low_db: float, high_db: float, share: float
+) -> torch.Tensor:
     """Mixes another sound under the speech, low_db to high_db below it, for a share of the batch."""
     ratio = torch.empty(len(x), 1, device=x.device).uniform_(low_db, high_db)
     gain = _level(x) / _level(other) * 10 ** (-ratio / 20)
@@ -97,7 +103,9 @@ def colour(x: torch.Tensor) -> torch.Tensor:
     bump = torch.empty(len(x), 1, device=x.device).uniform_(-8, 8)
     gain = gain * 10 ** (bump * torch.exp(-((torch.log2((hz + 1) / centre)) ** 2) * 2) / 20)
     phone = _some(len(x), 0.2, x.device)
-    ceiling = torch.where(phone > 0, 3500.0, torch.empty(len(x), 1, device=x.device).uniform_(4500, 12000))
+    ceiling = torch.where(
+        phone > 0, 3500.0, torch.empty(len(x), 1, device=x.device).uniform_(4500, 12000)
+    )
     floor = torch.where(phone > 0, 280.0, torch.empty(len(x), 1, device=x.device).uniform_(0, 160))
     gain = gain * torch.sigmoid((ceiling - hz) / 100) * torch.sigmoid((hz - floor) / 15)
     return torch.fft.irfft(spectrum * gain, n)
@@ -108,7 +116,13 @@ def set_level(x: torch.Tensor) -> torch.Tensor:
     peak = x.abs().amax(-1, keepdim=True).clamp_min(1e-6)
     loud = torch.empty(len(x), 1, device=x.device).uniform_(-38, 2)
     x = (x / peak * 10 ** (loud / 20)).clamp(-1, 1)
-    coarse = torch.sign(x) * (torch.round(torch.log1p(255 * x.abs()) / math.log(256) * 127) / 127 * math.log(256)).expm1() / 255
+    coarse = (
+        torch.sign(x)
+        * (
+            torch.round(torch.log1p(255 * x.abs()) / math.log(256) * 127) / 127 * math.log(256)
+        ).expm1()
+        / 255
+    )
     some = _some(len(x), 0.12, x.device)
     return (some * coarse + (1 - some) * x) * 32767.0
 

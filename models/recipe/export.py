@@ -106,7 +106,11 @@ class Body:
         """An affine layer over spliced input."""
         weight, bias = conv
         part = b"<FixedAffineComponent> <LinearParams> " + matrix(spread(weight))
-        return self.add(name, source, part + b"<BiasParams> " + vector(bias.numpy()) + b"</FixedAffineComponent> ")
+        return self.add(
+            name,
+            source,
+            part + b"<BiasParams> " + vector(bias.numpy()) + b"</FixedAffineComponent> ",
+        )
 
     def relu(self, name: str, source: str, width: int) -> str:
         """A rectifier."""
@@ -116,7 +120,14 @@ class Body:
         """Batch normalisation in test mode."""
         part = b"<BatchNormComponent> <Dim> " + i32(len(mean)) + b"<BlockDim> " + i32(len(mean))
         part += b"<Epsilon> " + f32(1e-3) + b"<TargetRms> " + f32(1.0) + b"<TestMode> T"
-        part += b"<Count> " + f64(1e5) + b"<StatsMean> " + vector(mean.numpy()) + b"<StatsVar> " + vector(var.numpy())
+        part += (
+            b"<Count> "
+            + f64(1e5)
+            + b"<StatsMean> "
+            + vector(mean.numpy())
+            + b"<StatsVar> "
+            + vector(var.numpy())
+        )
         return self.add(name, source, part + b"</BatchNormComponent> ")
 
 
@@ -131,23 +142,46 @@ def _stats(kind: bytes, width: int) -> bytes:
 def network_body(state: dict[str, torch.Tensor]) -> Body:
     """The network's weights as Kaldi components."""
     body = Body()
-    here = body.affine("first", "Append(Offset(input, -1), input, Offset(input, 1))", (state["first.weight"], state["first.bias"]))
+    here = body.affine(
+        "first",
+        "Append(Offset(input, -1), input, Offset(input, 1))",
+        (state["first.weight"], state["first.bias"]),
+    )
     here = body.relu("first.relu", here, WIDTH)
-    here = body.norm("first.norm", here, state["first_norm.running_mean"], state["first_norm.running_var"])
+    here = body.norm(
+        "first.norm", here, state["first_norm.running_mean"], state["first_norm.running_var"]
+    )
     for number, reach in enumerate((1, 1, 1, 0, 3, 3, 3, 3, 3)):
         layer, name = f"layers.{number}.", f"layer{number}"
         source = f"Append(Offset({here}, -{reach}), {here})" if reach else here
-        neck = body.affine(f"{name}.linear", source, (state[layer + "linear.weight"], torch.zeros(NECK)))
+        neck = body.affine(
+            f"{name}.linear", source, (state[layer + "linear.weight"], torch.zeros(NECK))
+        )
         source = f"Append({neck}, Offset({neck}, {reach}))" if reach else neck
-        wide = body.affine(f"{name}.affine", source, (state[layer + "affine.weight"], state[layer + "affine.bias"]))
+        wide = body.affine(
+            f"{name}.affine", source, (state[layer + "affine.weight"], state[layer + "affine.bias"])
+        )
         wide = body.relu(f"{name}.relu", wide, WIDTH)
-        wide = body.norm(f"{name}.norm", wide, state[layer + "norm.running_mean"], state[layer + "norm.running_var"])
-        part = b"<NoOpComponent> <Dim> " + i32(WIDTH) + b"<BackpropScale> " + f32(1.0) + b"</NoOpComponent> "
+        wide = body.norm(
+            f"{name}.norm",
+            wide,
+            state[layer + "norm.running_mean"],
+            state[layer + "norm.running_var"],
+        )
+        part = (
+            b"<NoOpComponent> <Dim> "
+            + i32(WIDTH)
+            + b"<BackpropScale> "
+            + f32(1.0)
+            + b"</NoOpComponent> "
+        )
         here = body.add(f"{name}.sum", f"Sum(Scale({BYPASS}, {here}), {wide})", part)
     back = "Append(Offset({0}, -6), Offset({0}, -3), {0})"
     here = body.affine("head1", back.format(here), (state["head1.weight"], state["head1.bias"]))
     here = body.relu("head1.relu", here, HEAD)
-    here = body.norm("head1.norm", here, state["head_norm.running_mean"], state["head_norm.running_var"])
+    here = body.norm(
+        "head1.norm", here, state["head_norm.running_mean"], state["head_norm.running_var"]
+    )
     here = body.affine("head2", back.format(here), (state["head2.weight"], state["head2.bias"]))
     here = body.add("scores", here, _stats(b"LogSoftmaxComponent", OUTPUTS))
     body.lines.append(f"output-node name=output input={here} objective=linear")

@@ -49,7 +49,9 @@ class Mfcc(torch.nn.Module):
         lifter = 1.0 + 11.0 * torch.sin(math.pi * k / 22.0)
         self.register_buffer("dct", (dct * lifter[:, None]).float())
 
-    def forward(self, samples: torch.Tensor, dither: float = 1.0, shift: int = SHIFT) -> torch.Tensor:
+    def forward(
+        self, samples: torch.Tensor, dither: float = 1.0, shift: int = SHIFT
+    ) -> torch.Tensor:
         """Features; dither is added noise of that standard deviation, in samples of the int16 scale.
 
         A shift other than 160 samples changes how fast the speech seems, and nothing else.

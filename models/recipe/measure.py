@@ -19,11 +19,29 @@ from pathlib import Path
 import numpy as np
 import vosk
 
-DIGITS = "zero one two three four five six seven eight nine".split()
-WORDS = (
-    "back forward left right stop next again pause slower faster louder softer undo yes no finish repeat materials "
-    "lifeline gauge"
-).split()
+DIGITS = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"]
+WORDS = [
+    "back",
+    "forward",
+    "left",
+    "right",
+    "stop",
+    "next",
+    "again",
+    "pause",
+    "slower",
+    "faster",
+    "louder",
+    "softer",
+    "undo",
+    "yes",
+    "no",
+    "finish",
+    "repeat",
+    "materials",
+    "lifeline",
+    "gauge",
+]
 HELD_OUT = Path(__file__).with_name("held_out.txt")
 
 
@@ -62,9 +80,13 @@ def main() -> None:
     model = vosk.Model(want.model)
     takes = sorted((want.speech / "takes").glob("*.opus"))[:: want.every]
     clips = [(re.split(r"_", p.stem)[1], samples(p)) for p in takes]
-    others = [want.speech / line for line in HELD_OUT.read_text().split() if not line.startswith("words/")]
+    others = [
+        want.speech / line for line in HELD_OUT.read_text().split() if not line.startswith("words/")
+    ]
     speech = [samples(p) for p in others[:: want.every]]
-    print(f"{len(clips)} takes, {len(speech)} clips of other speech ({sum(map(len, speech)) / 16_000 / 60:.1f} min)")
+    print(
+        f"{len(clips)} takes, {len(speech)} clips of other speech ({sum(map(len, speech)) / 16_000 / 60:.1f} min)"
+    )
     for filler in want.fillers.split(","):
         tally = {}
         for name, words in (("digits", DIGITS), ("words", WORDS)):
@@ -74,7 +96,9 @@ def main() -> None:
             missed = sum(not b for _, b in said)
             false = sum(bool(heard(model, [*words, filler], sound)) for sound in speech)
             n = max(len(said), 1)
-            tally[name] = f"{100 * right / n:.1f} % right, {100 * missed / n:.1f} missed, {100 * (n - right - missed) / n:.1f} confused, {100 * false / len(speech):.1f} % of other clips accepted"
+            tally[name] = (
+                f"{100 * right / n:.1f} % right, {100 * missed / n:.1f} missed, {100 * (n - right - missed) / n:.1f} confused, {100 * false / len(speech):.1f} % of other clips accepted"
+            )
         print(f"{filler:8} digits: {tally['digits']}")
         print(f"{'':8} words:  {tally['words']}", flush=True)
 

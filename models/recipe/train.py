@@ -24,7 +24,16 @@ from models.recipe.features import Mfcc
 from models.recipe.network import Network, start_from_trunk
 
 RATE_HZ = 16_000
-WEIGHT = {"cmd": 2.0, "num": 1.6, "trade": 1.2, "word": 1.0, "sent": 1.0, "run": 0.8, "human": 2.0, "pseudo": 4.0}
+WEIGHT = {
+    "cmd": 2.0,
+    "num": 1.6,
+    "trade": 1.2,
+    "word": 1.0,
+    "sent": 1.0,
+    "run": 0.8,
+    "human": 2.0,
+    "pseudo": 4.0,
+}
 """How often a kind of utterance is drawn, against a single word of the broad vocabulary."""
 VOICE = {"flite": 0.6, "espea": 0.35, "piper": 1.0}
 """Voices of synthesis are drawn less the less they resemble a person; everything else 1.5."""
@@ -68,9 +77,16 @@ class Speech:
         """[batch, n] float samples with each utterance at its offset; silence elsewhere."""
         start = torch.tensor([r[3] for r in rows], device=self.device)[:, None]
         length = torch.tensor([r[4] for r in rows], device=self.device)[:, None]
-        where = torch.arange(n, device=self.device)[None] - torch.tensor(at, device=self.device)[:, None]
+        where = (
+            torch.arange(n, device=self.device)[None]
+            - torch.tensor(at, device=self.device)[:, None]
+        )
         inside = (where >= 0) & (where < length)
-        return torch.where(inside, self.samples[(start + where).clamp(0, len(self.samples) - 1)].float() / 32768, 0.0)
+        return torch.where(
+            inside,
+            self.samples[(start + where).clamp(0, len(self.samples) - 1)].float() / 32768,
+            0.0,
+        )
 
 
 def draw(speech: Speech, batch: int, n: int, slots: int, chance: np.random.Generator):
@@ -86,7 +102,9 @@ def draw(speech: Speech, batch: int, n: int, slots: int, chance: np.random.Gener
         pick = chance.choice(len(speech.rows), batch, p=odds / odds.sum())
         rows = [speech.rows[i] for i in pick]
         fits = spoken & (used + speech.length[pick] + 1600 < n)
-        loud = torch.tensor(fits * chance.uniform(0.5, 1.0, batch), device=speech.device).float()[:, None]
+        loud = torch.tensor(fits * chance.uniform(0.5, 1.0, batch), device=speech.device).float()[
+            :, None
+        ]
         sound += loud * speech.gather(rows, n, used)
         for i, row in enumerate(rows):
             if fits[i]:
@@ -95,7 +113,9 @@ def draw(speech: Speech, batch: int, n: int, slots: int, chance: np.random.Gener
     return sound, phones
 
 
-def spoil(sound: torch.Tensor, speech: Speech, bank: torch.Tensor, songs: torch.Tensor) -> torch.Tensor:
+def spoil(
+    sound: torch.Tensor, speech: Speech, bank: torch.Tensor, songs: torch.Tensor
+) -> torch.Tensor:
     """The batch as a living room gives it, int16 scale."""
     batch, n = sound.shape
     x = augment.add_room(sound, bank)
@@ -153,13 +173,23 @@ def main() -> None:
     torch.manual_seed(1)
     chance = np.random.default_rng(int(began))
     speech = Speech(want.packed, device)
-    print(f"{len(speech.rows)} utterances, {len(speech.samples) / RATE_HZ / 3600:.2f} h, {time.time() - began:.0f} s", flush=True)
+    print(
+        f"{len(speech.rows)} utterances, {len(speech.samples) / RATE_HZ / 3600:.2f} h, {time.time() - began:.0f} s",
+        flush=True,
+    )
     network = Network().to(device)
     if want.trunk:
         start_from_trunk(network, want.trunk)
     if want.resume:
-        network.load_state_dict({k: v.float() if v.is_floating_point() else v for k, v in torch.load(want.resume, map_location=device).items()})
-    mean = torch.optim.swa_utils.AveragedModel(network, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(0.998), use_buffers=True)
+        network.load_state_dict(
+            {
+                k: v.float() if v.is_floating_point() else v
+                for k, v in torch.load(want.resume, map_location=device).items()
+            }
+        )
+    mean = torch.optim.swa_utils.AveragedModel(
+        network, multi_avg_fn=torch.optim.swa_utils.get_ema_multi_avg_fn(0.998), use_buffers=True
+    )
     mfcc = Mfcc().to(device)
     head = [p for k, p in network.named_parameters() if k.startswith("head")]
     rest = [p for k, p in network.named_parameters() if not k.startswith("head")]
@@ -169,7 +199,11 @@ def main() -> None:
     step, spent, losses = 0, time.time(), []
     limit = want.seconds - (time.time() - began)
     while (done := (time.time() - spent) / limit) < 1:
-        rate = want.peak * min(1.0, (step + 1) / 200) * (0.5 * (1 + math.cos(math.pi * done)) * 0.98 + 0.02)
+        rate = (
+            want.peak
+            * min(1.0, (step + 1) / 200)
+            * (0.5 * (1 + math.cos(math.pi * done)) * 0.98 + 0.02)
+        )
         for group in adam.param_groups:
             group["lr"] = rate * group["share"]
         seconds, slots = ((2, 1), (2, 1), (3, 2), (4, 2), (6, 3), (12, 4))[step % 6]
@@ -184,7 +218,9 @@ def main() -> None:
         targets = torch.tensor([p for one in phones for p in one], device=device)
         sizes = torch.tensor([len(one) for one in phones])
         frames = torch.full((batch,), scores.shape[1])
-        loss = torch.nn.functional.ctc_loss(scores.transpose(0, 1), targets, frames, sizes, zero_infinity=True, reduction="mean")
+        loss = torch.nn.functional.ctc_loss(
+            scores.transpose(0, 1), targets, frames, sizes, zero_infinity=True, reduction="mean"
+        )
         adam.zero_grad()
         loss.backward()
         torch.nn.utils.clip_grad_norm_(network.parameters(), 5.0)
@@ -194,7 +230,10 @@ def main() -> None:
         step += 1
         if step % 500 == 0 or step == 5:
             error = phone_error(mean.module, mfcc, speech)
-            print(f"step {step} at {time.time() - began:.0f} s: loss {np.mean(losses[-200:]):.3f}, held-out phone error {100 * error:.1f} %", flush=True)
+            print(
+                f"step {step} at {time.time() - began:.0f} s: loss {np.mean(losses[-200:]):.3f}, held-out phone error {100 * error:.1f} %",
+                flush=True,
+            )
     error = phone_error(mean.module, mfcc, speech)
     print(f"end: {step} steps, held-out phone error {100 * error:.1f} %", flush=True)
     torch.save({k: v.cpu() for k, v in mean.module.state_dict().items()}, want.out / "state.pt")

@@ -30,14 +30,11 @@ class Verb:
 
 VERBS: dict[str, Verb] = {
     "work": Verb("reader.app.work", "work a pattern by voice or keys"),
-    "resume": Verb("reader.app.resume", "go on with the pattern worked last"),
-    "list": Verb("reader.app.projects", "say which patterns are on the needles and where you are"),
     "check": Verb("reader.app.check", "count a pattern and say what does not add up"),
     "rehearse": Verb("reader.app.rehearse", "hear a whole session without microphone or hands"),
     "hear": Verb("reader.app.hear", "say what the ear makes of a sound file"),
-    "tune": Verb("reader.app.tune", "teach the ear your own voice"),
+    "print-large": Verb("reader.app.print_large", "print a pattern in large type"),
     "devices": Verb("reader.app.devices_check", "try microphone, speaker, voice and ear"),
-    "measure": Verb("reader.app.measure", "time the program: first word, move, stop, memory"),
 }
 
 

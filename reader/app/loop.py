@@ -6,9 +6,9 @@ import queue
 from collections.abc import Callable
 from dataclasses import replace
 
-from reader.commands.phrases import ask_of_key
+from reader.commands.asked import command_of
 from reader.commands.command import Command
-from reader.commands.understand import NotForUs, Unsure, command_of, understand
+from reader.commands.phrases import ask_of_key
 from reader.devices.ports import (
     ChimePlayer,
     Clock,
@@ -29,6 +29,7 @@ from reader.session.listening import phrases_for
 from reader.session.progress import to_plain
 from reader.session.state import Mode, State
 from reader.session.transitions import respond
+from reader.session.understand import NotForUs, Unsure, understand
 from reader.session.view import view_of
 from reader.wording.figures import in_figures
 from reader.wording.show_step import shown_step
@@ -204,7 +205,9 @@ class Loop:
         shown = shown_step(view.title, part, row, step)
         question = self.answer if state.mode is Mode.CONFIRM else ""
         ear = EARS.get(state.mode, EarShown.LISTENING)
-        self.screen.show(replace(shown, ear=ear, heard=view.heard, question=question, ready=view.ready))
+        self.screen.show(
+            replace(shown, ear=ear, heard=view.heard, question=question, ready=view.ready)
+        )
 
     def close(self) -> None:
         """Ends the screen's wait."""

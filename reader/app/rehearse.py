@@ -18,7 +18,9 @@ BETWEEN_S = 0.3
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """The words after `reader rehearse`."""
-    parser.add_argument("file", nargs="?", help="a pattern; the harbour lighthouse where none is named")
+    parser.add_argument(
+        "file", nargs="?", help="a pattern; the harbour lighthouse where none is named"
+    )
     parser.add_argument("--script", help="what the maker says and does")
     parser.add_argument("--fast", action="store_true", help="as fast as the machine can")
     parser.add_argument("--out", help="folder for the sound of both sides and the log")
@@ -36,7 +38,7 @@ def demos() -> Path:
 def run(args: argparse.Namespace) -> int:
     """Exit status 0 when every command was understood and every check held, else 1."""
     file = args.file or str(demos() / "harbour-lighthouse.txt")
-    script = Path(args.script) if args.script else demos() / "rehearsal.txt"
+    script = Path(args.script) if args.script else demos() / "rehearsal.script"
     lines = parse_script(script.read_text(encoding="utf-8"))
     out = Path(args.out) if args.out else Path(tempfile.mkdtemp(prefix="rehearsal-"))
     out.mkdir(parents=True, exist_ok=True)

@@ -31,7 +31,9 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--no-mic", action="store_true", help="do not listen; keys only")
     parser.add_argument("--model", default="", help="another listening model's directory")
     parser.add_argument("--size", type=int, default=1, help="which size, counted from 1")
-    parser.add_argument("--again", action="store_true", help="from the beginning, not where you were")
+    parser.add_argument(
+        "--again", action="store_true", help="from the beginning, not where you were"
+    )
 
 
 def read_plan(file: str, size: int) -> Plan:
@@ -43,11 +45,15 @@ def read_plan(file: str, size: int) -> Plan:
         raise PatternUnreadable(trouble)
     pattern = parse_pattern(text)
     if not 1 <= size <= len(pattern.sizes):
-        raise PatternUnreadable(f"There is no size {size}; the pattern has {len(pattern.sizes)}. Choose one with --size.")
+        raise PatternUnreadable(
+            f"There is no size {size}; the pattern has {len(pattern.sizes)}. Choose one with --size."
+        )
     counted = count_pattern(pattern, size - 1)
     rows = sum(1 for part in counted.parts for row in part.rows if row.count or row.moves)
     if not rows or rows < LEAST_STITCHY * len(text.split()):
-        raise PatternUnreadable(f"No rows or rounds were found in {file}; is it a crochet or knitting pattern in words?")
+        raise PatternUnreadable(
+            f"No rows or rounds were found in {file}; is it a crochet or knitting pattern in words?"
+        )
     plan = make_plan(counted, text)
     if find.first_place(plan) is None:
         raise PatternUnreadable(f"{file} holds no step that could be worked.")

@@ -2,11 +2,29 @@
 
 from __future__ import annotations
 
-UNITS = (
-    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen "
-    "sixteen seventeen eighteen nineteen"
-).split()
-TENS = ("", "", *"twenty thirty forty fifty sixty seventy eighty ninety".split())
+UNITS = [
+    "zero",
+    "one",
+    "two",
+    "three",
+    "four",
+    "five",
+    "six",
+    "seven",
+    "eight",
+    "nine",
+    "ten",
+    "eleven",
+    "twelve",
+    "thirteen",
+    "fourteen",
+    "fifteen",
+    "sixteen",
+    "seventeen",
+    "eighteen",
+    "nineteen",
+]
+TENS = ("", "", *["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"])
 
 
 def say_number(number: int) -> str:

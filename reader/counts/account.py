@@ -27,7 +27,9 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
                 notes.append(remark(pattern, item, len(ledger.rows)))
             else:
                 ledger.add(item, _next_number(rows, item))
-        parts.append(CountedPart(part.name or pattern.title, part.make, tuple(ledger.rows), tuple(notes)))
+        parts.append(
+            CountedPart(part.name or pattern.title, part.make, tuple(ledger.rows), tuple(notes))
+        )
         problems += ledger.problems
         opened += len(ledger.rows)
     by_kind: dict[str, list[Remark]] = {}
@@ -69,10 +71,22 @@ def mark_echoes(problems: list[Problem]) -> tuple[Problem, ...]:
     out: list[Problem] = []
     last: dict[str, int] = {}
     for one in problems:
-        if one.verdict is Verdict.TOTAL_DISAGREES and one.printed is not None and one.counted is not None:
+        if (
+            one.verdict is Verdict.TOTAL_DISAGREES
+            and one.printed is not None
+            and one.counted is not None
+        ):
             shift = one.counted - one.printed
             if last.get(one.part) == shift and shift:
-                one = Problem(Verdict.ECHO, "An echo of the problem before: " + one.message, one.span, one.part, one.label, one.printed, one.counted)
+                one = Problem(
+                    Verdict.ECHO,
+                    "An echo of the problem before: " + one.message,
+                    one.span,
+                    one.part,
+                    one.label,
+                    one.printed,
+                    one.counted,
+                )
             else:
                 last[one.part] = shift
         out.append(one)

@@ -7,7 +7,8 @@ from dataclasses import dataclass, replace
 
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.faults import fault_of
-from reader.counts.solve import Solved, best, chain_node, split_ends, values
+from reader.counts.seen import Shifted, assumptions, first_work
+from reader.counts.solve import Solved, best, chain_node, split_ends
 from reader.counts.tally import Below
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.cursor import span_of
@@ -18,7 +19,7 @@ from reader.pattern.parser import Pattern
 from reader.pattern.printed import printed_in
 from reader.pattern.rules import Rule, find_rule
 from reader.pattern.totals import Printed
-from reader.pattern.tree import Act, Chain, Edge, Group, Node, Repeat, Shape, Start, Work
+from reader.pattern.tree import Act, Chain, Edge, Node, Start, Work
 from reader.terms.stitches import Craft
 
 RULE_ROWS = 400
@@ -67,7 +68,11 @@ class Ledger:
         """Rows of "row 2 and all even rows" that stand between two labels."""
         if mark is None or not mark.numbers or self.evens is None:
             return
-        while self.number + 1 < mark.numbers[0] and (self.number + 1) % 2 == self.evens[0] and self.room > len(self.rows):
+        while (
+            self.number + 1 < mark.numbers[0]
+            and (self.number + 1) % 2 == self.evens[0]
+            and self.room > len(self.rows)
+        ):
             self.again(self.evens[1], self.number + 1)
 
     def plain(self, row: WrittenRow, start: int, end: int) -> None:
@@ -75,7 +80,11 @@ class Ledger:
         printed, blank = printed_in(self.text[start:end], len(self.pattern.sizes))
         nodes = read_row(blank, 0, len(blank), self._shifted(start))
         mark = row.mark
-        numbers: tuple[int | None, ...] = mark.numbers if mark and mark.numbers else (None,) * max(1, min(mark.times if mark else 1, 200))
+        numbers: tuple[int | None, ...] = (
+            mark.numbers
+            if mark and mark.numbers
+            else (None,) * max(1, min(mark.times if mark else 1, 200))
+        )
         if mark is None and self.is_setup(nodes):
             self.set_up(row, nodes, start, end)
             return
@@ -93,26 +102,43 @@ class Ledger:
         source = book.source
         if source is None:
             return book
-        return replace(book, source=_Shift(source, start))
+        return replace(book, source=Shifted(source, start))
 
     def is_setup(self, nodes: tuple[Node, ...]) -> bool:
         """Only a start: chain, ring, cast on."""
         works = [one for one in nodes if not isinstance(one, Act)]
-        return bool(works) and all(isinstance(one, Chain | Start | Edge) and not (isinstance(one, Edge) and not one.cast_on) for one in works)
+        return bool(works) and all(
+            isinstance(one, Chain | Start | Edge)
+            and not (isinstance(one, Edge) and not one.cast_on)
+            for one in works
+        )
 
     def set_up(self, row: WrittenRow, nodes: tuple[Node, ...], start: int, end: int) -> None:
         """The foundation: what the first row is worked into."""
         count = None
         chain = chain_node(nodes)
         cast = next((one for one in nodes if isinstance(one, Edge)), None)
-        moves = [Move(MoveKind.START, one.words, one.span, stitch="ch" if isinstance(one, Chain) else "", times=1) for one in nodes]
-        ring = any("ring" in one.words.lower() or "circle" in one.words.lower() for one in nodes) or any(isinstance(one, Start) for one in nodes)
+        moves = [
+            Move(
+                MoveKind.START,
+                one.words,
+                one.span,
+                stitch="ch" if isinstance(one, Chain) else "",
+                times=1,
+            )
+            for one in nodes
+        ]
+        ring = any(
+            "ring" in one.words.lower() or "circle" in one.words.lower() for one in nodes
+        ) or any(isinstance(one, Start) for one in nodes)
         joined = any(isinstance(one, Act) and "join" in one.words.lower() for one in nodes)
         if cast is not None and self.pattern.craft is Craft.KNITTING:
             amount = cast.number.at(self.size) if cast.number else 0
             count = amount + (self.below.stitches or 0) if self.below.stitches else amount
             self.below = Below(count)
-            moves = [replace(move, makes=amount) if move.words == cast.words else move for move in moves]
+            moves = [
+                replace(move, makes=amount) if move.words == cast.words else move for move in moves
+            ]
         elif chain is not None and ring:
             self.below = Below()
         elif chain is not None:
@@ -123,7 +149,20 @@ class Ledger:
         label = "Cast on" if cast is not None else "Start"
         words = " ".join(self.text[start:end].split())
         span = span_of(self.pattern.book, start, end)
-        self.rows.append(CountedRow(label, None, self.is_round, words, span, None, count, None, Verdict.NO_TOTAL, tuple(moves)))
+        self.rows.append(
+            CountedRow(
+                label,
+                None,
+                self.is_round,
+                words,
+                span,
+                None,
+                count,
+                None,
+                Verdict.NO_TOTAL,
+                tuple(moves),
+            )
+        )
 
     def same(self, row: WrittenRow, rule: Rule) -> None:
         """ "Same as 4th row"."""
@@ -135,7 +174,12 @@ class Ledger:
         numbers = row.mark.numbers if row.mark and row.mark.numbers else (None,)
         for number in numbers:
             if len(self.rows) < self.room:
-                self.work(replace(entry, row=WrittenRow(row.mark, row.start, row.end), printed=tuple(printed)), number)
+                self.work(
+                    replace(
+                        entry, row=WrittenRow(row.mark, row.start, row.end), printed=tuple(printed)
+                    ),
+                    number,
+                )
 
     def entry_of(self, number: int) -> Entry | None:
         """The latest row of that number."""
@@ -147,7 +191,12 @@ class Ledger:
         before = self.text[row.start : cut]
         if ACTION.search(before) and len(before.strip()) > 3:
             self.plain(row, row.start, cut)
-        elif row.mark is not None and rule.kind in ("last", "rows") and row.mark.numbers and rule.times is None:
+        elif (
+            row.mark is not None
+            and rule.kind in ("last", "rows")
+            and row.mark.numbers
+            and rule.times is None
+        ):
             self.repeat_into(row, rule)
             return
         if rule.kind == "even":
@@ -172,7 +221,10 @@ class Ledger:
         """The rows that a repeat calls back."""
         if rule.kind == "last":
             return self.entries[-max(1, min(rule.rows, len(self.entries) or 1)) :]
-        found = [self.entry_of(number) for number in range(rule.first, min(rule.last, rule.first + 200) + 1)]
+        found = [
+            self.entry_of(number)
+            for number in range(rule.first, min(rule.last, rule.first + 200) + 1)
+        ]
         return [one for one in found if one is not None]
 
     def repeat(self, row: WrittenRow, rule: Rule, upto: int | None) -> None:
@@ -182,7 +234,11 @@ class Ledger:
             return
         times = rule.times
         if times is None and rule.goal is None:
-            times = max(0, (upto - 1 - self.number) // len(entries)) if upto and upto > self.number + 1 and self.number else 0
+            times = (
+                max(0, (upto - 1 - self.number) // len(entries))
+                if upto and upto > self.number + 1 and self.number
+                else 0
+            )
         span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
         for _ in range(min(times if times is not None else RULE_ROWS, RULE_ROWS)):
             if times is None and self.reached(rule.goal):
@@ -190,7 +246,9 @@ class Ledger:
             for entry in entries:
                 if len(self.rows) >= self.room:
                     return
-                self.again(replace(entry, printed=()), self.number + 1 if self.number else None, span)
+                self.again(
+                    replace(entry, printed=()), self.number + 1 if self.number else None, span
+                )
                 if times is None and self.reached(rule.goal):
                     break
 
@@ -201,7 +259,14 @@ class Ledger:
 
     def again(self, entry: Entry, number: int | None, written: WrittenRow | None = None) -> None:
         """A row worked again under a new number."""
-        self.work(replace(entry, row=WrittenRow(None, written.start, written.end) if written else entry.row, printed=()), number)
+        self.work(
+            replace(
+                entry,
+                row=WrittenRow(None, written.start, written.end) if written else entry.row,
+                printed=(),
+            ),
+            number,
+        )
 
     def even(self, row: WrittenRow, rule: Rule) -> None:
         """ "Knit 4 rows", "work 6 rounds even": the count stays."""
@@ -212,8 +277,29 @@ class Ledger:
                 return
             number = self.number + 1 if self.number else None
             count = self.below.stitches
-            move = Move(MoveKind.WORK, words, span, count or 0, count or 0, stitch="k" if self.pattern.craft is Craft.KNITTING else "st", times=max(1, count or 1))
-            self.rows.append(CountedRow(self.name(None, number), number, self.is_round, words, span, count, count, None, Verdict.NO_TOTAL, (move,)))
+            move = Move(
+                MoveKind.WORK,
+                words,
+                span,
+                count or 0,
+                count or 0,
+                stitch="k" if self.pattern.craft is Craft.KNITTING else "st",
+                times=max(1, count or 1),
+            )
+            self.rows.append(
+                CountedRow(
+                    self.name(None, number),
+                    number,
+                    self.is_round,
+                    words,
+                    span,
+                    count,
+                    count,
+                    None,
+                    Verdict.NO_TOTAL,
+                    (move,),
+                )
+            )
             self.number = number or self.number
 
     def grow(self, row: WrittenRow, rule: Rule, upto: int | None) -> None:
@@ -229,21 +315,43 @@ class Ledger:
         goal = rule.goal
         last = row.mark.numbers[-1] if row.mark and row.mark.numbers else None
         count = counts[-1]
-        targets = {goal, goal * sections, (goal + 1) * sections, (goal + 2) * sections} if goal else set()
+        targets = (
+            {goal, goal * sections, (goal + 1) * sections, (goal + 2) * sections} if goal else set()
+        )
         if step == 0 or not (targets or upto or last):
             return
         exact = self._exact(count, step, goal, sections)
         stop = exact if exact is not None and not last else None
         for index in range(RULE_ROWS):
             number = self.number + 1 if self.number else None
-            if (last and number and number > last) or (not last and upto and number and number >= upto and stop is None) or (stop is not None and count == stop):
+            if (
+                (last and number and number > last)
+                or (not last and upto and number and number >= upto and stop is None)
+                or (stop is not None and count == stop)
+            ):
                 break
             if not (slow and index % 2 == 0):
                 count += step
             if count <= 0 or len(self.rows) >= self.room:
                 break
-            move = Move(MoveKind.WORK, words, span, counts[-1], count, stitch="st", times=max(1, count))
-            self.rows.append(CountedRow(self.name(row.mark, number), number, self.is_round, words, span, None, count, None, Verdict.NO_TOTAL, (move,), assumed=(f"grows by {step} a round as the rounds before did",)))
+            move = Move(
+                MoveKind.WORK, words, span, counts[-1], count, stitch="st", times=max(1, count)
+            )
+            self.rows.append(
+                CountedRow(
+                    self.name(row.mark, number),
+                    number,
+                    self.is_round,
+                    words,
+                    span,
+                    None,
+                    count,
+                    None,
+                    Verdict.NO_TOTAL,
+                    (move,),
+                    assumed=(f"grows by {step} a round as the rounds before did",),
+                )
+            )
             self.number = number or self.number
         self.below = Below(count, self.below.spaces, {}, None, self.below.sections)
 
@@ -252,7 +360,11 @@ class Ledger:
         if goal is None:
             return None
         for target in (goal, goal * sections, (goal + 1) * sections, (goal + 2) * sections):
-            if (target - count) * step > 0 and (target - count) % step == 0 and abs(target - count) // abs(step) < RULE_ROWS:
+            if (
+                (target - count) * step > 0
+                and (target - count) % step == 0
+                and abs(target - count) // abs(step) < RULE_ROWS
+            ):
                 return target
         return None
 
@@ -261,13 +373,19 @@ class Ledger:
         if number is not None:
             is_round = mark.is_round if mark and mark.is_round is not None else self.is_round
             return f"{'Round' if is_round else 'Row'} {number}"
-        return mark.name[:1].upper() + mark.name[1:] if mark and mark.name else "Next round" if self.is_round else "Next row"
+        return (
+            mark.name[:1].upper() + mark.name[1:]
+            if mark and mark.name
+            else "Next round"
+            if self.is_round
+            else "Next row"
+        )
 
     def options(self, nodes: tuple[Node, ...]) -> list[bool | None]:
         """Whether the row's first chain may count as a stitch, the likelier first."""
         first, body, _, foundation, _ = split_ends(nodes)
         chain = chain_node(nodes)
-        work = _first_work(body)
+        work = first_work(body)
         if foundation:
             return self._skipped(work, body)
         height = chain.number.at(self.size) if first and chain else self.carried
@@ -292,7 +410,14 @@ class Ledger:
         return any(row.count for row in self.rows)
 
     def _skipped(self, work: Work | None, body: tuple[Node, ...]) -> list[bool | None]:
-        told = next((one.counts_chain for one in body if isinstance(one, Act) and one.counts_chain is not None), None)
+        told = next(
+            (
+                one.counts_chain
+                for one in body
+                if isinstance(one, Act) and one.counts_chain is not None
+            ),
+            None,
+        )
         chain = next((one for one in body if isinstance(one, Chain)), None)
         if chain is not None and chain.counts is not None:
             told = chain.counts
@@ -305,14 +430,24 @@ class Ledger:
     def work(self, entry: Entry, number: int | None) -> None:
         """Works one row and books it."""
         stated, kind, printed = self.stated(entry)
-        solved = best(entry.nodes, self.below, self.options(entry.nodes), self.size, self.carried, stated, kind)
+        solved = best(
+            entry.nodes,
+            self.below,
+            self.options(entry.nodes),
+            self.size,
+            self.carried,
+            stated,
+            kind,
+        )
         row, verdict = entry.row, Verdict.NO_TOTAL
         mark = row.mark
         count = solved.count
         label = self.name(mark, number)
         span = span_of(self.pattern.book, row.start, max(row.end, row.start + 1))
         words = " ".join(self.text[row.start : row.end].split())
-        problem = fault_of(solved, stated, kind, self.below, self.part, label, span, words, entry.nodes)
+        problem = fault_of(
+            solved, stated, kind, self.below, self.part, label, span, words, entry.nodes
+        )
         if problem is not None:
             self.problems.append(problem)
             verdict = problem.verdict
@@ -321,7 +456,12 @@ class Ledger:
             verdict = Verdict.FITS
         if count is None or (solved.tally.unread and stated is not None):
             count = stated if kind in ("", "sts", "stitches", "st") or count is None else count
-        elif stated is not None and solved.chained and stated == solved.count and solved.count is not None:
+        elif (
+            stated is not None
+            and solved.chained
+            and stated == solved.count
+            and solved.count is not None
+        ):
             height = self.carried or 3
             self.held.setdefault(height, True)
         before = self.below.stitches
@@ -342,7 +482,9 @@ class Ledger:
         if number is None and not self.number and self._is_first(entry):
             self.number = 1
             self.rows[-1] = replace(self.rows[-1], label=self.name(None, 1), number=1)
-        self.entries.append(replace(entry, number=number if number is not None else (self.number or None)))
+        self.entries.append(
+            replace(entry, number=number if number is not None else (self.number or None))
+        )
 
     def _is_first(self, entry: Entry) -> bool:
         return entry.row.mark is None and not self.entries and self.pattern.craft is Craft.CROCHET
@@ -350,7 +492,11 @@ class Ledger:
     def stated(self, entry: Entry) -> tuple[int | None, str, Printed | None]:
         """The printed total of the row for this size: number, kind, where it stands."""
         for one in reversed(entry.printed):
-            number = one.numbers[self.size] if self.size < len(one.numbers) and len(one.numbers) == len(self.pattern.sizes) else one.numbers[0]
+            number = (
+                one.numbers[self.size]
+                if self.size < len(one.numbers) and len(one.numbers) == len(self.pattern.sizes)
+                else one.numbers[0]
+            )
             if one.change:
                 if self.below.stitches is None:
                     continue
@@ -359,47 +505,3 @@ class Ledger:
                 continue
             return number, one.kind, one
         return None, "", None
-
-
-class _Shift:
-    """Clean text seen from a row's start: spans of the row's tokens come out in the maker's text."""
-
-    __slots__ = ("by", "source")
-
-    def __init__(self, source: object, by: int) -> None:
-        self.source, self.by = source, by
-
-    def origin(self, at: int) -> int:
-        """The original offset of an offset in the row."""
-        return int(self.source.origin(at + self.by))
-
-
-def _first_work(nodes: tuple[Node, ...]) -> Work | None:
-    for one in nodes:
-        if isinstance(one, Work):
-            return one
-        if isinstance(one, Repeat | Group):
-            inner = _first_work(one.body)
-            if inner is not None:
-                return inner
-        if isinstance(one, Shape):
-            return None
-    return None
-
-
-def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:
-    """What was chosen where the words leave a choice."""
-    said = []
-    if not solved.choice.again_more:
-        said.append('"N times" is read as N in all, since only that closes the row')
-    if not solved.choice.pair_each:
-        said.append("equal numbers are read as that many in each stitch")
-    if solved.choice.cut_ending:
-        said.append("the last repeat is cut off to end as the words say")
-    chain = chain_node(nodes)
-    if solved.chained and (chain is None or chain.counts is None):
-        said.append("the turning chain is counted as a stitch")
-    return tuple(said)
-
-
-__all__ = ["Entry", "Ledger", "values"]

@@ -26,10 +26,14 @@ def count_phrase(text: str, before: int | None, craft: str = "", terms: str = ""
     ledger = Ledger(pattern, 0, "", 500)
     if before is not None:
         ledger.below = Below(before, 0, {})
-    rows = [item for part in pattern.layout.parts for item in part.items if isinstance(item, WrittenRow)]
+    rows = [
+        item for part in pattern.layout.parts for item in part.items if isinstance(item, WrittenRow)
+    ]
     plain = WrittenRow(None, 0, len(pattern.source.text))
     for row in rows if len(rows) > 1 or (rows and rows[0].mark) else [plain]:
         ledger.add(row, None)
     worked = [row for row in ledger.rows if row.count is not None]
     last = worked[-1] if worked else None
-    return CountedPhrase(last.count if last else None, last.stitches_worked if last else None, tuple(ledger.problems))
+    return CountedPhrase(
+        last.count if last else None, last.stitches_worked if last else None, tuple(ledger.problems)
+    )

@@ -37,7 +37,11 @@ def place_all(place: Place, tally: Tally, tail: int) -> tuple[int, int, int]:
         tally.unsure = True
         return 0, 0, 0
     if place.where is Where.TO_LAST:
-        return max(0, left - place.number.at(tally.size)), max(0, left - place.number.at(tally.size)), 0
+        return (
+            max(0, left - place.number.at(tally.size)),
+            max(0, left - place.number.at(tally.size)),
+            0,
+        )
     here = max(0, left - tail)
     kind = place.noun if place.noun in tally.below.kinds else ""
     if kind and kind in GROUPED:
@@ -50,18 +54,43 @@ def place_all(place: Place, tally: Tally, tail: int) -> tuple[int, int, int]:
 def work_into(work: Work, tally: Tally, tail: int) -> None:
     """Adds one Work to the tally."""
     place, stitch = work.place, work.stitch
-    if "other side" in place.text or "opposite side" in place.text or "down the other" in place.text:
+    if (
+        "other side" in place.text
+        or "opposite side" in place.text
+        or "down the other" in place.text
+    ):
         tally.left = None
     number = work.number.at(tally.size) if work.number is not None else None
     takes, makes, spaces = _amount(work, number, tally, tail)
     if stitch.kind is Kind.SLIP and place.where not in (Where.RING,):
-        made = 0 if not (place.where in (Where.REST, Where.EACH)) else takes
+        made = 0 if place.where not in (Where.REST, Where.EACH) else takes
         makes = made
     extra = work.between * max(0, makes - 1) and max(0, makes - 1)
-    tally.make(_cap(makes), stitch.name if stitch.name not in ("inc",) else stitch.base or "sc", spaces + extra)
-    run = max(1, makes if stitch.takes == 1 == stitch.makes else (makes // stitch.makes if stitch.makes > 0 else takes // max(1, stitch.takes)))
+    tally.make(
+        _cap(makes),
+        stitch.name if stitch.name not in ("inc",) else stitch.base or "sc",
+        spaces + extra,
+    )
+    run = max(
+        1,
+        makes
+        if stitch.takes == 1 == stitch.makes
+        else (makes // stitch.makes if stitch.makes > 0 else takes // max(1, stitch.takes)),
+    )
     kind = MoveKind.SLIP if stitch.kind is Kind.SLIP else MoveKind.WORK
-    tally.moves.append(Move(kind, work.words, work.span, takes, _cap(makes), spaces + extra, stitch.name, run, place.text))
+    tally.moves.append(
+        Move(
+            kind,
+            work.words,
+            work.span,
+            takes,
+            _cap(makes),
+            spaces + extra,
+            stitch.name,
+            run,
+            place.text,
+        )
+    )
 
 
 def _amount(work: Work, number: int | None, tally: Tally, tail: int) -> tuple[int, int, int]:
@@ -113,7 +142,14 @@ def _into_same(work: Work, n: int, tally: Tally) -> tuple[int, int, int]:
 
 def _into_all(work: Work, number: int | None, tally: Tally, tail: int) -> tuple[int, int, int]:
     place, stitch = work.place, work.stitch
-    if place.where is not Where.EACH and place.sides == 1 and number is not None and place.where is Where.REST and number > 1 and stitch.takes == 1:
+    if (
+        place.where is not Where.EACH
+        and place.sides == 1
+        and number is not None
+        and place.where is Where.REST
+        and number > 1
+        and stitch.takes == 1
+    ):
         tally.use(number)
         return number, number * stitch.makes, 0
     places, used, spaces = place_all(place, tally, tail)
@@ -177,7 +213,16 @@ def skip_over(skip: Skip, tally: Tally) -> None:
 def chain_space(chain: Chain, tally: Tally) -> None:
     """Chains inside a row: one space."""
     tally.spaces += 1
-    tally.moves.append(Move(MoveKind.CHAIN, chain.words, chain.span, spaces=1, stitch="ch", times=chain.number.at(tally.size)))
+    tally.moves.append(
+        Move(
+            MoveKind.CHAIN,
+            chain.words,
+            chain.span,
+            spaces=1,
+            stitch="ch",
+            times=chain.number.at(tally.size),
+        )
+    )
 
 
 def shape_by_rule(shape: Shape, tally: Tally, tail: int) -> None:
@@ -189,13 +234,19 @@ def shape_by_rule(shape: Shape, tally: Tally, tail: int) -> None:
         return
     before = max(0, before - tail)
     if shape.every:
-        change = shape.gain * (before // shape.every) if shape.repeats.at(tally.size) == 1 else shape.gain * shape.repeats.at(tally.size) * shape.spots
+        change = (
+            shape.gain * (before // shape.every)
+            if shape.repeats.at(tally.size) == 1
+            else shape.gain * shape.repeats.at(tally.size) * shape.spots
+        )
     if shape.until is not None:
         change = shape.until.at(tally.size) - before
     tally.use(before)
     made = max(0, before + change)
     tally.make(made, "st")
-    tally.moves.append(Move(MoveKind.WORK, shape.words, shape.span, before, made, stitch="st", times=1))
+    tally.moves.append(
+        Move(MoveKind.WORK, shape.words, shape.span, before, made, stitch="st", times=1)
+    )
 
 
 def edge(one: Edge, tally: Tally) -> None:
@@ -204,10 +255,14 @@ def edge(one: Edge, tally: Tally) -> None:
     if one.cast_on:
         amount = (number or 0) * one.rows
         tally.make(amount, "st")
-        tally.moves.append(Move(MoveKind.WORK, one.words, one.span, 0, amount, stitch="co", times=max(1, amount)))
+        tally.moves.append(
+            Move(MoveKind.WORK, one.words, one.span, 0, amount, stitch="co", times=max(1, amount))
+        )
         tally.elastic = tally.elastic or tally.below.stitches is not None
         return
     amount = (number * one.rows) if number is not None else (tally.left or 0)
     tally.use(amount)
     tally.elastic = tally.elastic or number is not None
-    tally.moves.append(Move(MoveKind.FINISH, one.words, one.span, amount, 0, stitch="bo", times=max(1, amount)))
+    tally.moves.append(
+        Move(MoveKind.FINISH, one.words, one.span, amount, 0, stitch="bo", times=max(1, amount))
+    )

@@ -8,7 +8,21 @@ from dataclasses import dataclass, field
 from reader.counts.tally import Below, Choice, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
-from reader.pattern.tree import Act, Chain, Deed, Edge, Group, Node, Repeat, Shape, Skip, Start, Until, Where, Work
+from reader.pattern.tree import (
+    Act,
+    Chain,
+    Deed,
+    Edge,
+    Group,
+    Node,
+    Repeat,
+    Shape,
+    Skip,
+    Start,
+    Until,
+    Where,
+    Work,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,19 +64,36 @@ def split_ends(nodes: Sequence[Node]) -> tuple[int, tuple[Node, ...], int, int, 
         else:
             first = 1
     last = 0
-    tail = [one for one in body if not (isinstance(one, Act) and one.deed in (Deed.NOTE, Deed.COLOUR))]
-    if len(tail) > 1 and isinstance(tail[-1], Act) and tail[-1].deed is Deed.TURN and isinstance(tail[-2], Chain):
-        last = 1
-    elif len(tail) > 1 and isinstance(tail[-1], Chain) and any(isinstance(one, Act) and one.deed is Deed.TURN for one in tail[-2:-1]):
+    tail = [
+        one for one in body if not (isinstance(one, Act) and one.deed in (Deed.NOTE, Deed.COLOUR))
+    ]
+    if (
+        len(tail) > 1
+        and isinstance(tail[-1], Act)
+        and tail[-1].deed is Deed.TURN
+        and isinstance(tail[-2], Chain)
+    ) or (
+        len(tail) > 1
+        and isinstance(tail[-1], Chain)
+        and any(isinstance(one, Act) and one.deed is Deed.TURN for one in tail[-2:-1])
+    ):
         last = 1
     return first, tuple(body), last, foundation, tuple(lead)
 
 
 def _into_chain(node: Node | None) -> bool:
     if isinstance(node, Work):
-        return node.place.where is Where.CHAIN or (node.place.noun in ("tch", "ch") and node.place.nth > 1) or (node.place.noun == "ch" and node.place.where in (Where.EACH, Where.NEXT))
+        return (
+            node.place.where is Where.CHAIN
+            or (node.place.noun in ("tch", "ch") and node.place.nth > 1)
+            or (node.place.noun == "ch" and node.place.where in (Where.EACH, Where.NEXT))
+        )
     if isinstance(node, Group | Skip):
-        return node.place.where is Where.CHAIN or (isinstance(node, Skip) and node.place.noun in ("ch",)) or (node.place.where is Where.CHAIN)
+        return (
+            node.place.where is Where.CHAIN
+            or (isinstance(node, Skip) and node.place.noun in ("ch",))
+            or (node.place.where is Where.CHAIN)
+        )
     if isinstance(node, Repeat) and node.body:
         return _into_chain(node.body[0])
     return False
@@ -80,8 +111,15 @@ def choices(nodes: Sequence[Node], chains: Sequence[bool | None]) -> Iterator[Ch
             stack += one.body
             stack += one.ending
         elif isinstance(one, Work):
-            pair = pair or (one.number is not None and one.place.where in (Where.NEXT, Where.FIRST, Where.LAST) and one.place.number.values[0] > 1 and one.number.values == one.place.number.values)
-            ending = ending or (one.stitch.takes == 2 and one.place.where in (Where.REST, Where.EACH))
+            pair = pair or (
+                one.number is not None
+                and one.place.where in (Where.NEXT, Where.FIRST, Where.LAST)
+                and one.place.number.values[0] > 1
+                and one.number.values == one.place.number.values
+            )
+            ending = ending or (
+                one.stitch.takes == 2 and one.place.where in (Where.REST, Where.EACH)
+            )
         elif isinstance(one, Group):
             stack += one.body
     for chain in chains:
@@ -96,7 +134,9 @@ def chain_node(nodes: Sequence[Node]) -> Chain | None:
     return next((one for one in nodes if isinstance(one, Chain)), None)
 
 
-def work_row(nodes: Sequence[Node], below: Below, choice: Choice, size: int, carried: int) -> Solved:
+def work_row(
+    nodes: Sequence[Node], below: Below, choice: Choice, size: int, carried: int
+) -> Solved:
     """Works a row once under one reading; carried: chains made at the end of the row before."""
     first, body, last, foundation, lead = split_ends(nodes)
     tally = Tally(size, below, choice, below.stitches, below.spaces)
@@ -109,7 +149,9 @@ def work_row(nodes: Sequence[Node], below: Below, choice: Choice, size: int, car
         tally.below = Below(None, 0, {}, chain.number.at(size))
         tally.left = chain.number.at(size)
         tally.spaces_left = 0
-        tally.moves.append(Move(MoveKind.START, chain.words, chain.span, stitch="ch", times=chain.number.at(size)))
+        tally.moves.append(
+            Move(MoveKind.START, chain.words, chain.span, stitch="ch", times=chain.number.at(size))
+        )
         ringed = False
     else:
         ringed = _ring_below(body)
@@ -130,7 +172,11 @@ def work_row(nodes: Sequence[Node], below: Below, choice: Choice, size: int, car
             _chain_takes(nxt, tally)
     next_chain = 0
     if last:
-        index = max(i for i, one in enumerate(rest) if isinstance(one, Chain)) if any(isinstance(one, Chain) for one in rest) else -1
+        index = (
+            max(i for i, one in enumerate(rest) if isinstance(one, Chain))
+            if any(isinstance(one, Chain) for one in rest)
+            else -1
+        )
         if index >= 0:
             end = rest.pop(index)
             next_chain = end.number.at(size)
@@ -173,7 +219,11 @@ def _chain_space(nodes: Sequence[Node], height: int) -> int:
 
 def _chain_takes(nxt: Node | None, tally: Tally) -> None:
     """The counted chain stands on the first stitch, or in the first space."""
-    if isinstance(nxt, Work | Group) and nxt.place.where in (Where.SAME, Where.ONE_PLACE) and nxt.place.noun == "sp":
+    if (
+        isinstance(nxt, Work | Group)
+        and nxt.place.where in (Where.SAME, Where.ONE_PLACE)
+        and nxt.place.noun == "sp"
+    ):
         tally.use_spaces(1)
     else:
         tally.use(1)
@@ -192,7 +242,15 @@ def _whole_row(rest: list[Node], tally: Tally) -> list[Node]:
     return rest
 
 
-def _close(tally: Tally, choice: Choice, made_chain: int, next_chain: int, chained: bool, ringed: bool, nodes: Sequence[Node]) -> Solved:
+def _close(
+    tally: Tally,
+    choice: Choice,
+    made_chain: int,
+    next_chain: int,
+    chained: bool,
+    ringed: bool,
+    nodes: Sequence[Node],
+) -> Solved:
     left = tally.left or 0
     total = tally.makes + made_chain
     if tally.elastic and tally.left is not None:
@@ -203,7 +261,9 @@ def _close(tally: Tally, choice: Choice, made_chain: int, next_chain: int, chain
     known = tally.left is not None
     count: int | None = total
     nothing = not tally.makes and not made_chain
-    if tally.unsure or (nothing and not tally.takes and not any(isinstance(one, Edge) for one in nodes)):
+    if tally.unsure or (
+        nothing and not tally.takes and not any(isinstance(one, Edge) for one in nodes)
+    ):
         count = None
     fits: bool | None = None
     if known and not tally.unread and not tally.unsure:
@@ -212,17 +272,43 @@ def _close(tally: Tally, choice: Choice, made_chain: int, next_chain: int, chain
     if made_chain and kinds:
         top = max(kinds, key=lambda kind: kinds[kind])
         kinds[top] += 1
-    return Solved(count, fits, left, tally.short, tally.uneven, choice, tally, made_chain, next_chain, chained, kinds)
+    return Solved(
+        count,
+        fits,
+        left,
+        tally.short,
+        tally.uneven,
+        choice,
+        tally,
+        made_chain,
+        next_chain,
+        chained,
+        kinds,
+    )
 
 
-def best(nodes: Sequence[Node], below: Below, chains: Sequence[bool | None], size: int, carried: int, stated: int | None, kind: str = "") -> Solved:
+def best(
+    nodes: Sequence[Node],
+    below: Below,
+    chains: Sequence[bool | None],
+    size: int,
+    carried: int,
+    stated: int | None,
+    kind: str = "",
+) -> Solved:
     """The reading that closes the row and agrees with the printed total, the usual one where several do."""
     found: Solved | None = None
     mark = (-1.0,)
     for number, choice in enumerate(choices(nodes, chains)):
         one = work_row(nodes, below, choice, size, carried)
         agrees = stated is not None and one.count is not None and stated in values(one, kind)
-        score = (3.0 * agrees + 2.0 * (one.fits is True) - 0.2 * choice.oddity() - 0.1 * (number > 0) - 0.001 * (one.left + one.short),)
+        score = (
+            3.0 * agrees
+            + 2.0 * (one.fits is True)
+            - 0.2 * choice.oddity()
+            - 0.1 * (number > 0)
+            - 0.001 * (one.left + one.short),
+        )
         if found is None or score > mark:
             found, mark = one, score
     assert found is not None
@@ -245,5 +331,8 @@ def values(one: Solved, kind: str) -> set[int]:
 
 
 def _same_kind(name: str, kind: str) -> bool:
-    a, b = name.replace(" ", "").replace("-", ""), kind.replace(" ", "").replace("-", "").rstrip("s")
+    a, b = (
+        name.replace(" ", "").replace("-", ""),
+        kind.replace(" ", "").replace("-", "").rstrip("s"),
+    )
     return a == b or a == kind.replace(" ", "") or (len(b) > 2 and a.startswith(b))

@@ -119,9 +119,20 @@ def work_group(group: Group, tally: Tally, tail: int) -> None:
     if place.where in OPEN_PLACES:
         times, used, spaces = place_all(place, tally, tail)
     elif place.where is Where.RING or place.where is Where.SAME:
-        used = 1 if place.where is Where.SAME and tally.takes == 0 and not tally.spaced and place.noun != "sp" else 0
+        used = (
+            1
+            if place.where is Where.SAME
+            and tally.takes == 0
+            and not tally.spaced
+            and place.noun != "sp"
+            else 0
+        )
     else:
-        times = max(1, place.number.at(tally.size)) if place.each or place.number.at(tally.size) > 1 else 1
+        times = (
+            max(1, place.number.at(tally.size))
+            if place.each or place.number.at(tally.size) > 1
+            else 1
+        )
         used, spaces = (0, times) if place.noun in ("sp", "corner") else (times, 0)
     tally.use(used)
     if spaces or place.noun == "sp":
@@ -134,16 +145,32 @@ def work_group(group: Group, tally: Tally, tail: int) -> None:
     repeated(trial.moves, times, group, tally, spread=used // max(1, times))
 
 
-def repeated(moves: Sequence[Move], times: int, node: Group | Repeat, tally: Tally, spread: int | None = None, first: int = 1, of: int | None = None) -> None:
+def repeated(
+    moves: Sequence[Move],
+    times: int,
+    node: Group | Repeat,
+    tally: Tally,
+    spread: int | None = None,
+    first: int = 1,
+    of: int | None = None,
+) -> None:
     """Adds the moves of a body `times` over, each pass numbered; spread: stitches each pass uses (for a group)."""
     for number in range(first, first + max(0, times)):
         if len(tally.moves) + len(moves) > MOVES:
             tally.moves.append(Move(MoveKind.NOTE, node.words, node.span))
             return
         for index, move in enumerate(moves):
-            one = (Pass(number, of or times, node.span), *move.passes) if (of or times) > 1 else move.passes
+            one = (
+                (Pass(number, of or times, node.span), *move.passes)
+                if (of or times) > 1
+                else move.passes
+            )
             takes = move.takes if spread is None else (spread if index == 0 else 0)
-            into = move.into if spread is None else (move.into or getattr(node, "place", None) and node.place.text or "")
+            into = (
+                move.into
+                if spread is None
+                else (move.into or (getattr(node, "place", None) and node.place.text) or "")
+            )
             tally.moves.append(replace(move, passes=one, takes=takes, into=into))
 
 

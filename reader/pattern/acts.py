@@ -6,8 +6,34 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import Act, Deed, Edge, Node, Num, Shape, ShortTurn, Start
 from reader.terms.stitches import Craft
 
-JOIN_STARTS = ("join with", "join to", "join in", "join", "joining", "sl st to join", "ss to join", "close", "connect", "slip stitch to join", "sl st join")
-FINISHES = ("fasten off", "finish off", "f/o", "fo", "end off", "break off", "cut yarn", "cut thread", "cut", "break yarn", "break", "weave in", "bind up")
+JOIN_STARTS = (
+    "join with",
+    "join to",
+    "join in",
+    "join",
+    "joining",
+    "sl st to join",
+    "ss to join",
+    "close",
+    "connect",
+    "slip stitch to join",
+    "sl st join",
+)
+FINISHES = (
+    "fasten off",
+    "finish off",
+    "f/o",
+    "fo",
+    "end off",
+    "break off",
+    "cut yarn",
+    "cut thread",
+    "cut",
+    "break yarn",
+    "break",
+    "weave in",
+    "bind up",
+)
 STRETCH = 30
 """Tokens a phrase may take along."""
 
@@ -22,7 +48,18 @@ def _phrase(cur: Cursor, stops: frozenset[str] = STOPS) -> None:
 def find_act(cur: Cursor) -> Node | None:
     """The act that stands here, taken; None (nothing taken) when there is none."""
     start = cur.at
-    for reading in (_count_words, _join, _turn, _colour, _finish, _marker, _ring, _edge, _shape, _needle):
+    for reading in (
+        _count_words,
+        _join,
+        _turn,
+        _colour,
+        _finish,
+        _marker,
+        _ring,
+        _edge,
+        _shape,
+        _needle,
+    ):
         node = reading(cur, start)
         if node is not None:
             return node
@@ -36,7 +73,19 @@ def _act(cur: Cursor, start: int, deed: Deed, into: str = "") -> Act:
 
 def _count_words(cur: Cursor, start: int) -> Node | None:
     """ "this counts as your first double crochet", "that doesn't count as a stitch"."""
-    if cur.low() not in ("this", "that", "counts", "count", "does", "always", "it", "which", "will", "not", "the"):
+    if cur.low() not in (
+        "this",
+        "that",
+        "counts",
+        "count",
+        "does",
+        "always",
+        "it",
+        "which",
+        "will",
+        "not",
+        "the",
+    ):
         return None
     lows = []
     for ahead in range(14):
@@ -54,11 +103,33 @@ def _count_words(cur: Cursor, start: int) -> Node | None:
 
 def _join(cur: Cursor, start: int) -> Node | None:
     slip = cur.any_words(("sl st", "ss", "slip st", "slip stitch", "sl"))
-    if slip and cur.book.craft is Craft.CROCHET and cur.any_words(("to join", "join", "to close", "to form"), slip):
+    if (
+        slip
+        and cur.book.craft is Craft.CROCHET
+        and cur.any_words(("to join", "join", "to close", "to form"), slip)
+    ):
         cur.at += slip
     elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ("in", "to", "into", "with"):
         rest = " ".join(cur.low(slip + n) for n in range(1, 9))
-        if not rest.startswith(("top of", "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top", "beginning", "first sc", "join", "last st of")):
+        if not rest.startswith(
+            (
+                "top of",
+                "first",
+                "1st",
+                "2nd ch",
+                "3rd",
+                "4th",
+                "5th",
+                "top",
+                "beg",
+                "the first",
+                "the top",
+                "beginning",
+                "first sc",
+                "join",
+                "last st of",
+            )
+        ):
             return None
         cur.at += slip
     elif not cur.any_words(JOIN_STARTS):
@@ -71,7 +142,22 @@ def _join(cur: Cursor, start: int) -> Node | None:
 
 
 def _is_colour_join(cur: Cursor) -> bool:
-    return cur.low(1) not in ("with", "to", "in", "and", "each", "round", "rnd", "by", "into", "st", "sl", "ss", "being", "last")
+    return cur.low(1) not in (
+        "with",
+        "to",
+        "in",
+        "and",
+        "each",
+        "round",
+        "rnd",
+        "by",
+        "into",
+        "st",
+        "sl",
+        "ss",
+        "being",
+        "last",
+    )
 
 
 def _turn(cur: Cursor, start: int) -> Node | None:
@@ -83,7 +169,14 @@ def _turn(cur: Cursor, start: int) -> Node | None:
             return _act(cur, start, Deed.OTHER_SIDE)
         cur.accept("work", "your work", "the work", "and")
         return _act(cur, start, Deed.TURN)
-    if cur.accept("do not turn", "don't turn", "do not join", "don't join", "do not join this", "do not fasten off"):
+    if cur.accept(
+        "do not turn",
+        "don't turn",
+        "do not join",
+        "don't join",
+        "do not join this",
+        "do not fasten off",
+    ):
         _phrase(cur)
         return _act(cur, start, Deed.NOTE)
     return None
@@ -95,14 +188,39 @@ def _colour(cur: Cursor, start: int) -> Node | None:
             return None
         _phrase(cur)
         return _act(cur, start, Deed.COLOUR)
-    if cur.low() in ("with", "using") and cur.low(1) not in ("sl", "ss", "right", "rs", "ws", "wrong", "a"):
+    if cur.low() in ("with", "using") and cur.low(1) not in (
+        "sl",
+        "ss",
+        "right",
+        "rs",
+        "ws",
+        "wrong",
+        "a",
+    ):
         cur.at += 1
         for _ in range(3):
-            if cur.done() or cur.low() in STOPS or cur.stitch() or cur.kind() in ("num", "stars") or cur.low() in ("ch", "chain", "make", "work", "cast", "and"):
+            if (
+                cur.done()
+                or cur.low() in STOPS
+                or cur.stitch()
+                or cur.kind() in ("num", "stars")
+                or cur.low() in ("ch", "chain", "make", "work", "cast", "and")
+            ):
                 break
             cur.at += 1
         return _act(cur, start, Deed.COLOUR) if cur.at > start + 1 else None
-    if cur.any_words(("with right side", "with rs", "right side facing", "rs facing", "with ws", "with wrong side", "wrong side facing", "ws facing")):
+    if cur.any_words(
+        (
+            "with right side",
+            "with rs",
+            "right side facing",
+            "rs facing",
+            "with ws",
+            "with wrong side",
+            "wrong side facing",
+            "ws facing",
+        )
+    ):
         _phrase(cur)
         return _act(cur, start, Deed.NOTE)
     return None
@@ -118,11 +236,39 @@ def _finish(cur: Cursor, start: int) -> Node | None:
 
 
 def _marker(cur: Cursor, start: int) -> Node | None:
-    if cur.accept("pm", "sm", "slm", "rm", "sl marker", "slip marker", "place marker", "remove marker", "place a marker", "move marker", "slip m", "sl m", "place markers"):
+    if cur.accept(
+        "pm",
+        "sm",
+        "slm",
+        "rm",
+        "sl marker",
+        "slip marker",
+        "place marker",
+        "remove marker",
+        "place a marker",
+        "move marker",
+        "slip m",
+        "sl m",
+        "place markers",
+    ):
         if cur.low() not in STOPS and not cur.stitch() and cur.kind() not in ("num", "stars"):
             _phrase(cur)
         return _act(cur, start, Deed.MARKER)
-    if cur.low() in ("stuff", "stuffing", "place", "start", "insert", "leave", "sew", "flatten", "pull", "tighten", "divide", "thread", "draw"):
+    if cur.low() in (
+        "stuff",
+        "stuffing",
+        "place",
+        "start",
+        "insert",
+        "leave",
+        "sew",
+        "flatten",
+        "pull",
+        "tighten",
+        "divide",
+        "thread",
+        "draw",
+    ):
         if cur.low() == "start" and cur.low(1) not in ("stuffing",):
             return None
         _phrase(cur)
@@ -131,7 +277,24 @@ def _marker(cur: Cursor, start: int) -> Node | None:
 
 
 def _ring(cur: Cursor, start: int) -> Node | None:
-    if cur.any_words(("magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring", "using a magic loop", "with a magic ring", "make a ring", "adjustable ring", "make an adjustable ring", "create a magic ring", "start with a magic ring", "form a ring")):
+    if cur.any_words(
+        (
+            "magic ring",
+            "mr",
+            "magic circle",
+            "magic loop",
+            "make a magic ring",
+            "make magic ring",
+            "using a magic loop",
+            "with a magic ring",
+            "make a ring",
+            "adjustable ring",
+            "make an adjustable ring",
+            "create a magic ring",
+            "start with a magic ring",
+            "form a ring",
+        )
+    ):
         _phrase(cur)
         return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
     return None
@@ -139,10 +302,32 @@ def _ring(cur: Cursor, start: int) -> Node | None:
 
 def _edge(cur: Cursor, start: int) -> Node | None:
     """Cast on, bind off, pick up: with a number, all when none stands."""
-    cast_on = bool(cur.accept("co", "cast on", "casting on", "pick up and knit", "pick up and k", "pick up", "pu", "puk")) and cur.book.craft is Craft.KNITTING
+    cast_on = (
+        bool(
+            cur.accept(
+                "co",
+                "cast on",
+                "casting on",
+                "pick up and knit",
+                "pick up and k",
+                "pick up",
+                "pu",
+                "puk",
+            )
+        )
+        and cur.book.craft is Craft.KNITTING
+    )
     if not cast_on:
         cur.at = start
-        if cur.book.craft is not Craft.KNITTING or not cur.accept("bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off", "loosely cast off"):
+        if cur.book.craft is not Craft.KNITTING or not cur.accept(
+            "bo",
+            "bind off",
+            "cast off",
+            "binding off",
+            "loosely bind off",
+            "casting off",
+            "loosely cast off",
+        ):
             return None
     cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
     number = cur.number()
@@ -151,9 +336,20 @@ def _edge(cur: Cursor, start: int) -> Node | None:
     cur.accept("sts", "st", "stitches", "stitch")
     rows = 1
     for _ in range(STRETCH):
-        if cur.done() or cur.low() in STOPS or cur.kind() == "stars" or cur.stitch() and cur.low() not in ("sl", "s") and cur.low(-1) not in ("in", "of", "as", "with"):
+        if (
+            cur.done()
+            or cur.low() in STOPS
+            or cur.kind() == "stars"
+            or cur.stitch()
+            and cur.low() not in ("sl", "s")
+            and cur.low(-1) not in ("in", "of", "as", "with")
+        ):
             break
-        if cur.kind() == "num" and cur.low(1) in ("rows", "rnds") and cur.low(-1) in ("next", "following", "foll"):
+        if (
+            cur.kind() == "num"
+            and cur.low(1) in ("rows", "rnds")
+            and cur.low(-1) in ("next", "following", "foll")
+        ):
             rows = cur.peek().value
         cur.at += 1
     return Edge(cur.span(start), cur.said(start), number, cast_on, rows)

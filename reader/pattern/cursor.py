@@ -119,7 +119,11 @@ class Cursor:
         if not self.tokens:
             return Span(0, 0, 1)
         first = self.tokens[min(start, len(self.tokens) - 1)]
-        final = self.tokens[max(min(self.at, len(self.tokens)) - 1, start, 0)] if start < len(self.tokens) else first
+        final = (
+            self.tokens[max(min(self.at, len(self.tokens)) - 1, start, 0)]
+            if start < len(self.tokens)
+            else first
+        )
         return span_of(self.book, first.start, final.end)
 
     def said(self, start: int) -> str:

@@ -79,7 +79,15 @@ class _Reading:
         start = cur.at
         if self.times_alone():
             return
-        node = self.repeat() or self.bracket() or self.leave() or find_act(cur) or self.skip() or self.chain() or self.work()
+        node = (
+            self.repeat()
+            or self.bracket()
+            or self.leave()
+            or find_act(cur)
+            or self.skip()
+            or self.chain()
+            or self.work()
+        )
         if node is not None:
             self.flush(start)
             self.put(node)
@@ -99,7 +107,9 @@ class _Reading:
             one = self.made[index]
             if isinstance(one, Chain):
                 space = int(note.into) if note.into.isdigit() else 0
-                self.made[index] = Chain(one.span, one.words, one.number, note.counts_chain, space, one.stitch)
+                self.made[index] = Chain(
+                    one.span, one.words, one.number, note.counts_chain, space, one.stitch
+                )
                 return
             if isinstance(one, Work):
                 break
@@ -125,7 +135,9 @@ class _Reading:
         cur.at = last
         span, words = cur.span(first), cur.said(first)
         cur.at = keep
-        risky = any(t.kind == "num" for t in tokens) and any(_stitchy(t.low, cur.book) for t in tokens)
+        risky = any(t.kind == "num" for t in tokens) and any(
+            _stitchy(t.low, cur.book) for t in tokens
+        )
         other = "other side" in words.lower() or "opposite side" in words.lower()
         deed = Deed.OTHER_SIDE if other else Deed.NOTE
         self.made.append(Unread(span, words) if risky and not other else Act(span, words, deed))
@@ -136,7 +148,15 @@ class _Reading:
         self.flush()
         label = cur.low()
         cur.at += 1
-        times = count_after(cur) if label == "*" and self.made and cur.kind() == "num" and not cur.stitch(1) and cur.low(1) not in ("ch", "in") else None
+        times = (
+            count_after(cur)
+            if label == "*"
+            and self.made
+            and cur.kind() == "num"
+            and not cur.stitch(1)
+            and cur.low(1) not in ("ch", "in")
+            else None
+        )
         if times is not None:
             self.bunch(times)
             return
@@ -145,7 +165,13 @@ class _Reading:
     def times_alone(self) -> bool:
         """ ", six times" after a list without a star or bracket: the list that many times."""
         cur = self.cur
-        if cur.kind() != "num" or cur.low(1) not in ("times", "time") or cur.low(2) == "more" or not self.made or self.stars:
+        if (
+            cur.kind() != "num"
+            or cur.low(1) not in ("times", "time")
+            or cur.low(2) == "more"
+            or not self.made
+            or self.stars
+        ):
             return False
         if not all(isinstance(one, Work | Skip | Act | Group) for one in self.made):
             return False
@@ -178,7 +204,12 @@ class _Reading:
             ending = tail.until_stop()
         if not body:
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
-        lost = found.target in ("*", "**") and not any(label == found.target for label, _ in self.stars) and index == 0 and not self.stars
+        lost = (
+            found.target in ("*", "**")
+            and not any(label == found.target for label, _ in self.stars)
+            and index == 0
+            and not self.stars
+        )
         return Repeat(
             cur.span(start), cur.said(start), body, found.until, found.number, ending, found.ending, found.altered,
             lost and found.target == "*", found.noun, False, cur.span(start),
@@ -190,7 +221,23 @@ class _Reading:
         while not cur.done() and cur.low() not in (".", ";"):
             if cur.low() in ("join", "turn") or (cur.low() in ("sl", "ss") and self.made):
                 break
-            if cur.low() == "," and (cur.low(1) in ("join", "turn", "cut", "sl", "fasten", "drop", "then", "work", "ch", "repeat", "*") or cur.kind(1) == "stars"):
+            if cur.low() == "," and (
+                cur.low(1)
+                in (
+                    "join",
+                    "turn",
+                    "cut",
+                    "sl",
+                    "fasten",
+                    "drop",
+                    "then",
+                    "work",
+                    "ch",
+                    "repeat",
+                    "*",
+                )
+                or cur.kind(1) == "stars"
+            ):
                 break
             at = cur.at
             self.one()
@@ -218,7 +265,11 @@ class _Reading:
             one = self.made[index]
             if isinstance(one, Chain) and one.number.values[0] == 0:
                 break
-            if isinstance(one, Chain) and index + 1 < len(self.made) and isinstance(self.made[index + 1], Work):
+            if (
+                isinstance(one, Chain)
+                and index + 1 < len(self.made)
+                and isinstance(self.made[index + 1], Work)
+            ):
                 height = self.made[index + 1].stitch.height
                 if one.number.values[0] != max(height, 1):
                     break
@@ -260,7 +311,12 @@ class _Reading:
         works = [one for one in body if not isinstance(one, Act)]
         if not works:
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
-        place = find_place(cur) if cur.low() in ("in", "into", "all", "over", "under", "around", "across", "to", "until") else None
+        place = (
+            find_place(cur)
+            if cur.low()
+            in ("in", "into", "all", "over", "under", "around", "across", "to", "until")
+            else None
+        )
         if place is not None and place.where in (Where.REST, Where.TO_LAST):
             until = Until.OPEN if place.where is Where.REST else Until.TO_LAST
             return Repeat(cur.span(start), cur.said(start), body, until, place.number)
@@ -285,7 +341,9 @@ class _Reading:
         """ "sk next 2 sts", "miss 1 dc"."""
         cur = self.cur
         start = cur.at
-        if cur.low() not in ("sk", "skip", "miss", "skipping", "missing", "skp") or (cur.low() == "skp" and cur.book.craft is Craft.KNITTING):
+        if cur.low() not in ("sk", "skip", "miss", "skipping", "missing", "skp") or (
+            cur.low() == "skp" and cur.book.craft is Craft.KNITTING
+        ):
             return None
         cur.at += 1
         cur.accept("over")
@@ -313,7 +371,9 @@ class _Reading:
         elif cur.kind() == "num" and cur.low(1) in ("ch", "chain", "chs", "chains"):
             number = cur.number()
             cur.at += 2
-        elif cur.low() in ("ch", "chain") and cur.low(1) in ("of", "about") and cur.kind(2) == "num":
+        elif (
+            cur.low() in ("ch", "chain") and cur.low(1) in ("of", "about") and cur.kind(2) == "num"
+        ):
             number = cur.number(2)
             cur.at += 3
         elif cur.low() in ("ch", "chain") and cur.low(1) in (",", ";", "and", "turn"):
@@ -332,7 +392,18 @@ class _Reading:
 
 
 def _stitchy(low: str, book: Book) -> bool:
-    return low in book.known or low in ("st", "sts", "stitch", "stitches", "ch", "chain", "rep", "repeat", "inc", "dec")
+    return low in book.known or low in (
+        "st",
+        "sts",
+        "stitch",
+        "stitches",
+        "ch",
+        "chain",
+        "rep",
+        "repeat",
+        "inc",
+        "dec",
+    )
 
 
 def _closing(cur: Cursor) -> int:
@@ -358,11 +429,31 @@ def _remark(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     if counts is not None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
     colon = ":" in lows[:7] and lows.index(":") >= 1
-    words = {"this", "these", "counts", "completed", "made", "see", "note", "right", "wrong", "side", "opposite", "always", "when"}
+    words = {
+        "this",
+        "these",
+        "counts",
+        "completed",
+        "made",
+        "see",
+        "note",
+        "right",
+        "wrong",
+        "side",
+        "opposite",
+        "always",
+        "when",
+    }
     if colon or words & set(lows[:4]) or lows[0] in ("a", "an"):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if len(lows) == 1 and not inner[0].kind == "num" and not (cur.stitch(-2) is None and lows[0] in cur.book.known):
-        return Act(cur.span(start), cur.said(start), Deed.COLOUR if lows[0].isalpha() else Deed.NOTE)
+    if (
+        len(lows) == 1
+        and not inner[0].kind == "num"
+        and not (cur.stitch(-2) is None and lows[0] in cur.book.known)
+    ):
+        return Act(
+            cur.span(start), cur.said(start), Deed.COLOUR if lows[0].isalpha() else Deed.NOTE
+        )
     return None
 
 
@@ -371,7 +462,14 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
     said = " ".join(lows)
     if "count" not in said:
         return None
-    if "not count" in said or "n't count" in said or "doesn't" in said or "not counted" in said or "never" in said or "doesn t" in said:
+    if (
+        "not count" in said
+        or "n't count" in said
+        or "doesn't" in said
+        or "not counted" in said
+        or "never" in said
+        or "doesn t" in said
+    ):
         return False, ""
     if "counts as" in said or "count as" in said or "counted as" in said or "counts for" in said:
         space = ""
@@ -387,7 +485,11 @@ def _bare_noun(cur: Cursor) -> str:
     if found is not None and found.stitch.kind is not Kind.SLIP:
         cur.at += found.length
         return found.stitch.name
-    for noun, words in (("sp", ("sp", "sps", "space", "spaces", "loop", "loops")), ("ch", ("ch", "chs", "chain", "chains")), ("st", ("st", "sts", "stitch", "stitches"))):
+    for noun, words in (
+        ("sp", ("sp", "sps", "space", "spaces", "loop", "loops")),
+        ("ch", ("ch", "chs", "chain", "chains")),
+        ("st", ("st", "sts", "stitch", "stitches")),
+    ):
         if cur.low() in words:
             cur.at += 1
             return noun

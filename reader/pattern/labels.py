@@ -50,7 +50,11 @@ class Mark:
 
 def _opened(text: str) -> tuple[int, ...]:
     """ "5-8" -> 5 6 7 8; "2, 4" -> 2 4."""
-    text = re.sub(r"[a-z.]+(?=\s|\d|$)", lambda m: m.group() if m.group() in ("to", "and", "through", "thru") else " ", text.lower())
+    text = re.sub(
+        r"[a-z.]+(?=\s|\d|$)",
+        lambda m: m.group() if m.group() in ("to", "and", "through", "thru") else " ",
+        text.lower(),
+    )
     numbers: list[int] = []
     joiner = ""
     for piece in re.findall(r"\d+|to\b|through|thru|-|—|&|and|,", text):
@@ -58,7 +62,11 @@ def _opened(text: str) -> tuple[int, ...]:
             joiner = piece
             continue
         value = int(piece[:6])
-        if joiner in ("to", "through", "thru", "-", "—") and numbers and numbers[-1] < value <= numbers[-1] + 400:
+        if (
+            joiner in ("to", "through", "thru", "-", "—")
+            and numbers
+            and numbers[-1] < value <= numbers[-1] + 400
+        ):
             numbers += range(numbers[-1] + 1, value + 1)
         else:
             numbers.append(value)
@@ -73,7 +81,13 @@ def _is_round(what: str) -> bool | None:
 
 def _side(words: str) -> str:
     low = words.lower()
-    return "wrong" if re.search(r"\bws\b|wrong", low) else "right" if re.search(r"\brs\b|right", low) else ""
+    return (
+        "wrong"
+        if re.search(r"\bws\b|wrong", low)
+        else "right"
+        if re.search(r"\brs\b|right", low)
+        else ""
+    )
 
 
 def label_at(text: str, start: int, line_start: bool) -> Mark | None:
@@ -81,19 +95,44 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     every = EVERY_AFTER.match(text, start)
     if every:
         numbers = _opened(every.group("nums"))
-        return Mark(start, every.end(), numbers, "", 1, _is_round(every.group("what")), "", every.group("which").lower())
+        return Mark(
+            start,
+            every.end(),
+            numbers,
+            "",
+            1,
+            _is_round(every.group("what")),
+            "",
+            every.group("which").lower(),
+        )
     for shape in (ORDINAL_FIRST, WORD_FIRST):
         found = shape.match(text, start)
         if found:
             if shape is WORD_FIRST and found.group("what") == "r":
                 continue
             numbers = _opened(found.group("nums"))
-            return Mark(start, found.end(), numbers, "", 1, _is_round(found.group("what")), _side(found.group("side") or ""))
+            return Mark(
+                start,
+                found.end(),
+                numbers,
+                "",
+                1,
+                _is_round(found.group("what")),
+                _side(found.group("side") or ""),
+            )
     named = NAMED.match(text, start)
     if named:
         times = int((named.group("times") or "1").strip()[:3])
         name = re.sub(r"\s+", " ", text[start : named.end()].strip(" :.—"))
-        return Mark(start, named.end(), (), name, times, _is_round(named.group("what")), _side(named.group("side") or ""))
+        return Mark(
+            start,
+            named.end(),
+            (),
+            name,
+            times,
+            _is_round(named.group("what")),
+            _side(named.group("side") or ""),
+        )
     if line_start:
         bare = BARE.match(text, start)
         if bare:
@@ -119,7 +158,11 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
         if spot < at:
             continue
         before = text[start:spot].rstrip()
-        if before and before[-1] not in ".;:)]!—*" and not before.lower().endswith(("turn", "join")):
+        if (
+            before
+            and before[-1] not in ".;:)]!—*"
+            and not before.lower().endswith(("turn", "join"))
+        ):
             continue
         if re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", before, re.IGNORECASE):
             continue

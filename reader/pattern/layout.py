@@ -46,10 +46,21 @@ class Layout:
     notes: tuple[WrittenNote, ...]
 
 
-MATERIALS = re.compile(r"^\W*(materials?|supplies|you will need|yarn|hook|needles?|notions|gauge|tension|size|sizes|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)", re.IGNORECASE)
-FINISHING = re.compile(r"^\W*(finishing|assembly|to finish|making up|to make up|sew |weave in|block|steam|stuff|fringe|tassel|trim |embroider|to assemble|joining)\b", re.IGNORECASE)
-MAKE = re.compile(r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|[a-z]+)|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?", re.IGNORECASE)
-RUN_IN = re.compile(r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th) [A-Z][A-Z ]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)")
+MATERIALS = re.compile(
+    r"^\W*(materials?|supplies|you will need|yarn|hook|needles?|notions|gauge|tension|size|sizes|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
+    re.IGNORECASE,
+)
+FINISHING = re.compile(
+    r"^\W*(finishing|assembly|to finish|making up|to make up|sew |weave in|block|steam|stuff|fringe|tassel|trim |embroider|to assemble|joining)\b",
+    re.IGNORECASE,
+)
+MAKE = re.compile(
+    r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|[a-z]+)|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",
+    re.IGNORECASE,
+)
+RUN_IN = re.compile(
+    r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th) [A-Z][A-Z ]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
+)
 STITCHY = re.compile(
     r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?|stitch(?:es)?|cast on|co ?\d+|bind off|bo ?\d*|bo|doubles?|trebles?|rnds?|rounds?|rows?|rep|repeat|sc\d\w*|htr|mr|magic ring|single crochet|double crochet|loops?|picots?|\dsc|\dinc|\ddec)\b",
     re.IGNORECASE,
@@ -93,7 +104,9 @@ def _continues(before: str, line: str, raw: str) -> bool:
         return False
     if len(last) >= 46 and not last.endswith((".", ")", "]", ":")):
         return True
-    if last.endswith((",", ";", "-", "*", "—")) or (line[0].islower() and not last.endswith((".", ":"))):
+    if last.endswith((",", ";", "-", "*", "—")) or (
+        line[0].islower() and not last.endswith((".", ":"))
+    ):
         return True
     if len(last) >= 52:
         return True
@@ -163,7 +176,15 @@ class _LayingOut:
             self.note(_kind(kind.group(1)), start, end)
             return
         run_in = RUN_IN.match(words)
-        if run_in and (not marks or marks[0].start > start) and not re.match(r"^(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last)\b", words, re.IGNORECASE):
+        if (
+            run_in
+            and (not marks or marks[0].start > start)
+            and not re.match(
+                r"^(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last)\b",
+                words,
+                re.IGNORECASE,
+            )
+        ):
             head = run_in.group("head")
             if not _defines(words, head):
                 self.heading(head)
@@ -192,7 +213,9 @@ class _LayingOut:
     def note(self, kind: str, start: int, end: int) -> None:
         """A remark of the whole text before the first row, of the part after it."""
         one = WrittenNote(kind, start, end)
-        if any(isinstance(item, WrittenRow) for part in self.parts for item in part.items) and kind not in ("materials", "gauge", "key"):
+        if any(
+            isinstance(item, WrittenRow) for part in self.parts for item in part.items
+        ) and kind not in ("materials", "gauge", "key"):
             self.parts[-1].items.append(one)
         else:
             self.notes.append(one)
@@ -206,7 +229,9 @@ class _LayingOut:
         for index, mark in enumerate(marks):
             stop = marks[index + 1].start if index + 1 < len(marks) else end
             words = self.text[mark.end : stop]
-            if not STITCHY.search(words) and not re.search(r"\d|around|even|same|plain|\bP\b|\bK\b", words):
+            if not STITCHY.search(words) and not re.search(
+                r"\d|around|even|same|plain|\bP\b|\bK\b", words
+            ):
                 self.note("note", mark.start, stop)
             else:
                 self.section = ""
@@ -215,7 +240,9 @@ class _LayingOut:
     def unlabelled(self, start: int, end: int) -> None:
         """Words without a label: instructions, or a remark."""
         words = self.text[start:end]
-        if self.section in ("materials", "key", "note", "gauge") and not re.match(r"\W*(?:ch|chain|cast on|co|make|with)\b", words, re.IGNORECASE):
+        if self.section in ("materials", "key", "note", "gauge") and not re.match(
+            r"\W*(?:ch|chain|cast on|co|make|with)\b", words, re.IGNORECASE
+        ):
             self.note(self.section, start, end)
             return
         if FINISHING.match(words.strip()):
@@ -227,7 +254,9 @@ class _LayingOut:
 
     def done(self) -> Layout:
         """The finished layout; parts without a row give their remarks to the whole."""
-        kept = [part for part in self.parts if any(isinstance(item, WrittenRow) for item in part.items)]
+        kept = [
+            part for part in self.parts if any(isinstance(item, WrittenRow) for item in part.items)
+        ]
         for part in self.parts:
             if part not in kept:
                 self.notes += [item for item in part.items if isinstance(item, WrittenNote)]
@@ -248,30 +277,52 @@ def _kind(word: str) -> str:
 def _defines(words: str, head: str) -> bool:
     """ "V-st: (dc, ch 1, dc) in one stitch." defines; "BODY: With red, ch 4" begins a part."""
     low = head.lower()
-    return bool(re.match(r"^(?:[a-z]+[- ]?st(?:itch)?|shell|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc|dec|multiple\b.*|terms?|to \w+)$", low))
+    return bool(
+        re.match(
+            r"^(?:[a-z]+[- ]?st(?:itch)?|shell|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc|dec|multiple\b.*|terms?|to \w+)$",
+            low,
+        )
+    )
 
 
 def _only_says(words: str) -> bool:
     """Notes that speak of stitches without working any."""
     low = " ".join(words.lower().split())
     return bool(
-        re.match(r"^(?:note|worked|this pattern|pattern is|each (?:round|rnd)|join each|all rounds|use a|multiple of|do not join|here and|gauge|inc =|the ch|always|turn each|first number|stitch marker|stitches? used|sizes?\b|finished)", low)
-    ) or bool(re.match(r"^[a-z0-9/& -]{1,24}\s*(?:=|:)\s*[a-z]", low) and not re.search(r"\bch \d+,|cast on|\bco \d", low))
+        re.match(
+            r"^(?:note|worked|this pattern|pattern is|each (?:round|rnd)|join each|all rounds|use a|multiple of|do not join|here and|gauge|inc =|the ch|always|turn each|first number|stitch marker|stitches? used|sizes?\b|finished)",
+            low,
+        )
+    ) or bool(
+        re.match(r"^[a-z0-9/& -]{1,24}\s*(?:=|:)\s*[a-z]", low)
+        and not re.search(r"\bch \d+,|cast on|\bco \d", low)
+    )
 
 
 def sizes_named(text: str) -> tuple[str, ...]:
     """The names of the sizes, ("one size",) where the text names none."""
-    found = re.search(r"^\W*(?:sizes?|to fit)[^:\n]{0,20}:?\s*(?P<list>[^\n]{3,90})$", text, re.IGNORECASE | re.MULTILINE)
+    found = re.search(
+        r"^\W*(?:sizes?|to fit)[^:\n]{0,20}:?\s*(?P<list>[^\n]{3,90})$",
+        text,
+        re.IGNORECASE | re.MULTILINE,
+    )
     if found:
         said = re.sub(r"[\[\](){}]", ",", found.group("list"))
-        names = [name.strip(" .") for name in re.split(r"[,;/:]|\bto\b|\band\b", said) if name.strip(" .")]
+        names = [
+            name.strip(" .")
+            for name in re.split(r"[,;/:]|\bto\b|\band\b", said)
+            if name.strip(" .")
+        ]
         names = [name for name in names if len(name) < 20]
         if 1 < len(names) <= 12 and re.search(r"[\[(,]", found.group("list")):
             lists = re.findall(r"\d+\s*[\(\[]([\d\s,:;-]+)[\)\]]", text)
             fits = sum(len(re.findall(r"\d+|-", one)) == len(names) - 1 for one in lists)
             if fits >= 1:
                 return tuple(names)
-    lists = [len(re.findall(r"\d+", one)) for one in re.findall(r"\d+\s*[\(\[]\s*(\d+(?:\s*[,:;]\s*\d+)*)\s*[\)\]]", text)]
+    lists = [
+        len(re.findall(r"\d+", one))
+        for one in re.findall(r"\d+\s*[\(\[]\s*(\d+(?:\s*[,:;]\s*\d+)*)\s*[\)\]]", text)
+    ]
     if len(lists) >= 3:
         common = max(set(lists), key=lists.count)
         if lists.count(common) >= 3 and (common > 1 or lists.count(1) >= 3):

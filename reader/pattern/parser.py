@@ -29,12 +29,29 @@ class Pattern:
     silent_counts: bool | None
 
 
-DEFINED = re.compile(r"\(\s*([A-Za-z][A-Za-z -]{1,24}?)\s*:\s*([^()]{6,240}(?:\([^()]*\)[^()]*)*)\)")
-KEY_LINE = re.compile(r"^[ \t#*-]*([A-Za-z][A-Za-z0-9/& -]{0,22}?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - )\s*([A-Za-z(\[][^\n]{2,240})$", re.MULTILINE)
-NO_COUNT = re.compile(r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,60}\b(?:do(?:es)? not|doesn't|don't|never|not)\s+count", re.IGNORECASE)
-COUNTS = re.compile(r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each|every|here|always|in all)", re.IGNORECASE)
-TOP_OF_CHAIN = re.compile(r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first|starting|\d)[- ]?(?:ch)?|(?:2nd|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?(?:beg|ch|turning|\d|first|starting|end))", re.IGNORECASE)
-TO_FIRST = re.compile(r"join(?:ed)?(?: with (?:a )?(?:sl st|ss|slip stitch))? (?:to|in|into) (?:the )?(?:top of )?first (?:hdc|dc|tr|sc|st)", re.IGNORECASE)
+DEFINED = re.compile(
+    r"\(\s*([A-Za-z][A-Za-z -]{1,24}?)\s*:\s*([^()]{6,240}(?:\([^()]*\)[^()]*)*)\)"
+)
+KEY_LINE = re.compile(
+    r"^[ \t#*-]*([A-Za-z][A-Za-z0-9/& -]{0,22}?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - )\s*([A-Za-z(\[][^\n]{2,240})$",
+    re.MULTILINE,
+)
+NO_COUNT = re.compile(
+    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,60}\b(?:do(?:es)? not|doesn't|don't|never|not)\s+count",
+    re.IGNORECASE,
+)
+COUNTS = re.compile(
+    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each|every|here|always|in all)",
+    re.IGNORECASE,
+)
+TOP_OF_CHAIN = re.compile(
+    r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first|starting|\d)[- ]?(?:ch)?|(?:2nd|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?(?:beg|ch|turning|\d|first|starting|end))",
+    re.IGNORECASE,
+)
+TO_FIRST = re.compile(
+    r"join(?:ed)?(?: with (?:a )?(?:sl st|ss|slip stitch))? (?:to|in|into) (?:the )?(?:top of )?first (?:hdc|dc|tr|sc|st)",
+    re.IGNORECASE,
+)
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
 
 
@@ -52,12 +69,28 @@ def terms_of(text: str) -> tuple[Terms, str]:
         return Terms.UK, "the pattern says that its terms are UK"
     if re.search(r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b", low):
         return Terms.US, "the pattern says that its terms are US"
-    us = len(re.findall(r"\bsc\b|\bs c\b|\bhdc\b|single crochet|\bs d c\b|\bskip\b|\bsk\b|\bsc2tog|\d ?sc\b", low))
-    uk = len(re.findall(r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour", low))
+    us = len(
+        re.findall(
+            r"\bsc\b|\bs c\b|\bhdc\b|single crochet|\bs d c\b|\bskip\b|\bsk\b|\bsc2tog|\d ?sc\b",
+            low,
+        )
+    )
+    uk = len(
+        re.findall(
+            r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour",
+            low,
+        )
+    )
     if us and us >= uk:
-        return Terms.US, "it speaks of single crochet, half double crochet or skip, which are US words"
+        return (
+            Terms.US,
+            "it speaks of single crochet, half double crochet or skip, which are US words",
+        )
     if uk and not us:
-        return Terms.UK, "it uses miss, ss, htr, tension or trebles and never sc, which are UK words"
+        return (
+            Terms.UK,
+            "it uses miss, ss, htr, tension or trebles and never sc, which are UK words",
+        )
     if re.search(r"\b[123] ch\b[^.\n]{0,24}\bdc\b", low) and not us:
         return Terms.UK, "a dc row begins with one chain, the height of a UK double crochet"
     return Terms.US, "nothing tells US from UK terms; US is taken"
@@ -70,7 +103,13 @@ def specials_in(text: str, craft: Craft, terms: Terms) -> tuple[dict[str, Specia
     for found in [*KEY_LINE.finditer(text[:200_000]), *DEFINED.finditer(text[:200_000])]:
         name, meaning = found.group(1).strip(), found.group(2).strip()
         short = re.sub(r"\s*\(.*\)", "", name).strip().lower()
-        if re.match(r"^(?:r\d|rnd|round|row|next|note|size|hook|yarn|gauge|rep|to \w+|with|ch \d)", short) or len(short) > 22:
+        if (
+            re.match(
+                r"^(?:r\d|rnd|round|row|next|note|size|hook|yarn|gauge|rep|to \w+|with|ch \d)",
+                short,
+            )
+            or len(short) > 22
+        ):
             continue
         key.setdefault(short, meaning)
         stitch = _defined(short, meaning, craft)
@@ -88,16 +127,50 @@ def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
     count = len(re.findall(r"\b(?:[dst]c|hdc|tr)\b", low))
     if re.fullmatch(r"inc|increase|inc st", name):
         two = re.match(r"^(\d+|two|three) ", low)
-        amount = {"two": 2, "three": 3}.get(two.group(1), 0) if two and not two.group(1).isdigit() else int(two.group(1)) if two else 0
-        if amount > 1 and craft is Craft.CROCHET and "same" in low or "one st" in low or "in one" in low or "next st" in low:
-            return Stitch(name, name, 1, max(amount, 2), craft, Kind.INCREASE, "the pattern's own key", 1, base="sc")
+        amount = (
+            {"two": 2, "three": 3}.get(two.group(1), 0)
+            if two and not two.group(1).isdigit()
+            else int(two.group(1))
+            if two
+            else 0
+        )
+        if (
+            amount > 1
+            and craft is Craft.CROCHET
+            and "same" in low
+            or "one st" in low
+            or "in one" in low
+            or "next st" in low
+        ):
+            return Stitch(
+                name,
+                name,
+                1,
+                max(amount, 2),
+                craft,
+                Kind.INCREASE,
+                "the pattern's own key",
+                1,
+                base="sc",
+            )
         return None
-    group = re.match(r"^[\(\[]?\s*((?:\d+\s*)?(?:sc|hdc|dc|tr)(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?(?:sc|hdc|dc|tr)))*)\s*[\)\]]?\s*(?:all )?in(?:to)? (?:the )?(?:one|same|next|indicated|a single|specified|st|each)", low)
+    group = re.match(
+        r"^[\(\[]?\s*((?:\d+\s*)?(?:sc|hdc|dc|tr)(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?(?:sc|hdc|dc|tr)))*)\s*[\)\]]?\s*(?:all )?in(?:to)? (?:the )?(?:one|same|next|indicated|a single|specified|st|each)",
+        low,
+    )
     if group and craft is Craft.CROCHET:
-        makes = sum(int(n or 1) for n in re.findall(r"(?:(\d+)\s*)?(?:sc|hdc|dc|tr)\b", group.group(1)))
+        makes = sum(
+            int(n or 1) for n in re.findall(r"(?:(\d+)\s*)?(?:sc|hdc|dc|tr)\b", group.group(1))
+        )
         spaces = len(re.findall(r"\bch\b", group.group(1)))
-        return Stitch(name, name, 1, makes, craft, Kind.GROUP, "the pattern's own key", 3, spaces=spaces)
-    if re.search(r"\b(?:loop st|puff|bobble|popcorn|cluster)", name) and count >= 0 and craft is Craft.CROCHET:
+        return Stitch(
+            name, name, 1, makes, craft, Kind.GROUP, "the pattern's own key", 3, spaces=spaces
+        )
+    if (
+        re.search(r"\b(?:loop st|puff|bobble|popcorn|cluster)", name)
+        and count >= 0
+        and craft is Craft.CROCHET
+    ):
         return Stitch(name, name, 1, 1, craft, Kind.CLUSTER, "the pattern's own key", 1)
     return None
 
@@ -130,7 +203,9 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     book = Book(which, chosen, len(sizes), specials, source, (0, *lines))
     book.learn()
     rules, silent = chain_rules(plain)
-    return Pattern(layout.title, which, chosen, why, sizes, layout, key, source, book, rules, silent)
+    return Pattern(
+        layout.title, which, chosen, why, sizes, layout, key, source, book, rules, silent
+    )
 
 
 def notes_of(pattern: Pattern, kind: str) -> tuple[WrittenNote, ...]:

@@ -19,7 +19,9 @@ SPACE_NOUNS = frozenset(
      "hole", "holes", "arch", "arches", "eyelet", "eyelets", "mesh", "ls"}
 )  # fmt: skip
 CHAIN_NOUNS = frozenset({"ch", "chs", "chain", "chains"})
-GROUP_NOUNS = frozenset({"group", "groups", "petal", "petals", "scallop", "scallops", "grp", "grps", "block", "blocks"})
+GROUP_NOUNS = frozenset(
+    {"group", "groups", "petal", "petals", "scallop", "scallops", "grp", "grps", "block", "blocks"}
+)
 RING_WORDS = (
     "magic ring", "magic circle", "magic loop", "mr", "adjustable ring", "ring", "the ring", "circle",
     "center of ring", "centre of ring", "mc", "adjustable loop", "sliding loop", "beginning ring", "center ring",
@@ -32,7 +34,22 @@ AROUND = (
     "in each row", "in every row", "to the other end", "until end", "till end", "until the end", "till the end",
     "until end of row", "till end of row", "round",
 )  # fmt: skip
-ROW_WORDS = frozenset({"row", "rows", "rnd", "rnds", "round", "rounds", "the", "circle", "needle", "of", "entire", "whole"})
+ROW_WORDS = frozenset(
+    {
+        "row",
+        "rows",
+        "rnd",
+        "rnds",
+        "round",
+        "rounds",
+        "the",
+        "circle",
+        "needle",
+        "of",
+        "entire",
+        "whole",
+    }
+)
 LOOP_ONLY = (
     "in both loops", "in back loops only", "in front loops only", "in back loop only", "in front loop only",
     "in back loops", "in front loops", "in back loop", "in front loop", "in back lp only", "in front lp only",
@@ -69,7 +86,14 @@ def skip_loop_words(cur: Cursor) -> bool:
         took = True
         if cur.low() == "of" and cur.low(1) not in ("ch",):
             cur.at += 1
-            if cur.kind() in ("num", "ord") or cur.low() in ("next", "each", "first", "last", "the", "all"):
+            if cur.kind() in ("num", "ord") or cur.low() in (
+                "next",
+                "each",
+                "first",
+                "last",
+                "the",
+                "all",
+            ):
                 return True
 
 
@@ -99,13 +123,36 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return Place(Where.REST, here)
     saw = bare or _prepositions(cur)
     cur.accept("only")
-    if cur.accept("post of", "posts of", "the post of", "stem of", "top of", "the top of", "tops of", "base of", "the base of", "bottom of"):
+    if cur.accept(
+        "post of",
+        "posts of",
+        "the post of",
+        "stem of",
+        "top of",
+        "the top of",
+        "tops of",
+        "base of",
+        "the base of",
+        "bottom of",
+    ):
         saw = True
     if cur.low() in ("each", "every", "ea") and not cur.words("each time"):
         return _each(cur, here)
-    if cur.low() in ("next", "following", "nxt", "first", "last", "same", "any", "remaining", "rem", "all", "both", "beg", "foll") or (
-        saw and (cur.kind() in ("ord", "num") or _noun(cur, peek=True))
-    ):
+    if cur.low() in (
+        "next",
+        "following",
+        "nxt",
+        "first",
+        "last",
+        "same",
+        "any",
+        "remaining",
+        "rem",
+        "all",
+        "both",
+        "beg",
+        "foll",
+    ) or (saw and (cur.kind() in ("ord", "num") or _noun(cur, peek=True))):
         return _numbered(cur, here)
     if saw and cur.low() in ("the", "a", "that", "this", "these", "those", "it"):
         cur.at += 1
@@ -116,7 +163,11 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
 def _prepositions(cur: Cursor) -> bool:
     took = False
     while cur.low() in PREPOSITIONS or (took and cur.low() in ("the", "a", "an", "of")):
-        if cur.low() == "to" and not took and cur.low(1) in ("turn", "form", "join", "close", "make"):
+        if (
+            cur.low() == "to"
+            and not took
+            and cur.low(1) in ("turn", "form", "join", "close", "make")
+        ):
             return took
         cur.at += 1
         took = True
@@ -143,14 +194,22 @@ def _around_alone(cur: Cursor) -> bool:
         return False
     after = cur.peek(length)
     nexts = cur.low(length)
-    if nexts in ("next", "first", "last", "each", "post", "same", "every", "1st") or after.kind in ("num", "ord"):
+    if nexts in ("next", "first", "last", "each", "post", "same", "every", "1st") or after.kind in (
+        "num",
+        "ord",
+    ):
         return False
     if nexts == "the" and cur.low(length + 1) in ("next", "post", "last", "first", "stem"):
         return False
     if cur.low() in ("even", "plain", "straight", "round") and nexts in ("row", "rows", "sts"):
         return False
     stitch = cur.stitch(length)
-    if stitch is not None and cur.low() == "around" and after.spaced and cur.low(length) not in ("k", "p"):
+    if (
+        stitch is not None
+        and cur.low() == "around"
+        and after.spaced
+        and cur.low(length) not in ("k", "p")
+    ):
         return False
     cur.at += length
     while cur.low() in ROW_WORDS and cur.low(1) not in ("next",):
@@ -175,7 +234,16 @@ def _to_last(cur: Cursor) -> Place | None:
         if number is not None:
             cur.at += 1
         noun = _noun(cur) or "st"
-        cur.accept("of row", "of rnd", "of round", "from end", "of the row", "of the round", "of needle", "of the end")
+        cur.accept(
+            "of row",
+            "of rnd",
+            "of round",
+            "from end",
+            "of the row",
+            "of the round",
+            "of needle",
+            "of the end",
+        )
         return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
     if cur.low() in ("to", "until", "till") or cur.words("across to"):
         cur.at += 1 if cur.low() != "across" else 2
@@ -183,7 +251,19 @@ def _to_last(cur: Cursor) -> Place | None:
         if number is not None:
             cur.at += 1
             noun = _noun(cur) or "st"
-            if cur.accept("before end", "from end", "remain", "before the end", "from the end", "rem", "are left", "left", "remaining", "before end of row", "remain unworked"):
+            if cur.accept(
+                "before end",
+                "from end",
+                "remain",
+                "before the end",
+                "from the end",
+                "rem",
+                "are left",
+                "left",
+                "remaining",
+                "before end of row",
+                "remain unworked",
+            ):
                 return Place(Where.TO_LAST, cur.span(start), number, noun)
             if cur.accept("before", "past", "after"):
                 _marker(cur)
@@ -198,7 +278,19 @@ def _marker(cur: Cursor) -> bool:
     at = cur.at
     cur.accept("the")
     cur.accept("next", "first", "1st", "2nd", "second", "last", "beg", "bor", "side")
-    if cur.accept("marker", "m", "markers", "mkr", "mrk", "bor", "center st", "centre st", "marked st", "gap", "turn"):
+    if cur.accept(
+        "marker",
+        "m",
+        "markers",
+        "mkr",
+        "mrk",
+        "bor",
+        "center st",
+        "centre st",
+        "marked st",
+        "gap",
+        "turn",
+    ):
         return True
     cur.at = at
     return False
@@ -222,7 +314,7 @@ def _each(cur: Cursor, here: object) -> Place:
         return replace(place, nth=nth)
     noun, chain = _noun_chain(cur)
     nouns = [noun or "st"]
-    while cur.low() in ("and", "&", "or") :
+    while cur.low() in ("and", "&", "or"):
         skip = 2 if cur.low(1) in ("each", "in") else 1
         if cur.words("in each", 1):
             skip = 3
@@ -235,7 +327,9 @@ def _each(cur: Cursor, here: object) -> Place:
         nouns.append(more)
         chain = chain or more_chain
     sides = _after(cur)
-    return replace(place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides)
+    return replace(
+        place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides
+    )
 
 
 def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
@@ -253,7 +347,33 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
                 where = Where.EACH
         elif low in ("same", "any", "all", "both", "first", "last", "beg"):
             determiner = low
-        elif low in ("the", "of", "very", "exact", "center", "centre", "previous", "prev", "following", "skipped", "worked", "beginning", "turning", "end", "opposite", "ea", "middle", "indicated", "marked", "foundation", "starting", "back", "front", "side", "single"):
+        elif low in (
+            "the",
+            "of",
+            "very",
+            "exact",
+            "center",
+            "centre",
+            "previous",
+            "prev",
+            "following",
+            "skipped",
+            "worked",
+            "beginning",
+            "turning",
+            "end",
+            "opposite",
+            "ea",
+            "middle",
+            "indicated",
+            "marked",
+            "foundation",
+            "starting",
+            "back",
+            "front",
+            "side",
+            "single",
+        ):
             pass
         elif cur.kind() == "ord" and number is None:
             nth = cur.peek().value
@@ -277,11 +397,26 @@ def _counts_stitches(cur: Cursor) -> bool:
     if found is None or cur.low(1) in STITCH_NOUNS | CHAIN_NOUNS:
         return False
     after = cur.low(1 + found.length)
-    return after in ("in", "into", "over", "around") and cur.low(-1) not in ("next", "of", "the", "first", "last", "each")
+    return after in ("in", "into", "over", "around") and cur.low(-1) not in (
+        "next",
+        "of",
+        "the",
+        "first",
+        "last",
+        "each",
+    )
 
 
 def _finish(
-    cur: Cursor, start: int, where: Where, nth: int, determiner: str, number: Num | None, noun: str, chain: int, each: bool,
+    cur: Cursor,
+    start: int,
+    where: Where,
+    nth: int,
+    determiner: str,
+    number: Num | None,
+    noun: str,
+    chain: int,
+    each: bool,
 ) -> Place:
     span = cur.span(start)
     sides = _after(cur)
@@ -290,7 +425,13 @@ def _finish(
         return Place(Where.CHAIN, span, noun="ch", nth=nth)
     if determiner == "same" or "at base of" in said:
         return Place(Where.SAME, span, number or ONE, noun or "st", text=said)
-    if noun in ("tch",) or " of ch" in said or "turning ch" in said or "beg ch" in said or "beginning ch" in said:
+    if (
+        noun in ("tch",)
+        or " of ch" in said
+        or "turning ch" in said
+        or "beg ch" in said
+        or "beginning ch" in said
+    ):
         kind = "tch" if noun in ("st", "ch", "tch", "") else noun
         return Place(Where.NEXT, span, number or ONE, kind, each, nth)
     if determiner == "all" and number is None:
@@ -310,8 +451,10 @@ def _finish(
 
 def _noun_chain(cur: Cursor) -> tuple[str, int]:
     """The noun here and, for "ch-3 sp", the 3."""
-    if cur.low() in CHAIN_NOUNS and cur.kind(1) == "num" and (
-        cur.low(2) in SPACE_NOUNS or cur.peek(1).hyphen or cur.low(2) in ("corner",)
+    if (
+        cur.low() in CHAIN_NOUNS
+        and cur.kind(1) == "num"
+        and (cur.low(2) in SPACE_NOUNS or cur.peek(1).hyphen or cur.low(2) in ("corner",))
     ):
         chain = cur.peek(1).value
         at = cur.at
@@ -330,9 +473,20 @@ def _noun(cur: Cursor, peek: bool = False) -> str:
     low = cur.low()
     took, noun = 0, ""
     adjectives = 0
-    while cur.low(adjectives) in ("corner", "center", "centre", "new", "large", "turning", "ch", "end", "unworked", "marked", "single", "working") and (
-        cur.low(adjectives + 1) in SPACE_NOUNS | STITCH_NOUNS | CHAIN_NOUNS
-    ):
+    while cur.low(adjectives) in (
+        "corner",
+        "center",
+        "centre",
+        "new",
+        "large",
+        "turning",
+        "ch",
+        "end",
+        "unworked",
+        "marked",
+        "single",
+        "working",
+    ) and (cur.low(adjectives + 1) in SPACE_NOUNS | STITCH_NOUNS | CHAIN_NOUNS):
         adjectives += 1
     found = cur.stitch(adjectives)
     low = cur.low(adjectives)
@@ -375,26 +529,70 @@ def _after(cur: Cursor) -> int:
         low = cur.low()
         if low in STOPS or cur.kind() == "stars":
             break
-        if low in ("each", "both", "either") and cur.low(1) in ("side", "sides", "end", "ends", "edge"):
+        if low in ("each", "both", "either") and cur.low(1) in (
+            "side",
+            "sides",
+            "end",
+            "ends",
+            "edge",
+        ):
             sides = 2
             cur.at += 2
             continue
-        if low in ("in", "to", "over", "on") and (cur.low(1) in ("next", "same", "each") and cur.low(2) not in ("side", "end")):
+        if low in ("in", "to", "over", "on") and (
+            cur.low(1) in ("next", "same", "each") and cur.low(2) not in ("side", "end")
+        ):
             break
-        if low in AFTER and not (low == "working" and cur.low(1) in ("in", "on", "along", "across", "into", "down", "around")):
+        if low in AFTER and not (
+            low == "working"
+            and cur.low(1) in ("in", "on", "along", "across", "into", "down", "around")
+        ):
             cur.at += 1
             continue
-        if cur.kind() in ("ord", "num") and cur.low(-1) in ("of", "the", "in", "from") and not _counts_stitches(cur):
+        if (
+            cur.kind() in ("ord", "num")
+            and cur.low(-1) in ("of", "the", "in", "from")
+            and not _counts_stitches(cur)
+        ):
             cur.at += 1
             continue
         found = cur.stitch()
-        if found is not None and cur.at > start and cur.low(-1) in ("of", "the", "each", "last", "previous", "prev", "first", "same", "these", "front", "corner") or (
-            found is not None and cur.kind(-1) in ("ord", "num") and cur.at - start >= 2
+        if (
+            found is not None
+            and cur.at > start
+            and cur.low(-1)
+            in (
+                "of",
+                "the",
+                "each",
+                "last",
+                "previous",
+                "prev",
+                "first",
+                "same",
+                "these",
+                "front",
+                "corner",
+            )
+            or (found is not None and cur.kind(-1) in ("ord", "num") and cur.at - start >= 2)
         ):
             assert found is not None
             cur.at += found.length
             continue
         break
-    while cur.at > start and cur.low(-1) in ("the", "to", "in", "at", "on", "each", "all", "now", "join", "joining", "working", "as"):
+    while cur.at > start and cur.low(-1) in (
+        "the",
+        "to",
+        "in",
+        "at",
+        "on",
+        "each",
+        "all",
+        "now",
+        "join",
+        "joining",
+        "working",
+        "as",
+    ):
         cur.at -= 1
     return sides

@@ -7,8 +7,14 @@ import re
 from reader.pattern.totals import BRACKET, SPOKEN, STITCH, TAIL, Printed, bracket_total
 from reader.terms.numbers import TENS, UNITS
 
-MORE_KINDS = re.compile(rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* ?sps?|corners?|[A-Z]\b))*\s*(?:total|in all|around|at each end|rem\w*|on needles?|each|now)?\s*\.?$", re.IGNORECASE)
-FOLLOWS = re.compile(r"^\s*(?:x\s*\d|\d+\s*(?:more\s*)?times|times|twice|once|in\s|into\s|all in|around\s+\w+\s+post|\*\s*\d|rep\b|, rep)", re.IGNORECASE)
+MORE_KINDS = re.compile(
+    rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* ?sps?|corners?|[A-Z]\b))*\s*(?:total|in all|around|at each end|rem\w*|on needles?|each|now)?\s*\.?$",
+    re.IGNORECASE,
+)
+FOLLOWS = re.compile(
+    r"^\s*(?:x\s*\d|\d+\s*(?:more\s*)?times|times|twice|once|in\s|into\s|all in|around\s+\w+\s+post|\*\s*\d|rep\b|, rep)",
+    re.IGNORECASE,
+)
 
 
 def word_number(words: str) -> int | None:
@@ -38,7 +44,11 @@ def printed_in(words: str, sizes: int) -> tuple[list[Printed], str]:
         if one is None or not _whole(body, one):
             continue
         found.append(one)
-        text = text[: bracket.start()] + " " * (bracket.end() - bracket.start()) + text[bracket.end() :]
+        text = (
+            text[: bracket.start()]
+            + " " * (bracket.end() - bracket.start())
+            + text[bracket.end() :]
+        )
     text = _tail(text, found, sizes)
     text = _spoken(text, found)
     return found, text
@@ -47,7 +57,13 @@ def printed_in(words: str, sizes: int) -> tuple[list[Printed], str]:
 def _whole(body: str, one: Printed) -> bool:
     if one.change or one.each:
         return True
-    rest = re.sub(rf"^\s*(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|=|now)?\s*\d+(?:\s*[\(\[][\d,;:\s\-]*[\)\]])?\s*(?:{STITCH})?", "", body, count=1, flags=re.IGNORECASE)
+    rest = re.sub(
+        rf"^\s*(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|=|now)?\s*\d+(?:\s*[\(\[][\d,;:\s\-]*[\)\]])?\s*(?:{STITCH})?",
+        "",
+        body,
+        count=1,
+        flags=re.IGNORECASE,
+    )
     rest = re.sub(r"^(?:\s*[,;:]\s*\d+)+\s*(?:sts|stitches|sc|dc)?", "", rest)
     rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)
@@ -64,12 +80,20 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         start = max(0, len(piece) - 70) + tail.start()
         before = piece[:start].rstrip()
         number = tail.group("a") or tail.group("b")
-        if not before or (tail.group("b") and before[-1:] not in ".;:)]—-*" ) or (tail.group("a") and re.search(r"(?:ch|rnds?|rows?|\d)\s*$", before, re.IGNORECASE)):
+        if (
+            not before
+            or (tail.group("b") and before[-1:] not in ".;:)]—-*")
+            or (tail.group("a") and re.search(r"(?:ch|rnds?|rows?|\d)\s*$", before, re.IGNORECASE))
+        ):
             continue
         kind = (tail.group("ak") or tail.group("bk") or "").lower()
         more = tail.group("alist") or tail.group("blist") or ""
         numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", number + more))
-        if tail.group("a") and piece[start:].lstrip().startswith(":") and not re.search(r"[:]\s*\d+\s*$", piece):
+        if (
+            tail.group("a")
+            and piece[start:].lstrip().startswith(":")
+            and not re.search(r"[:]\s*\d+\s*$", piece)
+        ):
             continue
         found.append(Printed(start, end, numbers, re.sub(r"[\s.]+", " ", kind).strip()))
         return text[:start] + " " * (end - start) + text[end:]
@@ -83,6 +107,8 @@ def _spoken(text: str, found: list[Printed]) -> str:
         if value is None or value == 0:
             continue
         more = tuple(int(n) for n in re.findall(r"\d+", said.group("more") or ""))
-        found.append(Printed(said.start(), said.end(), (value, *more), (said.group("kind") or "").lower()))
+        found.append(
+            Printed(said.start(), said.end(), (value, *more), (said.group("kind") or "").lower())
+        )
         text = text[: said.start()] + " " * (said.end() - said.start()) + text[said.end() :]
     return text

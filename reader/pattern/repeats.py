@@ -9,7 +9,16 @@ from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Num, Until, Where
 
 TIMES_X = frozenset({"x", "*", "times"})
-ENDING = ("ending with", "end with", "ending", "end", "ends with", "ending last repeat with", "finishing with", "ending last rep with")
+ENDING = (
+    "ending with",
+    "end with",
+    "ending",
+    "end",
+    "ends with",
+    "ending last repeat with",
+    "finishing with",
+    "ending last rep with",
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +90,15 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         cur.at = start
         return None
     target = ""
-    if cur.accept("from", "between", "instructions between", "everything from", "directions from", "what is between", "the instructions between"):
+    if cur.accept(
+        "from",
+        "between",
+        "instructions between",
+        "everything from",
+        "directions from",
+        "what is between",
+        "the instructions between",
+    ):
         target = _target(cur)
         if cur.kind() == "stars" or cur.low() in ("and", "to") and cur.kind(1) == "stars":
             cur.at += 1 if cur.kind() == "stars" else 2
@@ -89,7 +106,23 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         target = _target(cur)
         if cur.low() in ("to", "-", "through") and cur.kind(1) == "stars":
             cur.at += 2
-    elif cur.low() in ("row", "rows", "rnd", "rnds", "round", "rounds", "last", "these", "this", "the", "pattern") or cur.kind() == "ord":
+    elif (
+        cur.low()
+        in (
+            "row",
+            "rows",
+            "rnd",
+            "rnds",
+            "round",
+            "rounds",
+            "last",
+            "these",
+            "this",
+            "the",
+            "pattern",
+        )
+        or cur.kind() == "ord"
+    ):
         cur.at = start
         return None
     return _how_often(cur, target or "*", target)
@@ -114,9 +147,15 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
         if cur.accept("more"):
             until = Until.MORE
         cur.accept("altogether")
-    elif cur.kind() == "num" and number is not None and (cur.low(1) in ("times", "time", "more", "x", "additional")):
+    elif (
+        cur.kind() == "num"
+        and number is not None
+        and (cur.low(1) in ("times", "time", "more", "x", "additional"))
+    ):
         cur.at += 1
-        more = cur.accept("more times", "more time", "additional times", "times more", "time more", "more")
+        more = cur.accept(
+            "more times", "more time", "additional times", "times more", "time more", "more"
+        )
         if not more:
             cur.at += 1
             if cur.accept("more"):
@@ -142,8 +181,12 @@ def _ending(cur: Cursor) -> tuple[bool, bool]:
         cur.at = start
         return False, False
     cur.at += length
-    altered = cur.accept("last repeat with", "last rep with", "last repeat", "the last repeat with", "last rep")
-    if cur.accept("to correspond", "in same manner", "off", "as", "round", "rnd", "row", "of row", "of round"):
+    altered = cur.accept(
+        "last repeat with", "last rep with", "last repeat", "the last repeat with", "last rep"
+    )
+    if cur.accept(
+        "to correspond", "in same manner", "off", "as", "round", "rnd", "row", "of row", "of round"
+    ):
         cur.at = start
         while not cur.done() and cur.low() not in (",", ";", "."):
             cur.at += 1

@@ -9,9 +9,23 @@ from reader.pattern.tree import ONE, Num, Shape
 
 LOOK = 16
 """Tokens that are looked at for the words of a rule."""
-WORDS = ("inc", "increase", "increasing", "incs", "dec", "decrease", "decreasing", "widen", "narrow", "widening", "narrowing")
+WORDS = (
+    "inc",
+    "increase",
+    "increasing",
+    "incs",
+    "dec",
+    "decrease",
+    "decreasing",
+    "widen",
+    "narrow",
+    "widening",
+    "narrowing",
+)
 GAIN = ("inc", "increase", "increasing", "incs", "widen", "widening")
-SPOTS = re.compile(r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of")
+SPOTS = re.compile(
+    r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of"
+)
 
 
 def _words(cur: Cursor) -> tuple[list[str], int]:
@@ -31,24 +45,54 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     gain = 1 if cur.low() in GAIN else -1
     lows, length = _words(cur)
     said = " ".join(lows)
-    number = next((Num(cur.peek(n).values) for n in range(1, min(4, length)) if cur.kind(n) == "num"), None)
+    number = next(
+        (Num(cur.peek(n).values) for n in range(1, min(4, length)) if cur.kind(n) == "num"), None
+    )
     every = re.search(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th)?\b", said)
     ends = SPOTS.search(said)
     until = None
     goal = re.search(r"\b(?:until|till) (?:there are )?(\d+)", said)
     if goal:
         until = Num((int(goal.group(1)),))
-    if not (("even" in said) or ends or (every and ("st" in lows or "stitch" in lows or "sts" in lows or "loop" in said or every)) or "across row" in said):
+    if not (
+        ("even" in said)
+        or ends
+        or (
+            every and ("st" in lows or "stitch" in lows or "sts" in lows or "loop" in said or every)
+        )
+        or "across row" in said
+    ):
         return None
-    if lows[0] in ("inc", "dec") and re.match(r"^(?:inc|dec) in (?:next|each|every st|first|last)", said) and not ends and not every:
+    if (
+        lows[0] in ("inc", "dec")
+        and re.match(r"^(?:inc|dec) in (?:next|each|every st|first|last)", said)
+        and not ends
+        and not every
+    ):
         return None
     spots = 2 if ends else 1
     step = 0
-    if every and not ("row" in said[every.end() : every.end() + 5] or "rnd" in said[every.end() : every.end() + 5] or "round" in said[every.end() : every.end() + 7] or "inch" in said):
+    if every and not (
+        "row" in said[every.end() : every.end() + 5]
+        or "rnd" in said[every.end() : every.end() + 5]
+        or "round" in said[every.end() : every.end() + 7]
+        or "inch" in said
+    ):
         step = 2 if every.group(1) == "other" else int(every.group(1))
     repeats = _repeats(said, cur, length)
     cur.at += length
-    return Shape(cur.span(start), cur.said(start), gain, number or ONE, spots, step, None, repeats, None, until)
+    return Shape(
+        cur.span(start),
+        cur.said(start),
+        gain,
+        number or ONE,
+        spots,
+        step,
+        None,
+        repeats,
+        None,
+        until,
+    )
 
 
 def _repeats(said: str, cur: Cursor, length: int) -> Num:

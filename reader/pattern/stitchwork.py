@@ -34,16 +34,28 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     return _finish(cur, start, number, found, made)
 
 
-def _finish(cur: Cursor, start: int, number: Num | None, found: Found, made: list[Node]) -> Node | None:
+def _finish(
+    cur: Cursor, start: int, number: Num | None, found: Found, made: list[Node]
+) -> Node | None:
     before = number is not None
     stitch = found.stitch
     together = _together(cur, stitch.name, number)
     if together is not None:
-        stitch, number, before = together, (None if cur.book.craft is Craft.KNITTING else number), False
+        stitch, number, before = (
+            together,
+            (None if cur.book.craft is Craft.KNITTING else number),
+            False,
+        )
         if cur.book.craft is Craft.KNITTING:
             number = None
     cur.accept("sts", "st", "stitches", "stitch")
-    if number is None and cur.kind() == "num" and cur.low(1) not in ("times", "x", "more", "rows", "rnds", "rounds", "inches", "in", "tog", "together") and _own_number(cur):
+    if (
+        number is None
+        and cur.kind() == "num"
+        and cur.low(1)
+        not in ("times", "x", "more", "rows", "rnds", "rounds", "inches", "in", "tog", "together")
+        and _own_number(cur)
+    ):
         number = cur.number()
         cur.at += 1
         later = _together(cur, stitch.name, number)
@@ -58,7 +70,17 @@ def _finish(cur: Cursor, start: int, number: Num | None, found: Found, made: lis
     place = _place(cur, stitch.kind)
     if place is None and before and cur.low() in ("tog", "together"):
         cur.at += 1
-    return Work(cur.span(start), cur.said(start), stitch, number, place, (), None, _between(cur), found.special.name if found.special else "")
+    return Work(
+        cur.span(start),
+        cur.said(start),
+        stitch,
+        number,
+        place,
+        (),
+        None,
+        _between(cur),
+        found.special.name if found.special else "",
+    )
 
 
 def _place(cur: Cursor, kind: Kind) -> Place:
@@ -75,7 +97,11 @@ def _place(cur: Cursor, kind: Kind) -> Place:
 
 
 def _times(cur: Cursor) -> Num | None:
-    if cur.low() in ("x", "*") and cur.kind(1) == "num" and cur.low(2) in ("", ",", ".", ";", ")", "]", "(", "["):
+    if (
+        cur.low() in ("x", "*")
+        and cur.kind(1) == "num"
+        and cur.low(2) in ("", ",", ".", ";", ")", "]", "(", "[")
+    ):
         number = cur.number(1)
         cur.at += 2
         return number
@@ -116,7 +142,12 @@ def _together(cur: Cursor, name: str, number: Num | None) -> object | None:
 
 def _between(cur: Cursor) -> int:
     """ "with ch 5 between": the chains between the stitches of one place."""
-    if cur.low() == "with" and cur.low(1) in ("ch", "chain") and cur.kind(2) == "num" and "between" in (cur.low(3), cur.low(4)):
+    if (
+        cur.low() == "with"
+        and cur.low(1) in ("ch", "chain")
+        and cur.kind(2) == "num"
+        and "between" in (cur.low(3), cur.low(4))
+    ):
         number = cur.peek(2).value
         cur.at += 4
         while cur.low() in ("each", "between", "them", "it"):
@@ -140,7 +171,16 @@ def _inverted(cur: Cursor, start: int) -> Node | None:
         return None
     cur.accept(*VERBS)
     first = cur.at
-    while not cur.done() and cur.low() not in (".", ";", "join", "turn", "cut", "fasten", "repeat", "rep"):
+    while not cur.done() and cur.low() not in (
+        ".",
+        ";",
+        "join",
+        "turn",
+        "cut",
+        "fasten",
+        "repeat",
+        "rep",
+    ):
         if cur.low() == "," and cur.low(1) in ("join", "turn", "cut", "ending", "sl"):
             break
         cur.at += 1
@@ -155,9 +195,26 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
         if last is not None:
             place = find_place(cur)
             if place is not None:
-                return replace(last, span=cur.span(start), words=cur.said(start), number=number, place=place, also=())
+                return replace(
+                    last,
+                    span=cur.span(start),
+                    words=cur.said(start),
+                    number=number,
+                    place=place,
+                    also=(),
+                )
     cur.at = start
-    if number is None and made and isinstance(made[-1], Work) or (len(made) > 1 and isinstance(made[-1], Act) and isinstance(made[-2], Work) and number is None):
+    if (
+        number is None
+        and made
+        and isinstance(made[-1], Work)
+        or (
+            len(made) > 1
+            and isinstance(made[-1], Act)
+            and isinstance(made[-2], Work)
+            and number is None
+        )
+    ):
         again = _again(cur, start, made)
         if again is not None:
             return again
@@ -179,4 +236,11 @@ def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
     place = find_place(cur)
     if last is None or place is None or place.where is Where.PLAIN:
         return None
-    return replace(last, span=cur.span(start), words=cur.said(start), number=None if place.each or place.where is Where.REST else last.number, place=place, also=())
+    return replace(
+        last,
+        span=cur.span(start),
+        words=cur.said(start),
+        number=None if place.each or place.where is Where.REST else last.number,
+        place=place,
+        also=(),
+    )

@@ -120,7 +120,9 @@ def _hyphened(
     at = start
     for index, piece in enumerate(low.split("-")):
         if piece:
-            found.append(Token("word", piece, at, at + len(piece), (), spaced and index == 0, index > 0))
+            found.append(
+                Token("word", piece, at, at + len(piece), (), spaced and index == 0, index > 0)
+            )
         at += len(piece) + 1
 
 
@@ -134,9 +136,19 @@ def _words_to_numbers(found: list[Token]) -> list[Token]:
             made.append(replace(token, kind="num", values=(TENS[low],)))
         elif low in UNITS and not (low == "no"):
             before = made[-1] if made else None
-            joined = before and before.kind == "num" and before.low in TENS and UNITS[low] in range(1, 10)
+            joined = (
+                before
+                and before.kind == "num"
+                and before.low in TENS
+                and UNITS[low] in range(1, 10)
+            )
             if before and joined:
-                made[-1] = replace(before, low=f"{before.low} {low}", end=token.end, values=(before.value + UNITS[low],))
+                made[-1] = replace(
+                    before,
+                    low=f"{before.low} {low}",
+                    end=token.end,
+                    values=(before.value + UNITS[low],),
+                )
             else:
                 made.append(replace(token, kind="num", values=(UNITS[low],)))
         elif low in ORDINALS:

@@ -7,7 +7,9 @@ from dataclasses import dataclass
 
 _KIND = r"[A-Za-z][A-Za-z0-9 \-'.]*?"
 _LIST = r"\d+(?:\s*[\(\[][\d,;:\s/\-]+[\)\]])?(?:\s*[,:]\s*\d+)*"
-BRACKET = re.compile(r"[\(\[]\s*(?P<body>[^()\[\]]*(?:[\(\[][\d,;:\s\-]+[\)\]][^()\[\]]*)*)\s*[\)\]]")
+BRACKET = re.compile(
+    r"[\(\[]\s*(?P<body>[^()\[\]]*(?:[\(\[][\d,;:\s\-]+[\)\]][^()\[\]]*)*)\s*[\)\]]"
+)
 STITCH = (
     r"sts?|stitches|stitch|s\.?\s?c|h\.?d\.?c|d\.?c|s d c|tr(?:ebles?)?(?: c)?|dtr|htr|singles?|doubles?|trebles?|loops?|lps?|"
     r"loop sts?|shells?|v-?sts?|clusters?|popcorns?(?: sts?)?|puffs?(?: sts?)?|bobbles?|groups?|petals?|sps?|spaces?|half doubles?|"
@@ -48,7 +50,11 @@ def _numbers(first: str, more: str) -> tuple[int, ...]:
 def bracket_total(body: str, start: int, end: int) -> Printed | None:
     """The total that a bracket's words state, None when they state none."""
     text = body.strip().strip(".")
-    change = re.match(r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc|dec)\w*['’]?d?\b.{0,20}$|^(inc|dec)\w*\s+(\d+)\s*(?:sts?)?$", text, re.IGNORECASE)
+    change = re.match(
+        r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc|dec)\w*['’]?d?\b.{0,20}$|^(inc|dec)\w*\s+(\d+)\s*(?:sts?)?$",
+        text,
+        re.IGNORECASE,
+    )
     if change:
         number = int(change.group(1) or change.group(4))
         sign = 1 if (change.group(2) or change.group(3)).lower() == "inc" else -1
@@ -61,11 +67,20 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     numbers = _numbers(found.group("n"), found.group("more"))
     if rest.startswith(("on each", "each side", "in each", "each", "per", "between", "at each")):
         return Printed(start, end, numbers, kind, each=True)
-    if re.match(r"^(rnds?|rounds?|rows?|times|more|inches|in\b|cm|yds?|yards|mm|inch|\"|%|for|over|ch\b(?!-)|k\b|p\b|unworked|left|k\d|p\d)", rest):
+    if re.match(
+        r"^(rnds?|rounds?|rows?|times|more|inches|in\b|cm|yds?|yards|mm|inch|\"|%|for|over|ch\b(?!-)|k\b|p\b|unworked|left|k\d|p\d)",
+        rest,
+    ):
         return None
     if rest and not kind and not re.match(r"^(?:[,;:&+]|and|ch-|corner|sps?|\+)", rest):
         return None
-    if kind and re.match(r"^(?:in|into|over|on|around|between|from)\b", rest) and not re.match(r"^(?:in all|in total|around|on (?:the )?(?:needles?|hook))\b", rest):
+    if (
+        kind
+        and re.match(r"^(?:in|into|over|on|around|between|from)\b", rest)
+        and not re.match(r"^(?:in all|in total|around|on (?:the )?(?:needles?|hook))\b", rest)
+    ):
         return None
-    partial = bool(re.match(r"^(?:[,;&+]|and)?\s*\d+\s*(?:sc|dc|hdc|tr|sts)\b", rest)) and kind not in ("", "sts", "stitches")
+    partial = bool(
+        re.match(r"^(?:[,;&+]|and)?\s*\d+\s*(?:sc|dc|hdc|tr|sts)\b", rest)
+    ) and kind not in ("", "sts", "stitches")
     return Printed(start, end, numbers, kind, part_only=partial)

@@ -237,7 +237,18 @@ class LeaveRest:
 
 
 Node = (
-    Work | Chain | Skip | Group | Repeat | Act | Start | Shape | Edge | Unread | ShortTurn | LeaveRest
+    Work
+    | Chain
+    | Skip
+    | Group
+    | Repeat
+    | Act
+    | Start
+    | Shape
+    | Edge
+    | Unread
+    | ShortTurn
+    | LeaveRest
 )
 
 

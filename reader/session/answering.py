@@ -21,7 +21,11 @@ def _back_to_step(state: State) -> State:
 def again(state: State, command: Command) -> Out:
     """The step once more."""
     state = _back_to_step(state)
-    if state.mode in (Mode.CONFIRM, Mode.ROW_NUMBER, Mode.HAVE_NUMBER, Mode.RIP_NUMBER, Mode.PART_NAME) and state.last:
+    if (
+        state.mode
+        in (Mode.CONFIRM, Mode.ROW_NUMBER, Mode.HAVE_NUMBER, Mode.RIP_NUMBER, Mode.PART_NAME)
+        and state.last
+    ):
         return say(state, *state.last)
     return say(state, Saying("step again", state.place))
 
@@ -69,7 +73,10 @@ def explained(state: State, command: Command) -> Out:
 
 def last_done(state: State, command: Command) -> Out:
     """What was done last."""
-    return say(_back_to_step(state), Saying("last done", state.journal[-1].before if state.journal else None))
+    return say(
+        _back_to_step(state),
+        Saying("last done", state.journal[-1].before if state.journal else None),
+    )
 
 
 def how_long(state: State, command: Command) -> Out:

@@ -39,7 +39,10 @@ def which_part(state: State, command: Command) -> Out:
     """Asks for the part's name."""
     if len(state.plan.parts) < 2:
         return say(state, Saying("one part"))
-    return say(replace(state, mode=Mode.PART_NAME), Saying("which part", more=find.part_phrases(state.plan)))
+    return say(
+        replace(state, mode=Mode.PART_NAME),
+        Saying("which part", more=find.part_phrases(state.plan)),
+    )
 
 
 def rip_to(state: State, command: Command) -> Out:
@@ -54,7 +57,9 @@ def _rip(state: State, number: int) -> Out:
     if to is None or to > state.place:
         return say(state, Saying("no such row", state.place, number))
     pending = Command(Ask.RIP_BACK, number)
-    return say(replace(state, mode=Mode.CONFIRM, pending=pending), Saying("confirm rip", to, number))
+    return say(
+        replace(state, mode=Mode.CONFIRM, pending=pending), Saying("confirm rip", to, number)
+    )
 
 
 def stitches_on_hand(state: State, command: Command) -> Out:
@@ -127,6 +132,18 @@ def yes(state: State, command: Command) -> Out:
 
 def no(state: State, command: Command) -> Out:
     """Leaves everything as it was; right after a move, takes it back."""
-    if state.mode in (Mode.CONFIRM, Mode.ROW_NUMBER, Mode.RIP_NUMBER, Mode.HAVE_NUMBER, Mode.PART_NAME, Mode.MORE, Mode.COUNTING):
-        return say(replace(state, mode=Mode.STEP, pending=None), Saying("left alone"), Saying("step", state.place))
+    if state.mode in (
+        Mode.CONFIRM,
+        Mode.ROW_NUMBER,
+        Mode.RIP_NUMBER,
+        Mode.HAVE_NUMBER,
+        Mode.PART_NAME,
+        Mode.MORE,
+        Mode.COUNTING,
+    ):
+        return say(
+            replace(state, mode=Mode.STEP, pending=None),
+            Saying("left alone"),
+            Saying("step", state.place),
+        )
     return moving.undo(state, command)

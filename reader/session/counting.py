@@ -14,7 +14,10 @@ from reader.session.state import Mode, State
 def begin(state: State, command: Command) -> Out:
     """Counts along in this row: one word a stitch, or the numbers aloud."""
     step = find.step_at(state.plan, state.place, state.tastes.grain)
-    return say(replace(state, mode=Mode.COUNTING, tally=step.done), Saying("counting", state.place, step.done))
+    return say(
+        replace(state, mode=Mode.COUNTING, tally=step.done),
+        Saying("counting", state.place, step.done),
+    )
 
 
 def counted(state: State, command: Command) -> Out:
@@ -28,12 +31,20 @@ def counted(state: State, command: Command) -> Out:
         said = command.number
         if said != wanted:
             kind = "said twice" if said == state.tally else "skipped"
-            return say(replace(state, tally=said), Saying(kind, number=said, words=str(wanted)), before=(Chime("trouble"), Save()))
+            return say(
+                replace(state, tally=said),
+                Saying(kind, number=said, words=str(wanted)),
+                before=(Chime("trouble"), Save()),
+            )
         wanted = said
     state = replace(state, tally=wanted)
     if total is not None and wanted >= total:
         state = replace(state, mode=Mode.STEP)
-        return say(state, Saying("tally full", state.place, wanted), before=(Chime("round complete"), Save()))
+        return say(
+            state,
+            Saying("tally full", state.place, wanted),
+            before=(Chime("round complete"), Save()),
+        )
     return state, (Save(), Show())
 
 

@@ -18,7 +18,9 @@ def moved(state: State, to: Place, ask: Ask, *first: Saying) -> Out:
     """A move to a place: booked, saved, then the step there is read."""
     here = state.place
     journal = (*state.journal, Moved(state.now_s, here, to, ask))[-JOURNAL:]
-    state = replace(state, place=to, journal=journal, mode=Mode.STEP, pending=None, step_since_s=state.now_s)
+    state = replace(
+        state, place=to, journal=journal, mode=Mode.STEP, pending=None, step_since_s=state.now_s
+    )
     return say(state, *first, *arrival(state, here, to), before=(Save(),))
 
 
@@ -40,7 +42,11 @@ def next_step(state: State, command: Command) -> Out:
     grain = state.tastes.grain
     step = find.step_at(state.plan, state.place, grain)
     row = find.row_at(state.plan, state.place)
-    pace = learn(state.pace, step, state.now_s - state.step_since_s) if state.mode is Mode.STEP else state.pace
+    pace = (
+        learn(state.pace, step, state.now_s - state.step_since_s)
+        if state.mode is Mode.STEP
+        else state.pace
+    )
     state = replace(state, pace=pace)
     to = find.next_place(state.plan, state.place, grain)
     if to is None:
@@ -96,7 +102,9 @@ def undo(state: State, command: Command) -> Out:
     if not state.journal or state.now_s - state.journal[-1].at_s > UNDO_S:
         return say(state, Saying("nothing to undo"))
     last = state.journal[-1]
-    state = replace(state, journal=state.journal[:-1], place=last.before, mode=Mode.STEP, pending=None)
+    state = replace(
+        state, journal=state.journal[:-1], place=last.before, mode=Mode.STEP, pending=None
+    )
     return say(state, Saying("undone"), Saying("step", last.before), before=(Save(),))
 
 
@@ -132,4 +140,17 @@ def time_went(state: State) -> Out:
     return state, ()
 
 
-__all__ = ["Show", "arrival", "back", "moved", "next_step", "put_lifeline", "put_mark", "row_done", "row_start", "time_went", "to_mark", "undo"]
+__all__ = [
+    "Show",
+    "arrival",
+    "back",
+    "moved",
+    "next_step",
+    "put_lifeline",
+    "put_mark",
+    "row_done",
+    "row_start",
+    "time_went",
+    "to_mark",
+    "undo",
+]

@@ -10,7 +10,9 @@ from reader.session.state import State
 Out = tuple[State, tuple[Effect, ...]]
 
 
-def say(state: State, *sayings: Saying, before: tuple[Effect, ...] = (), after: tuple[Effect, ...] = ()) -> Out:
+def say(
+    state: State, *sayings: Saying, before: tuple[Effect, ...] = (), after: tuple[Effect, ...] = ()
+) -> Out:
     """The state in which these are being said, and the effects: what was being said stops first."""
     stop: tuple[Effect, ...] = (StopTalking(),) if state.talking else ()
     said = state.said + 1

@@ -12,7 +12,9 @@ from reader.session.speaking import Out, say
 from reader.session.state import State, Tastes
 
 
-def begin(plan: Plan, saved: dict[str, object] | None, tastes: Tastes, now_s: float, days_away: int = 0) -> Out:
+def begin(
+    plan: Plan, saved: dict[str, object] | None, tastes: Tastes, now_s: float, days_away: int = 0
+) -> Out:
     """The session's first state: at the kept place with a recap, or at the beginning with what is needed.
 
     Raises ValueError for a plan without a single step.
@@ -21,14 +23,33 @@ def begin(plan: Plan, saved: dict[str, object] | None, tastes: Tastes, now_s: fl
     if kept is not None:
         state = replace(kept, now_s=now_s, step_since_s=now_s, sat_since_s=now_s)
         voice = SetVoice(state.tastes.rate, state.tastes.volume)
-        return say(state, Saying("welcome back", state.place, days_away), Saying("step", state.place), before=(voice,))
+        return say(
+            state,
+            Saying("welcome back", state.place, days_away),
+            Saying("step", state.place),
+            before=(voice,),
+        )
     first = find.first_place(plan)
     if first is None:
         raise ValueError("the plan holds no step")
-    state = State(plan, first, tastes=tastes, now_s=now_s, step_since_s=now_s, sat_since_s=now_s, cautioned=True)
+    state = State(
+        plan,
+        first,
+        tastes=tastes,
+        now_s=now_s,
+        step_since_s=now_s,
+        sat_since_s=now_s,
+        cautioned=True,
+    )
     cautions = tuple(Saying("caution", words=words) for words in plan.cautions)
     warned = (Saying("warnings", number=len(plan.warnings)),) if plan.warnings else ()
     hello = (Saying("welcome", first), *warned, *cautions, Saying("part", first))
     row = find.row_at(plan, first)
     notices = tuple(Saying("notice", first, words=notice.text) for notice in row.notices)
-    return say(state, *hello, *notices, Saying("step", first), before=(SetVoice(tastes.rate, tastes.volume),))
+    return say(
+        state,
+        *hello,
+        *notices,
+        Saying("step", first),
+        before=(SetVoice(tastes.rate, tastes.volume),),
+    )

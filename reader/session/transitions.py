@@ -10,6 +10,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from reader.commands.command import Ask, Command
+from reader.plan.step import Grain
 from reader.session import answering, asking, counting, moving
 from reader.session.effects import (
     Chime,
@@ -33,7 +34,6 @@ from reader.session.events import (
 )
 from reader.session.speaking import Out, quiet, say
 from reader.session.state import MISSES, Mode, State, Words
-from reader.plan.step import Grain
 
 Answer = Callable[[State, Command], Out]
 
@@ -89,7 +89,10 @@ def respond(state: State, event: Event) -> Out:
     if isinstance(event, DeviceWent):
         if event.device in state.lost:
             return state, ()
-        return say(replace(state, lost=(*state.lost, event.device)), Saying("device lost", words=event.sentence))
+        return say(
+            replace(state, lost=(*state.lost, event.device)),
+            Saying("device lost", words=event.sentence),
+        )
     if isinstance(event, DeviceCame):
         if event.device not in state.lost:
             return state, ()
@@ -105,7 +108,13 @@ def command_given(state: State, event: CommandGiven) -> Out:
     chime: tuple[Effect, ...] = (Chime("heard"),) if event.by_voice else ()
     if state.mode is Mode.FINISHED:
         return state, ()
-    if state.mode is Mode.PAUSED and command.ask not in (Ask.CARRY_ON, Ask.FINISH_TODAY, Ask.WHERE, Ask.YES, Ask.NO):
+    if state.mode is Mode.PAUSED and command.ask not in (
+        Ask.CARRY_ON,
+        Ask.FINISH_TODAY,
+        Ask.WHERE,
+        Ask.YES,
+        Ask.NO,
+    ):
         if event.by_voice:
             return state, ()
         state = replace(state, mode=Mode.STEP)
@@ -115,7 +124,9 @@ def command_given(state: State, event: CommandGiven) -> Out:
         return counting.counted(state, command)
     state, effects = _answer(state, command)
     talks = any(isinstance(one, StopTalking) for one in effects)
-    stop: tuple[Effect, ...] = () if talks else (StopTalking(),) if state.talking and not effects else ()
+    stop: tuple[Effect, ...] = (
+        () if talks else (StopTalking(),) if state.talking and not effects else ()
+    )
     return state, (*stop, *chime, *effects)
 
 
@@ -128,7 +139,11 @@ def _answer(state: State, command: Command) -> Out:
     if ask in (Ask.SMALLER_STEPS, Ask.BIGGER_STEPS):
         return grain_changed(state, ask)
     if ask in (Ask.FULL_WORDS, Ask.SHORT_WORDS, Ask.COUNT_ONLY):
-        words = {Ask.FULL_WORDS: Words.FULL, Ask.SHORT_WORDS: Words.SHORT, Ask.COUNT_ONLY: Words.COUNT}[ask]
+        words = {
+            Ask.FULL_WORDS: Words.FULL,
+            Ask.SHORT_WORDS: Words.SHORT,
+            Ask.COUNT_ONLY: Words.COUNT,
+        }[ask]
         changed = replace(state, tastes=replace(state.tastes, words=words))
         return say(changed, Saying("words", words=words.value), before=(Save(),))
     if ask is Ask.PAUSE:
@@ -153,9 +168,15 @@ def voice_changed(state: State, ask: Ask) -> Out:
     tastes = state.tastes
     rate = tastes.rate + {Ask.SLOWER: -20, Ask.FASTER: 20}.get(ask, 0)
     volume = tastes.volume + {Ask.SOFTER: -0.15, Ask.LOUDER: 0.15}.get(ask, 0.0)
-    tastes = replace(tastes, rate=max(80, min(500, rate)), volume=round(max(0.1, min(2.0, volume)), 2))
+    tastes = replace(
+        tastes, rate=max(80, min(500, rate)), volume=round(max(0.1, min(2.0, volume)), 2)
+    )
     changed = replace(state, tastes=tastes)
-    return say(changed, Saying("voice", words=ask.value), before=(Save(), SetVoice(tastes.rate, tastes.volume)))
+    return say(
+        changed,
+        Saying("voice", words=ask.value),
+        before=(Save(), SetVoice(tastes.rate, tastes.volume)),
+    )
 
 
 def grain_changed(state: State, ask: Ask) -> Out:
@@ -165,7 +186,12 @@ def grain_changed(state: State, ask: Ask) -> Out:
     if not 0 <= at < len(order):
         return say(state, Saying("grain limit", words=state.tastes.grain.value))
     changed = replace(state, tastes=replace(state.tastes, grain=order[at]))
-    return say(changed, Saying("grain", words=order[at].value), Saying("step", state.place), before=(Save(),))
+    return say(
+        changed,
+        Saying("grain", words=order[at].value),
+        Saying("step", state.place),
+        before=(Save(),),
+    )
 
 
 def not_sure(state: State, event: NotSure) -> Out:

@@ -18,7 +18,11 @@ def report_lines(counted: CountedPattern) -> Iterator[str]:
         yield f"Size: {counted.sizes[counted.size]} (of {', '.join(counted.sizes)})."
     for part in counted.parts:
         yield ""
-        yield part.name + (f" (make {part.make})" if part.make > 1 else "") if part.name else "The piece"
+        yield (
+            part.name + (f" (make {part.make})" if part.make > 1 else "")
+            if part.name
+            else "The piece"
+        )
         yield from _rows(part)
     yield ""
     yield from _problems(counted)
@@ -29,13 +33,26 @@ def _rows(part: CountedPart) -> Iterator[str]:
     rows = part.rows
     while at < len(rows):
         end = at
-        while end + 1 < len(rows) and rows[end + 1].number and rows[end].number and _alike(rows[at], rows[end + 1]):
+        while (
+            end + 1 < len(rows)
+            and rows[end + 1].number
+            and rows[end].number
+            and _alike(rows[at], rows[end + 1])
+        ):
             end += 1
         first, last = rows[at], rows[end]
         label = first.label if end == at else f"{first.label} to {last.number}"
-        count = "not counted" if first.count is None else f"{first.count} stitch{'es' if first.count != 1 else ''}"
+        count = (
+            "not counted"
+            if first.count is None
+            else f"{first.count} stitch{'es' if first.count != 1 else ''}"
+        )
         spaces = f", {first.spaces} chain spaces" if first.spaces else ""
-        stated = f", printed {first.stated}" if first.stated is not None and first.stated != first.count else ""
+        stated = (
+            f", printed {first.stated}"
+            if first.stated is not None and first.stated != first.count
+            else ""
+        )
         yield f"  {label}: {count}{spaces}{stated}"
         for said in first.assumed:
             yield f"    assumed: {said}"
@@ -43,7 +60,13 @@ def _rows(part: CountedPart) -> Iterator[str]:
 
 
 def _alike(a: CountedRow, b: CountedRow) -> bool:
-    return a.count == b.count and a.spaces == b.spaces and a.stated == b.stated and a.assumed == b.assumed and a.is_round == b.is_round
+    return (
+        a.count == b.count
+        and a.spaces == b.spaces
+        and a.stated == b.stated
+        and a.assumed == b.assumed
+        and a.is_round == b.is_round
+    )
 
 
 def _problems(counted: CountedPattern) -> Iterator[str]:

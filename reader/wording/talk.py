@@ -72,7 +72,9 @@ def _where(one: Saying, state: State) -> str:
     if depth > 2:
         rows = len(part.rows)
         at = (one.place or state.place).row + 1
-        words.append(f"{number_words(at)} of {number_words(rows)} in this part; part {number_words((one.place or state.place).part + 1)} of {number_words(len(state.plan.parts))}.")
+        words.append(
+            f"{number_words(at)} of {number_words(rows)} in this part; part {number_words((one.place or state.place).part + 1)} of {number_words(len(state.plan.parts))}."
+        )
     return " ".join(word for word in words if word)
 
 
@@ -94,7 +96,9 @@ def _compared(one: Saying, state: State) -> str:
     if found is None:
         return "I can't tell how many there should be here."
     noun = _noun(one, state)
-    return say_mismatch(found, noun) + ("" if not found.difference else " " + say_choice(found, noun))
+    return say_mismatch(found, noun) + (
+        "" if not found.difference else " " + say_choice(found, noun)
+    )
 
 
 def _how_long(one: Saying, state: State) -> str:
@@ -103,14 +107,26 @@ def _how_long(one: Saying, state: State) -> str:
     part = say_time(part_left_s(state.pace, state.plan, place))
     piece = say_time(piece_left_s(state.pace, state.plan, place))
     guess = "" if state.pace.known else "I don't know your pace yet; by a usual pace: "
-    return f"{guess}{row} for this {_noun(one, state)}, {part} for this part, {piece} for the whole."
+    return (
+        f"{guess}{row} for this {_noun(one, state)}, {part} for this part, {piece} for the whole."
+    )
 
 
 def _welcome_back(one: Saying, state: State) -> str:
     days = one.number or 0
-    away = "" if days < 1 else "You were here yesterday. " if days == 1 else f"It is {number_words(days)} days since you were here. "
+    away = (
+        ""
+        if days < 1
+        else "You were here yesterday. "
+        if days == 1
+        else f"It is {number_words(days)} days since you were here. "
+    )
     size = f", size {state.plan.size}" if len(state.plan.sizes) > 1 else ""
-    marks = f" You have {number_words(len(state.marks))} mark{'s' if len(state.marks) != 1 else ''}." if state.marks else ""
+    marks = (
+        f" You have {number_words(len(state.marks))} mark{'s' if len(state.marks) != 1 else ''}."
+        if state.marks
+        else ""
+    )
     return f"Welcome back to {say_written(state.plan.title).rstrip('.') or 'your pattern'}{size}. {away}You are at: {_where(one, state)}{marks}"
 
 
@@ -122,7 +138,11 @@ def _can_say(one: Saying, state: State) -> str:
 def _last_done(one: Saying, state: State) -> str:
     if one.place is None:
         return "Nothing has been done yet today."
-    return "Last you did: " + read_out(find.step_at(state.plan, one.place, state.tastes.grain), find.row_at(state.plan, one.place), Length.FULL)
+    return "Last you did: " + read_out(
+        find.step_at(state.plan, one.place, state.tastes.grain),
+        find.row_at(state.plan, one.place),
+        Length.FULL,
+    )
 
 
 def _finished(one: Saying, state: State) -> str:
@@ -137,7 +157,11 @@ def _notes(one: Saying, state: State) -> str:
 
 def _row_numbers(one: Saying, state: State) -> str:
     numbers = find.row_numbers(state.plan, (one.place or state.place).part)
-    return f"There is no {_noun(one, state)} {number_words(one.number or 0)} here; they go from {number_words(numbers[0])} to {number_words(numbers[-1])}." if numbers else "The rows here have no numbers."
+    return (
+        f"There is no {_noun(one, state)} {number_words(one.number or 0)} here; they go from {number_words(numbers[0])} to {number_words(numbers[-1])}."
+        if numbers
+        else "The rows here have no numbers."
+    )
 
 
 PLAIN: dict[str, str] = {
@@ -156,17 +180,25 @@ PLAIN: dict[str, str] = {
     "left alone": "All right, as it was.",
     "nothing to gather": "The pattern names no materials.",
     "note begins": "Say your note now.",
-    "missed often": "I did not catch that three times. Every command is also on a key; the help is on F 1. Reader tune teaches me your voice.",
+    "missed often": "I did not catch that three times. Every command is also on a key; the help is on F 1.",
     "rest": "You have been at it a good while. Hands and eyes like a short rest. If something hurts and does not pass, see somebody qualified.",
 }
 """Sayings that are always the same words."""
 
 WORDED: dict[str, Callable[[Saying, State], str]] = {
     "step": _read,
-    "step again": lambda one, state: read_out(_step(one, state), _row(one, state), Length.FULL if state.tastes.words is not Words.COUNT else Length.COUNT_ONLY),
-    "after": lambda one, state: "After this: " + read_out(_step(one, state), _row(one, state), Length.FULL),
+    "step again": lambda one, state: read_out(
+        _step(one, state),
+        _row(one, state),
+        Length.FULL if state.tastes.words is not Words.COUNT else Length.COUNT_ONLY,
+    ),
+    "after": lambda one, state: (
+        "After this: " + read_out(_step(one, state), _row(one, state), Length.FULL)
+    ),
     "row": lambda one, state: say_row(_row(one, state), Length.FULL),
-    "written": lambda one, state: "Written: " + say_written(_step(one, state).written or _row(one, state).written),
+    "written": lambda one, state: (
+        "Written: " + say_written(_step(one, state).written or _row(one, state).written)
+    ),
     "spelled": lambda one, state: spell(_step(one, state).written or _row(one, state).written),
     "explained": lambda one, state: say_how_step(_step(one, state), _row(one, state)),
     "part": lambda one, state: say_part(find.part_at(state.plan, one.place or state.place)),
@@ -176,37 +208,72 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "row complete": _complete,
     "where": _where,
     "how many": _how_many,
-    "all done": lambda one, state: (_complete(one, state) + " " if _row(one, state).kind is RowKind.WORK else "") + "That was the last step. The whole piece is done.",
+    "all done": lambda one, state: (
+        (_complete(one, state) + " " if _row(one, state).kind is RowKind.WORK else "")
+        + "That was the last step. The whole piece is done."
+    ),
     "compared": _compared,
-    "count unknown": lambda one, state: "I can't tell how many there should be here, so there is nothing to compare.",
+    "count unknown": lambda one, state: (
+        "I can't tell how many there should be here, so there is nothing to compare."
+    ),
     "how long": _how_long,
-    "welcome": lambda one, state: f"{say_written(state.plan.title).rstrip('.') or 'A pattern'}. Say next when a step is done; what can I say tells you the words.",
+    "welcome": lambda one, state: (
+        f"{say_written(state.plan.title).rstrip('.') or 'A pattern'}. Say next when a step is done; what can I say tells you the words."
+    ),
     "welcome back": _welcome_back,
-    "warnings": lambda one, state: f"{number_words(one.number or 0)} thing{'s' if one.number != 1 else ''} in this pattern may be wrong; I say each where it comes.".capitalize(),
+    "warnings": lambda one, state: (
+        f"{number_words(one.number or 0)} thing{'s' if one.number != 1 else ''} in this pattern may be wrong; I say each where it comes.".capitalize()
+    ),
     "can say": _can_say,
     "last done": _last_done,
     "finished": _finished,
     "notes": _notes,
-    "note kept": lambda one, state: "The note is kept." + (f" I heard: {one.words}." if one.words else ""),
+    "note kept": lambda one, state: (
+        "The note is kept." + (f" I heard: {one.words}." if one.words else "")
+    ),
     "which row": lambda one, state: f"Which {_noun(one, state)}?",
     "rip to which": lambda one, state: f"Rip back to the start of which {_noun(one, state)}?",
     "no such row": _row_numbers,
-    "going to row": lambda one, state: f"{_noun(one, state).capitalize()} {number_words(one.number or 0)}.",
-    "confirm row": lambda one, state: f"{_noun(one, state).capitalize()} {number_words(one.number or 0)}, is that right? Yes or no.",
-    "confirm rip": lambda one, state: f"Rip back to the start of {_noun(one, state)} {number_words(one.number or 0)}? Yes or no.",
-    "ripped": lambda one, state: f"Ripped back to {_noun(one, state)} {number_words(one.number or 0)}. " + _on_needles(one, state),
+    "going to row": lambda one, state: (
+        f"{_noun(one, state).capitalize()} {number_words(one.number or 0)}."
+    ),
+    "confirm row": lambda one, state: (
+        f"{_noun(one, state).capitalize()} {number_words(one.number or 0)}, is that right? Yes or no."
+    ),
+    "confirm rip": lambda one, state: (
+        f"Rip back to the start of {_noun(one, state)} {number_words(one.number or 0)}? Yes or no."
+    ),
+    "ripped": lambda one, state: (
+        f"Ripped back to {_noun(one, state)} {number_words(one.number or 0)}. "
+        + _on_needles(one, state)
+    ),
     "confirm finish": lambda one, state: "Finish for today? Yes or no.",
     "confirm start over": lambda one, state: "Start again from the very first step? Yes or no.",
     "how many have you": lambda one, state: "How many stitches have you?",
     "marked": lambda one, state: f"{one.words.capitalize()} is here.",
     "at mark": lambda one, state: f"Back at {one.words}.",
-    "words": lambda one, state: {"full": "Full words.", "short": "Short words.", "count only": "Only the counts."}.get(one.words, one.words),
-    "voice": lambda one, state: {"slower": "Slower.", "faster": "Faster.", "louder": "Louder.", "softer": "Softer."}.get(one.words, ""),
+    "words": lambda one, state: {
+        "full": "Full words.",
+        "short": "Short words.",
+        "count only": "Only the counts.",
+    }.get(one.words, one.words),
+    "voice": lambda one, state: {
+        "slower": "Slower.",
+        "faster": "Faster.",
+        "louder": "Louder.",
+        "softer": "Softer.",
+    }.get(one.words, ""),
     "grain": lambda one, state: f"Now by {one.words}.",
     "grain limit": lambda one, state: f"It can't go further than {one.words}.",
-    "counting": lambda one, state: f"Counting along from {number_words(one.number or 0)}. Say the number, or next, for each stitch.",
-    "skipped": lambda one, state: f"You said {number_words(one.number or 0)}; I had expected {number_words(int(one.words))}.",
-    "said twice": lambda one, state: f"{number_words(one.number or 0)} was said already.".capitalize(),
+    "counting": lambda one, state: (
+        f"Counting along from {number_words(one.number or 0)}. Say the number, or next, for each stitch."
+    ),
+    "skipped": lambda one, state: (
+        f"You said {number_words(one.number or 0)}; I had expected {number_words(int(one.words))}."
+    ),
+    "said twice": lambda one, state: (
+        f"{number_words(one.number or 0)} was said already.".capitalize()
+    ),
     "tally full": lambda one, state: _complete(one, state),
     "gathering": lambda one, state: " ".join(say_gathering(state.plan, _row(one, state).reading)),
     "device lost": lambda one, state: one.words,

@@ -52,7 +52,15 @@ class RoomEar:
 class Stage:
     """One rehearsal. wrong: what went wrong, in sentences."""
 
-    def __init__(self, plan: Plan, speak: Speak, model: str, fast: bool, out: Path, tell: Callable[[str], None]) -> None:
+    def __init__(
+        self,
+        plan: Plan,
+        speak: Speak,
+        model: str,
+        fast: bool,
+        out: Path,
+        tell: Callable[[str], None],
+    ) -> None:
         self.plan, self.speak, self.fast, self.out, self.tell = plan, speak, fast, out, tell
         self.clock, self.shelf = FakeClock(), FakeShelf()
         self.maker, self.program = Track(), Track()
@@ -68,7 +76,9 @@ class Stage:
 
     def begin(self) -> Loop:
         """A session on the stage, at the kept place where there is one."""
-        loop = Loop(None, FakeChimes(), RoomEar(self.recogniser), None, self.shelf, self.clock, self.note)
+        loop = Loop(
+            None, FakeChimes(), RoomEar(self.recogniser), None, self.shelf, self.clock, self.note
+        )
         loop.voice = self.voice = RoomVoice(self.program, self.renderer.render, loop.push)
         saved = self.shelf.load(self.plan.fingerprint)
         state, effects = begin(self.plan, saved, Tastes(), self.clock.now_s())
@@ -122,9 +132,15 @@ class Stage:
         elif line.act is Act.WAIT:
             self.wait(float(line.words))
         elif line.act is Act.SAYS:
-            self.check(line, line.words.lower() in self.loop.answer.lower(), f"the program said {self.loop.answer!r}")
+            self.check(
+                line,
+                line.words.lower() in self.loop.answer.lower(),
+                f"the program said {self.loop.answer!r}",
+            )
         elif line.act is Act.AT:
-            self.check(line, line.words.lower() in self.place().lower(), f"the place is {self.place()}")
+            self.check(
+                line, line.words.lower() in self.place().lower(), f"the place is {self.place()}"
+            )
         elif line.act is Act.LEAVE:
             self.leave(line)
 
@@ -192,6 +208,8 @@ class Stage:
 
     def close(self) -> None:
         """Leaves sound and log."""
-        save_conversation(self.out / "conversation.wav", self.maker.all_heard(), self.program.all_heard())
+        save_conversation(
+            self.out / "conversation.wav", self.maker.all_heard(), self.program.all_heard()
+        )
         (self.out / "log.txt").write_text("\n".join(self.log) + "\n", encoding="utf-8")
         self.renderer.close()

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from reader.commands.command import Ask, Command
-from reader.commands.numbers import read_number
-from reader.commands.phrases import ask_of
+from reader.commands.asked import command_of
+from reader.commands.command import Command
 from reader.listening.heard import Heard
 
 
@@ -28,14 +27,3 @@ def understand(heard: Heard, expected: tuple[str, ...]) -> Command | Unsure | No
     if not words or words not in expected:
         return NotForUs()
     return command_of(words) if heard.certain else Unsure(words)
-
-
-def command_of(words: str) -> Command:
-    """The command of a phrase: a request, a number, or a word of the maker's own."""
-    ask = ask_of(words)
-    if ask is not None:
-        return Command(ask, word=words)
-    number = read_number(words)
-    if number is not None:
-        return Command(Ask.NUMBER, number, words)
-    return Command(Ask.WORD, None, words)

@@ -1,0 +1,47 @@
+"""The listening model that ships: its size, its words, and that it hears a synthesised command."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from reader.app.hear import listen
+from reader.app.rehearsal.maker_voice import makers_voice
+from reader.commands.numbers import say_number
+from reader.commands.phrases import TABLE
+from reader.devices.model_place import known_words, load_model
+from reader.devices.ports import ModelMissing
+from reader.devices.recogniser import VoskRecogniser
+
+MODEL = Path(__file__).parents[2] / "models" / "english"
+
+
+def test_it_is_small() -> None:
+    """At most 15 MB on disk."""
+    assert sum(p.stat().st_size for p in MODEL.rglob("*") if p.is_file()) <= 15_000_000
+
+
+def test_it_knows_every_command_and_number() -> None:
+    """No phrase of the program holds a word the model cannot hear."""
+    needed = {word for words in TABLE for phrase in words.phrases for word in phrase.split()}
+    needed |= {word for n in range(1000) for word in say_number(n).split()}
+    assert needed - known_words("") == set()
+
+
+def test_a_missing_model_is_one_sentence(tmp_path: Path) -> None:
+    """An empty folder says what is missing and what to do."""
+    with pytest.raises(ModelMissing, match="--model"):
+        load_model(str(tmp_path))
+
+
+@pytest.mark.skipif(shutil.which("flite") is None, reason="flite speaks the command")
+def test_it_hears_a_command_and_not_silence() -> None:
+    """A voice says next; then nobody says anything."""
+    recogniser = VoskRecogniser()
+    heard = listen(recogniser, ("next", "again", "pause"), makers_voice("slt")("next"))
+    assert heard is not None
+    assert heard.text == "next"
+    assert listen(recogniser, ("next", "again", "pause"), np.zeros(32_000, np.int16)) is None
