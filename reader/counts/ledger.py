@@ -50,6 +50,7 @@ class Ledger:
         self.entries: list[Entry] = []
         self.evens: tuple[int, Entry] | None = None
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
+        self.doubted = False
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
     def add(self, row: WrittenRow, upto: int | None) -> None:
@@ -448,6 +449,10 @@ class Ledger:
         problem = fault_of(
             solved, stated, kind, self.below, self.part, label, span, words, entry.nodes
         )
+        if problem is not None and self.doubted and problem.verdict is Verdict.DOES_NOT_FIT:
+            # What lies below is itself in doubt, so a misfit says nothing of this row.
+            problem = None
+        self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
             self.problems.append(problem)
             verdict = problem.verdict
@@ -472,6 +477,14 @@ class Ledger:
         ))  # fmt: skip
         self.book(solved, count, entry, number)
         _ = printed
+
+    def still_doubted(self, solved: Solved, stated: int | None, wrong: bool) -> bool:
+        """Whether the stitches on hand after a row are in doubt; a printed total that agrees ends it."""
+        if stated is not None and not wrong:
+            return False
+        tally = solved.tally
+        unsure = tally.unread or tally.unsure or bool(tally.spaces) or solved.count is None
+        return self.doubted or unsure or solved.fits is False
 
     def book(self, solved: Solved, count: int | None, entry: Entry, number: int | None) -> None:
         """What the row leaves for the next."""
