@@ -6,6 +6,7 @@ import argparse
 import json
 import sys
 import wave
+from dataclasses import replace
 from pathlib import Path
 
 import numpy as np
@@ -15,6 +16,8 @@ from reader.devices.ports import RATE_HZ, ReaderError, Samples
 from reader.devices.recogniser import VoskRecogniser
 from reader.listening.heard import Heard
 
+LEAD_IN_S = 0.2
+"""Silence put before a clip, for clips whose first sound is cut."""
 PIECE = 1_600
 """Samples fed at a time: 0.1 s, as live."""
 
@@ -81,16 +84,27 @@ def at_our_rate(values: np.ndarray, rate: int) -> Samples:
 
 def listen(recogniser: VoskRecogniser, phrases: tuple[str, ...], sound: Samples) -> Heard | None:
     """The first certain utterance of a clip, else the first doubtful one, else None."""
-    recogniser.listen_for(())
     recogniser.listen_for(phrases)
-    before, after = np.zeros(RATE_HZ // 5, np.int16), np.zeros(RATE_HZ * 6 // 10, np.int16)
+    recogniser.begin_anew()
+    before, after = np.zeros(round(LEAD_IN_S * RATE_HZ), np.int16), np.zeros(RATE_HZ * 6 // 10, np.int16)
     padded = np.concatenate([before, sound, after])
     found: list[Heard] = []
     for at in range(0, len(padded), PIECE):
         found += [one for one in recogniser.feed(padded[at : at + PIECE]) if isinstance(one, Heard)]
     found += [one for one in recogniser.flush() if isinstance(one, Heard)]
     certain = [one for one in found if one.certain]
-    return (certain or found or [None])[0]
+    first = (certain or found or [None])[0]
+    return in_clip_time(first) if first else None
+
+
+def in_clip_time(heard: Heard) -> Heard:
+    """The same with its times counted from the clip's own beginning, the lead-in taken off."""
+    return replace(
+        heard,
+        said_at_s=heard.said_at_s - LEAD_IN_S,
+        ended_s=heard.ended_s - LEAD_IN_S,
+        decided_s=heard.decided_s - LEAD_IN_S,
+    )
 
 
 def line_of(file: str, heard: Heard | None, as_json: bool) -> str:

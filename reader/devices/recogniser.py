@@ -40,6 +40,12 @@ class VoskRecogniser:
         self._compute_s = 0.0
         self.unknown: tuple[str, ...] = ()
 
+    def begin_anew(self) -> None:
+        """Forgets the sound so far: times begin at nought, the room's floor is unknown again."""
+        self._at, self._waiting = 0, np.zeros(0, np.int16)
+        self._level, self._compute_s = Level(), 0.0
+        self._anew()
+
     def listen_for(self, phrases: tuple[str, ...]) -> None:
         """From now on these phrases can be heard; () is none."""
         if phrases == self._phrases:

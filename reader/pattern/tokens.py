@@ -211,4 +211,7 @@ def _inside(found: list[Token], here: int, close: str) -> tuple[list[int], int]:
         elif token.low not in (",", ";", ":", "/", "."):
             return [], here
         here += 1
+    if here >= len(found):
+        # The list never closes: it is no list of sizes.
+        return [], here
     return values, here + 1

@@ -84,3 +84,9 @@ def test_a_repeat_that_leaves_stitches_is_told_with_its_mend() -> None:
 def test_knitting_rows(words: str, before: int, after: int) -> None:
     """yo makes one, k2tog takes one away, sk2p two (Craft Yarn Council abbreviations, from memory)."""
     assert count_phrase(words, before, "knitting").count == after
+
+
+def test_a_size_list_that_never_closes_is_no_crash() -> None:
+    """The text ends inside a bracket of sizes; the row is read as far as it can be."""
+    text = "Sizes: S (M)\nCO 72 (80) sts.\nRow 1: K3 (4), p4 (5).\nRow 2: K to last 84 (7"
+    assert count_pattern(parse_pattern(text)).parts

@@ -45,3 +45,15 @@ def test_it_hears_a_command_and_not_silence() -> None:
     assert heard is not None
     assert heard.text == "next"
     assert listen(recogniser, ("next", "again", "pause"), np.zeros(32_000, np.int16)) is None
+
+
+@pytest.mark.skipif(shutil.which("flite") is None, reason="flite speaks the command")
+def test_a_clip_is_heard_alike_whatever_came_before() -> None:
+    """Times are the clip's own, not those of all clips together."""
+    recogniser = VoskRecogniser()
+    clip = makers_voice("slt")("next")
+    first, second = (listen(recogniser, ("next", "again"), clip) for _ in range(2))
+    assert first is not None
+    assert second is not None
+    assert abs(first.ended_s - second.ended_s) < 0.15
+    assert second.ended_s < len(clip) / 16_000 + 0.1
