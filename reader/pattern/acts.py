@@ -36,6 +36,40 @@ FINISHES = (
 )
 STRETCH = 30
 """Tokens a phrase may take along."""
+COUNT_STARTS = frozenset("this that counts count does always it which will not the".split())
+JOINED_TO = (
+    "top of", "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top", "beginning", "first sc",
+    "join", "last st of",
+)  # fmt: skip
+"""A slip stitch into one of these joins the round; into anything else it travels."""
+NO_COLOUR = frozenset("with to in and each round rnd by into st sl ss being last".split())
+NOT_DONE = (
+    "do not turn", "don't turn", "do not join", "don't join", "do not join this", "do not fasten off",
+)  # fmt: skip
+CHANGES = frozenset("change changing drop attach switch carry carrying".split())
+NOT_A_YARN = frozenset("sl ss right rs ws wrong a".split())
+FACING = (
+    "with right side", "with rs", "right side facing", "rs facing", "with ws", "with wrong side", "wrong side facing",
+    "ws facing",
+)  # fmt: skip
+MARKERS = (
+    "pm", "sm", "slm", "rm", "sl marker", "slip marker", "place marker", "remove marker", "place a marker",
+    "move marker", "slip m", "sl m", "place markers",
+)  # fmt: skip
+HANDWORK = frozenset(
+    "stuff stuffing place start insert leave sew flatten pull tighten divide thread draw".split()
+)
+RINGS = (
+    "magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring", "using a magic loop",
+    "with a magic ring", "make a ring", "adjustable ring", "make an adjustable ring", "create a magic ring",
+    "start with a magic ring", "form a ring",
+)  # fmt: skip
+CAST_ON = (
+    "co", "cast on", "casting on", "pick up and knit", "pick up and k", "pick up", "pu", "puk",
+)  # fmt: skip
+BIND_OFF = (
+    "bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off", "loosely cast off",
+)  # fmt: skip
 
 
 def _phrase(cur: Cursor, stops: frozenset[str] = STOPS) -> None:
@@ -73,19 +107,7 @@ def _act(cur: Cursor, start: int, deed: Deed, into: str = "") -> Act:
 
 def _count_words(cur: Cursor, start: int) -> Node | None:
     """ "this counts as your first double crochet", "that doesn't count as a stitch"."""
-    if cur.low() not in (
-        "this",
-        "that",
-        "counts",
-        "count",
-        "does",
-        "always",
-        "it",
-        "which",
-        "will",
-        "not",
-        "the",
-    ):
+    if cur.low() not in COUNT_STARTS:
         return None
     lows = []
     for ahead in range(14):
@@ -111,25 +133,7 @@ def _join(cur: Cursor, start: int) -> Node | None:
         cur.at += slip
     elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ("in", "to", "into", "with"):
         rest = " ".join(cur.low(slip + n) for n in range(1, 9))
-        if not rest.startswith(
-            (
-                "top of",
-                "first",
-                "1st",
-                "2nd ch",
-                "3rd",
-                "4th",
-                "5th",
-                "top",
-                "beg",
-                "the first",
-                "the top",
-                "beginning",
-                "first sc",
-                "join",
-                "last st of",
-            )
-        ):
+        if not rest.startswith(JOINED_TO):
             return None
         cur.at += slip
     elif not cur.any_words(JOIN_STARTS):
@@ -142,22 +146,7 @@ def _join(cur: Cursor, start: int) -> Node | None:
 
 
 def _is_colour_join(cur: Cursor) -> bool:
-    return cur.low(1) not in (
-        "with",
-        "to",
-        "in",
-        "and",
-        "each",
-        "round",
-        "rnd",
-        "by",
-        "into",
-        "st",
-        "sl",
-        "ss",
-        "being",
-        "last",
-    )
+    return cur.low(1) not in NO_COLOUR
 
 
 def _turn(cur: Cursor, start: int) -> Node | None:
@@ -169,61 +158,34 @@ def _turn(cur: Cursor, start: int) -> Node | None:
             return _act(cur, start, Deed.OTHER_SIDE)
         cur.accept("work", "your work", "the work", "and")
         return _act(cur, start, Deed.TURN)
-    if cur.accept(
-        "do not turn",
-        "don't turn",
-        "do not join",
-        "don't join",
-        "do not join this",
-        "do not fasten off",
-    ):
+    if cur.accept(*NOT_DONE):
         _phrase(cur)
         return _act(cur, start, Deed.NOTE)
     return None
 
 
 def _colour(cur: Cursor, start: int) -> Node | None:
-    if cur.low() in ("change", "changing", "drop", "attach", "switch", "carry", "carrying", "pick"):
-        if cur.low() == "pick":
-            return None
+    if cur.low() in CHANGES:
         _phrase(cur)
         return _act(cur, start, Deed.COLOUR)
-    if cur.low() in ("with", "using") and cur.low(1) not in (
-        "sl",
-        "ss",
-        "right",
-        "rs",
-        "ws",
-        "wrong",
-        "a",
-    ):
+    if cur.low() in ("with", "using") and cur.low(1) not in NOT_A_YARN:
         cur.at += 1
         for _ in range(3):
-            if (
-                cur.done()
-                or cur.low() in STOPS
-                or cur.stitch()
-                or cur.kind() in ("num", "stars")
-                or cur.low() in ("ch", "chain", "make", "work", "cast", "and")
-            ):
+            if _ends_colour(cur):
                 break
             cur.at += 1
         return _act(cur, start, Deed.COLOUR) if cur.at > start + 1 else None
-    if cur.any_words(
-        (
-            "with right side",
-            "with rs",
-            "right side facing",
-            "rs facing",
-            "with ws",
-            "with wrong side",
-            "wrong side facing",
-            "ws facing",
-        )
-    ):
+    if cur.any_words(FACING):
         _phrase(cur)
         return _act(cur, start, Deed.NOTE)
     return None
+
+
+def _ends_colour(cur: Cursor) -> bool:
+    """Whether the yarn's name is over: a mark, a number, a stitch or an instruction stands here."""
+    if cur.done() or cur.low() in STOPS or cur.stitch() or cur.kind() in ("num", "stars"):
+        return True
+    return cur.low() in ("ch", "chain", "make", "work", "cast", "and")
 
 
 def _finish(cur: Cursor, start: int) -> Node | None:
@@ -236,65 +198,18 @@ def _finish(cur: Cursor, start: int) -> Node | None:
 
 
 def _marker(cur: Cursor, start: int) -> Node | None:
-    if cur.accept(
-        "pm",
-        "sm",
-        "slm",
-        "rm",
-        "sl marker",
-        "slip marker",
-        "place marker",
-        "remove marker",
-        "place a marker",
-        "move marker",
-        "slip m",
-        "sl m",
-        "place markers",
-    ):
+    if cur.accept(*MARKERS):
         if cur.low() not in STOPS and not cur.stitch() and cur.kind() not in ("num", "stars"):
             _phrase(cur)
         return _act(cur, start, Deed.MARKER)
-    if cur.low() in (
-        "stuff",
-        "stuffing",
-        "place",
-        "start",
-        "insert",
-        "leave",
-        "sew",
-        "flatten",
-        "pull",
-        "tighten",
-        "divide",
-        "thread",
-        "draw",
-    ):
-        if cur.low() == "start" and cur.low(1) not in ("stuffing",):
-            return None
+    if cur.low() in HANDWORK and not (cur.low() == "start" and cur.low(1) != "stuffing"):
         _phrase(cur)
         return _act(cur, start, Deed.NOTE)
     return None
 
 
 def _ring(cur: Cursor, start: int) -> Node | None:
-    if cur.any_words(
-        (
-            "magic ring",
-            "mr",
-            "magic circle",
-            "magic loop",
-            "make a magic ring",
-            "make magic ring",
-            "using a magic loop",
-            "with a magic ring",
-            "make a ring",
-            "adjustable ring",
-            "make an adjustable ring",
-            "create a magic ring",
-            "start with a magic ring",
-            "form a ring",
-        )
-    ):
+    if cur.any_words(RINGS):
         _phrase(cur)
         return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
     return None
@@ -302,57 +217,34 @@ def _ring(cur: Cursor, start: int) -> Node | None:
 
 def _edge(cur: Cursor, start: int) -> Node | None:
     """Cast on, bind off, pick up: with a number, all when none stands."""
-    cast_on = (
-        bool(
-            cur.accept(
-                "co",
-                "cast on",
-                "casting on",
-                "pick up and knit",
-                "pick up and k",
-                "pick up",
-                "pu",
-                "puk",
-            )
-        )
-        and cur.book.craft is Craft.KNITTING
-    )
-    if not cast_on:
-        cur.at = start
-        if cur.book.craft is not Craft.KNITTING or not cur.accept(
-            "bo",
-            "bind off",
-            "cast off",
-            "binding off",
-            "loosely bind off",
-            "casting off",
-            "loosely cast off",
-        ):
-            return None
+    if cur.book.craft is not Craft.KNITTING:
+        return None
+    cast_on = cur.accept(*CAST_ON)
+    if not cast_on and not cur.accept(*BIND_OFF):
+        return None
     cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
     number = cur.number()
     if number is not None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
+    rows = _edge_rows(cur)
+    return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
+
+
+def _edge_rows(cur: Cursor) -> int:
+    """Takes the words behind an edge; over how many rows they say it is worked."""
     rows = 1
     for _ in range(STRETCH):
-        if (
-            cur.done()
-            or cur.low() in STOPS
-            or cur.kind() == "stars"
-            or cur.stitch()
-            and cur.low() not in ("sl", "s")
-            and cur.low(-1) not in ("in", "of", "as", "with")
-        ):
+        if cur.done() or cur.low() in STOPS or cur.kind() == "stars":
             break
-        if (
-            cur.kind() == "num"
-            and cur.low(1) in ("rows", "rnds")
-            and cur.low(-1) in ("next", "following", "foll")
-        ):
+        stitch = cur.stitch() and cur.low() not in ("sl", "s")
+        if stitch and cur.low(-1) not in ("in", "of", "as", "with"):
+            break
+        following = cur.low(-1) in ("next", "following", "foll")
+        if cur.kind() == "num" and cur.low(1) in ("rows", "rnds") and following:
             rows = cur.peek().value
         cur.at += 1
-    return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
+    return rows
 
 
 def _shape(cur: Cursor, start: int) -> Node | None:

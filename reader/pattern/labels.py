@@ -94,50 +94,30 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's start."""
     every = EVERY_AFTER.match(text, start)
     if every:
-        numbers = _opened(every.group("nums"))
-        return Mark(
-            start,
-            every.end(),
-            numbers,
-            "",
-            1,
-            _is_round(every.group("what")),
-            "",
-            every.group("which").lower(),
-        )
-    for shape in (ORDINAL_FIRST, WORD_FIRST):
-        found = shape.match(text, start)
-        if found:
-            if shape is WORD_FIRST and found.group("what") == "r":
-                continue
-            numbers = _opened(found.group("nums"))
-            return Mark(
-                start,
-                found.end(),
-                numbers,
-                "",
-                1,
-                _is_round(found.group("what")),
-                _side(found.group("side") or ""),
-            )
+        return _numbered(every, start, every_other=every.group("which").lower())
+    ordinal = ORDINAL_FIRST.match(text, start)
+    word = WORD_FIRST.match(text, start)
+    if ordinal or (word and word.group("what") != "r"):
+        found = ordinal or word
+        assert found is not None
+        return _numbered(found, start, _side(found.group("side") or ""))
     named = NAMED.match(text, start)
     if named:
-        times = int((named.group("times") or "1").strip()[:3])
-        name = re.sub(r"\s+", " ", text[start : named.end()].strip(" :.—"))
-        return Mark(
-            start,
-            named.end(),
-            (),
-            name,
-            times,
-            _is_round(named.group("what")),
-            _side(named.group("side") or ""),
-        )
-    if line_start:
-        bare = BARE.match(text, start)
-        if bare:
-            return Mark(start, bare.end(), _opened(bare.group("nums")))
-    return None
+        return _by_name(named, start)
+    bare = BARE.match(text, start) if line_start else None
+    return Mark(start, bare.end(), _opened(bare.group("nums"))) if bare else None
+
+
+def _numbered(found: re.Match[str], start: int, side: str = "", every_other: str = "") -> Mark:
+    numbers, is_round = _opened(found.group("nums")), _is_round(found.group("what"))
+    return Mark(start, found.end(), numbers, "", 1, is_round, side, every_other)
+
+
+def _by_name(found: re.Match[str], start: int) -> Mark:
+    times = int((found.group("times") or "1").strip()[:3])
+    name = re.sub(r"\s+", " ", found.group().strip(" :.—"))
+    is_round, side = _is_round(found.group("what")), _side(found.group("side") or "")
+    return Mark(start, found.end(), (), name, times, is_round, side)
 
 
 CANDIDATE = re.compile(

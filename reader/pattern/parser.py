@@ -53,6 +53,13 @@ TO_FIRST = re.compile(
     re.IGNORECASE,
 )
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
+OWN_KEY = "the pattern's own key"
+INCREASE = re.compile(r"inc|increase|inc st")
+ONE_PLACE = re.compile(
+    r"^[\(\[]?\s*((?:\d+\s*)?(?:sc|hdc|dc|tr)(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?(?:sc|hdc|dc|tr)))*)\s*[\)\]]?\s*"
+    r"(?:all )?in(?:to)? (?:the )?(?:one|same|next|indicated|a single|specified|st|each)"
+)
+"""A definition that puts several stitches into one place."""
 
 
 def craft_of(text: str) -> Craft:
@@ -124,54 +131,29 @@ def specials_in(text: str, craft: Craft, terms: Terms) -> tuple[dict[str, Specia
 def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
     """What a definition takes and makes, None where the stitch table knows better."""
     low = meaning.lower()
-    count = len(re.findall(r"\b(?:[dst]c|hdc|tr)\b", low))
-    if re.fullmatch(r"inc|increase|inc st", name):
-        two = re.match(r"^(\d+|two|three) ", low)
-        amount = (
-            {"two": 2, "three": 3}.get(two.group(1), 0)
-            if two and not two.group(1).isdigit()
-            else int(two.group(1))
-            if two
-            else 0
-        )
-        if (
-            amount > 1
-            and craft is Craft.CROCHET
-            and "same" in low
-            or "one st" in low
-            or "in one" in low
-            or "next st" in low
-        ):
-            return Stitch(
-                name,
-                name,
-                1,
-                max(amount, 2),
-                craft,
-                Kind.INCREASE,
-                "the pattern's own key",
-                1,
-                base="sc",
-            )
+    if INCREASE.fullmatch(name):
+        return _defined_increase(name, low, craft)
+    if craft is not Craft.CROCHET:
         return None
-    group = re.match(
-        r"^[\(\[]?\s*((?:\d+\s*)?(?:sc|hdc|dc|tr)(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?(?:sc|hdc|dc|tr)))*)\s*[\)\]]?\s*(?:all )?in(?:to)? (?:the )?(?:one|same|next|indicated|a single|specified|st|each)",
-        low,
-    )
-    if group and craft is Craft.CROCHET:
-        makes = sum(
-            int(n or 1) for n in re.findall(r"(?:(\d+)\s*)?(?:sc|hdc|dc|tr)\b", group.group(1))
-        )
+    group = ONE_PLACE.match(low)
+    if group:
+        made = re.findall(r"(?:(\d+)\s*)?(?:sc|hdc|dc|tr)\b", group.group(1))
         spaces = len(re.findall(r"\bch\b", group.group(1)))
-        return Stitch(
-            name, name, 1, makes, craft, Kind.GROUP, "the pattern's own key", 3, spaces=spaces
-        )
-    if (
-        re.search(r"\b(?:loop st|puff|bobble|popcorn|cluster)", name)
-        and count >= 0
-        and craft is Craft.CROCHET
-    ):
-        return Stitch(name, name, 1, 1, craft, Kind.CLUSTER, "the pattern's own key", 1)
+        makes = sum(int(number or 1) for number in made)
+        return Stitch(name, name, 1, makes, craft, Kind.GROUP, OWN_KEY, 3, spaces=spaces)
+    if re.search(r"\b(?:loop st|puff|bobble|popcorn|cluster)", name):
+        return Stitch(name, name, 1, 1, craft, Kind.CLUSTER, OWN_KEY, 1)
+    return None
+
+
+def _defined_increase(name: str, low: str, craft: Craft) -> Stitch | None:
+    """ "inc = 2 sc in one st"."""
+    found = re.match(r"^(\d+|two|three) ", low)
+    said = found.group(1) if found else "0"
+    amount = int(said) if said.isdigit() else WORD_NUMBER[said]
+    in_same = amount > 1 and craft is Craft.CROCHET and "same" in low
+    if in_same or "one st" in low or "in one" in low or "next st" in low:
+        return Stitch(name, name, 1, max(amount, 2), craft, Kind.INCREASE, OWN_KEY, 1, base="sc")
     return None
 
 

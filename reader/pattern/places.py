@@ -4,73 +4,27 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.cursor import Cursor
+from reader.pattern.place_nouns import counts_stitches, find_noun, find_noun_chain, take_after
+from reader.pattern.place_words import (
+    AROUND,
+    DETERMINERS,
+    LEFT_OVER,
+    LOOP_ONLY,
+    MARKERS,
+    PASSED_OVER,
+    PREPOSITIONS,
+    RING_WORDS,
+    ROW_ENDS,
+    ROW_WORDS,
+    STITCH_NOUNS,
+    TO_LAST,
+    TOPS,
+)
 from reader.pattern.tree import ONE, Num, Place, Where
 
-PREPOSITIONS = frozenset(
-    {"in", "into", "over", "around", "under", "on", "through", "across", "to", "up", "along", "between",
-     "within", "behind", "from", "at", "until", "inside", "among", "round", "bet", "til", "till", "working"}
-)  # fmt: skip
-STITCH_NOUNS = frozenset(
-    {"st", "sts", "stitch", "stitches", "stich", "stiches", "s", "stitiches", "stitch(es"}
-)
-SPACE_NOUNS = frozenset(
-    {"sp", "sps", "space", "spaces", "loop", "loops", "lp", "lps", "corner", "corners", "gap", "gaps",
-     "hole", "holes", "arch", "arches", "eyelet", "eyelets", "mesh", "ls"}
-)  # fmt: skip
-CHAIN_NOUNS = frozenset({"ch", "chs", "chain", "chains"})
-GROUP_NOUNS = frozenset(
-    {"group", "groups", "petal", "petals", "scallop", "scallops", "grp", "grps", "block", "blocks"}
-)
-RING_WORDS = (
-    "magic ring", "magic circle", "magic loop", "mr", "adjustable ring", "ring", "the ring", "circle",
-    "center of ring", "centre of ring", "mc", "adjustable loop", "sliding loop", "beginning ring", "center ring",
-)  # fmt: skip
-AROUND = (
-    "all the way around", "all the way across", "all around", "all round", "all across", "around", "across",
-    "to the end of the row", "to the end of the round", "to the end of row", "to end of row",
-    "to end of round", "to end of rnd", "to the end of rnd", "to the end", "to end", "even", "evenly across", "evenly around",
-    "evenly", "straight", "plain", "every row", "in every round", "each row", "every rnd", "every round",
-    "in each row", "in every row", "to the other end", "until end", "till end", "until the end", "till the end",
-    "until end of row", "till end of row", "round",
-)  # fmt: skip
-ROW_WORDS = frozenset(
-    {
-        "row",
-        "rows",
-        "rnd",
-        "rnds",
-        "round",
-        "rounds",
-        "the",
-        "circle",
-        "needle",
-        "of",
-        "entire",
-        "whole",
-    }
-)
-LOOP_ONLY = (
-    "in both loops", "in back loops only", "in front loops only", "in back loop only", "in front loop only",
-    "in back loops", "in front loops", "in back loop", "in front loop", "in back lp only", "in front lp only",
-    "in back lp", "in front lp", "through both loops", "through back loop only", "through front loop only",
-    "through back loop", "through the back loop", "tbl", "in blo", "in flo", "blo", "flo", "in bl", "in fl", "in the blo", "in the flo",
-    "in the back loop only", "in the front loop only", "in the back loop", "in the front loop",
-    "in the back loops only", "in the front loops only", "in back loops only of", "into back loop",
-    "into the back loop", "in the back loops", "in the front loops", "into the front loop", "in 3rd loop", "knitwise",
-    "purlwise", "kwise", "pwise", "in back vein", "in back vein of stitch", "wyif", "wyib",
-    "with yarn in back", "with yarn in front", "as if to p", "as if to k", "as if to purl", "as if to knit",
-    "loosely", "in back lps only", "in front lps only", "in the third loop", "in third loop",
-)  # fmt: skip
-AFTER = frozenset(
-    {"of", "on", "at", "from", "along", "around", "across", "below", "made", "the", "each", "side", "sides", "end",
-     "ends", "row", "rnd", "round", "ring", "hook", "ch", "chain", "chains", "previous", "prev", "last", "both",
-     "working", "worked", "left", "right", "rem", "remaining", "unworked", "base", "beg", "beginning", "starting",
-     "foundation", "turning", "tch", "opposite", "other", "same", "side", "second", "edge", "center", "centre",
-     "needle", "holder", "only", "sp", "space", "st", "sts", "stitch", "stitches", "all", "following", "back", "front",
-     "loop", "loops", "shell", "petals", "petal", "group", "motif", "to", "end", "marker", "top", "in", "where", "were", "as", "first",
-     "your", "way", "row", "down", "ea", "rnds", "rows", "up", "post", "that", "piece", "now", "join", "joining", "corner", "strip"}
-)  # fmt: skip
+ENTERED = ("next", "each", "first", "last", "the", "all")
+"""After "in back loop of", these go on with the place."""
 
 
 def skip_loop_words(cur: Cursor) -> bool:
@@ -86,14 +40,7 @@ def skip_loop_words(cur: Cursor) -> bool:
         took = True
         if cur.low() == "of" and cur.low(1) not in ("ch",):
             cur.at += 1
-            if cur.kind() in ("num", "ord") or cur.low() in (
-                "next",
-                "each",
-                "first",
-                "last",
-                "the",
-                "all",
-            ):
+            if cur.kind() in ("num", "ord") or cur.low() in ENTERED:
                 return True
 
 
@@ -123,36 +70,13 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return Place(Where.REST, here)
     saw = bare or _prepositions(cur)
     cur.accept("only")
-    if cur.accept(
-        "post of",
-        "posts of",
-        "the post of",
-        "stem of",
-        "top of",
-        "the top of",
-        "tops of",
-        "base of",
-        "the base of",
-        "bottom of",
-    ):
+    if cur.accept(*TOPS):
         saw = True
     if cur.low() in ("each", "every", "ea") and not cur.words("each time"):
         return _each(cur, here)
-    if cur.low() in (
-        "next",
-        "following",
-        "nxt",
-        "first",
-        "last",
-        "same",
-        "any",
-        "remaining",
-        "rem",
-        "all",
-        "both",
-        "beg",
-        "foll",
-    ) or (saw and (cur.kind() in ("ord", "num") or _noun(cur, peek=True))):
+    if cur.low() in DETERMINERS or (
+        saw and (cur.kind() in ("ord", "num") or find_noun(cur, peek=True))
+    ):
         return _numbered(cur, here)
     if saw and cur.low() in ("the", "a", "that", "this", "these", "those", "it"):
         cur.at += 1
@@ -217,60 +141,43 @@ def _around_alone(cur: Cursor) -> bool:
     return True
 
 
-TO_LAST = (
-    "to within the last", "to within last", "to the last", "to last", "until the last", "until last", "up to last",
-    "across to last", "around to last", "across to within last", "till last", "up to the last", "to within",
-    "across to the last", "around to the last", "across to within the last", "even to last", "until within last",
-)  # fmt: skip
-
-
 def _to_last(cur: Cursor) -> Place | None:
     """ "to last 2 sts", "to 3 sts before end", "until 2 sts remain", "to marker"."""
     start = cur.at
     length = cur.any_words(TO_LAST)
     if length:
         cur.at += length
-        number = cur.number()
-        if number is not None:
-            cur.at += 1
-        noun = _noun(cur) or "st"
-        cur.accept(
-            "of row",
-            "of rnd",
-            "of round",
-            "from end",
-            "of the row",
-            "of the round",
-            "of needle",
-            "of the end",
-        )
+        number = _take_number(cur)
+        noun = find_noun(cur) or "st"
+        cur.accept(*ROW_ENDS)
         return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
     if cur.low() in ("to", "until", "till") or cur.words("across to"):
         cur.at += 1 if cur.low() != "across" else 2
-        number = cur.number()
-        if number is not None:
-            cur.at += 1
-            noun = _noun(cur) or "st"
-            if cur.accept(
-                "before end",
-                "from end",
-                "remain",
-                "before the end",
-                "from the end",
-                "rem",
-                "are left",
-                "left",
-                "remaining",
-                "before end of row",
-                "remain unworked",
-            ):
-                return Place(Where.TO_LAST, cur.span(start), number, noun)
-            if cur.accept("before", "past", "after"):
-                _marker(cur)
-                return Place(Where.UNUSED, cur.span(start), number, "marker")
-        elif _marker(cur):
-            return Place(Where.UNUSED, cur.span(start), Num((0,)), "marker")
+        found = _to_spot(cur, start)
+        if found is not None:
+            return found
     cur.at = start
+    return None
+
+
+def _take_number(cur: Cursor) -> Num | None:
+    number = cur.number()
+    if number is not None:
+        cur.at += 1
+    return number
+
+
+def _to_spot(cur: Cursor, start: int) -> Place | None:
+    """What stands behind "to": stitches before the end, or a marker."""
+    number = _take_number(cur)
+    if number is None:
+        return Place(Where.UNUSED, cur.span(start), Num((0,)), "marker") if _marker(cur) else None
+    noun = find_noun(cur) or "st"
+    if cur.accept(*LEFT_OVER):
+        return Place(Where.TO_LAST, cur.span(start), number, noun)
+    if cur.accept("before", "past", "after"):
+        _marker(cur)
+        return Place(Where.UNUSED, cur.span(start), number, "marker")
     return None
 
 
@@ -278,19 +185,7 @@ def _marker(cur: Cursor) -> bool:
     at = cur.at
     cur.accept("the")
     cur.accept("next", "first", "1st", "2nd", "second", "last", "beg", "bor", "side")
-    if cur.accept(
-        "marker",
-        "m",
-        "markers",
-        "mkr",
-        "mrk",
-        "bor",
-        "center st",
-        "centre st",
-        "marked st",
-        "gap",
-        "turn",
-    ):
+    if cur.accept(*MARKERS):
         return True
     cur.at = at
     return False
@@ -310,9 +205,9 @@ def _each(cur: Cursor, here: object) -> Place:
     if cur.kind() == "ord" and cur.low(1) in STITCH_NOUNS:
         nth = cur.peek().value
         cur.at += 2
-        _after(cur)
+        take_after(cur)
         return replace(place, nth=nth)
-    noun, chain = _noun_chain(cur)
+    noun, chain = find_noun_chain(cur)
     nouns = [noun or "st"]
     while cur.low() in ("and", "&", "or"):
         skip = 2 if cur.low(1) in ("each", "in") else 1
@@ -320,13 +215,13 @@ def _each(cur: Cursor, here: object) -> Place:
             skip = 3
         at = cur.at
         cur.at += skip
-        more, more_chain = _noun_chain(cur)
+        more, more_chain = find_noun_chain(cur)
         if not more or (cur.low() in ("in",) and more not in ("ch", "sp", "st")):
             cur.at = at
             break
         nouns.append(more)
         chain = chain or more_chain
-    sides = _after(cur)
+    sides = take_after(cur)
     return replace(
         place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides
     )
@@ -347,64 +242,22 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
                 where = Where.EACH
         elif low in ("same", "any", "all", "both", "first", "last", "beg"):
             determiner = low
-        elif low in (
-            "the",
-            "of",
-            "very",
-            "exact",
-            "center",
-            "centre",
-            "previous",
-            "prev",
-            "following",
-            "skipped",
-            "worked",
-            "beginning",
-            "turning",
-            "end",
-            "opposite",
-            "ea",
-            "middle",
-            "indicated",
-            "marked",
-            "foundation",
-            "starting",
-            "back",
-            "front",
-            "side",
-            "single",
-        ):
+        elif low in PASSED_OVER:
             pass
         elif cur.kind() == "ord" and number is None:
             nth = cur.peek().value
             if nth == 1:
                 determiner = determiner or "first"
-        elif cur.kind() in ("num", "times") and number is None and not _counts_stitches(cur):
+        elif cur.kind() in ("num", "times") and number is None and not counts_stitches(cur):
             number = cur.number()
         else:
             break
         cur.at += 1
-    noun, chain = _noun_chain(cur)
+    noun, chain = find_noun_chain(cur)
     if not noun and not determiner and not nth and not (each and number is not None):
         cur.at = start
         return None
     return _finish(cur, start, where, nth, determiner, number, noun, chain, each)
-
-
-def _counts_stitches(cur: Cursor) -> bool:
-    """A number here multiplies a stitch to come, so it belongs to the next instruction."""
-    found = cur.stitch(1)
-    if found is None or cur.low(1) in STITCH_NOUNS | CHAIN_NOUNS:
-        return False
-    after = cur.low(1 + found.length)
-    return after in ("in", "into", "over", "around") and cur.low(-1) not in (
-        "next",
-        "of",
-        "the",
-        "first",
-        "last",
-        "each",
-    )
 
 
 def _finish(
@@ -419,7 +272,7 @@ def _finish(
     each: bool,
 ) -> Place:
     span = cur.span(start)
-    sides = _after(cur)
+    sides = take_after(cur)
     said = cur.said(start).lower()
     if nth and "hook" in said:
         return Place(Where.CHAIN, span, noun="ch", nth=nth)
@@ -447,152 +300,3 @@ def _finish(
         where = where if where is Where.EACH else kind
     plural = each or number is not None
     return Place(where, span, number or ONE, noun or "st", plural, nth, sides, chain)
-
-
-def _noun_chain(cur: Cursor) -> tuple[str, int]:
-    """The noun here and, for "ch-3 sp", the 3."""
-    if (
-        cur.low() in CHAIN_NOUNS
-        and cur.kind(1) == "num"
-        and (cur.low(2) in SPACE_NOUNS or cur.peek(1).hyphen or cur.low(2) in ("corner",))
-    ):
-        chain = cur.peek(1).value
-        at = cur.at
-        cur.at += 2
-        noun = _noun(cur)
-        if noun:
-            return "sp", chain
-        if cur.tokens[at + 1].hyphen:
-            return "sp", chain
-        cur.at = at
-    return _noun(cur), 0
-
-
-def _noun(cur: Cursor, peek: bool = False) -> str:
-    """The noun that stands here: "st", "sp", "ch", "group", or a stitch name; "" when none does."""
-    low = cur.low()
-    took, noun = 0, ""
-    adjectives = 0
-    while cur.low(adjectives) in (
-        "corner",
-        "center",
-        "centre",
-        "new",
-        "large",
-        "turning",
-        "ch",
-        "end",
-        "unworked",
-        "marked",
-        "single",
-        "working",
-    ) and (cur.low(adjectives + 1) in SPACE_NOUNS | STITCH_NOUNS | CHAIN_NOUNS):
-        adjectives += 1
-    found = cur.stitch(adjectives)
-    low = cur.low(adjectives)
-    if found is not None and not (low in SPACE_NOUNS and found.length == 1):
-        noun, took = found.stitch.name, found.length
-        if cur.low(adjectives + took) in SPACE_NOUNS:
-            noun, took = "sp", took + 1
-        elif cur.low(adjectives + took) in STITCH_NOUNS:
-            took += 1
-    elif low in STITCH_NOUNS:
-        noun, took = "st", 1
-        if low.startswith("st") and cur.words("( es )", adjectives + 1):
-            took = 4
-        elif cur.words("( s )", adjectives + 1):
-            took = 4
-    elif low in SPACE_NOUNS:
-        noun, took = "sp", 1
-        if cur.low(adjectives + 1) in SPACE_NOUNS:
-            took = 2
-    elif low in CHAIN_NOUNS:
-        noun, took = "ch", 1
-        if cur.low(adjectives + 1) in STITCH_NOUNS:
-            took = 2
-        elif cur.low(adjectives + 1) in SPACE_NOUNS:
-            noun, took = "sp", 2
-    elif low in GROUP_NOUNS:
-        noun, took = "group", 1
-    elif low in ("tch", "t-ch"):
-        noun, took = "tch", 1
-    if noun and not peek:
-        cur.at += adjectives + took
-    return noun
-
-
-def _after(cur: Cursor) -> int:
-    """Takes the words that follow a noun ("of ch", "on each side", "around"); how many sides they tell of."""
-    start = cur.at
-    sides = 1
-    while not cur.done():
-        low = cur.low()
-        if low in STOPS or cur.kind() == "stars":
-            break
-        if low in ("each", "both", "either") and cur.low(1) in (
-            "side",
-            "sides",
-            "end",
-            "ends",
-            "edge",
-        ):
-            sides = 2
-            cur.at += 2
-            continue
-        if low in ("in", "to", "over", "on") and (
-            cur.low(1) in ("next", "same", "each") and cur.low(2) not in ("side", "end")
-        ):
-            break
-        if low in AFTER and not (
-            low == "working"
-            and cur.low(1) in ("in", "on", "along", "across", "into", "down", "around")
-        ):
-            cur.at += 1
-            continue
-        if (
-            cur.kind() in ("ord", "num")
-            and cur.low(-1) in ("of", "the", "in", "from")
-            and not _counts_stitches(cur)
-        ):
-            cur.at += 1
-            continue
-        found = cur.stitch()
-        if (
-            found is not None
-            and cur.at > start
-            and cur.low(-1)
-            in (
-                "of",
-                "the",
-                "each",
-                "last",
-                "previous",
-                "prev",
-                "first",
-                "same",
-                "these",
-                "front",
-                "corner",
-            )
-            or (found is not None and cur.kind(-1) in ("ord", "num") and cur.at - start >= 2)
-        ):
-            assert found is not None
-            cur.at += found.length
-            continue
-        break
-    while cur.at > start and cur.low(-1) in (
-        "the",
-        "to",
-        "in",
-        "at",
-        "on",
-        "each",
-        "all",
-        "now",
-        "join",
-        "joining",
-        "working",
-        "as",
-    ):
-        cur.at -= 1
-    return sides

@@ -19,6 +19,12 @@ ENDING = (
     "finishing with",
     "ending last rep with",
 )
+FROM = (
+    "from", "between", "instructions between", "everything from", "directions from", "what is between",
+    "the instructions between",
+)  # fmt: skip
+ROWS_MEANT = frozenset("row rows rnd rnds round rounds last these this the pattern".split())
+"""After "repeat", these speak of whole rows, not of stitches."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,15 +96,7 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         cur.at = start
         return None
     target = ""
-    if cur.accept(
-        "from",
-        "between",
-        "instructions between",
-        "everything from",
-        "directions from",
-        "what is between",
-        "the instructions between",
-    ):
+    if cur.accept(*FROM):
         target = _target(cur)
         if cur.kind() == "stars" or cur.low() in ("and", "to") and cur.kind(1) == "stars":
             cur.at += 1 if cur.kind() == "stars" else 2
@@ -106,23 +104,7 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         target = _target(cur)
         if cur.low() in ("to", "-", "through") and cur.kind(1) == "stars":
             cur.at += 2
-    elif (
-        cur.low()
-        in (
-            "row",
-            "rows",
-            "rnd",
-            "rnds",
-            "round",
-            "rounds",
-            "last",
-            "these",
-            "this",
-            "the",
-            "pattern",
-        )
-        or cur.kind() == "ord"
-    ):
+    elif cur.low() in ROWS_MEANT or cur.kind() == "ord":
         cur.at = start
         return None
     return _how_often(cur, target or "*", target)

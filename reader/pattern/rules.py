@@ -92,61 +92,68 @@ def goal_in(words: str) -> int | None:
 
 def find_rule(words: str, labelled: bool) -> Rule | None:
     """The rule a row's words are, or contain at their end; None where they are plain instructions."""
-    same = SAME_AS.match(words)
-    if labelled and same and not PLAIN_DIFFERENCE.search(same.group("rest")[:40]):
-        number = int((same.group(1) or same.group(2))[:4])
-        if not re.match(
-            r"\s*(?:,|for|until|\d+|through|to\b|and\b|once|twice)", same.group("rest")
-        ) or same.group(0).lower().lstrip().startswith(("same", "as", "follow", "just", "like")):
-            return Rule("same", number, rest=same.group("rest"))
-    last = REPEAT_LAST.search(words)
-    if last:
-        rows = _value(last.group(1), last.group(2)) or 1
-        tail = _sentence(words, last.end())
-        return Rule(
-            "last",
-            rows=rows,
-            times=times_in(tail),
-            goal=goal_in(tail),
-            start=last.start(),
-            end=last.end() + len(tail),
-            rest=tail,
-        )
-    rows_again = REPEAT_ROWS.search(words)
-    if rows_again:
-        first = int((rows_again.group("a") or rows_again.group("c"))[:4])
-        final = int((rows_again.group("b") or rows_again.group("d") or str(first))[:4])
-        tail = _sentence(words, rows_again.end())
-        return Rule(
-            "rows",
-            first,
-            max(first, final),
-            times=times_in(tail),
-            goal=goal_in(tail),
-            start=rows_again.start(),
-            end=rows_again.end() + len(tail),
-            rest=tail,
-        )
-    even = EVEN.match(words) or EVEN_ROUND.match(words)
-    if even:
-        return Rule(
-            "even",
-            rows=_value(even.group(1), even.group(2)) or 1,
-            start=even.start(),
-            end=even.end(),
-            rest=words[even.start() : even.end()],
-        )
-    grow = GROW.search(words)
-    if grow:
-        tail = words[grow.start() :]
-        return Rule(
-            "grow",
-            goal=goal_in(tail) or _section_goal(tail),
-            start=grow.start(),
-            end=len(words),
-            rest=tail,
-        )
-    return None
+    return (
+        (_same_as(words) if labelled else None)
+        or _last_again(words)
+        or _rows_again(words)
+        or _even(words)
+        or _grow(words)
+    )
+
+
+def _same_as(words: str) -> Rule | None:
+    """ "Same as 4th row"; a difference named behind it makes it something else."""
+    found = SAME_AS.match(words)
+    if not found or PLAIN_DIFFERENCE.search(found.group("rest")[:40]):
+        return None
+    said = found.group(0).lower().lstrip()
+    goes_on = re.match(r"\s*(?:,|for|until|\d+|through|to\b|and\b|once|twice)", found.group("rest"))
+    if goes_on and not said.startswith(("same", "as", "follow", "just", "like")):
+        return None
+    return Rule("same", int((found.group(1) or found.group(2))[:4]), rest=found.group("rest"))
+
+
+def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, rows: int) -> Rule:
+    tail = _sentence(words, found.end())
+    end = found.end() + len(tail)
+    return Rule(kind, first, last, rows, times_in(tail), goal_in(tail), found.start(), end, tail)
+
+
+def _last_again(words: str) -> Rule | None:
+    """ "Repeat the last 2 rows 15 times"."""
+    found = REPEAT_LAST.search(words)
+    if not found:
+        return None
+    return _again("last", words, found, 0, 0, _value(found.group(1), found.group(2)) or 1)
+
+
+def _rows_again(words: str) -> Rule | None:
+    """ "Rep rows 2 and 3 until ..."."""
+    found = REPEAT_ROWS.search(words)
+    if not found:
+        return None
+    first = int((found.group("a") or found.group("c"))[:4])
+    final = int((found.group("b") or found.group("d") or str(first))[:4])
+    return _again("rows", words, found, first, max(first, final), 1)
+
+
+def _even(words: str) -> Rule | None:
+    """ "Work 6 rounds even"."""
+    found = EVEN.match(words) or EVEN_ROUND.match(words)
+    if not found:
+        return None
+    rows = _value(found.group(1), found.group(2)) or 1
+    return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
+
+
+def _grow(words: str) -> Rule | None:
+    """ "Continue in this way until there are 15"."""
+    found = GROW.search(words)
+    if not found:
+        return None
+    tail = words[found.start() :]
+    goal = goal_in(tail) or _section_goal(tail)
+    return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=tail)
 
 
 def _section_goal(words: str) -> int | None:

@@ -10,22 +10,17 @@ from reader.pattern.tree import ONE, Num, Shape
 LOOK = 16
 """Tokens that are looked at for the words of a rule."""
 WORDS = (
-    "inc",
-    "increase",
-    "increasing",
-    "incs",
-    "dec",
-    "decrease",
-    "decreasing",
-    "widen",
-    "narrow",
-    "widening",
-    "narrowing",
-)
+    "inc", "increase", "increasing", "incs", "dec", "decrease", "decreasing", "widen", "narrow", "widening", "narrowing",
+)  # fmt: skip
 GAIN = ("inc", "increase", "increasing", "incs", "widen", "widening")
 SPOTS = re.compile(
     r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of"
 )
+EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th)?\b")
+GOAL = re.compile(r"\b(?:until|till) (?:there are )?(\d+)")
+IN_PLACE = re.compile(r"^(?:inc|dec) in (?:next|each|every st|first|last)")
+"""An increase in one place: a stitch, not a rule."""
+ROWS_AFTER = re.compile(r".{0,2}(?:row|rnd|round)")
 
 
 def _words(cur: Cursor) -> tuple[list[str], int]:
@@ -45,57 +40,32 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     gain = 1 if cur.low() in GAIN else -1
     lows, length = _words(cur)
     said = " ".join(lows)
-    number = next(
-        (Num(cur.peek(n).values) for n in range(1, min(4, length)) if cur.kind(n) == "num"), None
-    )
-    every = re.search(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th)?\b", said)
+    every = EVERY.search(said)
     ends = SPOTS.search(said)
-    until = None
-    goal = re.search(r"\b(?:until|till) (?:there are )?(\d+)", said)
-    if goal:
-        until = Num((int(goal.group(1)),))
-    if not (
-        ("even" in said)
-        or ends
-        or (
-            every and ("st" in lows or "stitch" in lows or "sts" in lows or "loop" in said or every)
-        )
-        or "across row" in said
-    ):
+    if not ("even" in said or ends or every or "across row" in said):
         return None
-    if (
-        lows[0] in ("inc", "dec")
-        and re.match(r"^(?:inc|dec) in (?:next|each|every st|first|last)", said)
-        and not ends
-        and not every
-    ):
+    if IN_PLACE.match(said) and not ends and not every:
         return None
-    spots = 2 if ends else 1
-    step = 0
-    if every and not (
-        "row" in said[every.end() : every.end() + 5]
-        or "rnd" in said[every.end() : every.end() + 5]
-        or "round" in said[every.end() : every.end() + 7]
-        or "inch" in said
-    ):
-        step = 2 if every.group(1) == "other" else int(every.group(1))
-    repeats = _repeats(said, cur, length)
+    numbers = (Num(cur.peek(n).values) for n in range(1, min(4, length)) if cur.kind(n) == "num")
+    number = next(numbers, ONE)
+    goal = GOAL.search(said)
+    until = Num((int(goal.group(1)),)) if goal else None
+    repeats = _repeats(cur, length)
     cur.at += length
+    step, spots = _step(said, every), 2 if ends else 1
     return Shape(
-        cur.span(start),
-        cur.said(start),
-        gain,
-        number or ONE,
-        spots,
-        step,
-        None,
-        repeats,
-        None,
-        until,
+        cur.span(start), cur.said(start), gain, number, spots, step, None, repeats, None, until
     )
 
 
-def _repeats(said: str, cur: Cursor, length: int) -> Num:
+def _step(said: str, every: re.Match[str] | None) -> int:
+    """In every how manieth stitch; 0 where "every" speaks of rows or inches."""
+    if every is None or "inch" in said or ROWS_AFTER.match(said, every.end()):
+        return 0
+    return 2 if every.group(1) == "other" else int(every.group(1))
+
+
+def _repeats(cur: Cursor, length: int) -> Num:
     """ "5 times", "twice": how often the rule is worked in all."""
     for ahead in range(length):
         if cur.kind(ahead) == "times":

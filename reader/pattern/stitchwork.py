@@ -8,9 +8,12 @@ from reader.pattern.cursor import Cursor, Found
 from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft, Kind
+from reader.terms.stitches import Craft
 
 VERBS = ("work", "make", "place", "worked", "working")
+NOUNS = ("sts", "st", "stitches", "stitch")
+NOT_OURS = frozenset("times x more rows rnds rounds inches in tog together".split())
+"""Behind a number, these say that it does not count the stitch before it."""
 
 
 def find_work(cur: Cursor, made: list[Node]) -> Node | None:
@@ -37,53 +40,39 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
 def _finish(
     cur: Cursor, start: int, number: Num | None, found: Found, made: list[Node]
 ) -> Node | None:
-    before = number is not None
     stitch = found.stitch
     together = _together(cur, stitch.name, number)
     if together is not None:
-        stitch, number, before = (
-            together,
-            (None if cur.book.craft is Craft.KNITTING else number),
-            False,
-        )
-        if cur.book.craft is Craft.KNITTING:
-            number = None
-    cur.accept("sts", "st", "stitches", "stitch")
-    if (
-        number is None
-        and cur.kind() == "num"
-        and cur.low(1)
-        not in ("times", "x", "more", "rows", "rnds", "rounds", "inches", "in", "tog", "together")
-        and _own_number(cur)
-    ):
+        stitch = together
+        number = None if cur.book.craft is Craft.KNITTING else number
+    cur.accept(*NOUNS)
+    if number is None and _number_behind(cur):
         number = cur.number()
         cur.at += 1
         later = _together(cur, stitch.name, number)
         if later is not None:
             stitch, number = later, None
-        cur.accept("sts", "st", "stitches", "stitch")
-    times = _times(cur)
-    if times is not None and number is None:
-        number = times
-    elif times is not None and number is not None:
-        number = Num(tuple(a * times.at(i) for i, a in enumerate(number.values)))
-    place = _place(cur, stitch.kind)
-    if place is None and before and cur.low() in ("tog", "together"):
-        cur.at += 1
-    return Work(
-        cur.span(start),
-        cur.said(start),
-        stitch,
-        number,
-        place,
-        (),
-        None,
-        _between(cur),
-        found.special.name if found.special else "",
-    )
+        cur.accept(*NOUNS)
+    number = _multiplied(number, _times(cur))
+    place = _place(cur)
+    name = found.special.name if found.special else ""
+    between = _between(cur)
+    return Work(cur.span(start), cur.said(start), stitch, number, place, between, name)
 
 
-def _place(cur: Cursor, kind: Kind) -> Place:
+def _multiplied(number: Num | None, times: Num | None) -> Num | None:
+    """ "2 sc x 3" is 6; a number or a "times" alone is itself."""
+    if number is None or times is None:
+        return number or times
+    return Num(tuple(one * times.at(size) for size, one in enumerate(number.values)))
+
+
+def _number_behind(cur: Cursor) -> bool:
+    """Whether the number here belongs to the stitch before it ("sc 5")."""
+    return cur.kind() == "num" and cur.low(1) not in NOT_OURS and _own_number(cur)
+
+
+def _place(cur: Cursor) -> Place:
     start = cur.at
     if cur.low() in (",", ";", ".", "", "(", ")", "[", "]", "and", "then") or cur.kind() == "stars":
         return Place(Where.PLAIN, cur.span(max(start - 1, 0)))
@@ -201,7 +190,6 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
                     words=cur.said(start),
                     number=number,
                     place=place,
-                    also=(),
                 )
     cur.at = start
     if (
@@ -242,5 +230,4 @@ def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
         words=cur.said(start),
         number=None if place.each or place.where is Where.REST else last.number,
         place=place,
-        also=(),
     )

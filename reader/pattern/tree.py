@@ -73,8 +73,6 @@ class Work:
     stitch: Stitch
     number: Num | None
     place: Place
-    also: tuple[Place, ...] = ()
-    counted: bool | None = None
     between: int = 0
     name: str = ""
 

@@ -1,0 +1,132 @@
+"""The nouns of places, and the words that trail behind them: "corner sp of rnd 2", "ch-3 sp on each side"."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.place_words import (
+    ADJECTIVES,
+    AFTER,
+    ALONG,
+    BEFORE_NOUN,
+    CHAIN_NOUNS,
+    DANGLING,
+    GROUP_NOUNS,
+    SIDES,
+    SPACE_NOUNS,
+    STITCH_NOUNS,
+)
+
+
+def counts_stitches(cur: Cursor) -> bool:
+    """A number here multiplies a stitch to come, so it belongs to the next instruction."""
+    found = cur.stitch(1)
+    if found is None or cur.low(1) in STITCH_NOUNS | CHAIN_NOUNS:
+        return False
+    after = cur.low(1 + found.length)
+    placed = after in ("in", "into", "over", "around")
+    return placed and cur.low(-1) not in ("next", "of", "the", "first", "last", "each")
+
+
+def find_noun_chain(cur: Cursor) -> tuple[str, int]:
+    """The noun here and, for "ch-3 sp", the 3."""
+    if (
+        cur.low() in CHAIN_NOUNS
+        and cur.kind(1) == "num"
+        and (cur.low(2) in SPACE_NOUNS or cur.peek(1).hyphen or cur.low(2) in ("corner",))
+    ):
+        chain = cur.peek(1).value
+        at = cur.at
+        cur.at += 2
+        noun = find_noun(cur)
+        if noun:
+            return "sp", chain
+        if cur.tokens[at + 1].hyphen:
+            return "sp", chain
+        cur.at = at
+    return find_noun(cur), 0
+
+
+def find_noun(cur: Cursor, peek: bool = False) -> str:
+    """The noun that stands here: "st", "sp", "ch", "group", or a stitch name; "" when none does."""
+    before = 0
+    while cur.low(before) in ADJECTIVES and cur.low(before + 1) in (
+        SPACE_NOUNS | STITCH_NOUNS | CHAIN_NOUNS
+    ):
+        before += 1
+    noun, took = _named(cur, before) or _plain(cur, before)
+    if noun and not peek:
+        cur.at += before + took
+    return noun
+
+
+def _named(cur: Cursor, at: int) -> tuple[str, int] | None:
+    """A stitch's own name as the noun, and its length; a space or "st" behind it belongs to it."""
+    found = cur.stitch(at)
+    if found is None or (cur.low(at) in SPACE_NOUNS and found.length == 1):
+        return None
+    after = cur.low(at + found.length)
+    if after in SPACE_NOUNS:
+        return "sp", found.length + 1
+    return found.stitch.name, found.length + (after in STITCH_NOUNS)
+
+
+def _plain(cur: Cursor, at: int) -> tuple[str, int]:
+    """A noun of no particular stitch, and its length; ("", 0) when none stands here."""
+    low, after = cur.low(at), cur.low(at + 1)
+    if low in STITCH_NOUNS:
+        plural = (low.startswith("st") and cur.words("( es )", at + 1)) or cur.words(
+            "( s )", at + 1
+        )
+        return "st", 4 if plural else 1
+    if low in SPACE_NOUNS:
+        return "sp", 2 if after in SPACE_NOUNS else 1
+    if low in CHAIN_NOUNS:
+        if after in SPACE_NOUNS and after not in STITCH_NOUNS:
+            return "sp", 2
+        return "ch", 2 if after in STITCH_NOUNS else 1
+    if low in GROUP_NOUNS:
+        return "group", 1
+    return ("tch", 1) if low in ("tch", "t-ch") else ("", 0)
+
+
+def take_after(cur: Cursor) -> int:
+    """Takes the words that follow a noun ("of ch", "on each side", "around"); how many sides they tell of."""
+    start = cur.at
+    sides = 1
+    while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
+        if cur.low() in ("each", "both", "either") and cur.low(1) in SIDES:
+            sides = 2
+            cur.at += 2
+            continue
+        step = 0 if _begins_place(cur) else _follows(cur, start)
+        if not step:
+            break
+        cur.at += step
+    while cur.at > start and cur.low(-1) in DANGLING:
+        cur.at -= 1
+    return sides
+
+
+def _begins_place(cur: Cursor) -> bool:
+    """ "in next", "to each": the place of the next instruction."""
+    return (
+        cur.low() in ("in", "to", "over", "on")
+        and cur.low(1) in ("next", "same", "each")
+        and cur.low(2) not in ("side", "end")
+    )
+
+
+def _follows(cur: Cursor, start: int) -> int:
+    """How many tokens here still belong to the place, 0 for none."""
+    low = cur.low()
+    if low in AFTER and not (low == "working" and cur.low(1) in ALONG):
+        return 1
+    number = cur.kind() in ("ord", "num")
+    if number and cur.low(-1) in ("of", "the", "in", "from") and not counts_stitches(cur):
+        return 1
+    found = cur.stitch()
+    if found is None:
+        return 0
+    named = cur.at > start and cur.low(-1) in BEFORE_NOUN
+    counted = cur.kind(-1) in ("ord", "num") and cur.at - start >= 2
+    return found.length if named or counted else 0
