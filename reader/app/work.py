@@ -11,6 +11,7 @@ from pathlib import Path
 from reader.app.loop import KeyPressed, Loop, Typed
 from reader.counts.account import count_pattern
 from reader.devices.clock import SystemClock
+from reader.devices.pattern_file import read_pattern
 from reader.devices.ports import PatternUnreadable, ReaderError
 from reader.pattern.parser import parse_pattern
 from reader.plan import find
@@ -38,11 +39,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 
 def read_plan(file: str, size: int) -> Plan:
     """The plan of a pattern file; raises PatternUnreadable with one sentence."""
-    from reader.app.check import read_text
-
-    text, trouble = read_text(file)
-    if trouble:
-        raise PatternUnreadable(trouble)
+    text = read_pattern(Path(file))
     pattern = parse_pattern(text)
     if not 1 <= size <= len(pattern.sizes):
         raise PatternUnreadable(

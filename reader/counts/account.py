@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from reader.counts.by_rule import Evens, add
 from reader.counts.counted import CountedPart, CountedPattern, Problem, Remark, Verdict
-from reader.counts.ledger import Ledger
+from reader.counts.ledger import Entry, Ledger
+from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenRow
 from reader.pattern.parser import Pattern
 from reader.text.span import Span
@@ -18,19 +20,22 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     parts: list[CountedPart] = []
     problems: list[Problem] = []
     opened = 0
+    earlier: dict[str, list[Entry]] = {}
     for part in pattern.layout.parts:
-        ledger = Ledger(pattern, size, part.name, ROWS - opened)
+        ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier)
+        evens = Evens()
         notes: list[Remark] = []
         rows = [item for item in part.items if isinstance(item, WrittenRow)]
         for item in part.items:
             if isinstance(item, WrittenNote):
                 notes.append(remark(pattern, item, len(ledger.rows)))
             else:
-                ledger.add(item, _next_number(rows, item))
+                add(ledger, item, _next_number(rows, item), evens)
         parts.append(
             CountedPart(part.name or pattern.title, part.make, tuple(ledger.rows), tuple(notes))
         )
         problems += ledger.problems
+        earlier[part.name] = ledger.entries
         opened += len(ledger.rows)
     by_kind: dict[str, list[Remark]] = {}
     for note in pattern.layout.notes:
@@ -50,8 +55,6 @@ def remark(pattern: Pattern, note: WrittenNote, before_row: int | None) -> Remar
 
 def span_of(pattern: Pattern, start: int, end: int) -> Span:
     """The span in the maker's text of two clean offsets."""
-    from reader.pattern.cursor import span_of as origin
-
     return origin(pattern.book, start, end)
 
 

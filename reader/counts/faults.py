@@ -3,12 +3,25 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 
 from reader.counts.counted import Problem, Verdict
+from reader.counts.fabric import Below
+from reader.counts.repeating import fixed
 from reader.counts.solve import Solved, values
-from reader.counts.tally import Below
-from reader.pattern.tree import Group, Node, Repeat, Shape, Until, Where, Work
+from reader.pattern.tree import Group, Node, Repeat, Shape, Until, Work
+from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
+
+
+@dataclass(frozen=True, slots=True)
+class Where:
+    """Where a row stands, to be named in a message."""
+
+    part: str
+    label: str
+    span: Span
+    words: str
 
 
 def plainly_read(nodes: Sequence[Node]) -> bool:
@@ -16,13 +29,13 @@ def plainly_read(nodes: Sequence[Node]) -> bool:
     for one in nodes:
         if isinstance(one, Work):
             if one.place.where not in (
-                Where.NEXT,
-                Where.PLAIN,
-                Where.EACH,
-                Where.REST,
-                Where.TO_LAST,
-                Where.FIRST,
-                Where.LAST,
+                Spot.NEXT,
+                Spot.PLAIN,
+                Spot.EACH,
+                Spot.REST,
+                Spot.TO_LAST,
+                Spot.FIRST,
+                Spot.LAST,
             ) or one.place.noun in ("sp", "tch", "ch", "group"):
                 return False
         elif isinstance(one, Repeat):
@@ -44,62 +57,47 @@ def fault_of(
     stated: int | None,
     kind: str,
     below: Below,
-    part: str,
-    label: str,
-    span: Span,
-    words: str,
+    where: Where,
     nodes: Sequence[Node],
 ) -> Problem | None:
     """The first fault of a row."""
     tally = solved.tally
     if tally.unread:
-        if stated is None:
-            return Problem(
-                Verdict.UNCLEAR,
-                f"{label}: some words could not be read for certain: {quoted(words)}. Please check them.",
-                span,
-                part,
-                label,
-            )
-        return None
+        return _unclear(where) if stated is None else None
     agrees = stated is None or stated in values(solved, kind)
+    closes = not (solved.short or tally.uneven)
     sure = plainly_read(nodes) and not tally.unsure and not tally.spaced and not below.spaces
-    if (
-        solved.fits is False
-        and sure
-        and below.stitches is not None
-        and not (stated is not None and agrees and not (tally.short or tally.uneven))
-    ):
-        return _does_not_fit(solved, stated, below, part, label, span, words, nodes)
-    if (
-        stated is not None
-        and not agrees
-        and solved.count is not None
-        and not tally.unsure
-        and _countable(kind, solved)
-    ):
-        if solved.fits is not True and not _independent(nodes) and below.stitches is None:
-            return None
-        message = f"{label}: the printed total is {stated}, but the words make {solved.count}: {quoted(words)}."
-        mend = f"{solved.count} may be meant." if solved.fits else ""
-        return Problem(
-            Verdict.TOTAL_DISAGREES,
-            f"{message} {mend}".strip(),
-            span,
-            part,
-            label,
-            stated,
-            solved.count,
-            mend,
-        )
-    return None
+    agreed = stated is not None and agrees and closes
+    if solved.fits is False and sure and below.stitches is not None and not agreed:
+        return _does_not_fit(solved, stated, below, where, nodes)
+    if agrees or solved.count is None or tally.unsure or not _countable(kind, solved):
+        return None
+    if solved.fits is not True and not _independent(nodes) and below.stitches is None:
+        return None
+    return _disagrees(solved, stated, where)
+
+
+def _unclear(where: Where) -> Problem:
+    message = f"{where.label}: some words could not be read for certain: {quoted(where.words)}. Please check them."
+    return Problem(Verdict.UNCLEAR, message, where.span, where.part, where.label)
+
+
+def _disagrees(solved: Solved, stated: int | None, where: Where) -> Problem:
+    made = solved.count
+    message = f"{where.label}: the printed total is {stated}, but the words make {made}: {quoted(where.words)}."
+    mend = f"{made} may be meant." if solved.fits else ""
+    said = f"{message} {mend}".strip()
+    return Problem(
+        Verdict.TOTAL_DISAGREES, said, where.span, where.part, where.label, stated, made, mend
+    )
 
 
 def _countable(kind: str, solved: Solved) -> bool:
     if not kind or kind in ("sts", "stitches", "st", "stitch"):
         return True
+    kinds = solved.tally.kinds
     single = kind.rstrip("s").replace(" ", "")
-    return single in {name.replace(" ", "") for name in solved.kinds} and len(solved.kinds) == 1
+    return single in {name.replace(" ", "") for name in kinds} and len(kinds) == 1
 
 
 def _independent(nodes: Sequence[Node]) -> bool:
@@ -107,7 +105,7 @@ def _independent(nodes: Sequence[Node]) -> bool:
     return all(
         not (
             isinstance(one, Work | Group)
-            and one.place.where in (Where.EACH, Where.REST, Where.TO_LAST)
+            and one.place.where in (Spot.EACH, Spot.REST, Spot.TO_LAST)
         )
         and not (isinstance(one, Repeat) and one.until in (Until.OPEN, Until.TO_LAST))
         for one in nodes
@@ -115,43 +113,32 @@ def _independent(nodes: Sequence[Node]) -> bool:
 
 
 def _does_not_fit(
-    solved: Solved,
-    stated: int | None,
-    below: Below,
-    part: str,
-    label: str,
-    span: Span,
-    words: str,
-    nodes: Sequence[Node],
+    solved: Solved, stated: int | None, below: Below, where: Where, nodes: Sequence[Node]
 ) -> Problem:
     have = below.stitches or 0
     tally = solved.tally
     if tally.uneven:
         room, body = tally.uneven
         said = f"one repeat uses {body} stitches, and {room} do not divide by {body}"
-    elif tally.short:
-        said = f"the words use {have + tally.short} stitches, but there are only {have}"
+    elif solved.short:
+        said = f"the words use {have + solved.short} stitches, but there are only {have}"
     else:
         said = f"the words use {have - solved.left} of {have} stitches"
-    mend = _mend(solved, have, nodes, stated)
-    message = (
-        f"{label}: the stitches do not fit the row below: {said}. {quoted(words)}. {mend}".strip()
-    )
-    return Problem(Verdict.DOES_NOT_FIT, message, span, part, label, stated, solved.count, mend)
+    mend = _mend(solved, have, nodes)
+    message = f"{where.label}: the stitches do not fit the row below: {said}. {quoted(where.words)}. {mend}"
+    return Problem(
+        Verdict.DOES_NOT_FIT, message.strip(), where.span, where.part, where.label, stated, solved.count, mend
+    )  # fmt: skip
 
 
-def _mend(solved: Solved, have: int, nodes: Sequence[Node], stated: int | None) -> str:
+def _mend(solved: Solved, have: int, nodes: Sequence[Node]) -> str:
     """The nearest repeat number that would close the row."""
-    fixed = [
-        one
-        for one in nodes
-        if isinstance(one, Repeat) and one.until in (Until.TIMES, Until.MORE, Until.AGAIN)
-    ]
-    if len(fixed) == 1 and solved.left and not solved.short:
-        one = fixed[0]
-        moves = [move for move in solved.tally.moves if move.passes and move.passes[0].number == 1]
-        body = sum(move.takes for move in moves)
-        if body and solved.left % body == 0:
-            return f"{solved.left // body} more repeat{'s' if solved.left // body > 1 else ''} would use all {have}."
-        _ = one
-    return ""
+    counted = [one for one in nodes if isinstance(one, Repeat) and fixed(one)]
+    if len(counted) != 1 or not solved.left or solved.short:
+        return ""
+    first = [move for move in solved.tally.moves if move.passes and move.passes[0].number == 1]
+    body = sum(move.takes for move in first)
+    if not body or solved.left % body:
+        return ""
+    more = solved.left // body
+    return f"{more} more repeat{'s' if more > 1 else ''} would use all {have}."

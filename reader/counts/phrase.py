@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from reader.counts.by_rule import Evens, add
 from reader.counts.counted import Problem
+from reader.counts.fabric import plain as plain_row
 from reader.counts.ledger import Ledger
-from reader.counts.tally import Below
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import craft_of, parse_pattern
 
@@ -24,14 +25,15 @@ def count_phrase(text: str, before: int | None, craft: str = "", terms: str = ""
     """The count of one instruction; a phrase of several rows gives the count after the last."""
     pattern = parse_pattern(text, terms, craft or craft_of(text).value)
     ledger = Ledger(pattern, 0, "", 500)
+    evens = Evens()
     if before is not None:
-        ledger.below = Below(before, 0, {})
+        ledger.below = plain_row(before)
     rows = [
         item for part in pattern.layout.parts for item in part.items if isinstance(item, WrittenRow)
     ]
     plain = WrittenRow(None, 0, len(pattern.source.text))
     for row in rows if len(rows) > 1 or (rows and rows[0].mark) else [plain]:
-        ledger.add(row, None)
+        add(ledger, row, None, evens)
     worked = [row for row in ledger.rows if row.count is not None]
     last = worked[-1] if worked else None
     return CountedPhrase(

@@ -2,267 +2,272 @@
 
 from __future__ import annotations
 
-from reader.counts.tally import Tally
+from reader.counts.fabric import Run, foundation
+from reader.counts.openings import SPACES, is_opening, wanted
+from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.tree import Chain, Edge, Group, Place, Shape, Skip, Where, Work
-from reader.terms.stitches import Kind
+from reader.pattern.tree import Chain, Place, Skip, Where, Work
+from reader.terms.stitches import Kind, Stitch
 
-SPACES = ("sp", "corner")
-GROUPED = ("shell", "v-st", "fan", "group", "cluster", "popcorn", "puff", "bobble", "picot")
+CLUSTERS = ("cluster", "popcorn", "puff", "bobble", "picot")
+OTHER_EDGE = ("other side", "opposite side", "down the other")
 CAP = 100_000
 """More stitches than any row holds; keeps misprints from running away."""
 
 
-def _cap(number: int) -> int:
+def cap(number: int) -> int:
+    """The number, kept within what a row can hold."""
     return max(-CAP, min(CAP, number))
 
 
-def count_of(work: Work | Skip | Group, tally: Tally) -> int:
-    """How many places a place stands for; -1 for all that is left."""
-    place = work.place
-    if place.where in (Where.EACH,):
-        return -1
-    return _cap(place.number.at(tally.size))
+def all_places(place: Place, tally: Tally, need: Need, limit: int | None) -> tuple[int, int]:
+    """Takes "each", "to end", "to last n": how many places that are, and how many stitches of them.
 
-
-def place_all(place: Place, tally: Tally, tail: int) -> tuple[int, int, int]:
-    """For "each", "to end", "to last n": places, stitches used, spaces used."""
-    left = tally.left
+    need: what the instructions behind will use. limit: stitches up to where they begin, None for the row's end.
+    """
+    walk = tally.walk
     nouns = {place.noun, *place.among}
-    spacey = bool(nouns & set(SPACES))
-    if spacey and nouns <= set(SPACES):
-        spaces = tally.spaces_left if tally.spaces_left < 10**8 else tally.below.spaces
-        return spaces, 0, spaces
-    if left is None:
+    if nouns <= SPACES or is_opening(place, walk):
+        return _all_openings(place, tally, need), 0
+    if walk.left is None:
         tally.unsure = True
-        return 0, 0, 0
+        return 0, 0
     if place.where is Where.TO_LAST:
-        return (
-            max(0, left - place.number.at(tally.size)),
-            max(0, left - place.number.at(tally.size)),
-            0,
-        )
-    here = max(0, left - tail)
-    kind = place.noun if place.noun in tally.below.kinds else ""
-    if kind and kind in GROUPED:
-        return tally.below.kinds[kind], here, 0
-    if spacey or "ch" in place.among:
-        return here + tally.spaces_left, here, tally.spaces_left
-    return here, here, 0
+        here = max(0, walk.left - max(place.number.at(tally.size), need.stitches))
+    else:
+        here = max(0, walk.left - need.stitches)
+    if limit is not None:
+        here = min(here, limit)
+    places = here
+    if place.noun in CLUSTERS and walk.named(place.noun) and place.where is Where.EACH:
+        places = walk.named(place.noun)
+    ahead = walk.ahead()
+    if "ch" in place.among or (place.noun == "ch" and place.among):
+        places += sum(run.n * run.chains for run in ahead)
+    elif nouns & SPACES:
+        places += walk.spaces
+    walk.take(here)
+    return places, here
 
 
-def work_into(work: Work, tally: Tally, tail: int) -> None:
+def _all_openings(place: Place, tally: Tally, need: Need) -> int:
+    walk = tally.walk
+    if not walk.known:
+        tally.unsure = True
+        return 0
+    which = wanted(place, walk)
+    places = max(0, walk.count_spaces(which) - need.spaces)
+    walk.take_spaces(places, which)
+    tally.spaced = True
+    return places
+
+
+def made_by(stitch: Stitch, times: int) -> list[Run]:
+    """What one place holds after `times` of a stitch: a group of several keeps its middle."""
+    name = stitch.base or stitch.name
+    total = times * stitch.makes
+    if stitch.kind is not Kind.GROUP or stitch.makes < 2 or times < 1:
+        return [Run(name, total)] if total else []
+    half = stitch.makes // 2
+    if stitch.spaces:
+        middle = Run("sp", stitch.spaces, 1, True, stitch.name)
+    else:
+        middle = Run("gap", 1, 0, False, stitch.name)
+    unit = [Run(name, half), middle, Run(name, stitch.makes - half)]
+    return unit * times
+
+
+def work_into(work: Work, tally: Tally, need: Need, limit: int | None = None) -> None:
     """Adds one Work to the tally."""
     place, stitch = work.place, work.stitch
-    if (
-        "other side" in place.text
-        or "opposite side" in place.text
-        or "down the other" in place.text
-    ):
-        tally.left = None
+    if any(words in place.text for words in OTHER_EDGE):
+        to_other_edge(tally)
     number = work.number.at(tally.size) if work.number is not None else None
-    takes, makes, spaces = _amount(work, number, tally, tail)
-    if stitch.kind is Kind.SLIP and place.where not in (Where.RING,):
-        made = 0 if place.where not in (Where.REST, Where.EACH) else takes
-        makes = made
-    extra = work.between * max(0, makes - 1) and max(0, makes - 1)
-    tally.make(
-        _cap(makes),
-        stitch.name if stitch.name not in ("inc",) else stitch.base or "sc",
-        spaces + extra,
-    )
-    run = max(
-        1,
-        makes
-        if stitch.takes == 1 == stitch.makes
-        else (makes // stitch.makes if stitch.makes > 0 else takes // max(1, stitch.takes)),
-    )
+    before, spaces_before, takes_before = tally.makes, tally.spaces, tally.walk.takes
+    if stitch.kind is Kind.SLIP and place.where is not Where.RING:
+        _slip(work, number, tally, need, limit)
+    else:
+        _amount(work, number, tally, need, limit)
+    made, takes = tally.makes - before, tally.walk.takes - takes_before
+    if stitch.makes > 0 and not (stitch.takes == 1 == stitch.makes):
+        run = made // stitch.makes
+    else:
+        run = made if stitch.makes else takes // max(1, stitch.takes)
     kind = MoveKind.SLIP if stitch.kind is Kind.SLIP else MoveKind.WORK
+    spaces = tally.spaces - spaces_before
     tally.moves.append(
-        Move(
-            kind,
-            work.words,
-            work.span,
-            takes,
-            _cap(makes),
-            spaces + extra,
-            stitch.name,
-            run,
-            place.text,
-        )
+        Move(kind, work.words, work.span, takes, made, spaces, stitch.name, max(1, run), place.text)
     )
 
 
-def _amount(work: Work, number: int | None, tally: Tally, tail: int) -> tuple[int, int, int]:
-    """Takes, makes, spaces of a Work, the stitches below already used."""
-    place, stitch = work.place, work.stitch
-    where = place.where
-    n = 1 if number is None else max(0, _cap(number))
-    if where is Where.RING:
-        return 0, n * max(stitch.makes, 1), 0
-    if where is Where.CHAIN:
-        return _into_chain(work, n, tally)
-    if where is Where.SAME:
-        return _into_same(work, n, tally)
-    if where in (Where.EACH, Where.REST, Where.TO_LAST):
-        return _into_all(work, number, tally, tail)
-    if where is Where.UNUSED:
+def to_other_edge(tally: Tally) -> None:
+    """Goes on along the other side of the foundation chain; without one nothing is known of what lies there."""
+    chain = sum(run.n for run in tally.below.runs) if tally.below.chained else 0
+    if chain:
+        tally.walk.over(foundation(chain, True))
         tally.elastic = True
-        return 0, 0, 0
-    if where is Where.PLAIN:
-        tally.use(n * stitch.takes)
-        return n * stitch.takes, n * stitch.makes, n * stitch.spaces
-    return _into_next(work, n, number is not None, tally)
+    else:
+        tally.walk.lost()
 
 
-def _into_chain(work: Work, n: int, tally: Tally) -> tuple[int, int, int]:
-    chain = tally.below.chain
+def _slip(work: Work, number: int | None, tally: Tally, need: Need, limit: int | None) -> None:
+    """Slip stitches leave nothing, unless the whole row is of them."""
     place = work.place
-    if chain is None:
-        tally.use(1)
-        return 1, n * work.stitch.makes, 0
-    tally.left = max(0, chain - place.nth)
-    tally.short += max(0, place.nth - chain)
-    takes = max(1, work.stitch.takes)
-    tally.takes += 1
-    if takes > 1:
-        tally.use(takes - 1)
-    return takes, n * work.stitch.makes, work.stitch.spaces
-
-
-def _into_same(work: Work, n: int, tally: Tally) -> tuple[int, int, int]:
-    takes = 0
-    if tally.takes == 0 and not tally.spaced and work.place.noun not in SPACES:
-        takes = 1
-        tally.use(1)
-    if work.place.noun in SPACES:
+    if place.where in (Where.REST, Where.EACH):
+        places, used = all_places(place, tally, need, limit)
+        tally.make(used or places, "sl st")
+        return
+    if is_opening(place, tally.walk):
         tally.spaced = True
-    return takes, n * work.stitch.makes, n * work.stitch.spaces
+        tally.walk.take_spaces(1, wanted(place, tally.walk))
+        return
+    if place.where is Where.SAME:
+        return
+    tally.walk.take(max(number or 1, place.number.at(tally.size)))
 
 
-def _into_all(work: Work, number: int | None, tally: Tally, tail: int) -> tuple[int, int, int]:
+def _amount(work: Work, number: int | None, tally: Tally, need: Need, limit: int | None) -> None:
+    """Takes and makes what a Work says."""
     place, stitch = work.place, work.stitch
-    if (
-        place.where is not Where.EACH
-        and place.sides == 1
-        and number is not None
-        and place.where is Where.REST
-        and number > 1
-        and stitch.takes == 1
-    ):
-        tally.use(number)
-        return number, number * stitch.makes, 0
-    places, used, spaces = place_all(place, tally, tail)
+    n = 1 if number is None else max(0, cap(number))
+    where = place.where
+    if where is Where.RING:
+        _put(work, tally, n, 1)
+    elif where is Where.CHAIN:
+        _into_chain(work, n, tally)
+    elif where is Where.SAME:
+        _into_same(work, n, tally)
+    elif where in (Where.EACH, Where.REST, Where.TO_LAST):
+        _into_all(work, number, tally, need, limit)
+    elif where is Where.UNUSED:
+        tally.elastic = True
+    elif where is Where.PLAIN:
+        tally.walk.take(n * stitch.takes)
+        _put(work, tally, n, 1)
+    else:
+        _into_next(work, n, number is not None, tally)
+
+
+def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -> None:
+    """Leaves `per` stitches in each of `places`; the stitches of one place may have chains between."""
+    stitch = work.stitch
+    if stitch.makes < 0:
+        tally.make(cap(places * per * stitch.makes), stitch.base or stitch.name)
+        return
+    runs = made_by(stitch, cap(per))
+    if work.between and per > 1:
+        one, chain = Run(stitch.base or stitch.name, 1), Run("sp", 1, work.between, True, "group")
+        runs = [one, *[run for _ in range(per - 1) for run in (chain, one)]]
+    if len(runs) > 1 or group:
+        tally.make_runs(runs, cap(places), group or work.between > 0)
+    elif runs:
+        tally.make(cap(runs[0].n * places), runs[0].name)
+
+
+def _into_chain(work: Work, n: int, tally: Tally) -> None:
+    """ "in 2nd ch from hook": the chains before it are passed."""
+    walk, place = tally.walk, work.place
+    chain = sum(run.n for run in tally.below.runs) if tally.below.chained else None
+    if chain is None:
+        walk.take(1)
+    else:
+        if walk.takes == 0:
+            walk.over(foundation(chain, True))
+            walk.take(max(0, place.nth - 1))
+        walk.take(max(1, work.stitch.takes))
+    _put(work, tally, n, 1)
+
+
+def _into_same(work: Work, n: int, tally: Tally) -> None:
+    walk = tally.walk
+    opening = work.place.noun in SPACES
+    if opening:
+        if walk.space_takes == 0 and not tally.spaced:
+            walk.take_spaces(1, wanted(work.place, walk))
+        tally.spaced = True
+    elif walk.takes == 0 and not tally.spaced:
+        walk.take(1)
+    _put(work, tally, n, 1)
+    tally.grouped = tally.grouped or opening
+    tally.close_group()
+
+
+def _into_all(work: Work, number: int | None, tally: Tally, need: Need, limit: int | None) -> None:
+    place, stitch, walk = work.place, work.stitch, tally.walk
+    counted = place.where is Where.REST and place.sides == 1 and number is not None and number > 1
+    if counted and stitch.takes == 1:
+        # "sc 24 around": the number is that of the row.
+        walk.take(number or 0)
+        _put(work, tally, number or 0, 1)
+        return
+    opening = is_opening(place, walk)
+    places, used = all_places(place, tally, need, limit)
     if place.nth > 1:
-        return _every_nth(work, number or 1, tally, used)
+        times = used // place.nth
+        per = number or 1
+        tally.make(used + times * (per - 1 if per > 1 else stitch.makes - 1), stitch.base or "st")
+        return
     per = number if number is not None and (place.each or place.where is Where.EACH) else 1
     times = places // stitch.takes if stitch.takes > 1 else places
     if stitch.takes > 1 and places % stitch.takes:
         tally.uneven = (places, stitch.takes)
         if stitch.takes == 2:
-            times += 1 if tally.choice.cut_ending else 0
-    tally.use(used)
-    tally.use_spaces(spaces) if spaces else None
-    return used, _cap(times * per * stitch.makes), times * stitch.spaces
+            times += tally.choice.cut_ending
+    _put(work, tally, per, times, opening and per > 1)
+    if opening:
+        tally.sections = places
 
 
-def _every_nth(work: Work, n: int, tally: Tally, used: int) -> tuple[int, int, int]:
-    nth = work.place.nth
-    times = used // nth
-    tally.use(used)
-    return used, used + times * (n - 1 if n > 1 else work.stitch.makes - 1), 0
-
-
-def _into_next(work: Work, n: int, given: bool, tally: Tally) -> tuple[int, int, int]:
-    place, stitch = work.place, work.stitch
-    m = _cap(place.number.at(tally.size))
+def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
+    place, stitch, walk = work.place, work.stitch, tally.walk
+    m = cap(place.number.at(tally.size)) * place.sides
     plural = place.each or m > 1
-    if tally.below.chain is not None and tally.takes == 0 and tally.left is None and place.nth > 1:
-        return _into_chain(work, n, tally)
-    if place.noun in SPACES:
+    if tally.below.chained and walk.takes == 0 and place.nth > 1:
+        _into_chain(work, n, tally)
+        return
+    if is_opening(place, walk):
         spaces = m if plural else 1
-        tally.use_spaces(spaces)
-        return 0, n * spaces * stitch.makes, n * spaces * stitch.spaces
+        tally.spaced = True
+        walk.take_spaces(spaces, wanted(place, walk))
+        _put(work, tally, n, spaces, n > 1)
+        return
     if stitch.takes > 1:
         total = m if plural and m > stitch.takes and m % stitch.takes == 0 else stitch.takes
         times = max(n, total // stitch.takes)
-        tally.use(times * stitch.takes)
-        return times * stitch.takes, times * stitch.makes, 0
+        walk.take(times * stitch.takes)
+        _put(work, tally, times, 1)
+        return
+    name = place.noun if place.noun not in ("st", "ch", "tch") else ""
     if not plural:
-        used = 1 if stitch.takes or stitch.name in ("yo",) else 0
-        tally.use(used)
-        return used, n * stitch.makes, n * stitch.spaces
+        walk.take(1 if stitch.takes or stitch.name == "yo" else 0, name)
+        _put(work, tally, n, 1)
+        return
     each = place.each or stitch.kind is Kind.INCREASE or not given
     per = n if each or n != m or not tally.choice.pair_each else 1
-    tally.use(m)
-    return m, m * per * stitch.makes, m * per * stitch.spaces
+    walk.take(m, name)
+    _put(work, tally, per, m)
 
 
 def skip_over(skip: Skip, tally: Tally) -> None:
     """Passes over stitches or spaces."""
-    m = _cap(skip.place.number.at(tally.size))
-    if skip.place.noun in SPACES:
-        tally.use_spaces(m)
-        takes = 0
+    m = cap(skip.place.number.at(tally.size)) * skip.place.sides
+    before = tally.walk.takes
+    if is_opening(skip.place, tally.walk):
+        tally.spaced = True
+        tally.walk.take_spaces(m, wanted(skip.place, tally.walk))
+    elif skip.place.where is Where.CHAIN or (tally.below.chained and before == 0):
+        tally.walk.over(foundation(sum(run.n for run in tally.below.runs), True))
+        tally.walk.take(max(m, skip.place.nth))
     else:
-        tally.use(m)
-        takes = m
+        tally.walk.take(m)
+    takes = tally.walk.takes - before
     tally.moves.append(Move(MoveKind.SKIP, skip.words, skip.span, takes, 0, times=m))
 
 
 def chain_space(chain: Chain, tally: Tally) -> None:
     """Chains inside a row: one space."""
-    tally.spaces += 1
+    amount = chain.number.at(tally.size)
+    tally.make_space(amount)
     tally.moves.append(
-        Move(
-            MoveKind.CHAIN,
-            chain.words,
-            chain.span,
-            spaces=1,
-            stitch="ch",
-            times=chain.number.at(tally.size),
-        )
-    )
-
-
-def shape_by_rule(shape: Shape, tally: Tally, tail: int) -> None:
-    """Increases or decreases by rule over all that is left."""
-    before = tally.left if tally.left is not None else tally.below.stitches
-    change = shape.gain * shape.number.at(tally.size) * shape.spots * shape.repeats.at(tally.size)
-    if before is None:
-        tally.unsure = True
-        return
-    before = max(0, before - tail)
-    if shape.every:
-        change = (
-            shape.gain * (before // shape.every)
-            if shape.repeats.at(tally.size) == 1
-            else shape.gain * shape.repeats.at(tally.size) * shape.spots
-        )
-    if shape.until is not None:
-        change = shape.until.at(tally.size) - before
-    tally.use(before)
-    made = max(0, before + change)
-    tally.make(made, "st")
-    tally.moves.append(
-        Move(MoveKind.WORK, shape.words, shape.span, before, made, stitch="st", times=1)
-    )
-
-
-def edge(one: Edge, tally: Tally) -> None:
-    """Cast on or bind off."""
-    number = one.number.at(tally.size) if one.number is not None else None
-    if one.cast_on:
-        amount = (number or 0) * one.rows
-        tally.make(amount, "st")
-        tally.moves.append(
-            Move(MoveKind.WORK, one.words, one.span, 0, amount, stitch="co", times=max(1, amount))
-        )
-        tally.elastic = tally.elastic or tally.below.stitches is not None
-        return
-    amount = (number * one.rows) if number is not None else (tally.left or 0)
-    tally.use(amount)
-    tally.elastic = tally.elastic or number is not None
-    tally.moves.append(
-        Move(MoveKind.FINISH, one.words, one.span, amount, 0, stitch="bo", times=max(1, amount))
+        Move(MoveKind.CHAIN, chain.words, chain.span, spaces=1, stitch="ch", times=amount)
     )

@@ -1,9 +1,10 @@
-"""What the ledger sees of a row: spans shifted to its place, its first stitch, what was assumed."""
+"""What was assumed where a row's words leave a choice; and spans shifted to a row's place."""
 
 from __future__ import annotations
 
-from reader.counts.solve import Solved, chain_node
-from reader.pattern.tree import Group, Node, Repeat, Shape, Work
+from reader.counts.ends import ends_of
+from reader.counts.solve import Solved
+from reader.pattern.tree import Node
 
 
 class Shifted:
@@ -16,33 +17,24 @@ class Shifted:
 
     def origin(self, at: int) -> int:
         """The original offset of an offset in the row."""
-        return int(self.source.origin(at + self.by))
-
-
-def first_work(nodes: tuple[Node, ...]) -> Work | None:
-    """The first stitches of a row, inside repeats and groups too."""
-    for one in nodes:
-        if isinstance(one, Work):
-            return one
-        if isinstance(one, Repeat | Group):
-            inner = first_work(one.body)
-            if inner is not None:
-                return inner
-        if isinstance(one, Shape):
-            return None
-    return None
+        return int(self.source.origin(at + self.by))  # type: ignore[attr-defined]
 
 
 def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:
-    """What was chosen where the words leave a choice."""
+    """Sentences on every reading that was chosen."""
+    choice = solved.choice
     said = []
-    if not solved.choice.again_more:
+    if not choice.again_more:
         said.append('"N times" is read as N in all, since only that closes the row')
-    if not solved.choice.pair_each:
+    if not choice.pair_each:
         said.append("equal numbers are read as that many in each stitch")
-    if solved.choice.cut_ending:
+    if choice.cut_ending:
         said.append("the last repeat is cut off to end as the words say")
-    chain = chain_node(nodes)
+    if not choice.bundle:
+        said.append("only the last stitch of the list goes into the place behind it")
+    if choice.chains_below:
+        said.append("each chain of the row below is worked into as a stitch")
+    chain = ends_of(nodes, solved.tally.below.stitches is not None).chain
     if solved.chained and (chain is None or chain.counts is None):
         said.append("the turning chain is counted as a stitch")
     return tuple(said)

@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 
-from reader.counts.tally import Below, Choice, Tally
+from reader.counts.ends import Ends, ends_of, first_work
+from reader.counts.fabric import Below, Run, chains_as_stitches, foundation
+from reader.counts.openings import is_opening, wanted
+from reader.counts.readings import readings
+from reader.counts.tally import Choice, Tally
+from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
 from reader.pattern.tree import (
@@ -16,10 +21,8 @@ from reader.pattern.tree import (
     Group,
     Node,
     Repeat,
-    Shape,
     Skip,
     Start,
-    Until,
     Where,
     Work,
 )
@@ -32,157 +35,60 @@ class Solved:
     count: int | None
     fits: bool | None
     left: int
-    short: int
-    uneven: tuple[int, int] | None
     choice: Choice
     tally: Tally
-    chain_made: int = 0
-    next_chain: int = 0
     chained: bool = False
-    kinds: dict[str, int] = field(default_factory=dict)
+    next_chain: int = 0
+
+    @property
+    def short(self) -> int:
+        """Stitches asked for that the row below does not have."""
+        return self.tally.walk.short
 
 
-def split_ends(nodes: Sequence[Node]) -> tuple[int, tuple[Node, ...], int, int, tuple[Node, ...]]:
-    """A row without its turning chains: (first chain, body, chain for the next row, foundation chain, start acts)."""
-    body = list(nodes)
-    lead: list[Node] = []
-    foundation = 0
-    while body and isinstance(body[0], Act | Start):
-        lead.append(body.pop(0))
-    first = 0
-    if body and isinstance(body[0], Chain):
-        rest = [one for one in body[1:] if not isinstance(one, Act) or one.deed in (Deed.JOIN,)]
-        nxt = rest[0] if rest else None
-        if isinstance(nxt, Act) and "ring" in nxt.into + nxt.words.lower():
-            lead += [body.pop(0)]
-            while body and not isinstance(body[0], Chain | Work | Repeat | Group):
-                lead.append(body.pop(0))
-            if body and isinstance(body[0], Chain):
-                first = 1
-        elif _into_chain(nxt):
-            foundation = 1
-        else:
-            first = 1
-    last = 0
-    tail = [
-        one for one in body if not (isinstance(one, Act) and one.deed in (Deed.NOTE, Deed.COLOUR))
-    ]
-    if (
-        len(tail) > 1
-        and isinstance(tail[-1], Act)
-        and tail[-1].deed is Deed.TURN
-        and isinstance(tail[-2], Chain)
-    ) or (
-        len(tail) > 1
-        and isinstance(tail[-1], Chain)
-        and any(isinstance(one, Act) and one.deed is Deed.TURN for one in tail[-2:-1])
-    ):
-        last = 1
-    return first, tuple(body), last, foundation, tuple(lead)
-
-
-def _into_chain(node: Node | None) -> bool:
-    if isinstance(node, Work):
-        return (
-            node.place.where is Where.CHAIN
-            or (node.place.noun in ("tch", "ch") and node.place.nth > 1)
-            or (node.place.noun == "ch" and node.place.where in (Where.EACH, Where.NEXT))
-        )
-    if isinstance(node, Group | Skip):
-        return (
-            node.place.where is Where.CHAIN
-            or (isinstance(node, Skip) and node.place.noun in ("ch",))
-            or (node.place.where is Where.CHAIN)
-        )
-    if isinstance(node, Repeat) and node.body:
-        return _into_chain(node.body[0])
-    return False
-
-
-def choices(nodes: Sequence[Node], chains: Sequence[bool | None]) -> Iterator[Choice]:
-    """The readings worth trying for a row."""
-    again = pair = ending = False
-    stack = list(nodes)
-    while stack:
-        one = stack.pop()
-        if isinstance(one, Repeat):
-            again = again or one.until is Until.AGAIN
-            ending = ending or (one.has_ending and one.until in (Until.OPEN, Until.TO_LAST))
-            stack += one.body
-            stack += one.ending
-        elif isinstance(one, Work):
-            pair = pair or (
-                one.number is not None
-                and one.place.where in (Where.NEXT, Where.FIRST, Where.LAST)
-                and one.place.number.values[0] > 1
-                and one.number.values == one.place.number.values
-            )
-            ending = ending or (
-                one.stitch.takes == 2 and one.place.where in (Where.REST, Where.EACH)
-            )
-        elif isinstance(one, Group):
-            stack += one.body
-    for chain in chains:
-        for more in (True, False) if again else (True,):
-            for each in (True, False) if pair else (True,):
-                for cut in (False, True) if ending else (False,):
-                    yield Choice(chain, more, each, cut)
-
-
-def chain_node(nodes: Sequence[Node]) -> Chain | None:
-    """The chain that begins a row."""
-    return next((one for one in nodes if isinstance(one, Chain)), None)
-
-
-def work_row(
-    nodes: Sequence[Node], below: Below, choice: Choice, size: int, carried: int
-) -> Solved:
+def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) -> Solved:
     """Works a row once under one reading; carried: chains made at the end of the row before."""
-    first, body, last, foundation, lead = split_ends(nodes)
-    tally = Tally(size, below, choice, below.stitches, below.spaces)
-    for one in lead:
+    if choice.chains_below:
+        below = chains_as_stitches(below)
+    rest = list(ends.body)
+    if ends.foundation is not None:
+        below = foundation(ends.foundation.number.at(size))
+    tally = Tally(size, below, choice, Walk(below))
+    for one in ends.lead:
         tally.moves.append(Move(_lead_kind(one), one.words, one.span))
-    rest = list(body)
-    made_chain, extra, chained = 0, 0, False
-    if foundation:
-        chain = rest.pop(0)
-        tally.below = Below(None, 0, {}, chain.number.at(size))
-        tally.left = chain.number.at(size)
-        tally.spaces_left = 0
-        tally.moves.append(
-            Move(MoveKind.START, chain.words, chain.span, stitch="ch", times=chain.number.at(size))
-        )
-        ringed = False
-    else:
-        ringed = _ring_below(body)
-        if ringed:
-            tally.left = None
+    if ends.foundation is not None:
+        _tell_foundation(ends.foundation, tally, rest)
+    elif _ring_below(rest):
+        tally.walk.lost()
     height = carried
-    if first and not foundation:
-        chain = rest.pop(0)
-        height = chain.number.at(size)
-        tally.moves.append(Move(MoveKind.CHAIN, chain.words, chain.span, stitch="ch", times=height))
-    if choice.chain and (height or foundation):
-        chained = True
-        made_chain = 1
-        nxt = next((one for one in rest if isinstance(one, Work | Group | Skip | Repeat)), None)
-        extra = _chain_space(nodes, height)
-        tally.spaces += extra
-        if not foundation and not ringed:
-            _chain_takes(nxt, tally)
-    next_chain = 0
-    if last:
-        index = (
-            max(i for i, one in enumerate(rest) if isinstance(one, Chain))
-            if any(isinstance(one, Chain) for one in rest)
-            else -1
+    if ends.chain is not None:
+        height = ends.chain.number.at(size)
+        tally.moves.append(
+            Move(MoveKind.CHAIN, ends.chain.words, ends.chain.span, stitch="ch", times=height)
         )
-        if index >= 0:
-            end = rest.pop(index)
-            next_chain = end.number.at(size)
-    rest = _whole_row(rest, tally)
-    work_all(rest, tally)
-    return _close(tally, choice, made_chain, next_chain, chained, ringed, nodes)
+    _begin_in_space(ends, rest, tally)
+    chained = bool(choice.chain and (height or ends.foundation is not None))
+    if chained:
+        _count_chain(ends, rest, height, tally)
+    work_all(_whole_row(rest, tally), tally)
+    if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:
+        tally.runs.append(Run("gap"))
+    next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
+    return _close(tally, choice, chained, next_chain, ends)
+
+
+def _tell_foundation(chain: Chain, tally: Tally, rest: Sequence[Node]) -> None:
+    amount = chain.number.at(tally.size)
+    tally.moves.append(Move(MoveKind.START, chain.words, chain.span, stitch="ch", times=amount))
+    first = next((one for one in rest if isinstance(one, Work | Group | Skip | Repeat)), None)
+    work = first_work([first]) if first is not None else None
+    if (
+        not isinstance(first, Skip)
+        and work is not None
+        and work.place.where is not Where.CHAIN
+        and not work.place.nth
+    ):
+        tally.walk.over(foundation(amount, True))
 
 
 def _lead_kind(node: Node) -> MoveKind:
@@ -196,11 +102,12 @@ def _lead_kind(node: Node) -> MoveKind:
 
 
 def _ring_below(body: Sequence[Node]) -> bool:
+    """Whether the row is worked into a ring, below which nothing lies."""
     works = [one for one in body if isinstance(one, Work | Group | Repeat)]
     if not works:
         return False
     one = works[0]
-    while isinstance(one, Repeat) and one.body:
+    while isinstance(one, Repeat):
         inner = [x for x in one.body if isinstance(x, Work | Group | Repeat)]
         if not inner:
             return False
@@ -208,25 +115,36 @@ def _ring_below(body: Sequence[Node]) -> bool:
     return isinstance(one, Work | Group) and one.place.where is Where.RING
 
 
-def _chain_space(nodes: Sequence[Node], height: int) -> int:
-    chain = chain_node(nodes)
-    if chain is None:
-        return 0
-    if chain.counts_sp:
-        return 1
-    return 1 if height >= 5 else 0
+def _begin_in_space(ends: Ends, rest: Sequence[Node], tally: Tally) -> None:
+    """Turns the row below so that it begins where the yarn is joined, when that is a space."""
+    first = next((one for one in rest if isinstance(one, Work | Group)), None)
+    if first is None or not is_opening(first.place, tally.walk):
+        return
+    lead = " ".join(one.words for one in ends.lead if isinstance(one, Act))
+    if first.place.where in (Where.SAME, Where.NEXT, Where.FIRST, Where.ONE_PLACE):
+        same = first.place.where is Where.SAME
+        tally.walk.begin_at(wanted(first.place, tally.walk, lead if same else ""))
 
 
-def _chain_takes(nxt: Node | None, tally: Tally) -> None:
-    """The counted chain stands on the first stitch, or in the first space."""
-    if (
-        isinstance(nxt, Work | Group)
-        and nxt.place.where in (Where.SAME, Where.ONE_PLACE)
-        and nxt.place.noun == "sp"
-    ):
-        tally.use_spaces(1)
-    else:
-        tally.use(1)
+def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) -> None:
+    """The turning chain as the row's first stitch, and the space that its further chains make."""
+    work = first_work(rest)
+    name = (work.stitch.base or work.stitch.name) if work is not None else "st"
+    tally.make(1, name if name not in ("inc", "dec") else "sc")
+    tall = work.stitch.height if work is not None and work.stitch.height else 3
+    told = ends.chain.counts_sp if ends.chain is not None else 0
+    over = told or (height - tall if height - tall >= 1 and height >= 4 else 0)
+    if over and ends.foundation is None:
+        tally.make_space(over)
+    if ends.foundation is not None or not tally.walk.known:
+        return
+    nxt = next((one for one in rest if isinstance(one, Work | Group | Skip | Repeat)), None)
+    if isinstance(nxt, Work | Group) and is_opening(nxt.place, tally.walk):
+        if nxt.place.where in (Where.SAME, Where.ONE_PLACE):
+            tally.walk.take_spaces(1, wanted(nxt.place, tally.walk))
+            tally.spaced = True
+            return
+    tally.walk.take(1)
 
 
 def _whole_row(rest: list[Node], tally: Tally) -> list[Node]:
@@ -234,57 +152,32 @@ def _whole_row(rest: list[Node], tally: Tally) -> list[Node]:
     works = [one for one in rest if not isinstance(one, Act)]
     if len(works) == 1 and isinstance(works[0], Work):
         one = works[0]
-        if one.place.where is Where.PLAIN and one.number is None and tally.left is not None:
-            from dataclasses import replace
-
+        alone = one.place.where is Where.PLAIN and one.number is None
+        if alone and tally.walk.left is not None:
             whole = replace(one, place=replace(one.place, where=Where.REST))
             return [whole if x is one else x for x in rest]
     return rest
 
 
-def _close(
-    tally: Tally,
-    choice: Choice,
-    made_chain: int,
-    next_chain: int,
-    chained: bool,
-    ringed: bool,
-    nodes: Sequence[Node],
-) -> Solved:
-    left = tally.left or 0
-    total = tally.makes + made_chain
-    if tally.elastic and tally.left is not None:
-        total += left
+def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: Ends) -> Solved:
+    walk = tally.walk
+    left = walk.left or 0
+    made = tally.makes
+    count: int | None = made
+    if tally.elastic and walk.left is not None and not tally.below.chained:
+        count = made + left
+        tally.make(left, "st")
         left = 0
-    elif any(isinstance(one, Shape) for one in nodes):
-        left = 0 if tally.left is None else left
-    known = tally.left is not None
-    count: int | None = total
-    nothing = not tally.makes and not made_chain
-    if tally.unsure or (
-        nothing and not tally.takes and not any(isinstance(one, Edge) for one in nodes)
-    ):
+    edges = any(isinstance(one, Edge) for one in ends.body)
+    if tally.unsure or (not made and not walk.takes and not edges and not tally.spaces):
         count = None
+    elif not made and tally.spaces:
+        # Nothing but loops: what is on hand to be worked into are the loops.
+        count = tally.spaces
     fits: bool | None = None
-    if known and not tally.unread and not tally.unsure:
-        fits = left == 0 and tally.short == 0 and tally.uneven is None
-    kinds = dict(tally.kinds)
-    if made_chain and kinds:
-        top = max(kinds, key=lambda kind: kinds[kind])
-        kinds[top] += 1
-    return Solved(
-        count,
-        fits,
-        left,
-        tally.short,
-        tally.uneven,
-        choice,
-        tally,
-        made_chain,
-        next_chain,
-        chained,
-        kinds,
-    )
+    if walk.known and not tally.unread and not tally.unsure:
+        fits = left == 0 and walk.short == 0 and tally.uneven is None and not walk.lacking
+    return Solved(count, fits, left, choice, tally, chained, next_chain)
 
 
 def best(
@@ -297,17 +190,18 @@ def best(
     kind: str = "",
 ) -> Solved:
     """The reading that closes the row and agrees with the printed total, the usual one where several do."""
+    ends = ends_of(nodes, below.stitches is not None)
     found: Solved | None = None
-    mark = (-1.0,)
-    for number, choice in enumerate(choices(nodes, chains)):
-        one = work_row(nodes, below, choice, size, carried)
+    mark = -1e9
+    for number, choice in enumerate(readings(ends.body, chains, below)):
+        one = work_row(ends, below, choice, size, carried)
         agrees = stated is not None and one.count is not None and stated in values(one, kind)
         score = (
             3.0 * agrees
             + 2.0 * (one.fits is True)
             - 0.2 * choice.oddity()
             - 0.1 * (number > 0)
-            - 0.001 * (one.left + one.short),
+            - 0.001 * (one.left + one.short)
         )
         if found is None or score > mark:
             found, mark = one, score
@@ -319,20 +213,19 @@ def values(one: Solved, kind: str) -> set[int]:
     """The numbers a printed total may stand for."""
     if one.count is None:
         return set()
-    out = {one.count, one.count - one.chain_made} if one.chained else {one.count}
+    out = {one.count, one.count - 1} if one.chained else {one.count}
+    tally = one.tally
     if kind:
-        named = {n for name, n in one.kinds.items() if _same_kind(name, kind)}
-        out |= named
+        out |= {n for name, n in tally.kinds.items() if same_kind(name, kind)}
         if kind in ("sps", "spaces", "loops", "sp", "loop", "lps"):
-            out.add(one.tally.spaces)
-    if one.tally.spaces:
-        out |= {one.tally.spaces, one.count + one.tally.spaces}
+            out.add(tally.spaces)
+    if tally.spaces:
+        out |= {tally.spaces, one.count + tally.spaces}
     return out
 
 
-def _same_kind(name: str, kind: str) -> bool:
-    a, b = (
-        name.replace(" ", "").replace("-", ""),
-        kind.replace(" ", "").replace("-", "").rstrip("s"),
-    )
-    return a == b or a == kind.replace(" ", "") or (len(b) > 2 and a.startswith(b))
+def same_kind(name: str, kind: str) -> bool:
+    """Whether a stitch's name is what a printed total counts."""
+    bare = kind.replace(" ", "").replace("-", "")
+    short, single = name.replace(" ", "").replace("-", ""), bare.rstrip("s")
+    return short in (single, bare) or (len(single) > 2 and short.startswith(single))

@@ -2,78 +2,116 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
+from reader.counts.fabric import GAP, SPACE, Below, Run, added, kinds_of
+from reader.counts.walk import Walk
 from reader.counts.worked import Move
 
 
 @dataclass(frozen=True, slots=True)
-class Below:
-    """The row below: stitches, chain spaces, how many of each kind, and an unworked foundation chain."""
-
-    stitches: int | None = None
-    spaces: int = 0
-    kinds: dict[str, int] = field(default_factory=dict)
-    chain: int | None = None
-    sections: int = 0
-
-
-@dataclass(frozen=True, slots=True)
 class Choice:
-    """One way of reading a row: whether the first chain counts, "N times" as N more, equal numbers as one each."""
+    """One way of reading a row.
+
+    chain: the first chain counts as a stitch. again_more: "N times" is N more. pair_each: equal numbers are one
+    each. cut_ending: the last repeat is cut off. bundle: a list of stitches with one place at its end goes into
+    that place. chains_below: every chain below is a place of its own.
+    """
 
     chain: bool | None = None
     again_more: bool = True
     pair_each: bool = True
     cut_ending: bool = False
+    bundle: bool = True
+    chains_below: bool = False
 
     def oddity(self) -> int:
         """How far from the usual reading; the smaller the better."""
-        return 2 * (not self.again_more) + (not self.pair_each) + 3 * self.cut_ending
+        return (
+            2 * (not self.again_more)
+            + (not self.pair_each)
+            + 3 * self.cut_ending
+            + (not self.bundle)
+            + 2 * self.chains_below
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Need:
+    """What the instructions after an open one will use: stitches and spaces."""
+
+    stitches: int = 0
+    spaces: int = 0
+
+
+NOTHING = Need()
 
 
 @dataclass(slots=True)
 class Tally:
-    """A running count. left: stitches below still unused, None while unknown."""
+    """A running count of one row. sections: how often its last repeat was worked."""
 
     size: int
     below: Below
     choice: Choice
-    left: int | None = None
-    spaces_left: int = 0
-    takes: int = 0
-    makes: int = 0
-    spaces: int = 0
-    kinds: dict[str, int] = field(default_factory=dict)
+    walk: Walk
+    runs: list[Run] = field(default_factory=list)
     moves: list[Move] = field(default_factory=list)
-    short: int = 0
     uneven: tuple[int, int] | None = None
     elastic: bool = False
     unsure: bool = False
     unread: bool = False
     sections: int = 0
     spaced: bool = False
+    grouped: bool = False
+    shaped: int = 0
 
-    def use(self, stitches: int) -> None:
-        """Uses stitches of the row below; what is not there is noted as short."""
-        self.takes += stitches
-        if self.left is not None:
-            if stitches > self.left:
-                self.short += stitches - self.left
-            self.left = max(0, self.left - stitches)
+    @property
+    def makes(self) -> int:
+        """Stitches left for the row above."""
+        return self.shaped + sum(run.n for run in self.runs if run.is_stitch)
 
-    def use_spaces(self, spaces: int) -> None:
-        """Uses chain spaces of the row below."""
-        self.spaced = True
-        self.spaces_left = max(0, self.spaces_left - spaces)
+    @property
+    def spaces(self) -> int:
+        """Chain spaces left for the row above."""
+        return sum(run.n for run in self.runs if run.name == SPACE)
 
-    def make(self, stitches: int, kind: str, spaces: int = 0) -> None:
-        """Leaves stitches of a kind, and spaces, for the row above."""
-        self.makes += stitches
-        self.spaces += spaces
-        if stitches and kind:
-            self.kinds[kind] = self.kinds.get(kind, 0) + stitches
+    @property
+    def kinds(self) -> dict[str, int]:
+        """Stitches made, by name."""
+        return kinds_of(self.runs)
 
-    def fresh(self) -> Tally:
-        """An empty tally over the same row below, for trying a body; nothing is ever short in it."""
-        return Tally(self.size, self.below, self.choice, None, 10**9)
+    def make(self, stitches: int, name: str) -> None:
+        """Leaves stitches of a kind for the row above; taking more away than there are is kept as a debt."""
+        if stitches < 0:
+            self.shaped += stitches
+        else:
+            added(self.runs, (Run(name, stitches),))
+
+    def make_runs(self, runs: list[Run], times: int, group: bool) -> None:
+        """Leaves whole runs, `times` over; group: each time in a place of its own, so a gap parts neighbours."""
+        for _ in range(times):
+            if group and self.grouped and self.runs and self.runs[-1].is_stitch:
+                self.runs.append(Run(GAP))
+            added(self.runs, runs)
+            self.grouped = group
+
+    def make_space(self, chains: int) -> None:
+        """Leaves a chain space; chains on chains are one space."""
+        if self.runs and self.runs[-1].name == SPACE and self.runs[-1].n == 1:
+            last = self.runs[-1]
+            self.runs[-1] = replace(last, chains=last.chains + chains)
+        else:
+            self.runs.append(Run(SPACE, 1, chains))
+
+    def close_group(self) -> None:
+        """The stitch just made shares its place with the one before the last space."""
+        for index in range(len(self.runs) - 2, max(-1, len(self.runs) - 4), -1):
+            run = self.runs[index]
+            if run.name == SPACE:
+                self.runs[index] = replace(run, corner=True, unit="group")
+                return
+
+    def fresh(self, walk: Walk | None = None) -> Tally:
+        """An empty tally for trying a body, along the given walk or along nothing known."""
+        return Tally(self.size, self.below, self.choice, walk or Walk(None))

@@ -1,13 +1,24 @@
-"""A list of instructions -> the moves that work it; open repeats are solved from what the row below has left."""
+"""A list of instructions -> the moves that work it, each instruction by its kind."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.counts.placing import chain_space, edge, place_all, shape_by_rule, skip_over, work_into
-from reader.counts.tally import Tally
-from reader.counts.worked import Move, MoveKind, Pass
+from reader.counts.fabric import Run
+from reader.counts.openings import SPACES, is_opening, wanted
+from reader.counts.placing import (
+    OTHER_EDGE,
+    all_places,
+    chain_space,
+    skip_over,
+    to_other_edge,
+    work_into,
+)
+from reader.counts.repeating import repeated, work_repeat
+from reader.counts.shaped import edge, shape_by_rule
+from reader.counts.tally import NOTHING, Need, Tally
+from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import (
     Act,
     Chain,
@@ -16,6 +27,7 @@ from reader.pattern.tree import (
     Group,
     LeaveRest,
     Node,
+    Place,
     Repeat,
     Shape,
     ShortTurn,
@@ -27,8 +39,6 @@ from reader.pattern.tree import (
     Work,
 )
 
-MOVES = 4_000
-"""Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
 DEEDS = {
     Deed.JOIN: MoveKind.JOIN,
     Deed.TURN: MoveKind.TURN,
@@ -43,46 +53,67 @@ OPEN_PLACES = (Where.EACH, Where.REST, Where.TO_LAST)
 def is_open(node: Node) -> bool:
     """Whether a node takes whatever is left."""
     if isinstance(node, Work | Group):
-        spaces = node.place.noun == "sp" and not node.place.among
+        spaces = node.place.noun in SPACES and not node.place.among
         return node.place.where in OPEN_PLACES and not spaces
     if isinstance(node, Repeat):
         return node.until in (Until.OPEN, Until.TO_LAST) or any(is_open(one) for one in node.body)
     return isinstance(node, Shape)
 
 
-def work_all(nodes: Sequence[Node], tally: Tally, tail: int = 0) -> None:
-    """Works nodes in order; tail: stitches that whatever follows this list will use."""
+def work_all(nodes: Sequence[Node], tally: Tally, need: Need = NOTHING) -> None:
+    """Works nodes in order; need: what whatever follows this list will use."""
+    if scattered(nodes, tally):
+        return
     for index, node in enumerate(nodes):
-        after = tail
+        after, limit = need, None
         if is_open(node):
-            after += taken_by(nodes[index + 1 :], tally)
-        work_one(node, tally, after)
+            rest = nodes[index + 1 :]
+            more = needed_by(rest, tally)
+            after = Need(need.stitches + more.stitches, need.spaces + more.spaces)
+            limit = up_to_opening(rest, tally)
+            if limit is not None:
+                after = Need(0, after.spaces)
+        work_one(node, tally, after, limit)
 
 
-def taken_by(nodes: Sequence[Node], tally: Tally) -> int:
-    """Stitches that fixed nodes use; open ones count as none."""
+def up_to_opening(rest: Sequence[Node], tally: Tally) -> int | None:
+    """Stitches before the space that comes next in the words, None where none does."""
+    for node in rest:
+        if isinstance(node, Work | Skip | Group) and is_opening(node.place, tally.walk):
+            if node.place.where in (Where.SAME, *OPEN_PLACES):
+                return None
+            return tally.walk.to_next(wanted(node.place, tally.walk))
+        if isinstance(node, Work | Group | Repeat | Skip):
+            return None
+    return None
+
+
+def needed_by(nodes: Sequence[Node], tally: Tally) -> Need:
+    """What fixed nodes use; open ones count as nothing."""
     trial = tally.fresh()
-    trial.takes = 1
+    trial.walk.takes = 1
     for node in nodes:
         if not is_open(node):
-            work_one(node, trial, 0)
-    return trial.takes - 1
+            work_one(node, trial, NOTHING)
+    return Need(trial.walk.takes - 1, trial.walk.space_takes)
 
 
-def work_one(node: Node, tally: Tally, tail: int) -> None:
+def work_one(node: Node, tally: Tally, need: Need, limit: int | None = None) -> None:
     """Works one node."""
+    if not isinstance(node, Group):
+        tally.grouped = tally.grouped and isinstance(node, Act | Skip | Repeat | Work)
     if isinstance(node, Work):
-        work_into(node, tally, tail)
+        work_into(node, tally, need, limit)
     elif isinstance(node, Skip):
         skip_over(node, tally)
     elif isinstance(node, Chain):
         chain_space(node, tally)
     elif isinstance(node, Group):
-        work_group(node, tally, tail)
+        work_group(node, tally, need, limit)
     elif isinstance(node, Repeat):
-        work_repeat(node, tally, tail)
+        work_repeat(node, tally, need, work_all)
     elif isinstance(node, Shape):
-        shape_by_rule(node, tally, tail)
+        shape_by_rule(node, tally, need)
     elif isinstance(node, Edge):
         edge(node, tally)
     else:
@@ -91,12 +122,12 @@ def work_one(node: Node, tally: Tally, tail: int) -> None:
 
 def other(node: Node, tally: Tally) -> None:
     """Nodes that neither take nor make."""
-    if isinstance(node, LeaveRest | ShortTurn):
-        if isinstance(node, ShortTurn):
-            tally.elastic = True
-        else:
-            tally.left = 0 if tally.left is not None else None
-        kind = MoveKind.TURN if isinstance(node, ShortTurn) else MoveKind.NOTE
+    if isinstance(node, ShortTurn):
+        tally.elastic = True
+        kind = MoveKind.TURN
+    elif isinstance(node, LeaveRest):
+        tally.walk.left = 0 if tally.walk.left is not None else None
+        kind = MoveKind.NOTE
     elif isinstance(node, Unread):
         tally.unread = True
         kind = MoveKind.UNREAD
@@ -105,168 +136,136 @@ def other(node: Node, tally: Tally) -> None:
     else:
         kind = DEEDS.get(node.deed, MoveKind.NOTE) if isinstance(node, Act) else MoveKind.NOTE
         if isinstance(node, Act) and node.deed is Deed.OTHER_SIDE:
-            tally.left = None
+            to_other_edge(tally)
     tally.moves.append(Move(kind, node.words, node.span))
 
 
-def work_group(group: Group, tally: Tally, tail: int) -> None:
+def work_group(group: Group, tally: Tally, need: Need, limit: int | None = None) -> None:
     """Several instructions in one place, or in each of many."""
+    place, walk = group.place, tally.walk
+    if group.maybe and not tally.choice.bundle:
+        *first, last = group.body
+        work_all(first, tally, need)
+        if isinstance(last, Work):
+            work_into(replace(last, place=place), tally, need, limit)
+        return
     trial = tally.fresh()
-    trial.takes = 1
-    work_all([one for one in group.body], trial)
-    place = group.place
-    used, spaces, times = 0, 0, 1
+    trial.walk.takes = 1
+    work_all(list(group.body), trial)
+    opening = is_opening(place, walk)
+    before = walk.takes
+    number = place.number.at(tally.size) * place.sides
+    times = 1
+    if any(words in place.text for words in OTHER_EDGE):
+        to_other_edge(tally)
     if place.where in OPEN_PLACES:
-        times, used, spaces = place_all(place, tally, tail)
-    elif place.where is Where.RING or place.where is Where.SAME:
-        used = (
-            1
-            if place.where is Where.SAME
-            and tally.takes == 0
-            and not tally.spaced
-            and place.noun != "sp"
-            else 0
-        )
+        times, _ = all_places(place, tally, need, limit)
+    elif place.where is Where.CHAIN:
+        walk.take(1)
+    elif place.where in (Where.RING, Where.SAME):
+        _same_place(place, tally, opening)
     else:
-        times = (
-            max(1, place.number.at(tally.size))
-            if place.each or place.number.at(tally.size) > 1
-            else 1
+        times = max(1, number) if place.each or number > 1 else 1
+        if opening:
+            walk.take_spaces(times, wanted(place, walk))
+        else:
+            walk.take(times, place.noun if place.noun not in ("st", "ch", "tch") else "")
+    tally.spaced = tally.spaced or opening
+    tally.make_runs(middled(trial.runs), times, True)
+    tally.sections = times
+    tally.unread = tally.unread or trial.unread
+    repeated(trial.moves, times, group, tally, spread=(walk.takes - before) // max(1, times))
+
+
+def _same_place(place: Place, tally: Tally, opening: bool) -> None:
+    walk = tally.walk
+    if place.where is not Where.SAME:
+        return
+    if opening and walk.space_takes == 0 and not tally.spaced:
+        walk.take_spaces(1, wanted(place, walk))
+    elif not opening and walk.takes == 0 and not tally.spaced:
+        walk.take(1)
+
+
+def middled(runs: list[Run]) -> list[Run]:
+    """The runs of one place with its middle marked: the space inside, or the center of the stitches."""
+    stitches = sum(run.n for run in runs if run.is_stitch)
+    spaces = [index for index, run in enumerate(runs) if run.name == "sp"]
+    inside = [at for at in spaces if 0 < at < len(runs) - 1]
+    if inside:
+        at = inside[len(inside) // 2]
+        return [
+            replace(run, corner=True, unit="group" if index == at else run.unit)
+            if index in inside
+            else run
+            for index, run in enumerate(runs)
+        ]
+    if stitches < 3 or spaces or any(not run.is_stitch for run in runs):
+        return runs
+    return _halved(runs, stitches // 2)
+
+
+def _halved(runs: list[Run], half: int) -> list[Run]:
+    out: list[Run] = []
+    for run in runs:
+        first = min(run.n, max(0, half))
+        if 0 < half <= run.n:
+            out += [replace(run, n=first), Run("gap", 1, 0, False, "group")]
+            run = replace(run, n=run.n - first)
+        half -= first
+        if run.n:
+            out.append(run)
+    return out
+
+
+def scattered(nodes: Sequence[Node], tally: Tally) -> bool:
+    """ "1 sc in each st and 3 sc in each corner loop": every place below gets what is said of its kind.
+
+    Done (True) only where the whole list is of such instructions and the row below is known.
+    """
+    works = [one for one in nodes if not isinstance(one, Act)]
+    if len(works) < 2 or not tally.walk.known or tally.walk.takes or len(tally.walk.ahead()) < 2:
+        return False
+    if not all(isinstance(one, Work | Group) and one.place.where is Where.EACH for one in works):
+        return False
+    places = [one.place for one in works if isinstance(one, Work | Group)]
+    if len({(p.noun, p.chain, "corner" in p.text) for p in places}) < 2:
+        return False
+    _scatter([one for one in works if isinstance(one, Work | Group)], tally)
+    return True
+
+
+def _scatter(works: list[Work | Group], tally: Tally) -> None:
+    for run in tally.walk.ahead():
+        node = _meant(works, run, tally)
+        if node is None:
+            continue
+        trial = tally.fresh()
+        body = node.body if isinstance(node, Group) else [replace(node, place=_one(node))]
+        work_all(list(body), trial)
+        tally.make_runs(
+            middled(trial.runs) if isinstance(node, Group) else trial.runs, run.n, not run.is_stitch
         )
-        used, spaces = (0, times) if place.noun in ("sp", "corner") else (times, 0)
-    tally.use(used)
-    if spaces or place.noun == "sp":
-        tally.use_spaces(spaces)
-    tally.spaces += times * trial.spaces
-    tally.makes += times * trial.makes
-    tally.sections = times
-    for kind, amount in trial.kinds.items():
-        tally.kinds[kind] = tally.kinds.get(kind, 0) + times * amount
-    repeated(trial.moves, times, group, tally, spread=used // max(1, times))
+        tally.moves += trial.moves * min(run.n, 200)
+    walk = tally.walk
+    tally.spaced = True
+    walk.take(walk.left or 0)
 
 
-def repeated(
-    moves: Sequence[Move],
-    times: int,
-    node: Group | Repeat,
-    tally: Tally,
-    spread: int | None = None,
-    first: int = 1,
-    of: int | None = None,
-) -> None:
-    """Adds the moves of a body `times` over, each pass numbered; spread: stitches each pass uses (for a group)."""
-    for number in range(first, first + max(0, times)):
-        if len(tally.moves) + len(moves) > MOVES:
-            tally.moves.append(Move(MoveKind.NOTE, node.words, node.span))
-            return
-        for index, move in enumerate(moves):
-            one = (
-                (Pass(number, of or times, node.span), *move.passes)
-                if (of or times) > 1
-                else move.passes
-            )
-            takes = move.takes if spread is None else (spread if index == 0 else 0)
-            into = (
-                move.into
-                if spread is None
-                else (move.into or (getattr(node, "place", None) and node.place.text) or "")
-            )
-            tally.moves.append(replace(move, passes=one, takes=takes, into=into))
+def _one(node: Work) -> Place:
+    return replace(node.place, where=Where.RING)
 
 
-def body_of(node: Repeat, tally: Tally) -> Tally:
-    """What one pass of a repeat does."""
-    trial = tally.fresh()
-    trial.takes = 1
-    work_all(node.body, trial)
-    trial.takes -= 1
-    return trial
-
-
-def work_repeat(node: Repeat, tally: Tally, tail: int) -> None:
-    """A body over and over."""
-    one = body_of(node, tally)
-    spaces = 10**9 - one.spaces_left
-    ending = taken_by(node.ending, tally) if node.ending else 0
-    number = node.number.at(tally.size)
-    if node.until is Until.TIMES:
-        times = number
-    elif node.until is Until.MORE:
-        times = number + 1
-    elif node.until is Until.AGAIN:
-        times = number + 1 if tally.choice.again_more else number
-    else:
-        times = solved(node, one, spaces, tally, tail + ending)
-    times = max(0, min(times, 20_000))
-    cut = node.until in (Until.OPEN, Until.TO_LAST) and node.has_ending and tally.choice.cut_ending
-    if cut:
-        times = cut_times(node, one, tally, tail)
-    add_passes(node, one, spaces, times, tally)
-    if cut:
-        finish_cut(node, one, tally, tail)
-    elif node.ending and not (node.altered and times):
-        work_all(node.ending, tally, tail)
-    tally.unsure = tally.unsure or one.unsure
-    tally.unread = tally.unread or one.unread
-    tally.elastic = tally.elastic or one.elastic
-
-
-def add_passes(node: Repeat, one: Tally, spaces: int, times: int, tally: Tally) -> None:
-    """Counts a body `times` over and opens its moves."""
-    tally.use(times * one.takes)
-    if spaces:
-        tally.use_spaces(times * spaces)
-    tally.makes += times * one.makes
-    tally.spaces += times * one.spaces
-    tally.sections = times
-    for kind, amount in one.kinds.items():
-        tally.kinds[kind] = tally.kinds.get(kind, 0) + times * amount
-    repeated(one.moves, times, node, tally)
-
-
-def solved(node: Repeat, one: Tally, spaces: int, tally: Tally, tail: int) -> int:
-    """How often an open repeat fits into what is left below."""
-    keep = node.number.at(tally.size) if node.until is Until.TO_LAST else tail
-    left = tally.left
-    if one.takes > 0 and left is not None:
-        room = left - keep
-        if room % one.takes:
-            tally.uneven = (room, one.takes)
-        return max(0, room) // one.takes
-    if spaces:
-        free = tally.spaces_left if tally.spaces_left < 10**8 else tally.below.spaces
-        return free // spaces
-    if tally.below.sections and one.takes == 0:
-        tally.unsure = True
-        return tally.below.sections
-    tally.unsure = True
-    return 1
-
-
-def cut_times(node: Repeat, one: Tally, tally: Tally, tail: int) -> int:
-    """Full passes when the last one is cut off to end with the given instructions."""
-    if tally.left is None or one.takes <= 0:
-        return 0
-    room = tally.left - taken_by(node.ending, tally) - tail
-    best = prefix_that_fits(node, one, room, tally)
-    return (room - best[1]) // one.takes if best else room // one.takes
-
-
-def prefix_that_fits(node: Repeat, one: Tally, room: int, tally: Tally) -> tuple[int, int] | None:
-    """The longest beginning of the body (its length and stitches) after which the ending closes the row."""
-    for length in range(len(node.body) - 1, -1, -1):
-        used = taken_by(node.body[:length], tally)
-        if room - used >= 0 and (room - used) % one.takes == 0:
-            return length, used
-    return None
-
-
-def finish_cut(node: Repeat, one: Tally, tally: Tally, tail: int) -> None:
-    """Works the cut-off last pass and the ending."""
-    if tally.left is not None and one.takes > 0:
-        room = tally.left - taken_by(node.ending, tally) - tail
-        best = prefix_that_fits(node, one, room, tally)
-        if best:
-            work_all(node.body[: best[0]], tally, tail)
-            tally.uneven = None
-    work_all(node.ending, tally, tail)
+def _meant(works: list[Work | Group], run: Run, tally: Tally) -> Work | Group | None:
+    """The instruction for a run: the one that names it most closely."""
+    best, score = None, 0
+    for one in works:
+        place = one.place
+        if run.is_stitch:
+            fits = 0 if is_opening(place, tally.walk) else 2 if place.noun == run.name else 1
+        else:
+            meant = is_opening(place, tally.walk) and wanted(place, tally.walk)(run)
+            fits = (2 if place.chain or "corner" in place.text else 1) if meant else 0
+        if fits > score:
+            best, score = one, fits
+    return best

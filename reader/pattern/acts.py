@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.remarks import chain_counts
 from reader.pattern.tree import Act, Deed, Edge, Node, Num, Shape, ShortTurn, Start
 from reader.terms.stitches import Craft
 
@@ -35,19 +36,40 @@ FINISHES = (
     "bind up",
 )
 STRETCH = 30
+VERBS = frozenset(["work", "make", "ch", "chain"])
 """Tokens a phrase may take along."""
-COUNT_STARTS = frozenset("this that counts count does always it which will not the".split())
+COUNT_STARTS = frozenset(
+    ["this", "that", "counts", "count", "does", "always", "it", "which", "will", "not", "the"]
+)
 JOINED_TO = (
     "top of", "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top", "beginning", "first sc",
     "join", "last st of",
 )  # fmt: skip
 """A slip stitch into one of these joins the round; into anything else it travels."""
-NO_COLOUR = frozenset("with to in and each round rnd by into st sl ss being last".split())
+SIDES = ("side", "edge", "sides")
+NO_COLOUR = frozenset(
+    [
+        "with",
+        "to",
+        "in",
+        "and",
+        "each",
+        "round",
+        "rnd",
+        "by",
+        "into",
+        "st",
+        "sl",
+        "ss",
+        "being",
+        "last",
+    ]
+)
 NOT_DONE = (
     "do not turn", "don't turn", "do not join", "don't join", "do not join this", "do not fasten off",
 )  # fmt: skip
-CHANGES = frozenset("change changing drop attach switch carry carrying".split())
-NOT_A_YARN = frozenset("sl ss right rs ws wrong a".split())
+CHANGES = frozenset(["change", "changing", "drop", "attach", "switch", "carry", "carrying"])
+NOT_A_YARN = frozenset(["sl", "ss", "right", "rs", "ws", "wrong", "a"])
 FACING = (
     "with right side", "with rs", "right side facing", "rs facing", "with ws", "with wrong side", "wrong side facing",
     "ws facing",
@@ -57,7 +79,21 @@ MARKERS = (
     "move marker", "slip m", "sl m", "place markers",
 )  # fmt: skip
 HANDWORK = frozenset(
-    "stuff stuffing place start insert leave sew flatten pull tighten divide thread draw".split()
+    [
+        "stuff",
+        "stuffing",
+        "place",
+        "start",
+        "insert",
+        "leave",
+        "sew",
+        "flatten",
+        "pull",
+        "tighten",
+        "divide",
+        "thread",
+        "draw",
+    ]
 )
 RINGS = (
     "magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring", "using a magic loop",
@@ -73,10 +109,21 @@ BIND_OFF = (
 
 
 def _phrase(cur: Cursor, stops: frozenset[str] = STOPS) -> None:
+    start = cur.at
     for _ in range(STRETCH):
         if cur.done() or cur.low() in stops or cur.kind() == "stars":
             return
+        if cur.at > start and _goes_on(cur):
+            return
         cur.at += 1
+
+
+def _goes_on(cur: Cursor) -> bool:
+    """ "and work 1 sc ...": the next instruction begins inside the same phrase."""
+    ahead = 1 if cur.low() == "and" else 0
+    verb = cur.low(ahead) in VERBS
+    stitch = ahead == 1 and (cur.stitch(1) is not None or cur.low(1) in ("ch", "chain"))
+    return (verb and (ahead == 1 or cur.stitch(1) is not None or cur.kind(1) == "num")) or stitch
 
 
 def find_act(cur: Cursor) -> Node | None:
@@ -84,6 +131,7 @@ def find_act(cur: Cursor) -> Node | None:
     start = cur.at
     for reading in (
         _count_words,
+        _other_side,
         _join,
         _turn,
         _colour,
@@ -114,13 +162,29 @@ def _count_words(cur: Cursor, start: int) -> Node | None:
         if cur.low(ahead) in (",", ";", ".", "(", ")", "") or cur.kind(ahead) == "stars":
             break
         lows.append(cur.low(ahead))
-    from reader.pattern.instructions import chain_counts
-
     counts = chain_counts(lows)
     if counts is None:
         return None
     cur.at += len(lows)
     return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
+
+
+def _other_side(cur: Cursor, start: int) -> Node | None:
+    """ "working along opposite side of ch"."""
+    cur.accept("rotate", "turn", "continue", "then")
+    cur.accept("to")
+    cur.accept("working", "work", "continue")
+    if not cur.accept("on", "along", "across", "down", "in", "into", "over", "up"):
+        return None
+    cur.accept("the")
+    if not (cur.accept("other", "opposite", "second", "remaining") and cur.accept(*SIDES)):
+        return None
+    if cur.accept("of"):
+        cur.accept("the", "your")
+        cur.accept("foundation", "starting", "beginning", "beg", "original")
+        if not cur.accept("ch", "chain"):
+            _phrase(cur)
+    return _act(cur, start, Deed.OTHER_SIDE)
 
 
 def _join(cur: Cursor, start: int) -> Node | None:
@@ -185,7 +249,7 @@ def _ends_colour(cur: Cursor) -> bool:
     """Whether the yarn's name is over: a mark, a number, a stitch or an instruction stands here."""
     if cur.done() or cur.low() in STOPS or cur.stitch() or cur.kind() in ("num", "stars"):
         return True
-    return cur.low() in ("ch", "chain", "make", "work", "cast", "and")
+    return cur.low() in ("ch", "chain", "make", "work", "cast", "co", "and", "fsc", "knit", "purl")
 
 
 def _finish(cur: Cursor, start: int) -> Node | None:
@@ -254,8 +318,36 @@ def _shape(cur: Cursor, start: int) -> Node | None:
     return shape
 
 
+HOLDERS = frozenset(
+    ["cn", "cable", "d", "dpn", "holder", "waste", "needle", "stitch", "spare", "double"]
+)
+
+
+def _set_aside(cur: Cursor, start: int) -> bool:
+    """ "sl 3 sts to cn and hold in front": they are worked later, from there."""
+    if not cur.accept("sl", "slip", "place"):
+        return False
+    cur.accept("the", "next", "first", "last")
+    if cur.kind() != "num":
+        return False
+    cur.at += 1
+    cur.accept("sts", "st", "stitches")
+    if not cur.accept("on to a", "on to", "onto a", "onto", "on a", "on", "to a", "to"):
+        return False
+    if cur.low() not in HOLDERS:
+        return False
+    _phrase(cur)
+    return True
+
+
 def _needle(cur: Cursor, start: int) -> Node | None:
     """Needle and holder talk: passed over."""
+    if _set_aside(cur, start):
+        return _act(cur, start, Deed.NOTE)
+    cur.at = start
+    if cur.low() == "yarn" and cur.low(1) in ("in", "to", "at", "forward", "front", "back"):
+        _phrase(cur)
+        return _act(cur, start, Deed.NOTE)
     if cur.low() in ("needle", "onto", "place", "holder"):
         _phrase(cur)
         return _act(cur, start, Deed.NOTE)

@@ -4,8 +4,12 @@ from __future__ import annotations
 
 from reader.pattern.acts import find_act
 from reader.pattern.cursor import Book, Cursor
+from reader.pattern.passing import find_chain, find_leave, find_skip
+from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.places import find_place
+from reader.pattern.remarks import remark_in
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
+from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
     ONE,
@@ -13,10 +17,8 @@ from reader.pattern.tree import (
     Chain,
     Deed,
     Group,
-    LeaveRest,
     Node,
     Num,
-    Place,
     Repeat,
     Skip,
     Unread,
@@ -24,13 +26,11 @@ from reader.pattern.tree import (
     Where,
     Work,
 )
-from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft, Kind
 
 OPEN_CLOSE = {"(": ")", "[": "]", "{": "}"}
 FILLER = frozenset(
     {"then", "now", "and", "work", "make", "working", "with", "just", "please", "also", "begin", "beginning", "again", "so", "&",
-     "a", "an", "the", "next", "make", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using", "insert", "by", "from", "once"}
+     "a", "an", "the", "next", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using", "insert", "by", "from", "once"}
 )  # fmt: skip
 
 
@@ -82,11 +82,11 @@ class _Reading:
         node = (
             self.repeat()
             or self.bracket()
-            or self.leave()
+            or find_leave(cur)
             or find_act(cur)
-            or self.skip()
-            or self.chain()
-            or self.work()
+            or find_skip(cur)
+            or find_chain(cur)
+            or find_work(cur, self.made)
         )
         if node is not None:
             self.flush(start)
@@ -147,6 +147,8 @@ class _Reading:
         cur = self.cur
         self.flush()
         label = cur.low()
+        if self.closes_star():
+            return
         cur.at += 1
         times = (
             count_after(cur)
@@ -161,6 +163,29 @@ class _Reading:
             self.bunch(times)
             return
         self.stars.append((label, len(self.made)))
+
+    def closes_star(self) -> bool:
+        """ "*sc, inc* around", "*2 sc, inc* x 5": the second star closes, what follows says how often."""
+        cur = self.cur
+        if not self.stars or self.stars[-1][1] >= len(self.made):
+            return False
+        counted = cur.low(1) in ("x", "*") and cur.kind(2) == "num"
+        counted = (
+            counted
+            or cur.kind(1) == "times"
+            or (cur.kind(1) == "num" and cur.low(2) in ("times", "x"))
+        )
+        if not (counted or cur.any_words(AROUND, 1) or cur.any_words(TO_LAST, 1)):
+            return False
+        index = self.stars.pop()[1]
+        body = tuple(self.made[index:])
+        del self.made[index:]
+        start = cur.at
+        cur.at += 1
+        node = self.bracketed(start, body, None)
+        if node is not None:
+            self.made.append(node)
+        return True
 
     def times_alone(self) -> bool:
         """ ", six times" after a list without a star or bracket: the list that many times."""
@@ -262,16 +287,9 @@ class _Reading:
         """Without a star: the list before, its start and turning chain left out."""
         index = 0
         while index < len(self.made) and isinstance(self.made[index], Act | Chain):
-            one = self.made[index]
-            if isinstance(one, Chain) and one.number.values[0] == 0:
-                break
-            if (
-                isinstance(one, Chain)
-                and index + 1 < len(self.made)
-                and isinstance(self.made[index + 1], Work)
-            ):
-                height = self.made[index + 1].stitch.height
-                if one.number.values[0] != max(height, 1):
+            one, after = self.made[index], self.made[index + 1 : index + 2]
+            if isinstance(one, Chain) and after and isinstance(after[0], Work):
+                if one.number.values[0] != max(after[0].stitch.height, 1):
                     break
             index += 1
         return index if index < len(self.made) else 0
@@ -293,7 +311,7 @@ class _Reading:
             return None
         inner = cur.tokens[cur.at + 1 : close]
         cur.at = close + 1
-        remark = _remark(inner, cur, start)
+        remark = remark_in(inner, cur, start)
         if remark is not None:
             return remark
         body = read_tokens(inner, cur.text, cur.book)
@@ -326,70 +344,6 @@ class _Reading:
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, ONE)
 
-    def leave(self) -> Node | None:
-        """ "leave rem sts unworked"."""
-        cur = self.cur
-        start = cur.at
-        if cur.low() in ("leave", "leaving") and any("unworked" in cur.low(n) for n in range(1, 8)):
-            while not cur.done() and cur.low() != "unworked":
-                cur.at += 1
-            cur.at += 1
-            return LeaveRest(cur.span(start), cur.said(start))
-        return None
-
-    def skip(self) -> Node | None:
-        """ "sk next 2 sts", "miss 1 dc"."""
-        cur = self.cur
-        start = cur.at
-        if cur.low() not in ("sk", "skip", "miss", "skipping", "missing", "skp") or (
-            cur.low() == "skp" and cur.book.craft is Craft.KNITTING
-        ):
-            return None
-        cur.at += 1
-        cur.accept("over")
-        cur.accept("the")
-        place = find_place(cur)
-        if place is None:
-            number = cur.number()
-            if number is None:
-                return Skip(cur.span(start), cur.said(start), Place(Where.NEXT, cur.span(start)))
-            cur.at += 1
-            place = find_place(cur) if cur.low() in ("st", "sts", "stitches") else None
-            noun = _bare_noun(cur)
-            place = Place(Where.NEXT, cur.span(start), number, noun)
-        return Skip(cur.span(start), cur.said(start), place)
-
-    def chain(self) -> Node | None:
-        """ "ch 3", "3 ch", "chain one", "make a chain of 12 stitches"."""
-        cur = self.cur
-        start = cur.at
-        if cur.book.craft is Craft.KNITTING:
-            return None
-        if cur.low() in ("ch", "chain", "chs", "chains", "chn") and cur.kind(1) == "num":
-            number = cur.number(1)
-            cur.at += 2
-        elif cur.kind() == "num" and cur.low(1) in ("ch", "chain", "chs", "chains"):
-            number = cur.number()
-            cur.at += 2
-        elif (
-            cur.low() in ("ch", "chain") and cur.low(1) in ("of", "about") and cur.kind(2) == "num"
-        ):
-            number = cur.number(2)
-            cur.at += 3
-        elif cur.low() in ("ch", "chain") and cur.low(1) in (",", ";", "and", "turn"):
-            number = ONE
-            cur.at += 1
-        else:
-            return None
-        cur.accept("stitches", "sts", "st", "chains", "loosely")
-        return Chain(cur.span(start), cur.said(start), number or ONE)
-
-    def work(self) -> Node | None:
-        """Stitches, with the number before or after and the place they go into."""
-        from reader.pattern.stitchwork import find_work
-
-        return find_work(self.cur, self.made)
-
 
 def _stitchy(low: str, book: Book) -> bool:
     return low in book.known or low in (
@@ -418,84 +372,3 @@ def _closing(cur: Cursor) -> int:
             if depth == 0:
                 return index
     return -1
-
-
-def _remark(inner: list[Token], cur: Cursor, start: int) -> Node | None:
-    """A bracket that only says something: "counts as dc", a definition, a colour, a size."""
-    lows = [token.low for token in inner]
-    if not lows:
-        return Act(cur.span(start), "", Deed.NOTE)
-    counts = chain_counts(lows)
-    if counts is not None:
-        return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
-    colon = ":" in lows[:7] and lows.index(":") >= 1
-    words = {
-        "this",
-        "these",
-        "counts",
-        "completed",
-        "made",
-        "see",
-        "note",
-        "right",
-        "wrong",
-        "side",
-        "opposite",
-        "always",
-        "when",
-    }
-    if colon or words & set(lows[:4]) or lows[0] in ("a", "an"):
-        return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if (
-        len(lows) == 1
-        and not inner[0].kind == "num"
-        and not (cur.stitch(-2) is None and lows[0] in cur.book.known)
-    ):
-        return Act(
-            cur.span(start), cur.said(start), Deed.COLOUR if lows[0].isalpha() else Deed.NOTE
-        )
-    return None
-
-
-def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
-    """Whether words say that a chain counts, and of how many chains its space is; None when they say nothing of it."""
-    said = " ".join(lows)
-    if "count" not in said:
-        return None
-    if (
-        "not count" in said
-        or "n't count" in said
-        or "doesn't" in said
-        or "not counted" in said
-        or "never" in said
-        or "doesn t" in said
-    ):
-        return False, ""
-    if "counts as" in said or "count as" in said or "counted as" in said or "counts for" in said:
-        space = ""
-        if " ch " in said + " " or "+ ch" in said:
-            numbers = [low for low in lows if low.isdigit()]
-            space = numbers[-1] if numbers else "1"
-        return True, space
-    return None
-
-
-def _bare_noun(cur: Cursor) -> str:
-    found = cur.stitch()
-    if found is not None and found.stitch.kind is not Kind.SLIP:
-        cur.at += found.length
-        return found.stitch.name
-    for noun, words in (
-        ("sp", ("sp", "sps", "space", "spaces", "loop", "loops")),
-        ("ch", ("ch", "chs", "chain", "chains")),
-        ("st", ("st", "sts", "stitch", "stitches")),
-    ):
-        if cur.low() in words:
-            cur.at += 1
-            return noun
-    return "st"
-
-
-def plain_stitch(craft: Craft):
-    """The stitch that stands for any stitch of the craft."""
-    return stitch_named("st", craft)

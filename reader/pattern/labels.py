@@ -8,7 +8,7 @@ from dataclasses import dataclass
 _ORD = r"\d+(?:st|nd|rd|th|d)\b"
 _JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and)\s*)"
 _SIDE = r"(?:\s*[\(\[][^)\]]{0,40}[\)\]])?"
-_END = r"\s*(?:[:.]|[-—]+(?=\s|[A-Z(*])|(?=\())"
+_END = r"\s*(?:[:.]|—|-+(?=\s|[A-Z(*])|(?=\())"
 _ROUND = r"rounds?|rnds?|rds?|rows?"
 
 WORD_FIRST = re.compile(
@@ -48,8 +48,8 @@ class Mark:
     every_other: str = ""
 
 
-def _opened(text: str) -> tuple[int, ...]:
-    """ "5-8" -> 5 6 7 8; "2, 4" -> 2 4."""
+def opened(text: str) -> tuple[int, ...]:
+    """The row numbers in a piece of text: "5-8" is 5 6 7 8, "2, 4" is 2 4; () where it has none."""
     text = re.sub(
         r"[a-z.]+(?=\s|\d|$)",
         lambda m: m.group() if m.group() in ("to", "and", "through", "thru") else " ",
@@ -105,11 +105,11 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     if named:
         return _by_name(named, start)
     bare = BARE.match(text, start) if line_start else None
-    return Mark(start, bare.end(), _opened(bare.group("nums"))) if bare else None
+    return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
 
 
 def _numbered(found: re.Match[str], start: int, side: str = "", every_other: str = "") -> Mark:
-    numbers, is_round = _opened(found.group("nums")), _is_round(found.group("what"))
+    numbers, is_round = opened(found.group("nums")), _is_round(found.group("what"))
     return Mark(start, found.end(), numbers, "", 1, is_round, side, every_other)
 
 

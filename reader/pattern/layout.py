@@ -5,8 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from reader.pattern.labels import Mark, labels_in
-from reader.pattern.tokens import tokens_of
+from reader.pattern.labels import Mark, label_at, labels_in
 from reader.terms.numbers import UNITS
 
 
@@ -71,6 +70,13 @@ ACTION = re.compile(
 )
 
 
+BEGINS = re.compile(
+    r"(?:(?:with|using) [\w' -]{2,40}?,? )?(?:co|cast on|ch|chain|fsc|make a (?:magic|chain))\b(?: \d|.*ring)",
+    re.IGNORECASE,
+)
+"""A line that starts a piece of work."""
+
+
 def blocks(text: str) -> list[tuple[int, int]]:
     """Paragraphs and lines that stand alone, wrapped lines joined: clean offsets of each."""
     out: list[list[int]] = []
@@ -93,14 +99,15 @@ def blocks(text: str) -> list[tuple[int, int]]:
 def _continues(before: str, line: str, raw: str) -> bool:
     """Whether a line goes on with the block before it."""
     last = before.rsplit("\n", 1)[-1].rstrip()
-    if labels_in(line, 0, len(line))[:1] and labels_in(line, 0, len(line))[0].start == 0:
-        mark = labels_in(line, 0, len(line))[0]
+    if label_at(line, 0, True) is not None:
         bare = re.match(r"^\d+[.)]", line)
         if not (bare and not last.endswith((".", ":", ")", "!", "]"))):
-            return mark is None
-    if re.match(r"^[#•]|^[-*] \w+ ?:", line) or MATERIALS.match(line) and not last.endswith(","):
+            return False
+    if re.match(r"^[#•]|^[-*] \w+ ?:", line) or (MATERIALS.match(line) and not last.endswith(",")):
         return False
     if is_heading(line) or is_heading(last):
+        return False
+    if last.endswith((".", ")")) and BEGINS.match(line):
         return False
     if len(last) >= 46 and not last.endswith((".", ")", "]", ":")):
         return True
@@ -119,7 +126,8 @@ def is_heading(line: str) -> bool:
     if not text or len(text) > 48 or text[-1:] in ",;":
         return False
     bare = MAKE.sub("", text).strip(" ()-:")
-    if re.search(r"\d", bare) and not re.match(r"^\d(?:st|nd|rd|th)\b", bare):
+    numbered = re.search(r"\d", bare) and not re.match(r"^\d(?:st|nd|rd|th)\b", bare)
+    if numbered and not re.search(r"\bno\.? ?\d+$", bare, re.IGNORECASE):
         return line.lstrip().startswith("#")
     if line.lstrip().startswith("#"):
         return True
@@ -200,7 +208,6 @@ class _LayingOut:
         name, make = make_of(words)
         if FINISHING.match(name) or MATERIALS.match(name):
             self.section = "finishing" if FINISHING.match(name) else _kind(name.split()[0])
-            self.parts[-1].items.append(WrittenNote(self.section, 0, 0)) if False else None
             return
         self.section = ""
         if not self.title and not any(part.items for part in self.parts):
@@ -328,8 +335,3 @@ def sizes_named(text: str) -> tuple[str, ...]:
         if lists.count(common) >= 3 and (common > 1 or lists.count(1) >= 3):
             return tuple(f"size {n + 1}" for n in range(common + 1))
     return ("one size",)
-
-
-def has_tokens(text: str) -> bool:
-    """Whether any token stands in a text."""
-    return bool(tokens_of(text[:200], 0, 1, frozenset()))

@@ -6,10 +6,11 @@ import re
 from dataclasses import dataclass
 
 from reader.pattern.cursor import Book, Special
-from reader.pattern.layout import Layout, WrittenNote, lay_out, sizes_named
+from reader.pattern.layout import Layout, lay_out, sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
+from reader.text.front_matter import without_front_matter
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,7 +175,7 @@ def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
 
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence."""
-    source = clean(text)
+    source = clean(without_front_matter(text))
     plain = source.text
     which = Craft(craft) if craft else craft_of(plain)
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
@@ -188,8 +189,3 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     return Pattern(
         layout.title, which, chosen, why, sizes, layout, key, source, book, rules, silent
     )
-
-
-def notes_of(pattern: Pattern, kind: str) -> tuple[WrittenNote, ...]:
-    """The remarks of a kind that stand outside the parts."""
-    return tuple(note for note in pattern.layout.notes if note.kind == kind)

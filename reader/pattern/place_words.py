@@ -45,30 +45,95 @@ AFTER = frozenset(
     {"of", "on", "at", "from", "along", "around", "across", "below", "made", "the", "each", "side", "sides", "end",
      "ends", "row", "rnd", "round", "ring", "hook", "ch", "chain", "chains", "previous", "prev", "last", "both",
      "working", "worked", "left", "right", "rem", "remaining", "unworked", "base", "beg", "beginning", "starting",
-     "foundation", "turning", "tch", "opposite", "other", "same", "side", "second", "edge", "center", "centre",
+     "foundation", "turning", "tch", "opposite", "other", "same", "second", "edge", "center", "centre",
      "needle", "holder", "only", "sp", "space", "st", "sts", "stitch", "stitches", "all", "following", "back", "front",
-     "loop", "loops", "shell", "petals", "petal", "group", "motif", "to", "end", "marker", "top", "in", "where", "were", "as", "first",
-     "your", "way", "row", "down", "ea", "rnds", "rows", "up", "post", "that", "piece", "now", "join", "joining", "corner", "strip"}
+     "loop", "loops", "shell", "petals", "petal", "group", "motif", "to", "marker", "top", "in", "where", "were", "as", "first",
+     "your", "way", "down", "ea", "rnds", "rows", "up", "post", "that", "piece", "now", "join", "joining", "corner", "strip"}
 )  # fmt: skip
 TO_LAST = (
     "to within the last", "to within last", "to the last", "to last", "until the last", "until last", "up to last",
     "across to last", "around to last", "across to within last", "till last", "up to the last", "to within",
     "across to the last", "around to the last", "across to within the last", "even to last", "until within last",
 )  # fmt: skip
-ROW_WORDS = frozenset("row rows rnd rnds round rounds the circle needle of entire whole".split())
+ROW_WORDS = frozenset(
+    [
+        "row",
+        "rows",
+        "rnd",
+        "rnds",
+        "round",
+        "rounds",
+        "the",
+        "circle",
+        "needle",
+        "of",
+        "entire",
+        "whole",
+    ]
+)
 DETERMINERS = frozenset(
-    "next following nxt first last same any remaining rem all both beg foll".split()
+    [
+        "next",
+        "following",
+        "nxt",
+        "first",
+        "last",
+        "same",
+        "any",
+        "remaining",
+        "rem",
+        "all",
+        "both",
+        "beg",
+        "foll",
+    ]
 )
 """Words that may begin a place without a preposition."""
 PASSED_OVER = frozenset(
-    (
-        "the of very exact center centre previous prev following skipped worked beginning turning end "
-        "opposite ea middle indicated marked foundation starting back front side single"
-    ).split()
+    [
+        "the",
+        "of",
+        "very",
+        "exact",
+        "center",
+        "centre",
+        "previous",
+        "prev",
+        "following",
+        "skipped",
+        "worked",
+        "beginning",
+        "turning",
+        "end",
+        "opposite",
+        "ea",
+        "middle",
+        "indicated",
+        "marked",
+        "foundation",
+        "starting",
+        "back",
+        "front",
+        "side",
+        "single",
+    ]
 )
 """Words inside a place that change neither which stitch nor how many."""
 ADJECTIVES = frozenset(
-    "corner center centre new large turning ch end unworked marked single working".split()
+    [
+        "corner",
+        "center",
+        "centre",
+        "new",
+        "large",
+        "turning",
+        "ch",
+        "end",
+        "unworked",
+        "marked",
+        "single",
+        "working",
+    ]
 )
 """Words that may stand right before a noun."""
 TOPS = (
@@ -84,9 +149,13 @@ LEFT_OVER = (
 MARKERS = (
     "marker", "m", "markers", "mkr", "mrk", "bor", "center st", "centre st", "marked st", "gap", "turn",
 )  # fmt: skip
-BEFORE_NOUN = frozenset("of the each last previous prev first same these front corner".split())
+BEFORE_NOUN = frozenset(
+    ["of", "the", "each", "last", "previous", "prev", "first", "same", "these", "front", "corner"]
+)
 """After these, a stitch's name is the noun of the place, not the next instruction."""
-DANGLING = frozenset("the to in at on each all now join joining working as".split())
+DANGLING = frozenset(
+    ["the", "to", "in", "at", "on", "each", "all", "now", "join", "joining", "working", "as"]
+)
 """Words that belong to what comes next when a place ends with them."""
-SIDES = frozenset("side sides end ends edge".split())
-ALONG = frozenset("in on along across into down around".split())
+SIDES = frozenset(["side", "sides", "end", "ends", "edge"])
+ALONG = frozenset(["in", "on", "along", "across", "into", "down", "around"])

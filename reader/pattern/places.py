@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_nouns import counts_stitches, find_noun, find_noun_chain, take_after
 from reader.pattern.place_words import (
     AROUND,
@@ -227,76 +227,85 @@ def _each(cur: Cursor, here: object) -> Place:
     )
 
 
+@dataclass(slots=True)
+class _Said:
+    """What stands before the noun of a place: "each of the next 3", "last", "2nd"."""
+
+    each: bool = False
+    where: Where = Where.NEXT
+    determiner: str = ""
+    number: Num | None = None
+    nth: int = 0
+
+    def take(self, cur: Cursor) -> bool:
+        """Takes the token here in, False when it is no such word."""
+        low = cur.low()
+        if low in ("next", "following", "nxt", "foll", "remaining", "rem", "unworked"):
+            self.determiner = self.determiner or low
+            if low in ("remaining", "rem"):
+                self.where = Where.EACH
+        elif low in ("same", "any", "all", "both", "first", "last", "beg"):
+            self.determiner = low
+        elif low in PASSED_OVER:
+            return True
+        elif cur.kind() == "ord" and self.number is None:
+            self.nth = cur.peek().value
+            if self.nth == 1:
+                self.determiner = self.determiner or "first"
+        elif self.number is None and cur.kind() in ("num", "times") and not counts_stitches(cur):
+            self.number = cur.number()
+        else:
+            return False
+        return True
+
+
 def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     """ "next 3 sts", "last st", "3rd ch from hook", "same space", "8 stitches following"."""
     start = cur.at
-    where = Where.NEXT
-    nth = 0
-    determiner = ""
-    number: Num | None = None
-    while not cur.done():
-        low = cur.low()
-        if low in ("next", "following", "nxt", "foll", "remaining", "rem", "unworked"):
-            determiner = determiner or low
-            if low in ("remaining", "rem"):
-                where = Where.EACH
-        elif low in ("same", "any", "all", "both", "first", "last", "beg"):
-            determiner = low
-        elif low in PASSED_OVER:
-            pass
-        elif cur.kind() == "ord" and number is None:
-            nth = cur.peek().value
-            if nth == 1:
-                determiner = determiner or "first"
-        elif cur.kind() in ("num", "times") and number is None and not counts_stitches(cur):
-            number = cur.number()
-        else:
-            break
+    said = _Said(each)
+    while not cur.done() and said.take(cur):
         cur.at += 1
     noun, chain = find_noun_chain(cur)
-    if not noun and not determiner and not nth and not (each and number is not None):
+    named = noun or said.determiner or said.nth or (each and said.number is not None)
+    if not named:
         cur.at = start
         return None
-    return _finish(cur, start, where, nth, determiner, number, noun, chain, each)
+    return _finish(cur, start, said, noun, chain)
 
 
-def _finish(
-    cur: Cursor,
-    start: int,
-    where: Where,
-    nth: int,
-    determiner: str,
-    number: Num | None,
-    noun: str,
-    chain: int,
-    each: bool,
-) -> Place:
+def _same_as_what(cur: Cursor) -> None:
+    """Takes "as first sc" behind "in same st"."""
+    if cur.low() in ("as", "with", "where"):
+        while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
+            cur.at += 1
+
+
+OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch")
+
+
+def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Place:
     span = cur.span(start)
     sides = take_after(cur)
-    said = cur.said(start).lower()
-    if nth and "hook" in said:
-        return Place(Where.CHAIN, span, noun="ch", nth=nth)
-    if determiner == "same" or "at base of" in said:
-        return Place(Where.SAME, span, number or ONE, noun or "st", text=said)
-    if (
-        noun in ("tch",)
-        or " of ch" in said
-        or "turning ch" in said
-        or "beg ch" in said
-        or "beginning ch" in said
-    ):
+    words = cur.said(start).lower()
+    number = said.number or ONE
+    if said.nth and "hook" in words:
+        return Place(Where.CHAIN, span, noun="ch", nth=said.nth)
+    if said.determiner == "same" or "at base of" in words:
+        _same_as_what(cur)
+        return Place(Where.SAME, cur.span(start), number, noun or "st", text=words)
+    if noun == "tch" or any(chains in words for chains in OF_CHAIN):
         kind = "tch" if noun in ("st", "ch", "tch", "") else noun
-        return Place(Where.NEXT, span, number or ONE, kind, each, nth)
-    if determiner == "all" and number is None:
-        where = Where.EACH
-    if where is Where.EACH and number is not None:
-        where = Where.NEXT
-    if determiner == "any":
+        return Place(Where.NEXT, span, number, kind, said.each, said.nth)
+    if said.determiner == "any":
         return Place(Where.ONE_PLACE, span, ONE, noun or "st")
-    if determiner == "both":
+    where = said.where
+    if said.number is not None:
+        where = Where.NEXT
+    elif said.determiner == "all":
+        where = Where.EACH
+    if said.determiner == "both":
         number = Num((2,))
-    if determiner in ("first", "last"):
-        kind = Where.FIRST if determiner == "first" else Where.LAST
-        where = where if where is Where.EACH else kind
-    plural = each or number is not None
-    return Place(where, span, number or ONE, noun or "st", plural, nth, sides, chain)
+    elif said.determiner in ("first", "last") and where is not Where.EACH:
+        where = Where.FIRST if said.determiner == "first" else Where.LAST
+    plural = said.each or said.number is not None or said.determiner == "both"
+    return Place(where, span, number, noun or "st", plural, said.nth, sides, chain)

@@ -64,7 +64,7 @@ def _whole(body: str, one: Printed) -> bool:
         count=1,
         flags=re.IGNORECASE,
     )
-    rest = re.sub(r"^(?:\s*[,;:]\s*\d+)+\s*(?:sts|stitches|sc|dc)?", "", rest)
+    rest = re.sub(r"^(?:\s*[,;:]\s*\d+)+\s*(?:sts|stitches|sc|dc)?\s*$", "", rest)
     rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)
 

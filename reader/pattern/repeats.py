@@ -23,7 +23,9 @@ FROM = (
     "from", "between", "instructions between", "everything from", "directions from", "what is between",
     "the instructions between",
 )  # fmt: skip
-ROWS_MEANT = frozenset("row rows rnd rnds round rounds last these this the pattern".split())
+ROWS_MEANT = frozenset(
+    ["row", "rows", "rnd", "rnds", "round", "rounds", "last", "these", "this", "the", "pattern"]
+)
 """After "repeat", these speak of whole rows, not of stitches."""
 
 
@@ -98,7 +100,7 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     target = ""
     if cur.accept(*FROM):
         target = _target(cur)
-        if cur.kind() == "stars" or cur.low() in ("and", "to") and cur.kind(1) == "stars":
+        if cur.kind() == "stars" or (cur.low() in ("and", "to") and cur.kind(1) == "stars"):
             cur.at += 1 if cur.kind() == "stars" else 2
     elif cur.kind() == "stars":
         target = _target(cur)

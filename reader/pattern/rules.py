@@ -5,13 +5,31 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from reader.pattern.labels import opened
+
 _N = r"(\d+)(?:st|nd|rd|th|d)?"
 _ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
 _ONES = r"(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|twenty)"
 NUMBER = {
     word: number
     for number, word in enumerate(
-        "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen".split(),
+        [
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+        ],
         1,
     )
 }
@@ -25,10 +43,17 @@ REPEAT_ROWS = re.compile(
     rf"\b(?:rep(?:eat)?(?:ing)?)\s+(?:the\s+)?(?:from\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:\s*(?:-|—|to|through|thru|&|and)\s*(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?(?:\s*(?:,|-|to|through|and|&)\s*(?:\d+(?:st|nd|rd|th)\s*(?:,|and)\s*)*(?P<d>\d+)(?:st|nd|rd|th))?\s*{_ROWS})",
     re.IGNORECASE,
 )
+_LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
 SAME_AS = re.compile(
-    rf"^\W*(?:work\s+)?(?:the\s+)?(?:same\s+as|as|like|follow directions for|repeat|rep|just repeat)\s+(?:for\s+)?(?:the\s+)?(?:{_N}\s*{_ROWS}|{_ROWS}\s*(\d+))(?P<rest>.*)$",
+    rf"^\W*(?:(?:attach|join|with|using|change to|carry)\b[^.;:]*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
     re.IGNORECASE | re.DOTALL,
 )
+MEASURE = re.compile(
+    r"^\W*(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b|\bin\.|[\"″]|\bcm\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
+    re.IGNORECASE,
+)
+"""Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
+SHAPED = re.compile(r"\b(?:inc|dec|shap|rnds? \d|rows? \d)", re.IGNORECASE)
 TIMES = re.compile(rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times|\b(once|twice|thrice)\b", re.IGNORECASE)
 UNTIL = re.compile(
     r"\b(?:until|till|to)\s+(?:there\s+are|you\s+have|there\s+is|it\s+has)?\s*(\d+)\s*(?:\([\d,\s]+\)\s*)?(?:sts?|stitches|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are left|left)?",
@@ -42,8 +67,18 @@ EVEN_ROUND = re.compile(
     rf"^\W*(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight|of\s+(?:sc|dc|garter|st st|stockinette))",
     re.IGNORECASE,
 )
-GROW = re.compile(
-    r"\b(?:continue|cont|work|repeat)\b[^.]{0,160}\b(?:having|adding|with|working|inc\w*|dec\w*|skipping|in this (?:manner|way))\b",
+GOES_ON = re.compile(
+    r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
+    re.IGNORECASE,
+)
+"""Rows go on as they went before, or as the words say."""
+CHANGES = re.compile(
+    r"\b(?P<way>inc|dec)(?:rease|reasing|s|\.)?\s+(?P<n>\d+|one)?\s*(?:sts?|stitch|stitches|sc|s c|dc|d c)?\.?\s*(?P<where>[^.;]*?)\b(?:every|each|ev)\s+(?:(?P<other>other|alt\w*|(?P<nth>\d+)(?:st|nd|rd|th)|foll?\w*)\s+)?(?:\w+\s+)?(?:rows?|rnds?|rounds?)\b",
+    re.IGNORECASE,
+)
+"""A change worked in every row, or in every nth."""
+BOTH_ENDS = re.compile(
+    r"\b(?:each|both|either) (?:end|side|edge)s?|\bfirst and last\b|\bbeg(?:inning)? and end\b|1st and last",
     re.IGNORECASE,
 )
 PLAIN_DIFFERENCE = re.compile(r"\b(?:but|except)\b", re.IGNORECASE)
@@ -66,6 +101,11 @@ class Rule:
     start: int = 0
     end: int = 0
     rest: str = ""
+    step: int = 0
+    every: int = 1
+    named: tuple[int, ...] = ()
+    differs: bool = False
+    measured: bool = False
 
 
 def _value(digits: str | None, word: str | None) -> int | None:
@@ -97,6 +137,7 @@ def find_rule(words: str, labelled: bool) -> Rule | None:
         or _last_again(words)
         or _rows_again(words)
         or _even(words)
+        or _measured(words)
         or _grow(words)
     )
 
@@ -104,13 +145,23 @@ def find_rule(words: str, labelled: bool) -> Rule | None:
 def _same_as(words: str) -> Rule | None:
     """ "Same as 4th row"; a difference named behind it makes it something else."""
     found = SAME_AS.match(words)
-    if not found or PLAIN_DIFFERENCE.search(found.group("rest")[:40]):
+    if not found:
         return None
-    said = found.group(0).lower().lstrip()
-    goes_on = re.match(r"\s*(?:,|for|until|\d+|through|to\b|and\b|once|twice)", found.group("rest"))
-    if goes_on and not said.startswith(("same", "as", "follow", "just", "like")):
+    rest = found.group("rest")
+    goes_on = re.match(r"\s*(?:,|for|until|\d+|through|to\b|and\b|once|twice|alternately)", rest)
+    if goes_on and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):
         return None
-    return Rule("same", int((found.group(1) or found.group(2))[:4]), rest=found.group("rest"))
+    numbers = opened(found.group("a") or found.group("b"))
+    differs = PLAIN_DIFFERENCE.search(rest[:40]) is not None
+    return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, differs=differs)
+
+
+def _measured(words: str) -> Rule | None:
+    """ "Work in rib until piece measures 2 inches"."""
+    found = MEASURE.match(words)
+    if not found or SHAPED.search(found.group()):
+        return None
+    return Rule("even", start=0, end=found.end(), rest=found.group(), measured=True)
 
 
 def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, rows: int) -> Rule:
@@ -147,17 +198,48 @@ def _even(words: str) -> Rule | None:
 
 
 def _grow(words: str) -> Rule | None:
-    """ "Continue in this way until there are 15"."""
-    found = GROW.search(words)
-    if not found:
+    """ "Continue in this way until there are 15", "inc 1 st each end every 4th row 5 times"."""
+    change = CHANGES.search(words)
+    found = GOES_ON.search(words)
+    if found is None and change is None:
         return None
-    tail = words[found.start() :]
+    start = min(one.start() for one in (found, change) if one is not None)
+    tail = words[start:]
     goal = goal_in(tail) or _section_goal(tail)
-    return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=tail)
+    if found is None and goal is None and times_in(tail) is None:
+        return None
+    step, every = _change(change)
+    times = times_in(tail) if change is not None and goal is None else None
+    return Rule(
+        "grow",
+        times=times,
+        goal=goal,
+        start=start,
+        end=len(words),
+        rest=tail,
+        step=step,
+        every=every,
+    )
+
+
+def _change(found: re.Match[str] | None) -> tuple[int, int]:
+    """Stitches gained (or lost) each time, and in every how manieth row; 0 where no number is said."""
+    if found is None:
+        return 0, 1
+    said = found.group("n")
+    number = 1 if said is None or not said.isdigit() else int(said[:4])
+    ends = 2 if BOTH_ENDS.search(found.group()) else 1
+    if said is None and ends == 1:
+        return 0, 1
+    other = found.group("other")
+    every = int(found.group("nth")[:3]) if found.group("nth") else 2 if other else 1
+    return (number if found.group("way").lower() == "inc" else -number) * ends, every
 
 
 def _section_goal(words: str) -> int | None:
-    found = re.search(r"(\d+)\s*(?:sc|dc|sts?|stitches|s c|d c|doubles)\b", words)
+    found = re.search(
+        r"\b(?:until|till)[^.]*?(\d+)\s*(?:sc|dc|sts?|stitches|s c|d c|doubles)\b", words
+    )
     return int(found.group(1)) if found else None
 
 

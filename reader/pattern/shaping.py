@@ -14,7 +14,7 @@ WORDS = (
 )  # fmt: skip
 GAIN = ("inc", "increase", "increasing", "incs", "widen", "widening")
 SPOTS = re.compile(
-    r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of"
+    r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of|beg(?:inning)? and end|(?:first|1st) and last"
 )
 EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th)?\b")
 GOAL = re.compile(r"\b(?:until|till) (?:there are )?(\d+)")

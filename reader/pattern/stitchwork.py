@@ -8,11 +8,13 @@ from reader.pattern.cursor import Cursor, Found
 from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Stitch
 
 VERBS = ("work", "make", "place", "worked", "working")
 NOUNS = ("sts", "st", "stitches", "stitch")
-NOT_OURS = frozenset("times x more rows rnds rounds inches in tog together".split())
+NOT_OURS = frozenset(
+    ["times", "x", "more", "rows", "rnds", "rounds", "inches", "in", "tog", "together"]
+)
 """Behind a number, these say that it does not count the stitch before it."""
 
 
@@ -22,6 +24,11 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     number: Num | None = None
     while cur.low() in VERBS:
         cur.at += 1
+    if cur.at > start and cur.accept("even in", "across in", "around in", "in"):
+        whole = _in_stitch(cur, start)
+        if whole is not None:
+            return whole
+        cur.at = start + 1
     if cur.low() in ("in", "into", "over") and _place_first(cur):
         return _inverted(cur, start)
     if cur.kind() == "num":
@@ -35,6 +42,34 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         return _bare_number(cur, start, number, made)
     cur.at += found.length
     return _finish(cur, start, number, found, made)
+
+
+def _in_stitch(cur: Cursor, start: int) -> Node | None:
+    """ "work in sc": the whole row of it; "work in pattern across 12 sts": so many."""
+    found = cur.stitch()
+    if found is None and not cur.accept("pattern", "patt"):
+        return None
+    stitch = found.stitch if found else stitch_named("st", cur.book.craft)
+    cur.at += found.length if found else 0
+    place = _so_many(cur) or find_place(cur)
+    here = cur.span(start)
+    if place is None or place.where is Where.PLAIN:
+        place = Place(Where.REST, here)
+    return Work(here, cur.said(start), stitch, None, place) if stitch else None
+
+
+def _so_many(cur: Cursor) -> Place | None:
+    """ "across 1st 12 sts"."""
+    start = cur.at
+    cur.accept("across", "over", "for")
+    cur.accept("the")
+    cur.accept("first", "1st", "next", "last")
+    number = cur.number() if cur.kind() == "num" and cur.low(1) in NOUNS else None
+    if number is None:
+        cur.at = start
+        return None
+    cur.at += 2
+    return Place(Where.NEXT, cur.span(start), number, "st", True)
 
 
 def _finish(
@@ -113,7 +148,7 @@ def _own_number(cur: Cursor) -> bool:
     return cur.book.craft is Craft.KNITTING and cur.low(1) in ("tog", "st", "sts")
 
 
-def _together(cur: Cursor, name: str, number: Num | None) -> object | None:
+def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
     """ "2 tog", "two together", "2tog" after a stitch: the decrease it makes."""
     amount, took = 0, 0
     if cur.kind() == "num" and cur.low(1) in ("tog", "together"):
@@ -192,16 +227,11 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
                     place=place,
                 )
     cur.at = start
-    if (
-        number is None
-        and made
-        and isinstance(made[-1], Work)
-        or (
-            len(made) > 1
-            and isinstance(made[-1], Act)
-            and isinstance(made[-2], Work)
-            and number is None
-        )
+    if (number is None and made and isinstance(made[-1], Work)) or (
+        len(made) > 1
+        and isinstance(made[-1], Act)
+        and isinstance(made[-2], Work)
+        and number is None
     ):
         again = _again(cur, start, made)
         if again is not None:

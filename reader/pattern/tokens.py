@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.terms.numbers import ORDINALS, TENS, TIMES, UNITS
+from reader.terms.stitches import CABLE
 
 TOKEN = re.compile(
     r"(?P<frac>\d+[ -]?[½¼¾⅓⅔⅛⅜⅝⅞]|[½¼¾⅓⅔⅛⅜⅝⅞]|\d+[ -]\d/\d+|\d+\.\d+|(?<!\d)\d/\d(?!\d))"
@@ -18,7 +19,6 @@ TOKEN = re.compile(
     re.IGNORECASE,
 )
 GLUED = re.compile(r"^([a-z]+)(\d+)$")
-SPLIT_HYPHEN = re.compile(r"^(?:ch|k|p|sc|dc|hdc|tr|chain|sl)-\d+$")
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,11 +45,25 @@ def tokens_of(text: str, offset: int, sizes: int, known: frozenset[str]) -> list
     last_end = 0
     for match in TOKEN.finditer(text):
         kind = match.lastgroup or "mark"
+        if match.group() == "." and found and _abbreviates(found[-1], text, match.end()):
+            continue
         spaced = match.start() > last_end or match.start() == 0
         last_end = match.end()
         _add(found, kind, match.group(), match.start() + offset, spaced, known)
     found = _words_to_numbers(found)
     return _sizes_joined(found, sizes) if sizes > 1 else found
+
+
+SHADES = frozenset({"dk", "lt", "med", "approx", "no"})
+
+
+def _abbreviates(last: Token, text: str, at: int) -> bool:
+    """Whether the full stop behind a word ends an abbreviation, not a sentence."""
+    if last.kind != "word":
+        return False
+    return last.low in SHADES or (
+        len(last.low) <= 4 and re.match(r"\s+[a-z]", text[at:]) is not None
+    )
 
 
 def _add(
@@ -76,7 +90,7 @@ def _add_word(
     found: list[Token], low: str, start: int, spaced: bool, known: frozenset[str]
 ) -> None:
     end = start + len(low)
-    if low in known or low.isalpha():
+    if low in known or low.isalpha() or CABLE.match(low):
         found.append(Token("word", low, start, end, (), spaced))
         return
     glued = GLUED.match(low)

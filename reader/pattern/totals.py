@@ -5,22 +5,34 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from reader.terms.crafts import Terms
+from reader.terms.forms import forms
+from reader.terms.stitches import Craft
+
 _KIND = r"[A-Za-z][A-Za-z0-9 \-'.]*?"
 _LIST = r"\d+(?:\s*[\(\[][\d,;:\s/\-]+[\)\]])?(?:\s*[,:]\s*\d+)*"
 BRACKET = re.compile(
     r"[\(\[]\s*(?P<body>[^()\[\]]*(?:[\(\[][\d,;:\s\-]+[\)\]][^()\[\]]*)*)\s*[\)\]]"
 )
-STITCH = (
-    r"sts?|stitches|stitch|s\.?\s?c|h\.?d\.?c|d\.?c|s d c|tr(?:ebles?)?(?: c)?|dtr|htr|singles?|doubles?|trebles?|loops?|lps?|"
-    r"loop sts?|shells?|v-?sts?|clusters?|popcorns?(?: sts?)?|puffs?(?: sts?)?|bobbles?|groups?|petals?|sps?|spaces?|half doubles?|"
-    r"single crochets?|double crochets?|half double crochets?|scallops?|fans?|dtrc?|d trc?|star sts?|hdc|sc|dc"
+_NAMES = {
+    *forms(Craft.CROCHET, Terms.US), *forms(Craft.CROCHET, Terms.UK), "st", "sts", "stitch", "stitches", "loop", "loops", "lp", "lps",
+    "group", "groups", "petal", "petals", "sp", "sps", "space", "spaces", "scallop", "scallops", "half double", "half doubles", "eyelets",
+    "double", "treble", "single",
+}  # fmt: skip
+STITCH = "|".join(
+    (r"[\s.-]*" if name in ("sc", "dc", "hdc") else r"\s*").join(
+        map(re.escape, name if name in ("sc", "dc", "hdc") else name.split())
+    )
+    + ("s?" if len(name) > 3 else "")
+    for name in sorted(_NAMES, key=len, reverse=True)
 )
+"""Whatever a printed total may count, as a pattern."""
 WHOLE = re.compile(
     rf"^(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|=|now)?\s*(?P<n>\d+)(?P<more>(?:\s*[\(\[,;:][\d,;:\s\-]*[\)\]]?)*)\s*(?P<kind>{STITCH})?\.?(?P<rest>.*)$",
     re.IGNORECASE,
 )
 TAIL = re.compile(
-    rf"(?:^|(?<=[\s.,;:)\]*]))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+[\)\]])?\s*(?P<bk>sts|stitches|sc|dc|hdc|tr|htr|st))\b(?P<rest>(?:\s*(?:and|,|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each needle|on hook|now|around))?)\s*[.)]*\s*$",
+    rf"(?:^|(?<=[\s.,;:)\]*]))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+[\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*(?:and|,|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each needle|on hook|now|around))?)\s*[.)]*\s*$",
     re.IGNORECASE,
 )
 SPOKEN = re.compile(
@@ -58,7 +70,8 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     if change:
         number = int(change.group(1) or change.group(4))
         sign = 1 if (change.group(2) or change.group(3)).lower() == "inc" else -1
-        return Printed(start, end, (number,), change=sign)
+        sides = 2 if re.search(r"\b(?:each|both) (?:end|side)", text, re.IGNORECASE) else 1
+        return Printed(start, end, (number * sides,), change=sign)
     found = WHOLE.match(text)
     if not found:
         return None

@@ -4,23 +4,18 @@ from __future__ import annotations
 
 import ast
 import re
-from pathlib import Path
 
 from tests.architecture.source import functions, modules
 
 MODULE_LINES = 400
 FUNCTION_LINES = 40
-STILL_LONG = frozenset(
-    (Path(__file__).with_name("still_long.txt")).read_text(encoding="utf-8").split()
-)
-"""Modules and functions that are longer than they should be: a debt, listed; the list only shrinks."""
 BANNED = re.compile(r"(^|_)(utils?|helpers?|manager|handler|info|misc)($|_)", re.IGNORECASE)
 
 
 def test_modules_are_short() -> None:
     """A module longer than 400 lines holds more than one idea."""
     long = {m.name: n for m in modules() if (n := len(m.text.splitlines())) > MODULE_LINES}
-    assert set(long) - STILL_LONG == set(), long
+    assert long == {}
 
 
 def test_functions_are_short() -> None:
@@ -34,7 +29,7 @@ def test_functions_are_short() -> None:
             length = (function.end_lineno or 0) - function.lineno + 1 - said
             if length > FUNCTION_LINES:
                 long[f"{module.name}.{function.name}"] = length
-    assert set(long) - STILL_LONG == set(), long
+    assert long == {}
 
 
 def test_modules_say_what_they_are() -> None:

@@ -1,0 +1,154 @@
+"""Written rows with the rules they contain ("rep rows 2 and 3", "work even", "until there are 39") -> rows in a ledger."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from reader.counts.growth import LONGEST, run_through
+from reader.counts.ledger import Entry, Ledger, numbers_of
+from reader.pattern.labels import Mark
+from reader.pattern.layout import ACTION, WrittenRow
+from reader.pattern.printed import printed_in
+from reader.pattern.rules import Rule, find_rule
+from reader.pattern.tree import Unread
+
+
+class Evens:
+    """The rows of "row 2 and all even rows", kept to be filled in between labels."""
+
+    def __init__(self) -> None:
+        self.parity = 0
+        self.entry: Entry | None = None
+
+    def keep(self, mark: Mark, entry: Entry) -> None:
+        """Remembers a row that stands for every other one."""
+        self.parity, self.entry = mark.numbers[-1] % 2, entry
+
+    def fill(self, ledger: Ledger, mark: Mark | None) -> None:
+        """Works the rows that stand between the last one and a label."""
+        if mark is None or not mark.numbers or self.entry is None:
+            return
+        while ledger.number + 1 < mark.numbers[0] and not ledger.full():
+            if (ledger.number + 1) % 2 != self.parity:
+                return
+            ledger.again(self.entry, ledger.number + 1)
+
+
+def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
+    """Works a written row: its own words, then the rule it ends with, then what follows the rule.
+
+    upto: the number of the next label, where rows run up to it.
+    """
+    evens.fill(ledger, row.mark)
+    rule = find_rule(ledger.text[row.start : row.end], row.mark is not None)
+    if rule is None:
+        ledger.plain(row)
+    elif rule.kind == "same":
+        same(ledger, row, rule)
+    else:
+        ruled(ledger, row, rule, upto, evens)
+    if row.mark and row.mark.every_other and row.mark.numbers and ledger.entries:
+        evens.keep(row.mark, ledger.entries[-1])
+
+
+def same(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
+    """ "Same as 4th row", "same as 13th and 14th rows", "same as 16th row of motif but ..."."""
+    found = [ledger.entry_of(number, rule.rest) for number in rule.named]
+    entries = [one for one in found if one is not None]
+    if not entries:
+        ledger.plain(row)
+        return
+    printed, _ = printed_in(ledger.text[row.start : row.end], len(ledger.pattern.sizes))
+    for index, number in enumerate(numbers_of(row.mark)):
+        entry = entries[index % len(entries)]
+        nodes = entry.nodes
+        if rule.differs:
+            nodes = (*nodes, Unread(ledger.span(row.start, row.end), rule.rest.strip()))
+        if not ledger.full():
+            ledger.work(replace(entry, nodes=nodes, row=row, printed=tuple(printed)), number)
+
+
+def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: Evens) -> None:
+    """Instructions, then a rule, then what follows it."""
+    cut = row.start + rule.start
+    before = ledger.text[row.start : cut]
+    labelled = row.mark is not None and bool(row.mark.numbers)
+    if ACTION.search(before) and len(before.strip()) > 3:
+        ledger.plain(WrittenRow(row.mark, row.start, cut))
+    elif labelled and rule.kind in ("last", "rows") and rule.times is None:
+        repeat_into(ledger, row, rule)
+        return
+    if rule.kind == "even":
+        evenly(ledger, row, rule)
+    elif rule.kind == "grow":
+        grow(ledger, row, rule, upto)
+    else:
+        repeat(ledger, row, rule, upto)
+    rest = row.start + rule.end
+    after = ledger.text[rest : row.end]
+    if ACTION.search(after) and len(after.split()) > 2:
+        add(ledger, WrittenRow(None, rest, row.end), upto, evens)
+
+
+def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
+    """ "Rows 3-8: Rep Row 2", "Rows 5-12: rep rows 1-4": the label says how many."""
+    entries = body_of(ledger, rule)
+    for index, number in enumerate(numbers_of(row.mark)):
+        if entries and not ledger.full():
+            ledger.work(replace(entries[index % len(entries)], row=row, printed=()), number)
+
+
+def body_of(ledger: Ledger, rule: Rule) -> list[Entry]:
+    """The rows that a repeat calls back."""
+    if rule.kind == "last":
+        return ledger.entries[-max(1, min(rule.rows, len(ledger.entries) or 1)) :]
+    numbers = range(rule.first, min(rule.last, rule.first + 200) + 1)
+    found = [ledger.entry_of(number) for number in numbers]
+    return [one for one in found if one is not None]
+
+
+def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
+    """Rows worked again, a number of times or to a goal."""
+    entries = body_of(ledger, rule)
+    if not entries:
+        return
+    times = rule.times
+    if times is None and rule.goal is None:
+        known = upto is not None and ledger.number and upto > ledger.number + 1
+        times = max(0, ((upto or 0) - 1 - ledger.number) // len(entries)) if known else 0
+    span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
+    for _ in range(min(times if times is not None else LONGEST, LONGEST)):
+        for entry in entries:
+            if ledger.full() or (times is None and reached(ledger, rule.goal)):
+                return
+            ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
+
+
+def reached(ledger: Ledger, goal: int | None) -> bool:
+    """Whether the stitches on hand are the goal, or can no longer become it."""
+    here = ledger.below.stitches
+    return here is None or goal is None or here == goal or here <= 0 or here > 5000
+
+
+def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
+    """ "Knit 4 rows", "work 6 rounds even": the count stays."""
+    start, end = row.start + rule.start, row.start + rule.end
+    why = "as many rows as the measure takes" if rule.measured else ""
+    for _ in range(min(rule.rows, LONGEST)):
+        if not ledger.full():
+            ledger.even(ledger.below.stitches, row.mark, start, end, why, rule.measured)
+
+
+def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
+    """ "Continue in this way, having 1 more in each section until there are 15"."""
+    counts = [one.count for one in ledger.rows if one.count is not None][-4:]
+    last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
+    start, end = row.start + rule.start, row.start + rule.end
+    sections = max(1, ledger.below.sections)
+    for count in run_through(counts, rule, sections, ledger.number, last):
+        if ledger.full():
+            return
+        before = counts[-1]
+        why = f"goes on by {abs(count - before)} a row as the words say" if count != before else ""
+        ledger.even(count, row.mark, start, end, why)
+        counts.append(count)

@@ -1,0 +1,121 @@
+"""The ends of a row: its turning chain, the chain for the next row, the foundation it begins with."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Skip, Start, Where, Work
+
+
+@dataclass(frozen=True, slots=True)
+class Ends:
+    """A row without its ends. lead: what comes before stitches. chain: the turning chain. next_chain: the chain
+    made for the next row. foundation: the chain that the row itself is worked into."""
+
+    lead: tuple[Node, ...]
+    body: tuple[Node, ...]
+    chain: Chain | None = None
+    next_chain: Chain | None = None
+    foundation: Chain | None = None
+
+
+def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
+    """The row taken apart; begun: a row lies below, so a chain at the start is no foundation."""
+    body = list(nodes)
+    lead: list[Node] = []
+    chain: Chain | None = None
+    foundation: Chain | None = None
+    while body and isinstance(body[0], Act | Start):
+        lead.append(body.pop(0))
+    if body and isinstance(body[0], Chain):
+        following = _following(body)
+        if isinstance(following, Act) and closes(following):
+            lead.append(body.pop(0))
+            while body and isinstance(body[0], Act):
+                lead.append(body.pop(0))
+            chain = _first_chain(body)
+        elif begun:
+            chain = _first_chain(body)
+        elif into_chain(following):
+            foundation = body.pop(0)  # type: ignore[assignment]
+        elif not (isinstance(following, Act) and following.deed is Deed.TURN and _later(body)):
+            chain = _first_chain(body)
+        else:
+            foundation = body.pop(0)  # type: ignore[assignment]
+            while body and isinstance(body[0], Act):
+                lead.append(body.pop(0))
+            chain = _first_chain(body)
+    ending = _next_chain(body)
+    return Ends(tuple(lead), tuple(body), chain, ending, foundation)
+
+
+def _later(body: list[Node]) -> bool:
+    """Whether stitches into the chain follow a chain that is turned on."""
+    return any(into_chain(one) for one in body[1:4])
+
+
+def _first_chain(body: list[Node]) -> Chain | None:
+    if body and isinstance(body[0], Chain) and len(body) > 1:
+        first = body.pop(0)
+        return first if isinstance(first, Chain) else None
+    return None
+
+
+def _following(body: list[Node]) -> Node | None:
+    rest = [
+        one for one in body[1:] if not isinstance(one, Act) or one.deed in (Deed.JOIN, Deed.TURN)
+    ]
+    return rest[0] if rest else None
+
+
+def closes(act: Act) -> bool:
+    """Whether a join closes a chain to a ring."""
+    said = act.into + act.words.lower()
+    return "ring" in said or "circle" in said
+
+
+def _next_chain(body: list[Node]) -> Chain | None:
+    """Takes the "ch 1, turn" off the end of a row."""
+    said = (Deed.NOTE, Deed.COLOUR)
+    tail = [one for one in body if not (isinstance(one, Act) and one.deed in said)]
+    if len(tail) < 2:
+        return None
+    last, before = tail[-1], tail[-2]
+    if isinstance(last, Act) and last.deed is Deed.TURN and isinstance(before, Chain):
+        found = before
+    elif isinstance(last, Chain) and isinstance(before, Act) and before.deed is Deed.TURN:
+        found = last
+    else:
+        return None
+    index = max(at for at, one in enumerate(body) if one is found)
+    del body[index]
+    return found
+
+
+def into_chain(node: Node | None) -> bool:
+    """Whether an instruction goes into a foundation chain."""
+    if isinstance(node, Work):
+        place = node.place
+        return (
+            place.where is Where.CHAIN
+            or (place.noun in ("tch", "ch") and place.nth > 1)
+            or (place.noun == "ch" and place.where in (Where.EACH, Where.NEXT))
+        )
+    if isinstance(node, Skip):
+        return node.place.where is Where.CHAIN or node.place.noun == "ch"
+    if isinstance(node, Group):
+        return node.place.where is Where.CHAIN
+    return isinstance(node, Repeat) and bool(node.body) and into_chain(node.body[0])
+
+
+def first_work(nodes: Sequence[Node]) -> Work | None:
+    """The first stitches of a row, inside repeats and groups too."""
+    for one in nodes:
+        if isinstance(one, Work):
+            return one
+        if isinstance(one, Repeat | Group):
+            inner = first_work(one.body)
+            if inner is not None:
+                return inner
+    return None

@@ -1,0 +1,117 @@
+"""The row below as it lies in the hand: runs of stitches and spaces, in working order."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+
+SPACE = "sp"
+GAP = "gap"
+"""A space without a chain, between two groups that were worked into different places."""
+LONGEST_ROW = 20_000
+"""Runs kept of one row at most; a longer row is kept as one plain run."""
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """`n` things alike, one after the other.
+
+    name: the stitch's US name, SPACE or GAP. chains: how many chains a space has. corner: the space lies
+    inside stitches that share one place. unit: the group that the space or gap lies in the middle of.
+    """
+
+    name: str
+    n: int = 1
+    chains: int = 0
+    corner: bool = False
+    unit: str = ""
+
+    @property
+    def is_stitch(self) -> bool:
+        """Whether stitches, not spaces."""
+        return self.name not in (SPACE, GAP)
+
+    def alike(self, other: Run) -> bool:
+        """Whether two runs differ only in their number."""
+        return (
+            self.name == other.name
+            and self.chains == other.chains
+            and self.corner == other.corner
+            and self.unit == other.unit
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Below:
+    """What the next row is worked into. stitches None: unknown. chained: an unworked foundation chain."""
+
+    stitches: int | None = None
+    runs: tuple[Run, ...] = ()
+    sections: int = 0
+    chained: bool = False
+    is_round: bool = False
+
+    @property
+    def spaces(self) -> int:
+        """How many chain spaces lie in it."""
+        return sum(run.n for run in self.runs if run.name == SPACE)
+
+    @property
+    def kinds(self) -> dict[str, int]:
+        """Stitches by name."""
+        return kinds_of(self.runs)
+
+
+def kinds_of(runs: Iterable[Run]) -> dict[str, int]:
+    """Stitches by name in a list of runs."""
+    kinds: dict[str, int] = {}
+    for run in runs:
+        if run.is_stitch:
+            kinds[run.name] = kinds.get(run.name, 0) + run.n
+    return kinds
+
+
+def plain(stitches: int | None, sections: int = 0) -> Below:
+    """A row of stitches of no particular kind."""
+    if stitches is None:
+        return Below(None, (), sections)
+    return Below(stitches, (Run("st", max(0, stitches)),), sections)
+
+
+def foundation(chains: int, joined: bool = False) -> Below:
+    """A foundation chain; joined: closed to a ring of stitches to be worked into."""
+    return Below(chains if joined else None, (Run("ch", max(0, chains)),), 0, not joined, joined)
+
+
+def added(runs: list[Run], more: Iterable[Run]) -> None:
+    """Appends runs, joining alike neighbours; marks the space that comes to lie inside a group."""
+    for run in more:
+        if run.n <= 0:
+            continue
+        if runs and runs[-1].alike(run) and not run.unit:
+            runs[-1] = replace(runs[-1], n=runs[-1].n + run.n)
+        else:
+            runs.append(run)
+
+
+def of_runs(runs: Sequence[Run], stitches: int | None, sections: int) -> Below:
+    """The finished row for the next one; a row whose runs do not add up to its stitches is kept plain."""
+    kept = tuple(runs)
+    made = sum(run.n for run in kept if run.is_stitch)
+    if stitches is None or made != stitches or len(kept) > LONGEST_ROW:
+        return plain(stitches, sections)
+    return Below(stitches, kept, sections)
+
+
+def turned(below: Below) -> Below:
+    """The same row seen from its other end."""
+    return replace(below, runs=below.runs[::-1])
+
+
+def chains_as_stitches(below: Below) -> Below:
+    """The row with every chain of its spaces as a place to work into."""
+    runs: list[Run] = []
+    for run in below.runs:
+        added(runs, [Run("ch", run.n * run.chains) if run.name == SPACE else run])
+    total = sum(run.n for run in runs if run.is_stitch)
+    return replace(below, runs=tuple(runs), stitches=total)

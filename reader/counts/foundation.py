@@ -1,0 +1,70 @@
+"""A line that only starts the work (chain, ring, cast on) -> its row, and what the first row goes into."""
+
+from __future__ import annotations
+
+from reader.counts.counted import CountedRow, Verdict
+from reader.counts.fabric import Below, foundation, plain
+from reader.counts.worked import Move, MoveKind
+from reader.pattern.tree import Act, Chain, Deed, Edge, Node, Start, Work
+from reader.terms.stitches import Craft
+from reader.text.span import Span
+
+FOUNDATION_STITCHES = frozenset({"fsc", "fhdc", "fdc"})
+"""Stitches that make their own foundation."""
+
+
+def is_start(nodes: tuple[Node, ...]) -> bool:
+    """Only a start: chain, ring, cast on."""
+    works = [one for one in nodes if not isinstance(one, Act)]
+    return bool(works) and all(
+        isinstance(one, Chain | Start)
+        or (isinstance(one, Edge) and one.cast_on and one.number is not None)
+        or (isinstance(one, Work) and one.stitch.name in FOUNDATION_STITCHES)
+        for one in works
+    )
+
+
+def started(
+    nodes: tuple[Node, ...], before: Below, size: int, craft: Craft, afresh: bool
+) -> tuple[Below, int | None, tuple[Move, ...]]:
+    """What lies below the first row, the stitches on hand (None for a chain or ring), and the moves.
+
+    afresh: a cast on begins the work anew; otherwise it is added to what is on the needle.
+    """
+    made = sum(_stitches(one, size) for one in nodes)
+    moves = tuple(_move(one, size) for one in nodes)
+    chain = next((one for one in nodes if isinstance(one, Chain)), None)
+    if made or craft is Craft.KNITTING:
+        count = made if afresh else made + (before.stitches or 0)
+        return plain(count), count, moves
+    if chain is not None and not _rings(nodes):
+        joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in nodes)
+        return foundation(chain.number.at(size), joined), None, moves
+    return Below(), None, moves
+
+
+def _stitches(one: Node, size: int) -> int:
+    if isinstance(one, Edge):
+        return one.number.at(size) if one.number is not None else 0
+    return one.number.at(size) if isinstance(one, Work) and one.number is not None else 0
+
+
+def _rings(nodes: tuple[Node, ...]) -> bool:
+    said = " ".join(one.words.lower() for one in nodes)
+    return "ring" in said or "circle" in said or any(isinstance(one, Start) for one in nodes)
+
+
+def _move(one: Node, size: int) -> Move:
+    stitch = "ch" if isinstance(one, Chain) else ""
+    return Move(
+        MoveKind.START, one.words, one.span, makes=_stitches(one, size), stitch=stitch, times=1
+    )
+
+
+def start_row(
+    label: str, is_round: bool, words: str, span: Span, count: int | None, moves: tuple[Move, ...]
+) -> CountedRow:
+    """The row of a start."""
+    return CountedRow(
+        label, None, is_round, words, span, None, count, None, Verdict.NO_TOTAL, moves
+    )

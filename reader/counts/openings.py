@@ -1,0 +1,50 @@
+"""Which space of the row below a place means: "next ch-2 sp", "corner loop", "center of shell"."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+from reader.counts.fabric import GAP, Run
+from reader.counts.walk import Walk, any_opening, any_space
+from reader.pattern.tree import Place
+
+SPACES = frozenset({"sp", "corner"})
+UNITS = frozenset({"group", "shell", "fan", "v-st"})
+"""Groups that are gone into as one thing, at their middle."""
+LOOP = re.compile(r"\b(?:loops?|lps?|ch(?:ain)?s?)\b")
+BETWEEN = re.compile(r"\b(?:between|bet)\b")
+
+
+def is_opening(place: Place, walk: Walk) -> bool:
+    """Whether a place is a space or the middle of a group, not a stitch."""
+    if place.noun in SPACES:
+        # Older patterns call the place of a stitch a space; a row without spaces can mean no other.
+        return not walk.known or walk.opened
+    return place.noun in UNITS and has_units(walk)
+
+
+def has_units(walk: Walk) -> bool:
+    """Whether groups lie ahead."""
+    return any(run.unit for run in walk.ahead())
+
+
+def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
+    """The spaces a place means; where the row has none so named, any."""
+    text = (place.text + " " + words).lower()
+    ahead = [run for run in walk.ahead() if not run.is_stitch]
+    if place.noun in UNITS:
+        return _unit(place.noun, text, ahead)
+    if place.chain and any(run.chains == place.chain for run in ahead):
+        return lambda run: run.chains == place.chain
+    if "corner" in text and any(run.corner for run in ahead):
+        return lambda run: run.corner
+    return any_space if LOOP.search(text) and not BETWEEN.search(text) else any_opening
+
+
+def _unit(noun: str, text: str, ahead: list[Run]) -> Callable[[Run], bool]:
+    if BETWEEN.search(text):
+        return lambda run: run.name == GAP and not run.unit
+    if any(run.unit == noun for run in ahead):
+        return lambda run: run.unit == noun
+    return lambda run: bool(run.unit)

@@ -1,0 +1,50 @@
+"""The readings worth trying for a row whose words leave a choice."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import product
+
+from reader.counts.fabric import Below
+from reader.counts.tally import Choice
+from reader.pattern.tree import Group, Node, Repeat, Until, Where, Work
+
+
+def readings(
+    nodes: Sequence[Node], chains: Sequence[bool | None], below: Below
+) -> Iterator[Choice]:
+    """Every combination of what the words leave open, the usual ones first."""
+    again = pair = ending = bundle = False
+    stack = list(nodes)
+    while stack:
+        one = stack.pop()
+        if isinstance(one, Repeat):
+            again = again or one.until is Until.AGAIN
+            ending = ending or (one.has_ending and one.until in (Until.OPEN, Until.TO_LAST))
+            stack += [*one.body, *one.ending]
+        elif isinstance(one, Work):
+            pair = pair or _equal_numbers(one)
+            rest = one.place.where in (Where.REST, Where.EACH)
+            ending = ending or (one.stitch.takes == 2 and rest)
+        elif isinstance(one, Group):
+            bundle = bundle or one.maybe
+            stack += one.body
+    options = product(
+        chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False, True) if below.spaces else (False,)
+    )  # fmt: skip
+    for chain, more, each, cut, bundled, spaced in options:
+        yield Choice(chain, more, each, cut and ending, bundled, spaced)
+
+
+def _either(open_to_choice: bool) -> tuple[bool, ...]:
+    return (True, False) if open_to_choice else (True,)
+
+
+def _equal_numbers(one: Work) -> bool:
+    """ "3 sc in next 3 sts": three in all, or three in each."""
+    return (
+        one.number is not None
+        and one.place.where in (Where.NEXT, Where.FIRST, Where.LAST)
+        and one.place.number.values[0] > 1
+        and one.number.values == one.place.number.values
+    )

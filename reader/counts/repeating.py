@@ -1,0 +1,187 @@
+"""Repeats: a body worked a number of times, or as often as the row below has room for it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+
+from reader.counts.tally import NOTHING, Need, Tally
+from reader.counts.walk import Walk
+from reader.counts.worked import Move, MoveKind, Pass
+from reader.pattern.tree import Group, Node, Repeat, Until
+
+MOVES = 4_000
+"""Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
+PASSES = 20_000
+"""Passes of one repeat at most."""
+
+Worker = Callable[[Sequence[Node], Tally, Need], None]
+
+
+def repeated(
+    moves: Sequence[Move], times: int, node: Group | Repeat, tally: Tally, spread: int | None = None
+) -> None:
+    """Adds the moves of a body `times` over, each pass numbered; spread: stitches each pass uses (for a group)."""
+    for number in range(1, 1 + max(0, times)):
+        if not one_pass(moves, number, times, node, tally, spread):
+            return
+
+
+def one_pass(
+    moves: Sequence[Move],
+    number: int,
+    of: int,
+    node: Group | Repeat,
+    tally: Tally,
+    spread: int | None = None,
+) -> bool:
+    """Adds the moves of one pass; False when the row has too many moves to be opened further."""
+    if len(tally.moves) + len(moves) > MOVES:
+        tally.moves.append(Move(MoveKind.NOTE, node.words, node.span))
+        return False
+    here = (Pass(number, of, node.span),) if of > 1 else ()
+    for index, move in enumerate(moves):
+        takes, into = move.takes, move.into
+        if spread is not None:
+            takes = spread if index == 0 else 0
+            into = into or (node.place.text if isinstance(node, Group) else "")
+        tally.moves.append(replace(move, passes=(*here, *move.passes), takes=takes, into=into))
+    return True
+
+
+def body_of(body: Sequence[Node], tally: Tally, work_all: Worker) -> Tally:
+    """What one pass of a body does, over a row below of which nothing is known."""
+    trial = tally.fresh()
+    trial.walk.takes = 1
+    work_all(body, trial, NOTHING)
+    trial.walk.takes -= 1
+    return trial
+
+
+def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
+    """A body over and over."""
+    one = body_of(node.body, tally, work_all)
+    ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)
+    behind = Need(need.stitches + ending.takes, need.spaces + ending.space_takes)
+    cut = node.until in (Until.OPEN, Until.TO_LAST) and node.has_ending and tally.choice.cut_ending
+    if cut:
+        work_cut(node, one, tally, need, work_all)
+    elif tally.walk.uniform() and not one.unsure:
+        times = times_said(node, tally) if fixed(node) else room_for(node, one, tally, behind)
+        work_alike(node, one, max(0, min(times, PASSES)), tally)
+    else:
+        work_each(node, tally, behind, work_all)
+    if not cut and node.ending and not (node.altered and tally.sections):
+        work_all(node.ending, tally, need)
+    tally.unsure = tally.unsure or (one.unsure and not tally.walk.known)
+    tally.unread = tally.unread or one.unread
+    tally.elastic = tally.elastic or one.elastic
+    tally.spaced = tally.spaced or one.spaced
+
+
+def fixed(node: Repeat) -> bool:
+    """Whether the words say how often."""
+    return node.until in (Until.TIMES, Until.MORE, Until.AGAIN)
+
+
+def times_said(node: Repeat, tally: Tally) -> int:
+    """How often the words say, the original included."""
+    number = node.number.at(tally.size)
+    more = node.until is Until.MORE or (node.until is Until.AGAIN and tally.choice.again_more)
+    return number + 1 if more else number
+
+
+def work_alike(node: Repeat, one: Tally, times: int, tally: Tally) -> None:
+    """Counts a body `times` over, every pass alike, and opens its moves."""
+    tally.walk.take(times * one.walk.takes)
+    tally.walk.space_takes += times * one.walk.space_takes
+    tally.shaped += times * one.shaped
+    if len(one.runs) * times > PASSES:
+        tally.make(times * one.makes, "st")
+    else:
+        for _ in range(times):
+            tally.make_runs(one.runs, 1, False)
+    tally.grouped = one.grouped
+    tally.sections = times
+    repeated(one.moves, times, node, tally)
+
+
+def room_for(node: Repeat, one: Tally, tally: Tally, behind: Need) -> int:
+    """How often an open repeat fits into what is left below, where only stitches of one kind are left."""
+    walk = tally.walk
+    keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
+    if one.walk.takes > 0 and walk.left is not None:
+        room = walk.left - keep
+        if room % one.walk.takes:
+            tally.uneven = (room, one.walk.takes)
+        return max(0, room) // one.walk.takes
+    tally.unsure = True
+    return tally.below.sections or 1
+
+
+def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> None:
+    """Works a body pass by pass along the row below, as often as is said or as there is room."""
+    said = times_said(node, tally) if fixed(node) else PASSES
+    keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
+    passes: list[Tally] = []
+    while len(passes) < said:
+        trial = tally.fresh(tally.walk.copy())
+        trial.spaced = tally.spaced
+        untouched = tally.walk.takes == 0
+        trial.walk.takes += untouched
+        work_all(node.body, trial, NOTHING)
+        trial.walk.takes -= untouched
+        if not fixed(node) and not _room(trial, tally.walk, keep, behind.spaces):
+            break
+        passes.append(trial)
+        moved = trial.walk.at != tally.walk.at or trial.walk.into != tally.walk.into
+        tally.walk = trial.walk
+        if not moved and not fixed(node):
+            tally.unsure = True
+            break
+    for number, trial in enumerate(passes, 1):
+        tally.make_runs(trial.runs, 1, False)
+        tally.shaped += trial.shaped
+        tally.grouped = trial.grouped
+        tally.unsure = tally.unsure or trial.unsure
+        tally.elastic = tally.elastic or trial.elastic
+        tally.spaced = tally.spaced or trial.spaced
+        if not one_pass(trial.moves, number, len(passes), node, tally):
+            break
+    tally.sections = len(passes)
+    if not fixed(node) and tally.walk.left is not None and tally.walk.left > keep:
+        tally.uneven = tally.uneven or (tally.walk.left - keep, tally.walk.left - keep + 1)
+
+
+def _room(trial: Tally, before: Walk, keep: int, spaces: int) -> bool:
+    walk = trial.walk
+    if walk.short > before.short or walk.lacking > before.lacking:
+        return False
+    return (walk.left or 0) >= keep and walk.spaces >= spaces
+
+
+def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worker) -> None:
+    """Full passes, then the last one cut off so that the ending closes the row."""
+    walk = tally.walk
+    ending = body_of(node.ending, tally, work_all).walk.takes
+    if walk.left is None or one.walk.takes <= 0:
+        work_all(node.ending, tally, need)
+        return
+    room = walk.left - ending - need.stitches
+    length, used = prefix_that_fits(node, one.walk.takes, room, tally, work_all)
+    work_alike(node, one, max(0, room - used) // one.walk.takes, tally)
+    if length is not None:
+        work_all(node.body[:length], tally, need)
+        tally.uneven = None
+    work_all(node.ending, tally, need)
+
+
+def prefix_that_fits(
+    node: Repeat, takes: int, room: int, tally: Tally, work_all: Worker
+) -> tuple[int | None, int]:
+    """The longest beginning of the body (its length and stitches) after which the ending closes the row."""
+    for length in range(len(node.body) - 1, -1, -1):
+        used = body_of(node.body[:length], tally, work_all).walk.takes
+        if room - used >= 0 and (room - used) % takes == 0:
+            return length, used
+    return None, 0

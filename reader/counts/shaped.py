@@ -1,0 +1,60 @@
+"""Shaping by rule, binding off and casting on within a row -> what they take and make."""
+
+from __future__ import annotations
+
+from reader.counts.tally import Need, Tally
+from reader.counts.worked import Move, MoveKind
+from reader.pattern.tree import Edge, Shape
+
+
+def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:
+    """Increases or decreases by rule over all that is left, or over what the words before have worked."""
+    walk = tally.walk
+    if walk.left is None and not tally.makes:
+        tally.unsure = True
+        return
+    worked = not walk.left and tally.makes > 0
+    before = 0 if worked else max(0, (walk.left or 0) - need.stitches)
+    change = change_of(shape, tally, tally.makes if worked else before)
+    walk.take(before)
+    made = before + change
+    if made >= 0:
+        tally.make(made, "st")
+    else:
+        tally.shaped += made
+    tally.moves.append(
+        Move(MoveKind.WORK, shape.words, shape.span, before, made, stitch="st", times=1)
+    )
+
+
+def change_of(shape: Shape, tally: Tally, before: int) -> int:
+    """Stitches gained (or lost) by a rule worked over `before` stitches."""
+    repeats = shape.repeats.at(tally.size)
+    number = shape.number.at(tally.size)
+    if shape.until is not None:
+        return shape.until.at(tally.size) - before
+    if shape.every:
+        if repeats > 1:
+            return shape.gain * repeats * shape.spots
+        over = shape.over.at(tally.size) * shape.spots if shape.over else before
+        return shape.gain * (over // shape.every)
+    return shape.gain * number * shape.spots * repeats
+
+
+def edge(one: Edge, tally: Tally) -> None:
+    """Cast on or bind off."""
+    walk = tally.walk
+    number = one.number.at(tally.size) if one.number is not None else None
+    if one.cast_on:
+        amount = (number or 0) * one.rows
+        tally.make(amount, "st")
+        tally.elastic = tally.elastic or tally.below.stitches is not None
+        kind, takes, made, stitch = MoveKind.WORK, 0, amount, "co"
+    else:
+        amount = number * one.rows if number is not None else (walk.left or 0)
+        walk.take(amount)
+        tally.elastic = tally.elastic or number is not None
+        kind, takes, made, stitch = MoveKind.FINISH, amount, 0, "bo"
+    tally.moves.append(
+        Move(kind, one.words, one.span, takes, made, stitch=stitch, times=max(1, amount))
+    )

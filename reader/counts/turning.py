@@ -1,0 +1,56 @@
+"""Whether a row's first chain may count as a stitch: what the words, the notes and the heights say."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reader.counts.ends import ends_of, first_work
+from reader.counts.fabric import Below
+from reader.pattern.tree import Act, Chain, Node, Work
+from reader.terms.stitches import Craft
+
+
+def chain_options(
+    nodes: Sequence[Node],
+    below: Below,
+    carried: int,
+    size: int,
+    craft: Craft,
+    held: dict[int, bool],
+    silent: bool | None,
+) -> list[bool | None]:
+    """The answers worth trying, the likelier first. held: what is known by height, added to where the words say it."""
+    ends = ends_of(nodes, below.stitches is not None)
+    work = first_work(ends.body)
+    if craft is Craft.KNITTING:
+        return [False]
+    if ends.foundation is not None or (below.chained and ends.chain is None and not carried):
+        return _skipped(work, nodes)
+    chain = ends.chain
+    height = chain.number.at(size) if chain is not None else carried
+    if not height:
+        return [False]
+    if chain is not None and chain.counts is not None:
+        held.setdefault(height, chain.counts)
+        return [chain.counts]
+    tall = work.stitch.height if work else 3
+    if height in held:
+        return [held[height], not held[height]]
+    if height <= 1 or (tall <= 1 and work is not None):
+        return [False, True] if height >= 3 else [False]
+    usual = silent if silent is not None else height >= 3
+    return [usual, not usual]
+
+
+def _skipped(work: Work | None, body: Sequence[Node]) -> list[bool | None]:
+    """Whether the chains passed over at the start of a foundation count."""
+    said = (one.counts_chain for one in body if isinstance(one, Act))
+    told = next((one for one in said if one is not None), None)
+    chain = next((one for one in body if isinstance(one, Chain)), None)
+    if chain is not None and chain.counts is not None:
+        told = chain.counts
+    if told is not None:
+        return [told]
+    if work is None or work.stitch.height < 3:
+        return [False, True] if work is not None and work.stitch.height == 2 else [False]
+    return [True, False] if work.place.nth >= work.stitch.height + 1 else [False, True]

@@ -1,0 +1,163 @@
+"""A walk along the row below: where the hook stands, what is left, what was asked for and not there."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from reader.counts.fabric import GAP, SPACE, Below, Run
+
+
+class Walk:
+    """Takes stitches and spaces of a row in working order.
+
+    left: stitches ahead, None while the row below is unknown. short: stitches asked for that were not there.
+    takes, space_takes: how many were asked for in all. lacking: spaces asked for that were not there.
+    """
+
+    __slots__ = (
+        "_runs", "at", "into", "known", "lacking", "left", "opened", "short", "space_takes", "spaces", "takes",
+    )  # fmt: skip
+
+    def __init__(self, below: Below | None) -> None:
+        self._runs: tuple[Run, ...] = below.runs if below is not None else ()
+        self.known = below is not None and below.stitches is not None
+        self.left: int | None = below.stitches if below is not None and self.known else None
+        self.spaces = below.spaces if below is not None else 0
+        self.opened = any(not run.is_stitch for run in self._runs)
+        self.at = 0
+        self.into = 0
+        self.takes = 0
+        self.space_takes = 0
+        self.short = 0
+        self.lacking = 0
+
+    def copy(self) -> Walk:
+        """Another walk that stands at the same place."""
+        other = Walk.__new__(Walk)
+        for slot in Walk.__slots__:
+            setattr(other, slot, getattr(self, slot))
+        return other
+
+    def lost(self) -> None:
+        """From here on nothing is known of what lies below."""
+        self.known = False
+        self.left = None
+        self._runs = ()
+        self.spaces = 0
+        self.at = self.into = 0
+
+    def over(self, below: Below) -> None:
+        """Goes on along another edge."""
+        self._runs = below.runs
+        self.known = below.stitches is not None
+        self.left = below.stitches
+        self.spaces = below.spaces
+        self.at = self.into = 0
+
+    def uniform(self) -> bool:
+        """Whether only stitches of one kind are ahead, so that arithmetic is enough."""
+        return not self.known or (
+            self.at >= len(self._runs) - 1
+            and (self.at >= len(self._runs) or self._runs[self.at].is_stitch)
+        )
+
+    def ahead(self) -> list[Run]:
+        """The runs still ahead, the first one cut where the hook stands."""
+        out = list(self._runs[self.at :])
+        if out and self.into:
+            first = out[0]
+            out[0] = Run(first.name, first.n - self.into, first.chains, first.corner, first.unit)
+        return out
+
+    def take(self, stitches: int, name: str = "") -> None:
+        """Uses stitches, passing over spaces; name: of that kind where the row has it ahead."""
+        self.takes += stitches
+        if not self.known or self.left is None:
+            return
+        if name and not any(run.name == name for run in self._runs[self.at :]):
+            name = ""
+        while stitches > 0:
+            if self.at >= len(self._runs):
+                self.short += stitches
+                return
+            run = self._runs[self.at]
+            have = run.n - self.into
+            if not run.is_stitch or (name and run.name != name):
+                self._pass(run, have)
+            else:
+                took = min(have, stitches)
+                stitches -= took
+                self._pass(run, took)
+
+    def _pass(self, run: Run, amount: int) -> None:
+        if run.is_stitch:
+            self.left = (self.left or 0) - amount
+        elif run.name == SPACE:
+            self.spaces -= amount
+        self.into += amount
+        if self.into >= run.n:
+            self.at += 1
+            self.into = 0
+
+    def take_spaces(self, number: int, wanted: Callable[[Run], bool]) -> None:
+        """Uses spaces of the wanted kind, passing over the stitches before each."""
+        self.space_takes += number
+        if not self.known:
+            return
+        for _ in range(min(number, 20_000)):
+            if not self._to_space(wanted):
+                self.lacking += 1
+                return
+
+    def _to_space(self, wanted: Callable[[Run], bool]) -> bool:
+        index = self._next(wanted)
+        if index is None:
+            return False
+        while self.at < index:
+            run = self._runs[self.at]
+            self._pass(run, run.n - self.into)
+        self._pass(self._runs[self.at], 1)
+        return True
+
+    def _next(self, wanted: Callable[[Run], bool]) -> int | None:
+        for index in range(self.at, len(self._runs)):
+            run = self._runs[index]
+            if not run.is_stitch and wanted(run):
+                return index
+        return None
+
+    def begin_at(self, wanted: Callable[[Run], bool]) -> None:
+        """A round that begins in a space: the row is seen from there on, what lay before comes last."""
+        if not self.known or self.takes or self.space_takes:
+            return
+        index = self._next(wanted)
+        if index:
+            self._runs = self._runs[index:] + self._runs[:index]
+            self.at = self.into = 0
+
+    def to_next(self, wanted: Callable[[Run], bool]) -> int | None:
+        """Stitches before the next wanted space, None where none lies ahead."""
+        index = self._next(wanted)
+        if index is None:
+            return None
+        before = sum(run.n for run in self._runs[self.at : index] if run.is_stitch)
+        here = self.at < len(self._runs) and self._runs[self.at].is_stitch and index > self.at
+        return before - (self.into if here else 0)
+
+    def count_spaces(self, wanted: Callable[[Run], bool]) -> int:
+        """How many wanted spaces lie ahead."""
+        return sum(run.n for run in self.ahead() if not run.is_stitch and wanted(run))
+
+    def named(self, name: str) -> int:
+        """How many stitches of that kind lie ahead."""
+        return sum(run.n for run in self.ahead() if run.name == name)
+
+
+def any_space(run: Run) -> bool:
+    """A chain space of any size."""
+    return run.name == SPACE
+
+
+def any_opening(run: Run) -> bool:
+    """A chain space, or the gap between two groups."""
+    return run.name == SPACE or (run.name == GAP and not run.unit)

@@ -1,0 +1,87 @@
+"""Chains, skips and stitches left unworked: "ch 3", "sk next 2 sts" -> Chain, Skip, LeaveRest."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.place_nouns import take_after
+from reader.pattern.places import find_place
+from reader.pattern.tree import ONE, Act, Chain, Deed, LeaveRest, Node, Place, Skip, Where
+from reader.terms.stitches import Craft, Kind
+
+
+def find_leave(cur: Cursor) -> Node | None:
+    """ "leave rem sts unworked"."""
+    start = cur.at
+    if cur.low() in ("leave", "leaving") and any("unworked" in cur.low(n) for n in range(1, 8)):
+        while not cur.done() and cur.low() != "unworked":
+            cur.at += 1
+        cur.at += 1
+        return LeaveRest(cur.span(start), cur.said(start))
+    return None
+
+
+def find_skip(cur: Cursor) -> Node | None:
+    """ "sk next 2 sts", "miss 1 dc"."""
+    start = cur.at
+    if cur.low() not in ("sk", "skip", "miss", "skipping", "missing", "skp") or (
+        cur.low() == "skp" and cur.book.craft is Craft.KNITTING
+    ):
+        return None
+    cur.at += 1
+    cur.accept("over")
+    cur.accept("the")
+    slip = cur.stitch()
+    if slip is not None and slip.stitch.kind is Kind.SLIP:
+        # A slip stitch of the join is no stitch of the row.
+        cur.at += slip.length
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    place = find_place(cur)
+    if place is None:
+        number = cur.number()
+        if number is None:
+            return Skip(cur.span(start), cur.said(start), Place(Where.NEXT, cur.span(start)))
+        cur.at += 1
+        place = find_place(cur) if cur.low() in ("st", "sts", "stitches") else None
+        noun = _bare_noun(cur)
+        take_after(cur)
+        place = Place(Where.NEXT, cur.span(start), number, noun)
+    return Skip(cur.span(start), cur.said(start), place)
+
+
+def find_chain(cur: Cursor) -> Node | None:
+    """ "ch 3", "3 ch", "chain one", "make a chain of 12 stitches"."""
+    start = cur.at
+    if cur.book.craft is Craft.KNITTING:
+        return None
+    if cur.low() in ("ch", "chain", "chs", "chains", "chn") and cur.kind(1) == "num":
+        number = cur.number(1)
+        cur.at += 2
+    elif cur.kind() == "num" and cur.low(1) in ("ch", "chain", "chs", "chains"):
+        number = cur.number()
+        cur.at += 2
+    elif cur.low() in ("ch", "chain") and cur.low(1) in ("of", "about") and cur.kind(2) == "num":
+        number = cur.number(2)
+        cur.at += 3
+    elif cur.low() in ("ch", "chain") and cur.low(1) in (",", ";", "and", "turn"):
+        number = ONE
+        cur.at += 1
+    else:
+        return None
+    cur.accept("stitches", "sts", "st", "chains", "loosely")
+    return Chain(cur.span(start), cur.said(start), number or ONE)
+
+
+def _bare_noun(cur: Cursor) -> str:
+    found = cur.stitch()
+    if found is not None and found.stitch.kind is not Kind.SLIP:
+        cur.at += found.length
+        return found.stitch.name
+    for noun, words in (
+        ("sp", ("sp", "sps", "space", "spaces", "loop", "loops")),
+        ("ch", ("ch", "chs", "chain", "chains")),
+        ("st", ("st", "sts", "stitch", "stitches")),
+    ):
+        if cur.low() in words:
+            cur.at += 1
+            return noun
+    return "st"

@@ -1,0 +1,67 @@
+"""Words that only say something: "(counts as dc)", a colour in brackets -> Act."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.tokens import Token
+from reader.pattern.tree import Act, Deed, Node
+
+
+def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
+    """A bracket that only says something: "counts as dc", a definition, a colour, a size."""
+    lows = [token.low for token in inner]
+    if not lows:
+        return Act(cur.span(start), "", Deed.NOTE)
+    counts = chain_counts(lows)
+    if counts is not None:
+        return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
+    colon = ":" in lows[:7] and lows.index(":") >= 1
+    words = {
+        "this",
+        "these",
+        "counts",
+        "completed",
+        "made",
+        "see",
+        "note",
+        "right",
+        "wrong",
+        "side",
+        "opposite",
+        "always",
+        "when",
+    }
+    if colon or words & set(lows[:4]) or lows[0] in ("a", "an"):
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    if (
+        len(lows) == 1
+        and not inner[0].kind == "num"
+        and not (cur.stitch(-2) is None and lows[0] in cur.book.known)
+    ):
+        return Act(
+            cur.span(start), cur.said(start), Deed.COLOUR if lows[0].isalpha() else Deed.NOTE
+        )
+    return None
+
+
+def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
+    """Whether words say that a chain counts, and of how many chains its space is; None when they say nothing of it."""
+    said = " ".join(lows)
+    if "count" not in said:
+        return None
+    if (
+        "not count" in said
+        or "n't count" in said
+        or "doesn't" in said
+        or "not counted" in said
+        or "never" in said
+        or "doesn t" in said
+    ):
+        return False, ""
+    if "counts as" in said or "count as" in said or "counted as" in said or "counts for" in said:
+        space = ""
+        if " ch " in said + " " or "+ ch" in said:
+            numbers = [low for low in lows if low.isdigit()]
+            space = numbers[-1] if numbers else "1"
+        return True, space
+    return None

@@ -1,0 +1,21 @@
+"""The lines at the top of a file that speak of the file ("# licence: ..."), blanked so that offsets stay."""
+
+from __future__ import annotations
+
+import re
+
+ENTRY = re.compile(r"#+ [\w][\w -]{0,30}: ")
+"""One thing said of the file: a name, a colon, its value."""
+LEAST = 2
+"""Such lines, for a run of comment lines to be the file's own; one alone may be a heading."""
+
+
+def without_front_matter(text: str) -> str:
+    """The text with comment lines at its top turned to spaces where at least two of them are entries."""
+    lines = text.split("\n")
+    top = 0
+    while top < len(lines) and lines[top].startswith("# "):
+        top += 1
+    if sum(ENTRY.match(line) is not None for line in lines[:top]) < LEAST:
+        return text
+    return "\n".join([" " * len(line) for line in lines[:top]] + lines[top:])
