@@ -78,7 +78,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     elif labelled and rule.kind in ("last", "rows") and rule.times is None:
         repeat_into(ledger, row, rule)
         return
-    if rule.kind == "even":
+    if rule.kind in ("even", "fabric"):
         evenly(ledger, row, rule)
     elif rule.kind == "grow":
         grow(ledger, row, rule, upto)
@@ -134,7 +134,10 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     """ "Knit 4 rows", "work 6 rounds even": the count stays."""
     start, end = row.start + rule.start, row.start + rule.end
     why = "as many rows as the measure takes" if rule.measured else ""
-    for _ in range(min(rule.rows, LONGEST)):
+    if rule.charted:
+        why = "a chart is not read; the stitch count is taken to stay"
+    rows = len(numbers_of(row.mark)) if rule.kind == "fabric" else rule.rows
+    for _ in range(min(rows, LONGEST)):
         if not ledger.full():
             ledger.even(ledger.below.stitches, row.mark, start, end, why, rule.measured)
 

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from reader.counts.counted import Problem, Verdict
+from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
 from reader.counts.repeating import fixed
 from reader.counts.solve import Solved, values
@@ -59,8 +60,9 @@ def fault_of(
     below: Below,
     where: Where,
     nodes: Sequence[Node],
+    doubted: bool,
 ) -> Problem | None:
-    """The first fault of a row."""
+    """The first fault of a row; doubted: what lies below is itself in doubt."""
     tally = solved.tally
     if tally.unread:
         return _unclear(where) if stated is None else None
@@ -69,12 +71,29 @@ def fault_of(
     sure = plainly_read(nodes) and not tally.unsure and not tally.spaced and not below.spaces
     agreed = stated is not None and agrees and closes
     if solved.fits is False and sure and below.stitches is not None and not agreed:
-        return _does_not_fit(solved, stated, below, where, nodes)
+        # Where what lies below is in doubt, a misfit says nothing of this row.
+        return None if doubted else _does_not_fit(solved, stated, below, where, nodes)
+    if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
+        return _left_out(stated, where)
     if agrees or solved.count is None or tally.unsure or not _countable(kind, solved):
         return None
     if solved.fits is not True and not _independent(nodes) and below.stitches is None:
         return None
-    return _disagrees(solved, stated, where)
+    return _disagrees(solved, stated, where, sure and not doubted)
+
+
+def told_to_count(nodes: Sequence[Node]) -> bool:
+    """Whether the words of the row say that its first chain counts as a stitch."""
+    chain = ends_of(nodes, True).chain
+    return chain is not None and chain.counts is True
+
+
+def _left_out(stated: int, where: Where) -> Problem:
+    said = (
+        f"{where.label}: the first chain is said to count as a stitch, yet the printed {stated} leaves it out; "
+        f"with it there are {stated + 1}: {quoted(where.words)}."
+    )
+    return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label, None, stated + 1, "")
 
 
 def _unclear(where: Where) -> Problem:
@@ -82,8 +101,14 @@ def _unclear(where: Where) -> Problem:
     return Problem(Verdict.UNCLEAR, message, where.span, where.part, where.label)
 
 
-def _disagrees(solved: Solved, stated: int | None, where: Where) -> Problem:
+def _disagrees(solved: Solved, stated: int | None, where: Where, sure: bool) -> Problem:
     made = solved.count
+    if not sure:
+        said = (
+            f"{where.label}: the printed total is {stated}; the words seem to make {made}, but they leave "
+            f"room: {quoted(where.words)}. Please count this one."
+        )
+        return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label, stated, made)
     message = f"{where.label}: the printed total is {stated}, but the words make {made}: {quoted(where.words)}."
     mend = f"{made} may be meant." if solved.fits else ""
     said = f"{message} {mend}".strip()
@@ -124,21 +149,22 @@ def _does_not_fit(
         said = f"the words use {have + solved.short} stitches, but there are only {have}"
     else:
         said = f"the words use {have - solved.left} of {have} stitches"
-    mend = _mend(solved, have, nodes)
+    mend, made = _mend(solved, have, nodes)
     message = f"{where.label}: the stitches do not fit the row below: {said}. {quoted(where.words)}. {mend}"
     return Problem(
-        Verdict.DOES_NOT_FIT, message.strip(), where.span, where.part, where.label, stated, solved.count, mend
+        Verdict.DOES_NOT_FIT, message.strip(), where.span, where.part, where.label, stated, made, mend
     )  # fmt: skip
 
 
-def _mend(solved: Solved, have: int, nodes: Sequence[Node]) -> str:
-    """The nearest repeat number that would close the row."""
+def _mend(solved: Solved, have: int, nodes: Sequence[Node]) -> tuple[str, int | None]:
+    """The nearest repeat number that would close the row, and the stitches that it makes."""
     counted = [one for one in nodes if isinstance(one, Repeat) and fixed(one)]
     if len(counted) != 1 or not solved.left or solved.short:
-        return ""
+        return "", solved.count
     first = [move for move in solved.tally.moves if move.passes and move.passes[0].number == 1]
     body = sum(move.takes for move in first)
     if not body or solved.left % body:
-        return ""
+        return "", solved.count
     more = solved.left // body
-    return f"{more} more repeat{'s' if more > 1 else ''} would use all {have}."
+    made = sum(move.makes for move in first) * more + (solved.count or 0)
+    return f"{more} more repeat{'s' if more > 1 else ''} would use all {have}.", made

@@ -19,8 +19,8 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.printed import printed_in
 from reader.pattern.totals import Printed
-from reader.pattern.tree import Act, Deed, Node
-from reader.terms.stitches import Craft
+from reader.pattern.tree import Act, Deed, Node, Work
+from reader.terms.stitches import Craft, Kind
 from reader.text.span import Span
 
 STITCHES = ("", "sts", "stitches", "st")
@@ -191,14 +191,14 @@ class Ledger:
         row, mark = entry.row, entry.row.mark
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)
-        problem = fault_of(solved, stated, kind, self.below, where, entry.nodes)
-        if problem is not None and self.doubted and problem.verdict is Verdict.DOES_NOT_FIT:
-            # What lies below is itself in doubt, so a misfit says nothing of this row.
+        problem = fault_of(solved, stated, kind, self.below, where, entry.nodes, self.doubted)
+        aside = mark is None and only_slips(entry.nodes)
+        if aside:
             problem = None
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
             self.problems.append(problem)
-        count = self.count_of(solved, stated, kind, problem)
+        count = self.below.stitches if aside else self.count_of(solved, stated, kind, problem)
         verdict = (
             problem.verdict if problem else Verdict.FITS if stated is not None else Verdict.NO_TOTAL
         )
@@ -215,8 +215,10 @@ class Ledger:
     ) -> int | None:
         """The stitches on hand after a row: what was counted, or the printed total where the words fail."""
         count = solved.count
-        if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and stated is not None:
-            return stated
+        if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT:
+            return stated if stated is not None else problem.counted
+        if problem is not None and problem.verdict is Verdict.UNCLEAR and problem.printed:
+            return stated if kind in STITCHES + PLAIN_KINDS else count
         if problem is not None:
             return count
         if count is None or (solved.tally.unread and stated is not None):
@@ -265,6 +267,14 @@ class Ledger:
             elif not one.each:
                 return number, one.kind
         return None, ""
+
+
+def only_slips(nodes: tuple[Node, ...]) -> bool:
+    """Whether a line works nothing but slip stitches, to travel or to end."""
+    works = [one for one in nodes if not isinstance(one, Act)]
+    return bool(works) and all(
+        isinstance(one, Work) and one.stitch.kind is Kind.SLIP for one in works
+    )
 
 
 def numbers_of(mark: Mark | None) -> tuple[int | None, ...]:

@@ -121,7 +121,8 @@ def _slip(work: Work, number: int | None, tally: Tally, need: Need, limit: int |
         tally.spaced = True
         tally.walk.take_spaces(1, wanted(place, tally.walk))
         return
-    if place.where is Where.SAME:
+    own = place.noun in ("ch", "tch") and bool(tally.runs) and not tally.runs[-1].is_stitch
+    if place.where in (Where.SAME, Where.CHAIN) or own:
         return
     tally.walk.take(max(number or 1, place.number.at(tally.size)))
 
@@ -167,20 +168,18 @@ def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -
 def _into_chain(work: Work, n: int, tally: Tally) -> None:
     """ "in 2nd ch from hook": the chains before it are passed."""
     walk, place = tally.walk, work.place
-    chain = sum(run.n for run in tally.below.runs) if tally.below.chained else None
-    if chain is None:
-        walk.take(1)
-    else:
+    if tally.below.chained:
         if walk.takes == 0:
-            walk.over(foundation(chain, True))
+            walk.over(foundation(sum(run.n for run in tally.below.runs), True))
             walk.take(max(0, place.nth - 1))
         walk.take(max(1, work.stitch.takes))
+    # Otherwise the chain was made in this row: nothing of the row below is used.
     _put(work, tally, n, 1)
 
 
 def _into_same(work: Work, n: int, tally: Tally) -> None:
     walk = tally.walk
-    opening = work.place.noun in SPACES
+    opening = is_opening(work.place, walk)
     if opening:
         if walk.space_takes == 0 and not tally.spaced:
             walk.take_spaces(1, wanted(work.place, walk))

@@ -19,7 +19,8 @@ def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:
     walk.take(before)
     made = before + change
     if made >= 0:
-        tally.make(made, "st")
+        last = tally.runs[-1].name if tally.runs and tally.runs[-1].is_stitch else "st"
+        tally.make(made, last)
     else:
         tally.shaped += made
     tally.moves.append(

@@ -21,11 +21,13 @@ from reader.pattern.tree import (
     Group,
     Node,
     Repeat,
+    Shape,
     Skip,
     Start,
     Where,
     Work,
 )
+from reader.terms.stitches import Craft
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,7 +152,8 @@ def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) ->
 def _whole_row(rest: list[Node], tally: Tally) -> list[Node]:
     """ "Purl." alone: the one stitch goes into all."""
     works = [one for one in rest if not isinstance(one, Act)]
-    if len(works) == 1 and isinstance(works[0], Work):
+    shaped = len(works) == 2 and isinstance(works[1], Shape)
+    if (len(works) == 1 or shaped) and isinstance(works[0], Work):
         one = works[0]
         alone = one.place.where is Where.PLAIN and one.number is None
         if alone and tally.walk.left is not None:
@@ -163,6 +166,8 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     walk = tally.walk
     left = walk.left or 0
     made = tally.makes
+    if left and short_row(ends):
+        tally.elastic = True
     count: int | None = made
     if tally.elastic and walk.left is not None and not tally.below.chained:
         count = made + left
@@ -178,6 +183,13 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     if walk.known and not tally.unread and not tally.unsure:
         fits = left == 0 and walk.short == 0 and tally.uneven is None and not walk.lacking
     return Solved(count, fits, left, choice, tally, chained, next_chain)
+
+
+def short_row(ends: Ends) -> bool:
+    """Whether a knitted row is turned before its end."""
+    work = first_work(ends.body)
+    turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in ends.body)
+    return turns and work is not None and work.stitch.craft is Craft.KNITTING
 
 
 def best(

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from reader.counts.ends import ends_of, first_work
 from reader.counts.fabric import Below
-from reader.pattern.tree import Act, Chain, Node, Work
+from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Work
 from reader.terms.stitches import Craft
 
 
@@ -53,4 +53,6 @@ def _skipped(work: Work | None, body: Sequence[Node]) -> list[bool | None]:
         return [told]
     if work is None or work.stitch.height < 3:
         return [False, True] if work is not None and work.stitch.height == 2 else [False]
-    return [True, False] if work.place.nth >= work.stitch.height + 1 else [False, True]
+    first = next((one for one in body if isinstance(one, Skip | Work | Repeat | Group)), None)
+    passed = first.place.number.values[0] + 1 if isinstance(first, Skip) else work.place.nth
+    return [True, False] if passed >= work.stitch.height + 1 else [False, True]

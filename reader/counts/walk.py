@@ -82,7 +82,7 @@ class Walk:
                 return
             run = self._runs[self.at]
             have = run.n - self.into
-            if not run.is_stitch or (name and run.name != name):
+            if not run.is_stitch or (name and run.name not in (name, "st", "ch")):
                 self._pass(run, have)
             else:
                 took = min(have, stitches)

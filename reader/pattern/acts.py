@@ -3,8 +3,18 @@
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.edges import find_edge, set_aside
+from reader.pattern.phrasing import act_here, take_phrase
 from reader.pattern.remarks import chain_counts
-from reader.pattern.tree import Act, Deed, Edge, Node, Num, Shape, ShortTurn, Start
+from reader.pattern.tree import (
+    Act,
+    Deed,
+    Node,
+    Num,
+    Shape,
+    ShortTurn,
+    Start,
+)
 from reader.terms.stitches import Craft
 
 JOIN_STARTS = (
@@ -35,9 +45,6 @@ FINISHES = (
     "weave in",
     "bind up",
 )
-STRETCH = 30
-VERBS = frozenset(["work", "make", "ch", "chain"])
-"""Tokens a phrase may take along."""
 COUNT_STARTS = frozenset(
     ["this", "that", "counts", "count", "does", "always", "it", "which", "will", "not", "the"]
 )
@@ -100,30 +107,6 @@ RINGS = (
     "with a magic ring", "make a ring", "adjustable ring", "make an adjustable ring", "create a magic ring",
     "start with a magic ring", "form a ring",
 )  # fmt: skip
-CAST_ON = (
-    "co", "cast on", "casting on", "pick up and knit", "pick up and k", "pick up", "pu", "puk",
-)  # fmt: skip
-BIND_OFF = (
-    "bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off", "loosely cast off",
-)  # fmt: skip
-
-
-def _phrase(cur: Cursor, stops: frozenset[str] = STOPS) -> None:
-    start = cur.at
-    for _ in range(STRETCH):
-        if cur.done() or cur.low() in stops or cur.kind() == "stars":
-            return
-        if cur.at > start and _goes_on(cur):
-            return
-        cur.at += 1
-
-
-def _goes_on(cur: Cursor) -> bool:
-    """ "and work 1 sc ...": the next instruction begins inside the same phrase."""
-    ahead = 1 if cur.low() == "and" else 0
-    verb = cur.low(ahead) in VERBS
-    stitch = ahead == 1 and (cur.stitch(1) is not None or cur.low(1) in ("ch", "chain"))
-    return (verb and (ahead == 1 or cur.stitch(1) is not None or cur.kind(1) == "num")) or stitch
 
 
 def find_act(cur: Cursor) -> Node | None:
@@ -138,7 +121,7 @@ def find_act(cur: Cursor) -> Node | None:
         _finish,
         _marker,
         _ring,
-        _edge,
+        find_edge,
         _shape,
         _needle,
     ):
@@ -147,10 +130,6 @@ def find_act(cur: Cursor) -> Node | None:
             return node
         cur.at = start
     return None
-
-
-def _act(cur: Cursor, start: int, deed: Deed, into: str = "") -> Act:
-    return Act(cur.span(start), cur.said(start), deed, into)
 
 
 def _count_words(cur: Cursor, start: int) -> Node | None:
@@ -183,8 +162,8 @@ def _other_side(cur: Cursor, start: int) -> Node | None:
         cur.accept("the", "your")
         cur.accept("foundation", "starting", "beginning", "beg", "original")
         if not cur.accept("ch", "chain"):
-            _phrase(cur)
-    return _act(cur, start, Deed.OTHER_SIDE)
+            take_phrase(cur)
+    return act_here(cur, start, Deed.OTHER_SIDE)
 
 
 def _join(cur: Cursor, start: int) -> Node | None:
@@ -203,10 +182,10 @@ def _join(cur: Cursor, start: int) -> Node | None:
     elif not cur.any_words(JOIN_STARTS):
         return None
     if cur.low() == "join" and cur.low(1) and cur.low(1) not in STOPS and _is_colour_join(cur):
-        _phrase(cur)
-        return _act(cur, start, Deed.COLOUR)
-    _phrase(cur)
-    return _act(cur, start, Deed.JOIN, cur.said(start).lower())
+        take_phrase(cur)
+        return act_here(cur, start, Deed.COLOUR)
+    take_phrase(cur)
+    return act_here(cur, start, Deed.JOIN, cur.said(start).lower())
 
 
 def _is_colour_join(cur: Cursor) -> bool:
@@ -218,30 +197,30 @@ def _turn(cur: Cursor, start: int) -> Node | None:
         return ShortTurn(cur.span(start), cur.said(start), True)
     if cur.accept("turn", "turning", "rotate"):
         if cur.low(-1) == "rotate":
-            _phrase(cur)
-            return _act(cur, start, Deed.OTHER_SIDE)
+            take_phrase(cur)
+            return act_here(cur, start, Deed.OTHER_SIDE)
         cur.accept("work", "your work", "the work", "and")
-        return _act(cur, start, Deed.TURN)
+        return act_here(cur, start, Deed.TURN)
     if cur.accept(*NOT_DONE):
-        _phrase(cur)
-        return _act(cur, start, Deed.NOTE)
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     return None
 
 
 def _colour(cur: Cursor, start: int) -> Node | None:
     if cur.low() in CHANGES:
-        _phrase(cur)
-        return _act(cur, start, Deed.COLOUR)
+        take_phrase(cur)
+        return act_here(cur, start, Deed.COLOUR)
     if cur.low() in ("with", "using") and cur.low(1) not in NOT_A_YARN:
         cur.at += 1
         for _ in range(3):
             if _ends_colour(cur):
                 break
             cur.at += 1
-        return _act(cur, start, Deed.COLOUR) if cur.at > start + 1 else None
+        return act_here(cur, start, Deed.COLOUR) if cur.at > start + 1 else None
     if cur.any_words(FACING):
-        _phrase(cur)
-        return _act(cur, start, Deed.NOTE)
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     return None
 
 
@@ -257,58 +236,26 @@ def _finish(cur: Cursor, start: int) -> Node | None:
     if not length or (cur.low() == "fo" and cur.book.craft is Craft.KNITTING):
         return None
     cur.at += length
-    _phrase(cur)
-    return _act(cur, start, Deed.FINISH)
+    take_phrase(cur)
+    return act_here(cur, start, Deed.FINISH)
 
 
 def _marker(cur: Cursor, start: int) -> Node | None:
     if cur.accept(*MARKERS):
         if cur.low() not in STOPS and not cur.stitch() and cur.kind() not in ("num", "stars"):
-            _phrase(cur)
-        return _act(cur, start, Deed.MARKER)
+            take_phrase(cur)
+        return act_here(cur, start, Deed.MARKER)
     if cur.low() in HANDWORK and not (cur.low() == "start" and cur.low(1) != "stuffing"):
-        _phrase(cur)
-        return _act(cur, start, Deed.NOTE)
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     return None
 
 
 def _ring(cur: Cursor, start: int) -> Node | None:
     if cur.any_words(RINGS):
-        _phrase(cur)
+        take_phrase(cur)
         return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
     return None
-
-
-def _edge(cur: Cursor, start: int) -> Node | None:
-    """Cast on, bind off, pick up: with a number, all when none stands."""
-    if cur.book.craft is not Craft.KNITTING:
-        return None
-    cast_on = cur.accept(*CAST_ON)
-    if not cast_on and not cur.accept(*BIND_OFF):
-        return None
-    cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
-    number = cur.number()
-    if number is not None:
-        cur.at += 1
-    cur.accept("sts", "st", "stitches", "stitch")
-    rows = _edge_rows(cur)
-    return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
-
-
-def _edge_rows(cur: Cursor) -> int:
-    """Takes the words behind an edge; over how many rows they say it is worked."""
-    rows = 1
-    for _ in range(STRETCH):
-        if cur.done() or cur.low() in STOPS or cur.kind() == "stars":
-            break
-        stitch = cur.stitch() and cur.low() not in ("sl", "s")
-        if stitch and cur.low(-1) not in ("in", "of", "as", "with"):
-            break
-        following = cur.low(-1) in ("next", "following", "foll")
-        if cur.kind() == "num" and cur.low(1) in ("rows", "rnds") and following:
-            rows = cur.peek().value
-        cur.at += 1
-    return rows
 
 
 def _shape(cur: Cursor, start: int) -> Node | None:
@@ -318,37 +265,48 @@ def _shape(cur: Cursor, start: int) -> Node | None:
     return shape
 
 
-HOLDERS = frozenset(
-    ["cn", "cable", "d", "dpn", "holder", "waste", "needle", "stitch", "spare", "double"]
+SPOTS = frozenset(
+    [
+        "ch",
+        "chain",
+        "chains",
+        "shell",
+        "corner",
+        "center",
+        "centre",
+        "point",
+        "marker",
+        "space",
+        "sp",
+        "loop",
+    ]
 )
 
 
-def _set_aside(cur: Cursor, start: int) -> bool:
-    """ "sl 3 sts to cn and hold in front": they are worked later, from there."""
-    if not cur.accept("sl", "slip", "place"):
+def _towards(cur: Cursor) -> bool:
+    """ "up to the 2 chain": how far, where the next instruction says what is done there."""
+    if not cur.accept("up to", "as far as"):
         return False
-    cur.accept("the", "next", "first", "last")
-    if cur.kind() != "num":
-        return False
-    cur.at += 1
-    cur.accept("sts", "st", "stitches")
-    if not cur.accept("on to a", "on to", "onto a", "onto", "on a", "on", "to a", "to"):
-        return False
-    if cur.low() not in HOLDERS:
-        return False
-    _phrase(cur)
-    return True
+    cur.accept("the", "next", "first")
+    if cur.kind() == "num":
+        cur.at += 1
+    return cur.low() in SPOTS
 
 
 def _needle(cur: Cursor, start: int) -> Node | None:
     """Needle and holder talk: passed over."""
-    if _set_aside(cur, start):
-        return _act(cur, start, Deed.NOTE)
+    aside = set_aside(cur, start)
+    if aside is not None:
+        return aside
+    cur.at = start
+    if cur.low() == "including" or _towards(cur):
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     cur.at = start
     if cur.low() == "yarn" and cur.low(1) in ("in", "to", "at", "forward", "front", "back"):
-        _phrase(cur)
-        return _act(cur, start, Deed.NOTE)
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     if cur.low() in ("needle", "onto", "place", "holder"):
-        _phrase(cur)
-        return _act(cur, start, Deed.NOTE)
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     return None

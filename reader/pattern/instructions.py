@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from reader.pattern.acts import find_act
+from reader.pattern.bundles import bundle_from
 from reader.pattern.cursor import Book, Cursor
 from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.places import find_place
 from reader.pattern.remarks import remark_in
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
+from reader.pattern.stars import body_start
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
@@ -19,6 +23,7 @@ from reader.pattern.tree import (
     Group,
     Node,
     Num,
+    Place,
     Repeat,
     Skip,
     Unread,
@@ -26,6 +31,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )
+from reader.terms.stitches import Kind
 
 OPEN_CLOSE = {"(": ")", "[": "]", "{": "}"}
 FILLER = frozenset(
@@ -54,6 +60,7 @@ class _Reading:
         self.made: list[Node] = []
         self.stars: list[tuple[str, int]] = []
         self.lost_from: int | None = None
+        self.clause = 0
 
     def all(self) -> tuple[Node, ...]:
         """Everything up to the last token."""
@@ -74,6 +81,8 @@ class _Reading:
             return
         if cur.low() in (",", ";", ".", ":", "—", "-", "!", "?", "/", "=", "'", '"', "&", "+", ">"):
             self.flush()
+            if cur.low() not in (",", "-", "/", "&", "+"):
+                self.clause = len(self.made)
             cur.at += 1
             return
         start = cur.at
@@ -99,6 +108,13 @@ class _Reading:
         if isinstance(node, Act) and node.deed is Deed.NOTE and node.counts_chain is not None:
             self.chain_counts(node)
             return
+        first = bundle_from(self.made, node, max(self.clause, *(at for _, at in self.stars), 0))
+        if first is not None and isinstance(node, Work):
+            inner = Place(Where.PLAIN, node.place.span)
+            body = (*self.made[first:], replace(node, place=inner))
+            del self.made[first:]
+            words = " ".join(one.words for one in (*body[:-1], node))
+            node = Group(body[0].span, words, body, node.place, maybe=True)
         self.made.append(node)
 
     def chain_counts(self, note: Act) -> None:
@@ -218,7 +234,7 @@ class _Reading:
         found = find_repeat(cur)
         if found is None:
             return None
-        index = self.star_index(found.target)
+        index = body_start(self.made, self.stars, found.target)
         body = tuple(self.made[index:])
         del self.made[index:]
         self.stars = [(label, at) for label, at in self.stars if at <= index]
@@ -271,29 +287,6 @@ class _Reading:
         self.flush()
         return tuple(self.made)
 
-    def star_index(self, target: str) -> int:
-        """Where the body of a repeat begins."""
-        if target == "beginning":
-            return 0
-        wanted = "**" if "**" in target else "*"
-        stars = [at for label, at in self.stars if label == wanted and at < len(self.made)]
-        if not stars:
-            stars = [at for _, at in self.stars if at < len(self.made)]
-        if not stars:
-            return self.after_start()
-        return stars[0] if target.startswith("1st") else stars[-1]
-
-    def after_start(self) -> int:
-        """Without a star: the list before, its start and turning chain left out."""
-        index = 0
-        while index < len(self.made) and isinstance(self.made[index], Act | Chain):
-            one, after = self.made[index], self.made[index + 1 : index + 2]
-            if isinstance(one, Chain) and after and isinstance(after[0], Work):
-                if one.number.values[0] != max(after[0].stitch.height, 1):
-                    break
-            index += 1
-        return index if index < len(self.made) else 0
-
     def bracket(self) -> Node | None:
         """A bracket, by what follows it; "6 x (sc, inc)" too."""
         cur = self.cur
@@ -311,11 +304,27 @@ class _Reading:
             return None
         inner = cur.tokens[cur.at + 1 : close]
         cur.at = close + 1
+        if before is None and self.names(inner):
+            return Act(cur.span(start), cur.said(start), Deed.NOTE)
         remark = remark_in(inner, cur, start)
         if remark is not None:
             return remark
         body = read_tokens(inner, cur.text, cur.book)
         return self.bracketed(start, body, before)
+
+    def names(self, inner: list[Token]) -> bool:
+        """Whether a bracket explains the stitch before it, or only names it: "picot (ch 3, sl st ...)"."""
+        cur = self.cur
+        last = self.made[-1] if self.made else None
+        if not isinstance(last, Work) or cur.low() in ("in", "into", "x", "*", "times", "twice"):
+            return False
+        if cur.kind() in ("num", "times") and cur.low(1) in ("times", "x", "more"):
+            return False
+        form = " ".join(token.low for token in inner)
+        if form in cur.book.known and not any(token.kind == "num" for token in inner):
+            return True
+        special = last.stitch.kind in (Kind.EXTRA, Kind.GROUP, Kind.CLUSTER)
+        return special and last.place.where is Where.PLAIN and len(inner) > 3
 
     def bracketed(self, start: int, body: tuple[Node, ...], before: Num | None) -> Node | None:
         """The node a bracket of instructions makes, by what follows."""

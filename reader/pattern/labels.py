@@ -16,7 +16,7 @@ WORD_FIRST = re.compile(
     re.IGNORECASE,
 )
 ORDINAL_FIRST = re.compile(
-    rf"(?<![\w-])(?P<nums>{_ORD}(?:{_JOIN}{_ORD})*)\s+(?P<what>{_ROUND})(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE})(?P<end>{_END})",
+    rf"(?<![\w-])(?P<nums>{_ORD}(?:{_JOIN}(?:{_ORD}|\d+))*)\s+(?P<what>{_ROUND})(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE})(?P<end>{_END})",
     re.IGNORECASE,
 )
 BARE = re.compile(r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?P<end>[.)]|:)\s+(?=\S)")
@@ -133,21 +133,23 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
     if first and first.end <= end:
         marks.append(first)
     at = first.end if first else start
-    for candidate in CANDIDATE.finditer(text, at, end):
+    while True:
+        # Searched anew from the next character: "row. 2nd ROW:" holds a false candidate before the true one.
+        candidate = CANDIDATE.search(text, at, end)
+        if candidate is None:
+            return marks
         spot = candidate.start()
-        if spot < at:
-            continue
-        before = text[start:spot].rstrip()
-        if (
-            before
-            and before[-1] not in ".;:)]!—*"
-            and not before.lower().endswith(("turn", "join"))
-        ):
-            continue
-        if re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", before, re.IGNORECASE):
-            continue
-        mark = label_at(text, spot, False)
+        mark = label_at(text, spot, False) if _may_begin(text[start:spot]) else None
         if mark and mark.end <= end:
             marks.append(mark)
             at = mark.end
-    return marks
+        else:
+            at = spot + 1
+
+
+def _may_begin(before: str) -> bool:
+    """Whether a label may follow these words of its block: only a sentence, a bracket or a turn that ends."""
+    words = before.rstrip()
+    if words and words[-1] not in ".;:)]!—*" and not words.lower().endswith(("turn", "join")):
+        return False
+    return not re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", words, re.IGNORECASE)

@@ -10,7 +10,7 @@ from reader.pattern.layout import Layout, lay_out, sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
-from reader.text.front_matter import without_front_matter
+from reader.text.front_matter import without_front_matter, without_links
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +54,19 @@ TO_FIRST = re.compile(
     re.IGNORECASE,
 )
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
+_STITCH = r"(?:s ?c|h ?d ?c|d ?c|tr ?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
+ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|ch(?:ain)?s?\b(?:\s*\d+)?)"
+_GROUP_NAME = r"(?P<name>shell|fan|group|v[- ]?st|scallop)"
+NAMED_BEHIND = re.compile(
+    rf"(?P<list>\d+\s+{_STITCH}(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch\b\s*\d*))+)"
+    rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*\(\s*{_GROUP_NAME}(?:\s+made)?\s*\)",
+    re.IGNORECASE,
+)
+NAMED_BEFORE = re.compile(
+    rf"\b{_GROUP_NAME}\s+(?:of|=|:)\s+(?P<list>\d+\s+{_STITCH}"
+    rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch(?:ain)?\b\s*\d*))*)",
+    re.IGNORECASE,
+)
 OWN_KEY = "the pattern's own key"
 INCREASE = re.compile(r"inc|increase|inc st")
 ONE_PLACE = re.compile(
@@ -126,7 +139,32 @@ def specials_in(text: str, craft: Craft, terms: Terms) -> tuple[dict[str, Specia
             alias = re.search(r"\(([^)]{1,12})\)", name)
             if alias:
                 specials.setdefault(alias.group(1).strip().lower(), Special(short, stitch))
+    if craft is Craft.CROCHET:
+        for name, special in named_groups(text).items():
+            specials.setdefault(name, special)
     return specials, key
+
+
+def named_groups(text: str) -> dict[str, Special]:
+    """Groups that the text names where it makes them: "2 dc, ch 1, 2 dc in next st (shell)", "shell of 3 dc"."""
+    found: dict[str, Special] = {}
+    for one in [*NAMED_BEHIND.finditer(text[:200_000]), *NAMED_BEFORE.finditer(text[:200_000])]:
+        name = one.group("name").lower()
+        items = re.findall(ITEM, one.group("list"), re.IGNORECASE)
+        chains = sum(1 for number, stitch in items if stitch.lower().startswith("ch"))
+        made = sum(
+            _amount(number) for number, stitch in items if not stitch.lower().startswith("ch")
+        )
+        if made > 1:
+            stitch = Stitch(
+                name, name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3, spaces=chains
+            )
+            found.setdefault(name, Special(name, stitch))
+    return found
+
+
+def _amount(number: str) -> int:
+    return int(number[:3]) if number.isdigit() else 1
 
 
 def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
@@ -175,7 +213,7 @@ def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
 
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence."""
-    source = clean(without_front_matter(text))
+    source = clean(without_links(without_front_matter(text)))
     plain = source.text
     which = Craft(craft) if craft else craft_of(plain)
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

@@ -39,6 +39,7 @@ LOOP_ONLY = (
     "into the back loop", "in the back loops", "in the front loops", "into the front loop", "in 3rd loop", "knitwise",
     "purlwise", "kwise", "pwise", "in back vein", "in back vein of stitch", "wyif", "wyib",
     "with yarn in back", "with yarn in front", "as if to p", "as if to k", "as if to purl", "as if to knit",
+    "in back of work", "in front of work", "at back of work", "behind work", "in back of", "from behind", "from back",
     "loosely", "in back lps only", "in front lps only", "in the third loop", "in third loop",
 )  # fmt: skip
 AFTER = frozenset(
@@ -137,6 +138,8 @@ ADJECTIVES = frozenset(
 )
 """Words that may stand right before a noun."""
 TOPS = (
+    "center of", "centre of", "middle of", "the center of", "the centre of", "the middle of", "center st of", "centre st of",
+    "center ch of", "center dc of", "middle st of", "middle dc of", "back of", "between",
     "post of", "posts of", "the post of", "stem of", "top of", "the top of", "tops of", "base of", "the base of", "bottom of",
 )  # fmt: skip
 ROW_ENDS = (

@@ -288,6 +288,9 @@ def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Plac
     sides = take_after(cur)
     words = cur.said(start).lower()
     number = said.number or ONE
+    if noun == "ch" and number.values[0] > 1 and cur.low(start - cur.at - 1) in ("under", "over"):
+        # "under 2 chain" is the space that the two chains make.
+        return Place(Where.NEXT, span, ONE, "sp", False, 0, sides, number.values[0])
     if said.nth and "hook" in words:
         return Place(Where.CHAIN, span, noun="ch", nth=said.nth)
     if said.determiner == "same" or "at base of" in words:

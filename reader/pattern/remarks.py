@@ -15,6 +15,8 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     counts = chain_counts(lows)
     if counts is not None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
+    if lows[-1] in ("row", "rnd", "round", "rows") and not any(low.isdigit() for low in lows):
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     colon = ":" in lows[:7] and lows.index(":") >= 1
     words = {
         "this",

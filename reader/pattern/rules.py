@@ -45,28 +45,47 @@ REPEAT_ROWS = re.compile(
 )
 _LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
 SAME_AS = re.compile(
-    rf"^\W*(?:(?:attach|join|with|using|change to|carry)\b[^.;:]*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
+    rf"^\W*(?:(?:attach|join|with|using|change to|carry)\b(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
     re.IGNORECASE | re.DOTALL,
 )
-MEASURE = re.compile(
-    r"^\W*(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b|\bin\.|[\"″]|\bcm\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
-    re.IGNORECASE,
-)
-"""Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
-SHAPED = re.compile(r"\b(?:inc|dec|shap|rnds? \d|rows? \d)", re.IGNORECASE)
 TIMES = re.compile(rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times|\b(once|twice|thrice)\b", re.IGNORECASE)
 UNTIL = re.compile(
     r"\b(?:until|till|to)\s+(?:there\s+are|you\s+have|there\s+is|it\s+has)?\s*(\d+)\s*(?:\([\d,\s]+\)\s*)?(?:sts?|stitches|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are left|left)?",
     re.IGNORECASE,
 )
+_AT = r"(?:^\W*|(?<=[.;:)\]]\s))"
+"""Where a sentence may begin."""
+_FABRIC = (
+    r"(?:garter|stockinette|stockinet|stocking|st st|s\.? ?s\b|stst|seed|moss|rev(?:erse)?\b[^.;,]{0,20}"
+    r"|(?:\w+ ){0,3}rib\w*|k ?1,? ?p ?1|k ?2,? ?p ?2|(?:the )?(?:established )?patt(?:ern)?)"
+)
 EVEN = re.compile(
-    rf"^\W*(?:then\s+)?(?:work|knit|k|purl|p|crochet|sc|dc|hdc|make)\s+(?:even\s+(?:for\s+)?)?(?:(\d+)|{_ONES})\s+(?:more\s+)?{_ROWS}\b(?P<rest>[^.;]*)",
+    rf"{_AT}(?:then\s+)?(?:work|knit|k|purl|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
+    r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
+    rf"\b(?:(\d+)|{_ONES})\s+(?:more\s+)?{_ROWS}\b(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 EVEN_ROUND = re.compile(
-    rf"^\W*(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight|of\s+(?:sc|dc|garter|st st|stockinette))",
+    rf"{_AT}(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight|of\s+(?:sc|dc|garter|st st|stockinette))",
     re.IGNORECASE,
 )
+CHART = re.compile(
+    rf"{_AT}?[^.;]*?\b(?:work|knit|follow|purl)\w*\s+(?:the\s+)?(?:from\s+)?chart\b[^.;]*?{_ROWS}\s*(\d+)\s*(?:-|to|through)\s*(\d+)",
+    re.IGNORECASE,
+)
+"""Rows that only a chart shows: their count is taken to stay."""
+FABRIC = re.compile(
+    rf"^\W*(?:work(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
+    r"(?:\s+(?:st|stitch|ribbing))?\b[^.\d]*(?:\([^)]*\))?[^.\d]*\.?\s*$",
+    re.IGNORECASE,
+)
+"""A whole row in a fabric that is named and not spelled out."""
+MEASURE = re.compile(
+    rf"{_AT}(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b|\bin\.|[\"″]|\bcm\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
+    re.IGNORECASE,
+)
+"""Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
+SHAPED = re.compile(r"\b(?:inc|dec|shap|rnds? \d|rows? \d)", re.IGNORECASE)
 GOES_ON = re.compile(
     r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
     re.IGNORECASE,
@@ -106,6 +125,7 @@ class Rule:
     named: tuple[int, ...] = ()
     differs: bool = False
     measured: bool = False
+    charted: bool = False
 
 
 def _value(digits: str | None, word: str | None) -> int | None:
@@ -136,6 +156,7 @@ def find_rule(words: str, labelled: bool) -> Rule | None:
         (_same_as(words) if labelled else None)
         or _last_again(words)
         or _rows_again(words)
+        or _fabric(words)
         or _even(words)
         or _measured(words)
         or _grow(words)
@@ -158,10 +179,22 @@ def _same_as(words: str) -> Rule | None:
 
 def _measured(words: str) -> Rule | None:
     """ "Work in rib until piece measures 2 inches"."""
-    found = MEASURE.match(words)
+    found = MEASURE.search(words)
     if not found or SHAPED.search(found.group()):
         return None
-    return Rule("even", start=0, end=found.end(), rest=found.group(), measured=True)
+    return Rule("even", start=found.start(), end=found.end(), rest=found.group(), measured=True)
+
+
+def _fabric(words: str) -> Rule | None:
+    """ "Garter stitch", "work in rib": every row of the label."""
+    found = FABRIC.match(words)
+    if found:
+        return Rule("fabric", start=0, end=found.end(), rest=words)
+    chart = CHART.match(words)
+    if not chart:
+        return None
+    rows = max(1, int(chart.group(2)[:4]) - int(chart.group(1)[:4]) + 1)
+    return Rule("even", rows=rows, start=0, end=chart.end(), rest=words, charted=True)
 
 
 def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, rows: int) -> Rule:
@@ -190,7 +223,7 @@ def _rows_again(words: str) -> Rule | None:
 
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"."""
-    found = EVEN.match(words) or EVEN_ROUND.match(words)
+    found = EVEN.search(words) or EVEN_ROUND.search(words)
     if not found:
         return None
     rows = _value(found.group(1), found.group(2)) or 1

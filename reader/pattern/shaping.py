@@ -18,6 +18,7 @@ SPOTS = re.compile(
 )
 EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th)?\b")
 GOAL = re.compile(r"\b(?:until|till) (?:there are )?(\d+)")
+OVER = re.compile(r"\bof the (\d+)")
 IN_PLACE = re.compile(r"^(?:inc|dec) in (?:next|each|every st|first|last)")
 """An increase in one place: a stitch, not a rule."""
 ROWS_AFTER = re.compile(r".{0,2}(?:row|rnd|round)")
@@ -53,8 +54,10 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     repeats = _repeats(cur, length)
     cur.at += length
     step, spots = _step(said, every), 2 if ends else 1
+    among = OVER.search(said)
+    over = Num((int(among.group(1)[:5]),)) if among else None
     return Shape(
-        cur.span(start), cur.said(start), gain, number, spots, step, None, repeats, None, until
+        cur.span(start), cur.said(start), gain, number, spots, step, over, repeats, None, until
     )
 
 

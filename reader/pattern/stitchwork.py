@@ -8,7 +8,7 @@ from reader.pattern.cursor import Cursor, Found
 from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft, Stitch
+from reader.terms.stitches import Craft, Kind, Stitch
 
 VERBS = ("work", "make", "place", "worked", "working")
 NOUNS = ("sts", "st", "stitches", "stitch")
@@ -89,10 +89,19 @@ def _finish(
             stitch, number = later, None
         cur.accept(*NOUNS)
     number = _multiplied(number, _times(cur))
+    if stitch.kind is Kind.GROUP and cur.low() == "of" and cur.kind(1) == "num":
+        _made_of(cur)
+    cur.accept("as before", "as usual", "made as before")
     place = _place(cur)
     name = found.special.name if found.special else ""
     between = _between(cur)
     return Work(cur.span(start), cur.said(start), stitch, number, place, between, name)
+
+
+def _made_of(cur: Cursor) -> None:
+    """Takes "of 3 dc, ch 2 and 3 dc": what the group is made of, which the pattern's own words define."""
+    while not cur.done() and cur.low() not in ("in", "into", "under", "over", ".", ";", "("):
+        cur.at += 1
 
 
 def _multiplied(number: Num | None, times: Num | None) -> Num | None:

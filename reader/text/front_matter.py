@@ -10,6 +10,14 @@ LEAST = 2
 """Such lines, for a run of comment lines to be the file's own; one alone may be a heading."""
 
 
+LINK = re.compile(r"\[([^\]\n]{1,80})\]\(\s*https?://[^)\s]*\s*\)")
+
+
+def without_links(text: str) -> str:
+    """The text with the addresses of links turned to spaces; the words that are linked stay."""
+    return LINK.sub(lambda m: " " + m.group(1) + " " * (len(m.group()) - len(m.group(1)) - 1), text)
+
+
 def without_front_matter(text: str) -> str:
     """The text with comment lines at its top turned to spaces where at least two of them are entries."""
     lines = text.split("\n")

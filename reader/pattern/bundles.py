@@ -1,0 +1,53 @@
+"""A list of stitches with one place at its end: "1 sc, 5 dc, 1 sc in next loop", "2 dc, ch 1, 2 dc in next st"."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reader.pattern.tree import Act, Chain, Node, Where, Work
+from reader.terms.stitches import Craft, Kind
+
+SHARED = (Where.NEXT, Where.EACH, Where.FIRST, Where.LAST, Where.SAME, Where.ONE_PLACE, Where.CHAIN)
+OPENINGS = frozenset({"sp", "corner", "group", "shell", "v-st", "fan"})
+CHANGES = (Kind.INCREASE, Kind.DECREASE, Kind.SLIP)
+
+
+def bundle_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
+    """Where the list begins that shares the place of `last`; None where it stands alone.
+
+    clause: the first node of the present clause, which a list does not reach over.
+    """
+    if not isinstance(last, Work) or not _may_share(last):
+        return None
+    first = len(made)
+    while first > clause and _joins(made[first - 1]):
+        first -= 1
+    while first < len(made) and not isinstance(made[first], Work):
+        first += 1
+    works = [one for one in made[first:] if isinstance(one, Work)]
+    if not works:
+        return None
+    chained = any(isinstance(one, Chain) for one in made[first:])
+    alike = [a for a, b in zip(works, [*works[1:], last], strict=True) if a.stitch == b.stitch]
+    if not chained and alike:
+        # "3 sc, 2 sc in next st": two of one kind would have been said as five.
+        return None
+    return first if chained or last.place.noun in OPENINGS or len(works) < 6 else None
+
+
+def _may_share(last: Work) -> bool:
+    place = last.place
+    if last.stitch.craft is not Craft.CROCHET or last.stitch.kind in CHANGES:
+        return False
+    if place.where not in SHARED or last.number is None:
+        return False
+    return place.where is Where.EACH or place.number.values == (1,) or place.noun in OPENINGS
+
+
+def _joins(one: Node) -> bool:
+    if isinstance(one, Act):
+        return not one.words.strip()
+    if isinstance(one, Chain):
+        return True
+    plain = isinstance(one, Work) and one.place.where is Where.PLAIN and one.number is not None
+    return isinstance(one, Work) and plain and one.stitch.kind not in CHANGES

@@ -1,0 +1,77 @@
+"""Stitches that come on to the needle or leave it: cast on, bind off, set aside -> Edge, Skip, Act."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.phrasing import STRETCH, act_here, take_phrase
+from reader.pattern.tree import Deed, Edge, Node, Place, Skip, Where
+from reader.terms.stitches import Craft
+
+CAST_ON = (
+    "co", "cast on", "casting on", "pick up and knit", "pick up and k", "pick up", "pu", "puk",
+)  # fmt: skip
+BIND_OFF = (
+    "bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off", "loosely cast off",
+)  # fmt: skip
+CABLE_NEEDLES = (
+    "cn", "c n", "cable", "dpn", "d p n", "double pointed", "double-pointed", "needle",
+)  # fmt: skip
+HOLDERS = (
+    "holder", "st holder", "stitch holder", "waste", "spare", "thread", "scrap", "contrasting",
+)  # fmt: skip
+
+
+def find_edge(cur: Cursor, start: int) -> Node | None:
+    """Cast on, bind off, pick up: with a number, all when none stands."""
+    if cur.book.craft is not Craft.KNITTING:
+        return None
+    cast_on = cur.accept(*CAST_ON)
+    if not cast_on and not cur.accept(*BIND_OFF):
+        return None
+    cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
+    number = cur.number()
+    if number is not None:
+        cur.at += 1
+    cur.accept("sts", "st", "stitches", "stitch")
+    rows = _edge_rows(cur)
+    return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
+
+
+def _edge_rows(cur: Cursor) -> int:
+    """Takes the words behind an edge; over how many rows they say it is worked."""
+    rows = 1
+    for _ in range(STRETCH):
+        if cur.done() or cur.low() in STOPS or cur.kind() == "stars":
+            break
+        stitch = cur.stitch() and cur.low() not in ("sl", "s")
+        if stitch and cur.low(-1) not in ("in", "of", "as", "with", "to"):
+            break
+        following = cur.low(-1) in ("next", "following", "foll")
+        if cur.kind() == "num" and cur.low(1) in ("rows", "rnds") and following:
+            rows = cur.peek().value
+        cur.at += 1
+    return rows
+
+
+def set_aside(cur: Cursor, start: int) -> Node | None:
+    """ "sl 3 sts to cn": worked later, from there; "sl 10 sts to a holder": gone from this row."""
+    if not cur.accept("sl", "slip", "place", "put", "leave"):
+        return None
+    cur.accept("the")
+    cur.accept("next", "first", "last")
+    number = cur.number()
+    if number is None or cur.kind() != "num":
+        return None
+    cur.at += 1
+    cur.accept("sts", "st", "stitches")
+    if not cur.accept("on to", "onto", "on", "to"):
+        return None
+    cur.accept("a", "the")
+    if cur.any_words(HOLDERS):
+        take_phrase(cur)
+        place = Place(Where.NEXT, cur.span(start), number, "st", True)
+        return Skip(cur.span(start), cur.said(start), place)
+    if not cur.any_words(CABLE_NEEDLES):
+        return None
+    take_phrase(cur)
+    return act_here(cur, start, Deed.NOTE)

@@ -1,0 +1,34 @@
+"""Phrases that belong to one act: the words up to the next mark, or to the next instruction inside it."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.tree import Act, Deed
+
+STRETCH = 30
+VERBS = frozenset(["work", "make", "ch", "chain"])
+"""Tokens a phrase may take along."""
+
+
+def take_phrase(cur: Cursor, stops: frozenset[str] = STOPS) -> None:
+    """Takes the rest of the phrase that stands here."""
+    start = cur.at
+    for _ in range(STRETCH):
+        if cur.done() or cur.low() in stops or cur.kind() == "stars":
+            return
+        if cur.at > start and _goes_on(cur):
+            return
+        cur.at += 1
+
+
+def _goes_on(cur: Cursor) -> bool:
+    """ "and work 1 sc ...": the next instruction begins inside the same phrase."""
+    ahead = 1 if cur.low() == "and" else 0
+    verb = cur.low(ahead) in VERBS
+    stitch = ahead == 1 and (cur.stitch(1) is not None or cur.low(1) in ("ch", "chain"))
+    return (verb and (ahead == 1 or cur.stitch(1) is not None or cur.kind(1) == "num")) or stitch
+
+
+def act_here(cur: Cursor, start: int, deed: Deed, into: str = "") -> Act:
+    """The act that the tokens taken since `start` are."""
+    return Act(cur.span(start), cur.said(start), deed, into)

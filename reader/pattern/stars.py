@@ -1,0 +1,32 @@
+"""Where the body of a repeat begins: at its star, at the beginning, or, without a star, behind the turning chain."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reader.pattern.tree import Act, Chain, Node, Work
+
+
+def body_start(made: Sequence[Node], stars: Sequence[tuple[str, int]], target: str) -> int:
+    """The index in `made` that "repeat from TARGET" goes back to; stars: each star and where it stands."""
+    if target == "beginning":
+        return 0
+    wanted = "**" if "**" in target else "*"
+    found = [at for label, at in stars if label == wanted and at < len(made)]
+    if not found:
+        found = [at for _, at in stars if at < len(made)]
+    if not found:
+        return _after_start(made)
+    return found[0] if target.startswith("1st") else found[-1]
+
+
+def _after_start(made: Sequence[Node]) -> int:
+    """Without a star: the list before, its start and turning chain left out."""
+    index = 0
+    while index < len(made) and isinstance(made[index], Act | Chain):
+        one, after = made[index], made[index + 1 : index + 2]
+        if isinstance(one, Chain) and after and isinstance(after[0], Work):
+            if one.number.values[0] != max(after[0].stitch.height, 1):
+                break
+        index += 1
+    return index if index < len(made) else 0
