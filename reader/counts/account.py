@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from reader.counts.by_rule import Evens, add
 from reader.counts.counted import CountedPart, CountedPattern, Problem, Remark, Verdict
+from reader.counts.fabric import Below
 from reader.counts.ledger import Entry, Ledger
 from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenRow
@@ -21,8 +22,9 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     problems: list[Problem] = []
     opened = 0
     earlier: dict[str, list[Entry]] = {}
+    left: Below | None = None
     for part in pattern.layout.parts:
-        ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier)
+        ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left)
         evens = Evens()
         notes: list[Remark] = []
         rows = [item for item in part.items if isinstance(item, WrittenRow)]
@@ -36,6 +38,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         )
         problems += ledger.problems
         earlier[part.name] = ledger.entries
+        left = ledger.below
         opened += len(ledger.rows)
     by_kind: dict[str, list[Remark]] = {}
     for note in pattern.layout.notes:

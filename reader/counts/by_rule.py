@@ -6,11 +6,13 @@ from dataclasses import replace
 
 from reader.counts.growth import LONGEST, run_through
 from reader.counts.ledger import Entry, Ledger, numbers_of
+from reader.counts.sentences import sentences_of
 from reader.pattern.labels import Mark
 from reader.pattern.layout import ACTION, WrittenRow
 from reader.pattern.printed import printed_in
 from reader.pattern.rules import Rule, find_rule
 from reader.pattern.tree import Unread
+from reader.terms.stitches import Craft
 
 
 class Evens:
@@ -40,6 +42,14 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
     upto: the number of the next label, where rows run up to it.
     """
     evens.fill(ledger, row.mark)
+    knits = ledger.pattern.craft is Craft.KNITTING
+    for one in sentences_of(ledger.text, row) if knits else [row]:
+        _add_one(ledger, one, upto, evens)
+    if row.mark and row.mark.every_other and row.mark.numbers and ledger.entries:
+        evens.keep(row.mark, ledger.entries[-1])
+
+
+def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
     rule = find_rule(ledger.text[row.start : row.end], row.mark is not None)
     if rule is None:
         ledger.plain(row)
@@ -47,8 +57,6 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
         same(ledger, row, rule)
     else:
         ruled(ledger, row, rule, upto, evens)
-    if row.mark and row.mark.every_other and row.mark.numbers and ledger.entries:
-        evens.keep(row.mark, ledger.entries[-1])
 
 
 def same(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
@@ -87,7 +95,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     rest = row.start + rule.end
     after = ledger.text[rest : row.end]
     if ACTION.search(after) and len(after.split()) > 2:
-        add(ledger, WrittenRow(None, rest, row.end), upto, evens)
+        _add_one(ledger, WrittenRow(None, rest, row.end), upto, evens)
 
 
 def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
@@ -145,6 +153,8 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     """ "Continue in this way, having 1 more in each section until there are 15"."""
     counts = [one.count for one in ledger.rows if one.count is not None][-4:]
+    if not counts and ledger.below.stitches is not None:
+        counts = [ledger.below.stitches]
     last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
     start, end = row.start + rule.start, row.start + rule.end
     sections = max(1, ledger.below.sections)

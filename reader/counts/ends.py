@@ -30,7 +30,7 @@ def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
         lead.append(body.pop(0))
     if body and isinstance(body[0], Chain):
         following = _following(body)
-        if isinstance(following, Act) and closes(following):
+        if isinstance(following, Act) and (closes(following) or (not begun and joins(following))):
             lead.append(body.pop(0))
             while body and isinstance(body[0], Act):
                 lead.append(body.pop(0))
@@ -73,6 +73,11 @@ def closes(act: Act) -> bool:
     """Whether a join closes a chain to a ring."""
     said = act.into + act.words.lower()
     return "ring" in said or "circle" in said
+
+
+def joins(act: Act) -> bool:
+    """Whether a chain is joined right away, which makes it a ring where nothing lies below."""
+    return act.deed is Deed.JOIN
 
 
 def _next_chain(body: list[Node]) -> Chain | None:

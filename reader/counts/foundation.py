@@ -3,9 +3,21 @@
 from __future__ import annotations
 
 from reader.counts.counted import CountedRow, Verdict
+from reader.counts.ends import ends_of
 from reader.counts.fabric import Below, foundation, plain
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.tree import Act, Chain, Deed, Edge, Node, Start, Work
+from reader.pattern.tree import (
+    Act,
+    Chain,
+    Deed,
+    Edge,
+    Group,
+    Node,
+    Repeat,
+    Start,
+    Where,
+    Work,
+)
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
@@ -22,6 +34,21 @@ def is_start(nodes: tuple[Node, ...]) -> bool:
         or (isinstance(one, Work) and one.stitch.name in FOUNDATION_STITCHES)
         for one in works
     )
+
+
+def begins(nodes: tuple[Node, ...]) -> bool:
+    """Whether a row starts its own work: from a chain, a ring or a cast on, or where yarn is joined."""
+    ends = ends_of(nodes)
+    if ends.foundation is not None or any(isinstance(one, Chain | Start) for one in ends.lead):
+        return True
+    for one in nodes:
+        if isinstance(one, Start) or (isinstance(one, Edge) and one.cast_on):
+            return True
+        if isinstance(one, Work | Group):
+            return one.place.where in (Where.RING, Where.CHAIN)
+        if isinstance(one, Repeat):
+            return begins(one.body)
+    return False
 
 
 def started(

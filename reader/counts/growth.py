@@ -22,12 +22,20 @@ def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, bool]:
     return (counts[-1] - counts[-3], True) if len(counts) > 2 else (0, False)
 
 
-def targets(goal: int | None, sections: int) -> list[int]:
-    """Whole counts that a goal may stand for: all stitches, or those of one section (its increase left out or not)."""
+def targets(rule: Rule, sections: int) -> list[int]:
+    """Whole counts that a goal may stand for, the likeliest first: all stitches, or those of one section.
+
+    "10 between increases" leaves the increase itself (two stitches) out of the section.
+    """
+    goal = rule.goal
+    if rule.total is not None:
+        return [rule.total]
     if goal is None:
         return []
     if sections < 2:
         return [goal]
+    if rule.between:
+        return [(goal + 2) * sections, (goal + 1) * sections, goal * sections, goal]
     return [goal, goal * sections, (goal + 1) * sections, (goal + 2) * sections]
 
 
@@ -42,7 +50,7 @@ def run_through(
     count = counts[-1] if counts else 0
     if not step or not count:
         return []
-    stop = next((one for one in targets(rule.goal, sections) if reaches(count, step, one)), None)
+    stop = next((one for one in targets(rule, sections) if reaches(count, step, one)), None)
     if rule.times is not None:
         return _rows(count, step, slow, counts, rule.times * (2 if slow else 1), None)
     if stop is None and (last is None or not number):

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.fabric import Below, of_runs, plain, turned
 from reader.counts.faults import Where, fault_of
-from reader.counts.foundation import is_start, start_row, started
+from reader.counts.foundation import begins, is_start, start_row, started
 from reader.counts.seen import Shifted, assumptions
 from reader.counts.solve import Solved, best
 from reader.counts.turning import chain_options
@@ -19,7 +19,7 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.printed import printed_in
 from reader.pattern.totals import Printed
-from reader.pattern.tree import Act, Deed, Node, Work
+from reader.pattern.tree import Act, Deed, Edge, Node, Unread, Work
 from reader.terms.stitches import Craft, Kind
 from reader.text.span import Span
 
@@ -59,12 +59,14 @@ class Ledger:
         part: str,
         room: int,
         earlier: dict[str, list[Entry]] | None = None,
+        before: Below | None = None,
     ) -> None:
         self.pattern, self.size, self.part, self.room = pattern, size, part, room
         self.text = pattern.source.text
         self.rows: list[CountedRow] = []
         self.problems: list[Problem] = []
         self.below = Below()
+        self.before = before if before is not None else Below()
         self.carried = 0
         self.number = 0
         self.entries: list[Entry] = []
@@ -102,15 +104,18 @@ class Ledger:
         if row.mark is None and is_start(entry.nodes):
             self.start(entry)
             return
-        for number in numbers_of(row.mark):
-            if self.full():
-                return
-            self.work(entry, number)
+        for one in over_rows(entry):
+            for number in numbers_of(row.mark):
+                if self.full():
+                    return
+                self.work(one, number)
 
     def start(self, entry: Entry) -> None:
         """A foundation."""
         words = self.words(entry.row.start, entry.row.end)
-        afresh = not re.search(r"\b(?:at (?:beg|end|each)|over|next row|in place of)\b", words)
+        afresh = not re.search(
+            r"(?i)\b(?:at (?:beg|end|each)|over|next row|in place of|pick(?:ed)? up)\b", words
+        )
         self.below, count, moves = started(
             entry.nodes, self.below, self.size, self.pattern.craft, afresh
         )
@@ -152,6 +157,9 @@ class Ledger:
         from reader.counts.worked import Move, MoveKind
 
         words, span = self.words(start, end), self.span(start, end)
+        self.go_on(None)
+        if count is None:
+            count = self.below.stitches
         number = self.number + 1 if self.number and not measured else None
         before = self.below.stitches
         stitch = "k" if self.pattern.craft is Craft.KNITTING else "st"
@@ -175,9 +183,16 @@ class Ledger:
             return mark.name[:1].upper() + mark.name[1:]
         return "Next round" if self.is_round else "Next row"
 
+    def go_on(self, entry: Entry | None) -> None:
+        """A part that starts nothing goes on with what the part before it left."""
+        nothing = self.below.stitches is None and not self.below.runs and not self.rows
+        if nothing and (entry is None or not begins(entry.nodes)):
+            self.below = self.before
+
     def solve(self, entry: Entry, stated: int | None, kind: str) -> Solved:
         """The best reading of a row over what lies below."""
         pattern = self.pattern
+        self.go_on(entry)
         options = chain_options(
             entry.nodes, self.below, self.carried, self.size, pattern.craft, self.held,
             pattern.silent_counts,
@@ -192,13 +207,15 @@ class Ledger:
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)
         problem = fault_of(solved, stated, kind, self.below, where, entry.nodes, self.doubted)
-        aside = mark is None and only_slips(entry.nodes)
-        if aside:
+        aside = nothing_worked(entry.nodes, mark is None)
+        if aside and not solved.tally.unread:
             problem = None
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
             self.problems.append(problem)
-        count = self.below.stitches if aside else self.count_of(solved, stated, kind, problem)
+        count = self.count_of(solved, stated, kind, problem)
+        if aside and stated is None:
+            count = self.below.stitches
         verdict = (
             problem.verdict if problem else Verdict.FITS if stated is not None else Verdict.NO_TOTAL
         )
@@ -208,7 +225,10 @@ class Ledger:
             label, number, is_round, words, where.span, self.below.stitches, count, stated, verdict, tuple(tally.moves),
             kind, tally.spaces, mark.side if mark else "", "", tally.walk.takes, assumed=assumptions(solved, entry.nodes),
         ))  # fmt: skip
+        kept = self.below
         self.book(solved, count, entry, number, is_round)
+        if aside:
+            self.below = kept
 
     def count_of(
         self, solved: Solved, stated: int | None, kind: str, problem: Problem | None
@@ -269,10 +289,24 @@ class Ledger:
         return None, ""
 
 
-def only_slips(nodes: tuple[Node, ...]) -> bool:
-    """Whether a line works nothing but slip stitches, to travel or to end."""
-    works = [one for one in nodes if not isinstance(one, Act)]
-    return bool(works) and all(
+def over_rows(entry: Entry) -> list[Entry]:
+    """ "Bind off 5 sts at beg of next 2 rows": one row for each; the printed total is that of the last."""
+    edges = [one for one in entry.nodes if isinstance(one, Edge) and one.rows > 1]
+    if len(edges) != sum(not isinstance(one, Act) for one in entry.nodes):
+        return [entry]
+    out: list[Entry] = []
+    for edge in edges:
+        one = replace(entry, nodes=(replace(edge, rows=1),), printed=())
+        out += [one] * min(edge.rows, 100)
+    return [*out[:-1], replace(out[-1], printed=entry.printed)] if out else [entry]
+
+
+def nothing_worked(nodes: tuple[Node, ...], unlabelled: bool) -> bool:
+    """Whether a line leaves the row below as it is: no stitches, or, without a label, only slip stitches."""
+    works = [one for one in nodes if not isinstance(one, Act | Unread)]
+    if not works:
+        return True
+    return unlabelled and all(
         isinstance(one, Work) and one.stitch.kind is Kind.SLIP for one in works
     )
 

@@ -6,18 +6,21 @@ from collections.abc import Iterator, Sequence
 from itertools import product
 
 from reader.counts.fabric import Below
+from reader.counts.openings import SPACES, UNITS
 from reader.counts.tally import Choice
-from reader.pattern.tree import Group, Node, Repeat, Until, Where, Work
+from reader.pattern.tree import Act, Group, Node, Num, Repeat, Skip, Until, Where, Work
 
 
 def readings(
     nodes: Sequence[Node], chains: Sequence[bool | None], below: Below
 ) -> Iterator[Choice]:
     """Every combination of what the words leave open, the usual ones first."""
-    again = pair = ending = bundle = False
+    again = pair = ending = bundle = opening = False
     stack = list(nodes)
     while stack:
         one = stack.pop()
+        if isinstance(one, Work | Group | Skip):
+            opening = opening or one.place.noun in SPACES | UNITS
         if isinstance(one, Repeat):
             again = again or one.until is Until.AGAIN
             ending = ending or (one.has_ending and one.until in (Until.OPEN, Until.TO_LAST))
@@ -29,11 +32,24 @@ def readings(
         elif isinstance(one, Group):
             bundle = bundle or one.maybe
             stack += one.body
+    listed = _either(times_of_list(nodes) is not None)
     options = product(
-        chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False, True) if below.spaces else (False,)
+        chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False, True) if below.spaces and not opening else (False,),
+        listed,
     )  # fmt: skip
-    for chain, more, each, cut, bundled, spaced in options:
-        yield Choice(chain, more, each, cut and ending, bundled, spaced)
+    for chain, more, each, cut, bundled, spaced, whole in options:
+        yield Choice(chain, more, each, cut and ending, bundled, spaced, whole)
+
+
+def times_of_list(nodes: Sequence[Node]) -> Num | None:
+    """The "x 6" behind the last of several plain stitches, None where there is none."""
+    works = [one for one in nodes if not isinstance(one, Act)]
+    if len(works) < 2 or not all(
+        isinstance(one, Work) and one.place.where is Where.PLAIN for one in works
+    ):
+        return None
+    by = [one.by for one in works if isinstance(one, Work)]
+    return by[-1] if not any(by[:-1]) else None
 
 
 def _either(open_to_choice: bool) -> tuple[bool, ...]:

@@ -8,7 +8,7 @@ from dataclasses import replace
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind, Pass
-from reader.pattern.tree import Group, Node, Repeat, Until
+from reader.pattern.tree import Group, Node, Num, Repeat, Until, Where, Work
 
 MOVES = 4_000
 """Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
@@ -60,10 +60,11 @@ def body_of(body: Sequence[Node], tally: Tally, work_all: Worker) -> Tally:
 
 def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
     """A body over and over."""
+    node = filled(node, tally, need, work_all)
     one = body_of(node.body, tally, work_all)
     ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)
     behind = Need(need.stitches + ending.takes, need.spaces + ending.space_takes)
-    cut = node.until in (Until.OPEN, Until.TO_LAST) and node.has_ending and tally.choice.cut_ending
+    cut = not fixed(node) and bool(node.ending) and tally.choice.cut_ending
     if cut:
         work_cut(node, one, tally, need, work_all)
     elif tally.walk.uniform() and not one.unsure:
@@ -77,6 +78,24 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     tally.unread = tally.unread or one.unread
     tally.elastic = tally.elastic or one.elastic
     tally.spaced = tally.spaced or one.spaced
+
+
+def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
+    """The repeat with "to the marker" put into stitches: every pass takes an equal share of what is left."""
+    to_marker = [
+        one for one in node.body if isinstance(one, Work) and one.place.where is Where.UNUSED
+    ]
+    if not (fixed(node) and len(to_marker) == 1 and tally.walk.left):
+        return node
+    times = times_said(node, tally)
+    share, over = divmod(tally.walk.left - need.stitches, max(1, times))
+    rest = share - body_of(node.body, tally, work_all).walk.takes
+    if over or rest <= 0:
+        return node
+    old = to_marker[0]
+    place = replace(old.place, where=Where.NEXT, number=Num((rest,)), noun="st", each=True)
+    new = replace(old, place=place, number=None)
+    return replace(node, body=tuple(new if one is old else one for one in node.body))
 
 
 def fixed(node: Repeat) -> bool:
@@ -179,9 +198,20 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
 def prefix_that_fits(
     node: Repeat, takes: int, room: int, tally: Tally, work_all: Worker
 ) -> tuple[int | None, int]:
-    """The longest beginning of the body (its length and stitches) after which the ending closes the row."""
+    """The beginning of the body (its length and stitches) after which the ending closes the row.
+
+    Where several do, the one whose next stitch is the ending's first: the ending replaces the rest from there.
+    """
+    found: tuple[int, int] | None = None
     for length in range(len(node.body) - 1, -1, -1):
         used = body_of(node.body[:length], tally, work_all).walk.takes
-        if room - used >= 0 and (room - used) % takes == 0:
+        if room - used < 0 or (room - used) % takes:
+            continue
+        if _alike(node.body[length], node.ending[0]):
             return length, used
-    return None, 0
+        found = found or (length, used)
+    return found or (None, 0)
+
+
+def _alike(one: Node, other: Node) -> bool:
+    return isinstance(one, Work) and isinstance(other, Work) and one.stitch == other.stitch

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from reader.counts.ends import Ends, ends_of, first_work
 from reader.counts.fabric import Below, Run, chains_as_stitches, foundation
 from reader.counts.openings import is_opening, wanted
-from reader.counts.readings import readings
+from reader.counts.readings import readings, times_of_list
 from reader.counts.tally import Choice, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
@@ -20,10 +20,12 @@ from reader.pattern.tree import (
     Edge,
     Group,
     Node,
+    Num,
     Repeat,
     Shape,
     Skip,
     Start,
+    Until,
     Where,
     Work,
 )
@@ -72,6 +74,8 @@ def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) 
     chained = bool(choice.chain and (height or ends.foundation is not None))
     if chained:
         _count_chain(ends, rest, height, tally)
+    if choice.whole_list:
+        rest = _as_list(rest, size)
     work_all(_whole_row(rest, tally), tally)
     if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:
         tally.runs.append(Run("gap"))
@@ -146,7 +150,30 @@ def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) ->
             tally.walk.take_spaces(1, wanted(nxt.place, tally.walk))
             tally.spaced = True
             return
+    if isinstance(nxt, Skip) and nxt.place.where is Where.FIRST:
+        # "miss first st" is the stitch that the chain stands on.
+        return
     tally.walk.take(1)
+
+
+def _as_list(rest: list[Node], size: int) -> list[Node]:
+    """ "2 sc, inc x 6" as six times the list."""
+    times = times_of_list(rest)
+    works = [one for one in rest if not isinstance(one, Act)]
+    last = works[-1] if works else None
+    if times is None or not isinstance(last, Work) or last.number is None:
+        return rest
+    once = Num(tuple(n // max(1, times.at(k)) for k, n in enumerate(last.number.values)))
+    body = tuple(
+        replace(one, number=once, by=None) if one is last else one
+        for one in works
+        if isinstance(one, Work)
+    )
+    words = " ".join(one.words for one in works)
+    return [
+        Repeat(last.span, words, body, Until.TIMES, times),
+        *(one for one in rest if isinstance(one, Act)),
+    ]
 
 
 def _whole_row(rest: list[Node], tally: Tally) -> list[Node]:

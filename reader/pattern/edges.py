@@ -25,8 +25,9 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     """Cast on, bind off, pick up: with a number, all when none stands."""
     if cur.book.craft is not Craft.KNITTING:
         return None
-    cast_on = cur.accept(*CAST_ON)
-    if not cast_on and not cur.accept(*BIND_OFF):
+    again = _edge_again(cur)
+    cast_on = not again and cur.accept(*CAST_ON)
+    if not again and not cast_on and not cur.accept(*BIND_OFF):
         return None
     cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
     number = cur.number()
@@ -34,7 +35,20 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
     rows = _edge_rows(cur)
+    if "at a time" in cur.said(start).lower():
+        number = None
     return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
+
+
+def _edge_again(cur: Cursor) -> bool:
+    """ "then 7 sts at beg of next 2 rows": the binding off goes on."""
+    start = cur.at
+    cur.accept("then", "and")
+    if cur.kind() == "num" and cur.low(1) in ("sts", "st") and cur.low(2) == "at":
+        if cur.low(3) in ("beg", "beginning") or cur.words("the beg", 3):
+            return True
+    cur.at = start
+    return False
 
 
 def _edge_rows(cur: Cursor) -> int:

@@ -5,6 +5,13 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from reader.terms.numbers import word_number
+
+_WORD = (
+    r"(?:(?:twenty|thirty|forty|fifty)[ -])?(?:one|two|three|four|five|six|seven|eight|nine)\b"
+    r"|ten\b|eleven\b|twelve\b|(?:thir|four|fif|six|seven|eigh|nine)teen\b|twenty\b|thirty\b|forty\b|fifty\b"
+)
+_NUM = rf"(?:\d+|{_WORD})"
 _ORD = r"\d+(?:st|nd|rd|th|d)\b"
 _JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and)\s*)"
 _SIDE = r"(?:\s*[\(\[][^)\]]{0,40}[\)\]])?"
@@ -12,7 +19,7 @@ _END = r"\s*(?:[:.]|—|-+(?=\s|[A-Z(*])|(?=\())"
 _ROUND = r"rounds?|rnds?|rds?|rows?"
 
 WORD_FIRST = re.compile(
-    rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>\d+(?:{_JOIN}(?:(?:{_ROUND})\s*)?\d+)*)[\])]?(?P<side>{_SIDE})(?P<end>{_END}\s|{_END}$|{_END}(?=\S))",
+    rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND})\s*)?{_NUM})*)[\])]?(?P<side>{_SIDE})(?P<end>{_END}\s|{_END}$|{_END}(?=\S))",
     re.IGNORECASE,
 )
 ORDINAL_FIRST = re.compile(
@@ -50,6 +57,7 @@ class Mark:
 
 def opened(text: str) -> tuple[int, ...]:
     """The row numbers in a piece of text: "5-8" is 5 6 7 8, "2, 4" is 2 4; () where it has none."""
+    text = re.sub(_WORD, lambda m: str(word_number(m.group())), text.lower())
     text = re.sub(
         r"[a-z.]+(?=\s|\d|$)",
         lambda m: m.group() if m.group() in ("to", "and", "through", "thru") else " ",
@@ -121,7 +129,7 @@ def _by_name(found: re.Match[str], start: int) -> Mark:
 
 
 CANDIDATE = re.compile(
-    rf"(?<![\w-])(?:{_ORD}|[\[(]?(?:{_ROUND}|R)\.?\s*\d|(?:next|following|last|foundation|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:\d+\s+)?(?:{_ROUND}))",
+    rf"(?<![\w-])(?:{_ORD}|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:next|following|last|foundation|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:\d+\s+)?(?:{_ROUND}))",
     re.IGNORECASE,
 )
 

@@ -82,12 +82,14 @@ def blocks(text: str) -> list[tuple[int, int]]:
     out: list[list[int]] = []
     at = 0
     open_block = False
-    for line in text.split("\n"):
+    lines = text.split("\n")
+    widths = _widths(lines)
+    for line, width in zip(lines, widths, strict=True):
         end = at + len(line)
         stripped = line.strip()
         if not stripped:
             open_block = False
-        elif open_block and out and _continues(text[out[-1][0] : out[-1][1]], stripped, line):
+        elif open_block and out and _continues(text[out[-1][0] : out[-1][1]], stripped, width):
             out[-1][1] = end
         else:
             out.append([at, end])
@@ -96,8 +98,24 @@ def blocks(text: str) -> list[tuple[int, int]]:
     return [(start, end) for start, end in out]
 
 
-def _continues(before: str, line: str, raw: str) -> bool:
-    """Whether a line goes on with the block before it."""
+LEAST_WIDTH = 46
+"""Characters: lines are not wrapped by a machine to less than this."""
+
+
+def _widths(lines: list[str]) -> list[int]:
+    """For each line, the longest line of its paragraph: where the lines of that paragraph are wrapped."""
+    widths = [0] * len(lines)
+    first = 0
+    for at in range(len(lines) + 1):
+        if at == len(lines) or not lines[at].strip():
+            longest = max((len(line.rstrip()) for line in lines[first:at]), default=0)
+            widths[first:at] = [longest] * (at - first)
+            first = at + 1
+    return widths
+
+
+def _continues(before: str, line: str, width: int) -> bool:
+    """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
     if label_at(line, 0, True) is not None:
         bare = re.match(r"^\d+[.)]", line)
@@ -109,15 +127,12 @@ def _continues(before: str, line: str, raw: str) -> bool:
         return False
     if last.endswith((".", ")")) and BEGINS.match(line):
         return False
-    if len(last) >= 46 and not last.endswith((".", ")", "]", ":")):
-        return True
     if last.endswith((",", ";", "-", "*", "—")) or (
         line[0].islower() and not last.endswith((".", ":"))
     ):
         return True
-    if len(last) >= 52:
-        return True
-    return bool(re.match(r"^[a-z(*]", line)) and not last.endswith(".") and len(last) > 40
+    word = line.split(" ", 1)[0]
+    return len(last) >= LEAST_WIDTH and len(last) + 1 + len(word) > width
 
 
 def is_heading(line: str) -> bool:

@@ -14,6 +14,7 @@ from reader.pattern.place_words import (
     SIDES,
     SPACE_NOUNS,
     STITCH_NOUNS,
+    TO_LAST,
 )
 
 
@@ -108,7 +109,9 @@ def take_after(cur: Cursor) -> int:
 
 
 def _begins_place(cur: Cursor) -> bool:
-    """ "in next", "to each": the place of the next instruction."""
+    """ "in next", "to each", "to last 2 sts": the place of the next instruction, or where this one ends."""
+    if cur.any_words(TO_LAST):
+        return True
     return (
         cur.low() in ("in", "to", "over", "on")
         and cur.low(1) in ("next", "same", "each")

@@ -70,7 +70,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return Place(Where.REST, here)
     saw = bare or _prepositions(cur)
     cur.accept("only")
-    if cur.accept(*TOPS):
+    if cur.accept(*TOPS) or _middle(cur):
         saw = True
     if cur.low() in ("each", "every", "ea") and not cur.words("each time"):
         return _each(cur, here)
@@ -82,6 +82,20 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         cur.at += 1
         return _place(cur, start, True)
     return None
+
+
+def _middle(cur: Cursor) -> bool:
+    """ "center d c of" before a group: its middle, whatever the stitch there."""
+    if cur.low() not in ("center", "centre", "middle"):
+        return False
+    found = cur.stitch(1)
+    length = 1 + (found.length if found is not None else 0)
+    length += cur.low(length) in STITCH_NOUNS
+    if cur.low(length) != "of":
+        return False
+    cur.at += length + 1
+    cur.accept("the")
+    return True
 
 
 def _prepositions(cur: Cursor) -> bool:
@@ -222,9 +236,17 @@ def _each(cur: Cursor, here: object) -> Place:
         nouns.append(more)
         chain = chain or more_chain
     sides = take_after(cur)
+    to_last = _to_last(cur) if not among_openings(nouns) else None
+    if to_last is not None:
+        return replace(to_last, each=True)
     return replace(
         place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides
     )
+
+
+def among_openings(nouns: list[str]) -> bool:
+    """Whether any of the nouns is a space."""
+    return "sp" in nouns
 
 
 @dataclass(slots=True)
@@ -310,5 +332,4 @@ def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Plac
         number = Num((2,))
     elif said.determiner in ("first", "last") and where is not Where.EACH:
         where = Where.FIRST if said.determiner == "first" else Where.LAST
-    plural = said.each or said.number is not None or said.determiner == "both"
-    return Place(where, span, number, noun or "st", plural, said.nth, sides, chain)
+    return Place(where, span, number, noun or "st", said.each, said.nth, sides, chain)

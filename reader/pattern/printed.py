@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.totals import BRACKET, SPOKEN, STITCH, TAIL, Printed, bracket_total
-from reader.terms.numbers import TENS, UNITS
+from reader.terms.numbers import word_number
 
 MORE_KINDS = re.compile(
     rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* ?sps?|corners?|[A-Z]\b))*\s*(?:total|in all|around|at each end|rem\w*|on needles?|each|now)?\s*\.?$",
@@ -15,17 +15,6 @@ FOLLOWS = re.compile(
     r"^\s*(?:x\s*\d|\d+\s*(?:more\s*)?times|times|twice|once|in\s|into\s|all in|around\s+\w+\s+post|\*\s*\d|rep\b|, rep)",
     re.IGNORECASE,
 )
-
-
-def word_number(words: str) -> int | None:
-    """ "twenty two" -> 22; None for anything else."""
-    total = None
-    for word in re.split(r"[\s-]+", words.lower().strip()):
-        value = TENS.get(word, UNITS.get(word))
-        if value is None:
-            return None
-        total = value if total is None else total + value
-    return total
 
 
 def printed_in(words: str, sizes: int) -> tuple[list[Printed], str]:

@@ -92,6 +92,13 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     start = cur.at
     if cur.low() in (",", ";", ".", "and") and cur.low(1) in ("rep", "repeat", "repeating"):
         cur.at += 1
+    again = cur.accept(
+        "and do that", "do that", "and do this", "do this", "repeat that", "repeat this"
+    )
+    if again and (cur.kind() in ("num", "times")):
+        return _how_often(cur, "beginning", "beginning")
+    if again:
+        cur.at = start
     if not cur.accept("rep", "repeat", "repeating", "reps"):
         if bare:
             return _bare(cur, start)

@@ -53,14 +53,16 @@ UNTIL = re.compile(
     r"\b(?:until|till|to)\s+(?:there\s+are|you\s+have|there\s+is|it\s+has)?\s*(\d+)\s*(?:\([\d,\s]+\)\s*)?(?:sts?|stitches|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are left|left)?",
     re.IGNORECASE,
 )
-_AT = r"(?:^\W*|(?<=[.;:)\]]\s))"
+_AT = r"(?:^\W*|(?<=[.,;:)\]]\s))"
 """Where a sentence may begin."""
 _FABRIC = (
     r"(?:garter|stockinette|stockinet|stocking|st st|s\.? ?s\b|stst|seed|moss|rev(?:erse)?\b[^.;,]{0,20}"
+    r"|k(?:nit)? the k\w* sts?,? and p(?:url)? the p\w* sts?|sts? as they appear"
     r"|(?:\w+ ){0,3}rib\w*|k ?1,? ?p ?1|k ?2,? ?p ?2|(?:the )?(?:established )?patt(?:ern)?)"
 )
 EVEN = re.compile(
-    rf"{_AT}(?:then\s+)?(?:work|knit|k|purl|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
+    rf"{_AT}(?:then\s+)?(?:(?:beg\w*|start\w*)\s+with\s+[^,.;]{{2,20}},\s*)?"
+    r"(?:work|knit|k|purl|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
     r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
     rf"\b(?:(\d+)|{_ONES})\s+(?:more\s+)?{_ROWS}\b(?P<rest>[^.;]*)",
     re.IGNORECASE,
@@ -75,30 +77,33 @@ CHART = re.compile(
 )
 """Rows that only a chart shows: their count is taken to stay."""
 FABRIC = re.compile(
-    rf"^\W*(?:work(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
-    r"(?:\s+(?:st|stitch|ribbing))?\b[^.\d]*(?:\([^)]*\))?[^.\d]*\.?\s*$",
+    rf"^[^\w*]*(?:work(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
+    r"(?:\s+(?:st|stitch|ribbing))?\b[^.\d*]*(?:\([^)*]*\))?[^.\d*]*\.?\s*$",
     re.IGNORECASE,
 )
 """A whole row in a fabric that is named and not spelled out."""
 MEASURE = re.compile(
-    rf"{_AT}(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b|\bin\.|[\"″]|\bcm\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
+    rf"{_AT}(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p ?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b|\bin\.|[\"″]|\bcm\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 """Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
-SHAPED = re.compile(r"\b(?:inc|dec|shap|rnds? \d|rows? \d)", re.IGNORECASE)
+SHAPED = re.compile(r"\b(?:inc(?!h)|dec|shap|rnds? \d|rows? \d)", re.IGNORECASE)
 GOES_ON = re.compile(
     r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
     re.IGNORECASE,
 )
 """Rows go on as they went before, or as the words say."""
 CHANGES = re.compile(
-    r"\b(?P<way>inc|dec)(?:rease|reasing|s|\.)?\s+(?P<n>\d+|one)?\s*(?:sts?|stitch|stitches|sc|s c|dc|d c)?\.?\s*(?P<where>[^.;]*?)\b(?:every|each|ev)\s+(?:(?P<other>other|alt\w*|(?P<nth>\d+)(?:st|nd|rd|th)|foll?\w*)\s+)?(?:\w+\s+)?(?:rows?|rnds?|rounds?)\b",
+    r"\b(?P<way>inc|dec)(?:rease|reasing|s|\.)?\s+(?P<n>\d+|one)?\s*(?:sts?|stitch|stitches|sc|s c|dc|d c)?\.?\s*(?P<where>[^.;]*?)\b(?:every|each|ev)\s+(?:(?P<other>other|alt\w*|rs|ws|right side|wrong side|knit|k|purl|(?P<nth>\d+)(?:st|nd|rd|th)|foll?\w*)\s+)?(?:\w+\s+)?(?:rows?|rnds?|rounds?)\b",
     re.IGNORECASE,
 )
 """A change worked in every row, or in every nth."""
 BOTH_ENDS = re.compile(
     r"\b(?:each|both|either) (?:end|side|edge)s?|\bfirst and last\b|\bbeg(?:inning)? and end\b|1st and last",
     re.IGNORECASE,
+)
+VARIED = re.compile(
+    r"\b(?:\d+|one) (?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
 )
 PLAIN_DIFFERENCE = re.compile(r"\b(?:but|except)\b", re.IGNORECASE)
 
@@ -126,6 +131,8 @@ class Rule:
     differs: bool = False
     measured: bool = False
     charted: bool = False
+    total: int | None = None
+    between: bool = False
 
 
 def _value(digits: str | None, word: str | None) -> int | None:
@@ -208,6 +215,10 @@ def _last_again(words: str) -> Rule | None:
     found = REPEAT_LAST.search(words)
     if not found:
         return None
+    goal = goal_in(words[found.end() :])
+    if goal is not None and VARIED.search(words[found.end() :]):
+        # Each time with one stitch fewer between: the counts go on as they went.
+        return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
     return _again("last", words, found, 0, 0, _value(found.group(1), found.group(2)) or 1)
 
 
@@ -242,6 +253,8 @@ def _grow(words: str) -> Rule | None:
     if found is None and goal is None and times_in(tail) is None:
         return None
     step, every = _change(change)
+    total = re.search(r"\((\d+)\s*(?:[a-z][a-z .]{0,12})?\)", tail)
+    between = re.search(r"\bbetween\b", tail) is not None
     times = times_in(tail) if change is not None and goal is None else None
     return Rule(
         "grow",

@@ -31,6 +31,9 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         cur.at = start + 1
     if cur.low() in ("in", "into", "over") and _place_first(cur):
         return _inverted(cur, start)
+    tog = _sts_together(cur, start)
+    if tog is not None:
+        return tog
     if cur.kind() == "num":
         number = cur.number()
         cur.at += 1
@@ -56,6 +59,27 @@ def _in_stitch(cur: Cursor, start: int) -> Node | None:
     if place is None or place.where is Where.PLAIN:
         place = Place(Where.REST, here)
     return Work(here, cur.said(start), stitch, None, place) if stitch else None
+
+
+def _sts_together(cur: Cursor, start: int) -> Node | None:
+    """ "work next 2 sts tog": the decrease of so many."""
+    at = cur.at
+    cur.accept("the")
+    cur.accept("next", "last", "first", "following")
+    number = cur.number() if cur.kind() == "num" else None
+    if number is not None and 1 < number.values[0] < 30:
+        cur.at += 1
+        found = cur.stitch()
+        cur.at += found.length if found is not None else 0
+        taken = cur.accept(*NOUNS) or found is not None
+        if taken and cur.accept("tog", "together"):
+            base = "k" if cur.book.craft is Craft.KNITTING else "sc"
+            stitch = stitch_named(f"{base}{number.values[0]}tog", cur.book.craft)
+            if stitch is not None:
+                place = Place(Where.PLAIN, cur.span(start))
+                return Work(cur.span(start), cur.said(start), stitch, None, place)
+    cur.at = at
+    return None
 
 
 def _so_many(cur: Cursor) -> Place | None:
@@ -88,14 +112,16 @@ def _finish(
         if later is not None:
             stitch, number = later, None
         cur.accept(*NOUNS)
-    number = _multiplied(number, _times(cur))
+    by = _times(cur)
+    number = _multiplied(number, by)
     if stitch.kind is Kind.GROUP and cur.low() == "of" and cur.kind(1) == "num":
         _made_of(cur)
     cur.accept("as before", "as usual", "made as before")
+    cur.accept("from cn", "from dpn", "from cable needle", "from the cable needle", "from holder")
     place = _place(cur)
     name = found.special.name if found.special else ""
     between = _between(cur)
-    return Work(cur.span(start), cur.said(start), stitch, number, place, between, name)
+    return Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by)
 
 
 def _made_of(cur: Cursor) -> None:

@@ -50,7 +50,7 @@ def tokens_of(text: str, offset: int, sizes: int, known: frozenset[str]) -> list
         spaced = match.start() > last_end or match.start() == 0
         last_end = match.end()
         _add(found, kind, match.group(), match.start() + offset, spaced, known)
-    found = _words_to_numbers(found)
+    found = _words_to_numbers(_needles_joined(found))
     return _sizes_joined(found, sizes) if sizes > 1 else found
 
 
@@ -171,6 +171,20 @@ def _words_to_numbers(found: list[Token]) -> list[Token]:
             made.append(replace(token, kind="times", values=(TIMES[low],)))
         elif low == "hundred" and made and made[-1].kind == "num":
             made[-1] = replace(made[-1], end=token.end, values=(made[-1].value * 100,))
+        else:
+            made.append(token)
+    return made
+
+
+def _needles_joined(found: list[Token]) -> list[Token]:
+    """ "d p n" is a needle, not a purl stitch."""
+    if not any(token.low == "d" for token in found):
+        return found
+    made: list[Token] = []
+    for token in found:
+        before = made[-2:]
+        if token.low in ("n", "needle") and [one.low for one in before] == ["d", "p"]:
+            made[-2:] = [replace(before[0], low="dpn", end=token.end)]
         else:
             made.append(token)
     return made

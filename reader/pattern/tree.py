@@ -66,7 +66,10 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """Stitches: `number` of `stitch` in each place; every: "in every 3rd st"; between: chains between them."""
+    """Stitches: `number` of `stitch` in each place; every: "in every 3rd st"; between: chains between them.
+
+    by: the "x 6" behind it, already part of `number`, which may stand for the whole list before it.
+    """
 
     span: Span
     words: str
@@ -75,6 +78,7 @@ class Work:
     place: Place
     between: int = 0
     name: str = ""
+    by: Num | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 UNITS = {
     "zero": 0, "no": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7,
     "eight": 8, "nine": 9, "ten": 10, "eleven": 11, "twelve": 12, "thirteen": 13, "fourteen": 14,
@@ -19,3 +21,14 @@ ORDINALS = {
 }
 TIMES = {"once": 1, "twice": 2, "thrice": 3}
 """How often, in one word."""
+
+
+def word_number(words: str) -> int | None:
+    """ "twenty two" -> 22; None for anything else."""
+    total = None
+    for word in re.split(r"[\s-]+", words.lower().strip()):
+        value = TENS.get(word, UNITS.get(word))
+        if value is None:
+            return None
+        total = value if total is None else total + value
+    return total
