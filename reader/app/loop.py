@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import queue
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import replace
 
 from reader.commands.asked import command_of
-from reader.commands.command import Command
+from reader.commands.command import Ask, Command
 from reader.commands.phrases import ask_of_key
 from reader.devices.ports import (
     ChimePlayer,
@@ -15,6 +15,7 @@ from reader.devices.ports import (
     DeviceBack,
     DeviceLost,
     Ear,
+    ReaderError,
     Shelf,
     SpeechEnded,
     SpeechStarted,
@@ -27,7 +28,7 @@ from reader.session import effects as do
 from reader.session import events as happened
 from reader.session.listening import phrases_for
 from reader.session.progress import to_plain
-from reader.session.state import Mode, State
+from reader.session.state import Mode, State, Tastes
 from reader.session.transitions import respond
 from reader.session.understand import NotForUs, Unsure, understand
 from reader.session.view import view_of
@@ -35,6 +36,15 @@ from reader.wording.figures import in_figures
 from reader.wording.show_step import shown_step
 from reader.wording.shown import Ear as EarShown
 from reader.wording.talk import talk
+
+NUMBERED = (
+    Mode.ROW_NUMBER,
+    Mode.RIP_NUMBER,
+    Mode.HAVE_NUMBER,
+    Mode.PART_NAME,
+    Mode.COUNTING,
+)
+"""Where digits make a number."""
 
 EARS = {Mode.PAUSED: EarShown.PAUSED, Mode.DEAF: EarShown.MUTED, Mode.FINISHED: EarShown.FINISHED}
 
@@ -65,11 +75,15 @@ class Loop:
         shelf: Shelf | None,
         clock: Clock,
         log: Callable[[str], None] = lambda line: None,
+        keys: Mapping[str, str] | None = None,
+        keep_tastes: Callable[[Tastes], None] = lambda tastes: None,
     ) -> None:
         self.voice, self.chimes, self.ear = voice, chimes, ear
         self.screen, self.shelf, self.clock, self.log = screen, shelf, clock, log
         self.events: queue.Queue[object] = queue.Queue()
         self.state: State | None = None
+        self.keys, self.keep_tastes = dict(keys or {}), keep_tastes
+        self.digits = ""
         self.answer = ""
         self.unsaved = ""
         self.closing = False
@@ -105,8 +119,10 @@ class Loop:
         if isinstance(event, KeyPressed):
             return self.key(event.name, now)
         if isinstance(event, Typed):
-            command = command_of(" ".join(event.words.lower().split()))
-            return [happened.CommandGiven(command, now, False)]
+            words = " ".join(event.words.lower().split())
+            attention = self.state.tastes.attention
+            plain = words.removeprefix(f"{attention} ") if attention else words
+            return [happened.CommandGiven(command_of(plain), now, False)]
         if isinstance(event, SpeechEnded):
             if self.ear:
                 self.ear.mask("")
@@ -126,7 +142,7 @@ class Loop:
         assert self.state is not None
         if self.voice:
             self.voice.soften(False)
-        understood = understand(heard, phrases_for(self.state))
+        understood = understand(heard, phrases_for(self.state), self.state.tastes.attention)
         self.log(f"heard: {heard.text!r} certain={heard.certain} {heard.doubt}")
         if isinstance(understood, NotForUs):
             return []
@@ -138,12 +154,22 @@ class Loop:
         return [happened.CommandGiven(understood, now)]
 
     def key(self, name: str, now: float) -> list[happened.Event]:
-        """A key; digits are numbers while a number is asked for."""
+        """A key; digits make a number while one is asked for, enter or space gives it."""
+        assert self.state is not None
         if name in ("ctrl+c", "ctrl+d"):
             self.save()
             self.close()
             return []
-        ask = ask_of_key(name)
+        if self.state.mode in NUMBERED and name.isdigit():
+            self.digits = (self.digits + name)[:3]
+            if self.screen:
+                self.screen.heard_line(self.digits)
+            return []
+        digits, self.digits = self.digits, ""
+        if digits and name in ("enter", "space"):
+            command = Command(Ask.NUMBER, int(digits), digits)
+            return [happened.CommandGiven(command, now, False)]
+        ask = ask_of_key(name, self.keys)
         return [happened.CommandGiven(Command(ask), now, False)] if ask else []
 
     def perform(self, effects: tuple[do.Effect, ...]) -> None:
@@ -160,6 +186,8 @@ class Loop:
             elif isinstance(effect, do.SetVoice) and self.voice:
                 self.voice.set_rate(effect.rate)
                 self.voice.set_volume(effect.volume)
+            elif isinstance(effect, do.KeepTastes):
+                self.keep()
             elif isinstance(effect, do.Close):
                 self.closing = True
         if self.ear and self.state:
@@ -194,6 +222,14 @@ class Loop:
             if not self.unsaved:
                 self.unsaved = str(trouble)
                 self.push(DeviceLost("memory", self.unsaved))
+
+    def keep(self) -> None:
+        """Keeps what was changed of voice and wording; where that fails it is said once."""
+        assert self.state is not None
+        try:
+            self.keep_tastes(self.state.tastes)
+        except ReaderError as trouble:
+            self.push(DeviceLost("settings", str(trouble)))
 
     def show(self) -> None:
         """Shows the present state."""

@@ -1,7 +1,8 @@
-"""What can be said and pressed for each request: phrases as data, the first the one that is taught."""
+"""What can be said and pressed for each request: phrases as data, the taught one first."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from reader.commands.command import Ask
@@ -9,7 +10,7 @@ from reader.commands.command import Ask
 
 @dataclass(frozen=True, slots=True)
 class Words:
-    """The phrases of one request (the taught one first), its key, and what it does in a few words."""
+    """A request: its phrases (the taught one first), its key, what it does in a few words."""
 
     ask: Ask
     phrases: tuple[str, ...]
@@ -100,7 +101,7 @@ def ask_of(phrase: str) -> Ask | None:
     return next((words.ask for words in TABLE if phrase in words.phrases), None)
 
 
-def ask_of_key(key: str, own: dict[str, str] | None = None) -> Ask | None:
+def ask_of_key(key: str, own: Mapping[str, str] | None = None) -> Ask | None:
     """The request a key stands for; own: the maker's keys, key -> the request's stable name."""
     if own and key in own:
         return next((ask for ask in Ask if ask.value == own[key]), None)

@@ -8,14 +8,19 @@ from collections.abc import Mapping
 from pathlib import Path
 from typing import Literal
 
-from pydantic import BaseModel, ConfigDict, Field, ValidationError
+from pydantic import BaseModel, ConfigDict, Field, ValidationError, field_validator
 
+from reader.commands.command import Ask
 from reader.devices.folders import settings_file
 from reader.devices.ports import ReaderError
 from reader.devices.whole_file import write_whole
 
 PREFIX = "READER_"
 """READER_RATE=200 in the environment overrules `rate` in the file."""
+
+
+COMMANDS = frozenset(ask.value for ask in Ask)
+"""The stable names of everything that can be asked."""
 
 
 class SettingsUnreadable(ReaderError):
@@ -54,6 +59,17 @@ class Settings(BaseModel):
     """Names of sound devices, "" for the system's choice."""
     keys: dict[str, str] = Field(default_factory=dict)
     """The maker's own keys: a key's name to a command's stable name ("pagedown" to "next")."""
+
+    @field_validator("keys")
+    @classmethod
+    def _keys_are_commands(cls, keys: dict[str, str]) -> dict[str, str]:
+        for key, command in keys.items():
+            if command not in COMMANDS:
+                raise ValueError(
+                    f"the key {key} asks for {command!r}, which is no command; "
+                    f"there are {', '.join(sorted(COMMANDS))}"
+                )
+        return keys
 
 
 def load_settings(
@@ -124,7 +140,8 @@ def _sentence(error: ValidationError, path: Path) -> str:
     if first["type"] == "extra_forbidden":
         known = ", ".join(Settings.model_fields)
         return f"The settings file {path} names {name!r}, which is no setting; there are {known}."
-    reason = first["msg"][0].lower() + first["msg"][1:]
+    reason = first["msg"].removeprefix("Value error, ")
+    reason = reason[0].lower() + reason[1:]
     return (
         f"The setting {name!r} cannot be {first['input']!r}: {reason}; "
         f"change it in {path} or in the environment variable {PREFIX}{name.upper()}."

@@ -14,13 +14,8 @@ DEEPER_S = 12.0
 """Asked again within this time, "where am I" tells more."""
 
 
-def _back_to_step(state: State) -> State:
-    return replace(state, mode=Mode.STEP) if state.mode is Mode.MORE else state
-
-
 def again(state: State, command: Command) -> Out:
     """The step once more."""
-    state = _back_to_step(state)
     if (
         state.mode
         in (Mode.CONFIRM, Mode.ROW_NUMBER, Mode.HAVE_NUMBER, Mode.RIP_NUMBER, Mode.PART_NAME)
@@ -34,13 +29,13 @@ def where(state: State, command: Command) -> Out:
     """The place; asked again soon, with the counts; a third time, with the whole piece."""
     soon = state.now_s - state.where_at_s < DEEPER_S
     depth = min(3, state.where_depth + 1) if soon else 1
-    state = replace(_back_to_step(state), where_depth=depth, where_at_s=state.now_s)
+    state = replace(state, where_depth=depth, where_at_s=state.now_s)
     return say(state, Saying("where", state.place, depth))
 
 
 def how_many(state: State, command: Command) -> Out:
     """Done, left and total of the row, and the passes."""
-    return say(_back_to_step(state), Saying("how many", state.place))
+    return say(state, Saying("how many", state.place))
 
 
 def after_this(state: State, command: Command) -> Out:
@@ -48,50 +43,50 @@ def after_this(state: State, command: Command) -> Out:
     to = find.next_place(state.plan, state.place, state.tastes.grain)
     if to is None:
         return say(state, Saying("last step"))
-    return say(_back_to_step(state), Saying("after", to))
+    return say(state, Saying("after", to))
 
 
 def whole_row(state: State, command: Command) -> Out:
     """The row from its first word to its count."""
-    return say(_back_to_step(state), Saying("row", state.place))
+    return say(state, Saying("row", state.place))
 
 
 def as_written(state: State, command: Command) -> Out:
     """The pattern's own words."""
-    return say(_back_to_step(state), Saying("written", state.place))
+    return say(state, Saying("written", state.place))
 
 
 def spelled(state: State, command: Command) -> Out:
     """Letter by letter."""
-    return say(_back_to_step(state), Saying("spelled", state.place))
+    return say(state, Saying("spelled", state.place))
 
 
 def explained(state: State, command: Command) -> Out:
     """How the stitch is made."""
-    return say(_back_to_step(state), Saying("explained", state.place))
+    return say(state, Saying("explained", state.place))
 
 
 def last_done(state: State, command: Command) -> Out:
     """What was done last."""
     return say(
-        _back_to_step(state),
+        state,
         Saying("last done", state.journal[-1].before if state.journal else None),
     )
 
 
 def how_long(state: State, command: Command) -> Out:
     """Time left by the maker's own pace."""
-    return say(_back_to_step(state), Saying("how long", state.place))
+    return say(state, Saying("how long", state.place))
 
 
 def read_notes(state: State, command: Command) -> Out:
     """The notes, the latest first."""
     words = tuple(note.words or "a note in sound" for note in reversed(state.notes[-5:]))
-    return say(_back_to_step(state), Saying("notes", more=words))
+    return say(state, Saying("notes", more=words))
 
 
 def what_can_i_say(state: State, command: Command) -> Out:
     """The words that make sense now."""
     from reader.session.listening import phrases_for
 
-    return say(_back_to_step(state), Saying("can say", more=phrases_for(_back_to_step(state))))
+    return say(state, Saying("can say", more=phrases_for(state)))

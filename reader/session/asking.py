@@ -1,4 +1,4 @@
-"""Questions: which row, which part, how many have you, and everything that costs something asks yes or no."""
+"""Questions: which row, which part, how many have you; what costs something asks yes or no."""
 
 from __future__ import annotations
 
@@ -86,13 +86,15 @@ def number_given(state: State, command: Command) -> Out:
         return _rip(state, number)
     if state.mode is Mode.HAVE_NUMBER:
         return _compared(state, number)
+    if state.mode is Mode.PART_NAME:
+        return word_given(state, command)
     return state, ()
 
 
 def word_given(state: State, command: Command) -> Out:
     """ "more words", or the name of a part."""
     if state.mode is Mode.PART_NAME:
-        part = find.find_part(state.plan, command.word)
+        part = _part_of(state, command)
         if part is None:
             return say(state, Saying("which part", more=find.part_phrases(state.plan)))
         to = find.nearest(state.plan, replace(state.place, part=part, row=0, step=0)) or state.place
@@ -100,6 +102,14 @@ def word_given(state: State, command: Command) -> Out:
     if state.mode is Mode.STEP:
         return say(replace(state, mode=Mode.MORE), Saying("more words"))
     return say(replace(state, mode=Mode.STEP), Saying("step", state.place))
+
+
+def _part_of(state: State, command: Command) -> int | None:
+    """The part that a name names, or a number counts."""
+    number = command.number
+    if number is not None:
+        return number - 1 if 1 <= number <= len(state.plan.parts) else None
+    return find.find_part(state.plan, command.word)
 
 
 def confirm(state: State, command: Command) -> Out:

@@ -60,6 +60,11 @@ class SetVoice:
 
 
 @dataclass(frozen=True, slots=True)
+class KeepTastes:
+    """What the maker has changed of the voice and the wording is kept for next time."""
+
+
+@dataclass(frozen=True, slots=True)
 class Listen:
     """Listen, or stop listening."""
 
@@ -71,4 +76,4 @@ class Close:
     """The session is over."""
 
 
-Effect = Say | Chime | Show | Save | StopTalking | SetVoice | Listen | Close
+Effect = Say | Chime | Show | Save | StopTalking | SetVoice | KeepTastes | Listen | Close

@@ -1,4 +1,4 @@
-"""Events: what happens to a session; time comes in with each as now_s, seconds never running back."""
+"""Events: what happens to a session; time comes in with each as now_s, in seconds."""
 
 from __future__ import annotations
 

@@ -16,7 +16,18 @@ NEAR = 12
 
 
 def phrases_for(state: State) -> tuple[str, ...]:
-    """What can be said now; () when the program does not listen."""
+    """What can be said now; () when the program does not listen.
+
+    With an attention word it stands before each phrase, except where a question is open.
+    """
+    word = state.tastes.attention
+    phrases = _phrases(state)
+    if not word or state.mode not in (Mode.STEP, Mode.PAUSED):
+        return phrases
+    return tuple(f"{word} {phrase}" for phrase in phrases)
+
+
+def _phrases(state: State) -> tuple[str, ...]:
     mode = state.mode
     if mode in (Mode.DEAF, Mode.FINISHED):
         return ()

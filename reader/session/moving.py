@@ -58,7 +58,7 @@ def next_step(state: State, command: Command) -> Out:
 
 
 def row_ended(state: State, to: Place, ask: Ask) -> Out:
-    """The row is complete: chime, the count that should be there, a rest now and then, the next row."""
+    """The row is complete: chime, the count there should be, now and then a rest, the next row."""
     ended = Saying("row complete", state.place)
     rest: tuple[Saying, ...] = ()
     minutes = state.tastes.rest_minutes

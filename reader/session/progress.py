@@ -1,35 +1,25 @@
-"""Progress: a state as plain values to be kept, and back; versioned, strange values are left out."""
+"""Progress: a state as plain values to be kept, and back; strange values are left out."""
 
 from __future__ import annotations
-
-from dataclasses import replace
 
 from reader.commands.command import Ask
 from reader.plan import find
 from reader.plan.pace import Pace
 from reader.plan.place import Place
-from reader.plan.step import Grain, Plan
-from reader.session.state import Mark, Moved, State, Tastes, Words
+from reader.plan.step import Plan
+from reader.session.state import Mark, Moved, State
 
 VERSION = 1
 
 
 def to_plain(state: State, today: str = "") -> dict[str, object]:
     """Everything worth keeping, as plain values."""
-    tastes = state.tastes
     return {
         "version": VERSION,
         "title": state.plan.title,
         "size": state.plan.size,
         "saved_on": today,
         "place": _place(state.place),
-        "tastes": {
-            "grain": tastes.grain.value,
-            "words": tastes.words.value,
-            "rate": tastes.rate,
-            "volume": tastes.volume,
-            "rest_minutes": tastes.rest_minutes,
-        },
         "marks": [
             {"name": one.name, "place": _place(one.place), "lifeline": one.lifeline}
             for one in state.marks
@@ -59,8 +49,6 @@ def from_plain(plan: Plan, saved: dict[str, object]) -> State | None:
     place = _read_place(saved.get("place"), plan)
     if place is None:
         return None
-    raw = saved.get("tastes")
-    tastes = _tastes(raw) if isinstance(raw, dict) else Tastes()
     marks = [
         Mark(str(one.get("name", "mark")), spot, bool(one.get("lifeline")))
         for one in _dicts(saved, "marks")
@@ -69,7 +57,6 @@ def from_plain(plan: Plan, saved: dict[str, object]) -> State | None:
     return State(
         plan,
         place,
-        tastes=tastes,
         marks=tuple(marks),
         journal=_journal(saved, plan),
         pace=_pace(saved),
@@ -102,18 +89,3 @@ def _pace(saved: dict[str, object]) -> Pace:
 def _dicts(saved: dict[str, object], name: str) -> list[dict[str, object]]:
     raw = saved.get(name)
     return [one for one in raw if isinstance(one, dict)] if isinstance(raw, list) else []
-
-
-def _tastes(raw: dict[str, object]) -> Tastes:
-    usual = Tastes()
-    grains = {grain.value: grain for grain in Grain}
-    words = {one.value: one for one in Words}
-    rate, volume, rest = raw.get("rate"), raw.get("volume"), raw.get("rest_minutes")
-    return replace(
-        usual,
-        grain=grains.get(str(raw.get("grain")), usual.grain),
-        words=words.get(str(raw.get("words")), usual.words),
-        rate=rate if isinstance(rate, int) and 80 <= rate <= 500 else usual.rate,
-        volume=float(volume) if isinstance(volume, int | float) and 0 <= volume <= 2 else 1.0,
-        rest_minutes=rest if isinstance(rest, int) and 0 <= rest <= 240 else usual.rest_minutes,
-    )

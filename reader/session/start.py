@@ -15,13 +15,13 @@ from reader.session.state import State, Tastes
 def begin(
     plan: Plan, saved: dict[str, object] | None, tastes: Tastes, now_s: float, days_away: int = 0
 ) -> Out:
-    """The session's first state: at the kept place with a recap, or at the beginning with what is needed.
+    """The first state: at the kept place with a recap, or at the beginning with what is needed.
 
     Raises ValueError for a plan without a single step.
     """
     kept = from_plain(plan, saved) if saved else None
     if kept is not None:
-        state = replace(kept, now_s=now_s, step_since_s=now_s, sat_since_s=now_s)
+        state = replace(kept, tastes=tastes, now_s=now_s, step_since_s=now_s, sat_since_s=now_s)
         voice = SetVoice(state.tastes.rate, state.tastes.volume)
         return say(
             state,
@@ -39,9 +39,9 @@ def begin(
         now_s=now_s,
         step_since_s=now_s,
         sat_since_s=now_s,
-        cautioned=True,
+        cautioned=tastes.cautions,
     )
-    cautions = tuple(Saying("caution", words=words) for words in plan.cautions)
+    cautions = tuple(Saying("caution", words=words) for words in plan.cautions if tastes.cautions)
     warned = (Saying("warnings", number=len(plan.warnings)),) if plan.warnings else ()
     hello = (Saying("welcome", first), *warned, *cautions, Saying("part", first))
     row = find.row_at(plan, first)

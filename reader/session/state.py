@@ -66,13 +66,19 @@ class Note:
 
 @dataclass(frozen=True, slots=True)
 class Tastes:
-    """What the maker has chosen; kept with the progress."""
+    """What the maker has chosen, the same for every pattern.
+
+    rate: words a minute. volume: 1 is as rendered. rest_minutes: until a rest is suggested, 0
+    never. attention: a word before each command, "" for none. cautions: whether they are spoken.
+    """
 
     grain: Grain = Grain.GROUP
     words: Words = Words.FULL
     rate: int = 170
     volume: float = 1.0
     rest_minutes: int = 30
+    attention: str = ""
+    cautions: bool = True
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,7 +1,8 @@
 """Respond: (state, event) -> (state, effects). The only place where a session changes.
 
-A command is looked up by what the session waits for; what is said comes out as sayings, never as sentences. Every move
-is saved before the next words. An event that makes no sense now changes nothing but the time.
+A command is looked up by what the session waits for; what is said comes out as sayings, never as
+sentences. Every move is saved before the next words. An event that makes no sense now changes
+nothing but the time.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from reader.session.effects import (
     Chime,
     Close,
     Effect,
+    KeepTastes,
     Listen,
     Save,
     Saying,
@@ -132,6 +134,8 @@ def command_given(state: State, event: CommandGiven) -> Out:
 
 def _answer(state: State, command: Command) -> Out:
     ask = command.ask
+    if state.mode is Mode.MORE and ask not in (Ask.NO, Ask.WORD, Ask.AGAIN):
+        state = replace(state, mode=Mode.STEP)
     if ask is Ask.HUSH:
         return quiet(state)
     if ask in (Ask.SLOWER, Ask.FASTER, Ask.LOUDER, Ask.SOFTER):
@@ -145,7 +149,7 @@ def _answer(state: State, command: Command) -> Out:
             Ask.COUNT_ONLY: Words.COUNT,
         }[ask]
         changed = replace(state, tastes=replace(state.tastes, words=words))
-        return say(changed, Saying("words", words=words.value), before=(Save(),))
+        return say(changed, Saying("words", words=words.value), before=(KeepTastes(),))
     if ask is Ask.PAUSE:
         return say(replace(state, mode=Mode.PAUSED), Saying("paused"))
     if ask is Ask.CARRY_ON:
@@ -175,7 +179,7 @@ def voice_changed(state: State, ask: Ask) -> Out:
     return say(
         changed,
         Saying("voice", words=ask.value),
-        before=(Save(), SetVoice(tastes.rate, tastes.volume)),
+        before=(KeepTastes(), SetVoice(tastes.rate, tastes.volume)),
     )
 
 
@@ -190,7 +194,7 @@ def grain_changed(state: State, ask: Ask) -> Out:
         changed,
         Saying("grain", words=order[at].value),
         Saying("step", state.place),
-        before=(Save(),),
+        before=(KeepTastes(),),
     )
 
 

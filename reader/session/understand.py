@@ -21,9 +21,15 @@ class NotForUs:
     """Speech in the room, or nothing."""
 
 
-def understand(heard: Heard, expected: tuple[str, ...]) -> Command | Unsure | NotForUs:
-    """The command for an utterance; only a phrase that is expected now can be one."""
+def understand(
+    heard: Heard, expected: tuple[str, ...], attention: str = ""
+) -> Command | Unsure | NotForUs:
+    """The command for an utterance; only a phrase that is expected now can be one.
+
+    attention: the word that stands before the phrases, left out of the command.
+    """
     words = heard.text.strip()
     if not words or words not in expected:
         return NotForUs()
-    return command_of(words) if heard.certain else Unsure(words)
+    plain = words.removeprefix(f"{attention} ") if attention else words
+    return command_of(plain) if heard.certain else Unsure(plain)

@@ -1,4 +1,4 @@
-"""View: what of a state a screen needs beside the step: what is waited for, what can be done now."""
+"""View: what of a state a screen needs beside the step: what is waited for and can be done."""
 
 from __future__ import annotations
 

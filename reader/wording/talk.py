@@ -8,7 +8,7 @@ from reader.commands.phrases import phrases_of
 from reader.plan import find
 from reader.plan.mismatch import compare
 from reader.plan.pace import part_left_s, piece_left_s, row_left_s
-from reader.plan.step import RowKind
+from reader.plan.step import PlanRow, RowKind, Step
 from reader.session.effects import Saying
 from reader.session.state import State, Words
 from reader.wording.gathering import say_gathering
@@ -44,11 +44,11 @@ def sentence_of(one: Saying, state: State) -> str:
     return WORDED[one.kind](one, state)
 
 
-def _row(one: Saying, state: State):
+def _row(one: Saying, state: State) -> PlanRow:
     return find.row_at(state.plan, one.place or state.place)
 
 
-def _step(one: Saying, state: State):
+def _step(one: Saying, state: State) -> Step:
     return find.step_at(state.plan, one.place or state.place, state.tastes.grain)
 
 

@@ -23,7 +23,8 @@ def test_unknown_word_is_one_sentence(capsys: pytest.CaptureFixture[str]) -> Non
     assert cli.main(["wrok"]) == 2
     said = capsys.readouterr()
     assert said.out == ""
-    assert said.err.count("\n") == 1 and "wrok" in said.err
+    assert said.err.count("\n") == 1
+    assert "wrok" in said.err
 
 
 def test_a_file_name_alone_is_answered_with_the_verb(tmp_path, capsys) -> None:

@@ -38,7 +38,7 @@ def _lines_until(running: subprocess.Popen[str], words: str) -> str:
 
 @pytest.mark.timeout(60)
 def test_a_place_outlives_a_power_cut(tmp_path: Path) -> None:
-    """Killed without warning after two moves, the next start is at the step that was being worked."""
+    """Killed without warning after two moves, it starts again at the step that was worked on."""
     first = _start(tmp_path, str(LIGHTHOUSE), *QUIET)
     assert first.stdin is not None
     first.stdin.write(" \n \n")

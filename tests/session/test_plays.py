@@ -1,20 +1,13 @@
-"""Conversations as short plays on a demonstration pattern: what is said, where the place is, what is kept."""
+"""Conversations as short plays on a demonstration pattern: what is said and kept, and where."""
 
 from __future__ import annotations
-
-from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as some
 
-from reader.commands.asked import command_of
 from reader.commands.command import Ask, Command
-from reader.counts.account import count_pattern
-from reader.pattern.parser import parse_pattern
 from reader.plan import find
-from reader.plan.step import Plan
-from reader.plan.unroll import make_plan
 from reader.session.effects import Close, Save, Say
 from reader.session.events import CommandGiven, NotSure
 from reader.session.listening import phrases_for
@@ -23,44 +16,25 @@ from reader.session.start import begin
 from reader.session.state import Mode, Tastes
 from reader.session.transitions import respond
 from reader.wording.talk import talk
+from tests.session.play import Play, demo
 
-DEMO = Path(__file__).parents[2] / "demos" / "harbour-lighthouse.txt"
-
-
-def lighthouse() -> Plan:
-    """The plan of the demonstration pattern."""
-    text = DEMO.read_text(encoding="utf-8")
-    return make_plan(count_pattern(parse_pattern(text)), text)
+PLAN = demo("harbour-lighthouse")
 
 
-PLAN = lighthouse()
-
-
-class Play:
-    """A session that is spoken to; only phrases that can be heard are accepted."""
-
-    def __init__(self) -> None:
-        self.state, self.effects = begin(PLAN, None, Tastes(), 0.0)
-        self.now = 0.0
-
-    def maker(self, words: str, after_s: float = 5.0) -> str:
-        """The maker says this; gives what the program says."""
-        assert words in phrases_for(self.state), words
-        self.now += after_s
-        self.state, self.effects = respond(self.state, CommandGiven(command_of(words), self.now))
-        said = [one for one in self.effects if isinstance(one, Say)]
-        return talk(said[-1].sayings, self.state) if said else ""
+def lighthouse() -> Play:
+    """A session at the beginning of the lighthouse."""
+    return Play(PLAN)
 
 
 def test_next_tells_the_count_of_a_finished_round() -> None:
     """Round 1 of a disc of six ends with six stitches (flat circles in single crochet begin with 6:
     craftymaria.blogspot.com 2009-06, mkcarroll.com 2009-05-14)."""
-    assert "six stitches" in Play().maker("next")
+    assert "six stitches" in lighthouse().maker("next")
 
 
 def test_how_many_gives_done_left_and_total() -> None:
     """The running total is always known."""
-    play = Play()
+    play = lighthouse()
     for _ in range(3):
         play.maker("next")
     said = play.maker("how many")
@@ -71,7 +45,7 @@ def test_how_many_gives_done_left_and_total() -> None:
 
 def test_back_undoes_next() -> None:
     """One step on and one back is the same place."""
-    play = Play()
+    play = lighthouse()
     place = play.state.place
     play.maker("next")
     play.maker("go back")
@@ -80,7 +54,7 @@ def test_back_undoes_next() -> None:
 
 def test_undo_holds_ten_seconds() -> None:
     """A move is taken back within ten seconds, not after."""
-    play = Play()
+    play = lighthouse()
     place = play.state.place
     play.maker("next")
     play.maker("undo that", after_s=5)
@@ -93,7 +67,7 @@ def test_undo_holds_ten_seconds() -> None:
 
 def test_go_to_row_asks_and_goes() -> None:
     """Numbers are limited to rows that exist."""
-    play = Play()
+    play = lighthouse()
     play.maker("go to row")
     assert "four" in phrases_for(play.state)
     assert "ninety nine" not in phrases_for(play.state)
@@ -103,7 +77,7 @@ def test_go_to_row_asks_and_goes() -> None:
 
 def test_ripping_back_asks_first() -> None:
     """What costs something asks yes or no, and no leaves all as it was."""
-    play = Play()
+    play = lighthouse()
     for _ in range(3):
         play.maker("row done")
     place = play.state.place
@@ -117,7 +91,7 @@ def test_ripping_back_asks_first() -> None:
 
 def test_check_my_count_names_the_difference() -> None:
     """Four too few are told as four too few."""
-    play = Play()
+    play = lighthouse()
     play.maker("go to row")
     play.maker("four")
     play.maker("check my count")
@@ -126,7 +100,7 @@ def test_check_my_count_names_the_difference() -> None:
 
 def test_finish_saves_and_closes() -> None:
     """Finishing asks, saves, then closes."""
-    play = Play()
+    play = lighthouse()
     play.maker("finish for today")
     play.maker("yes")
     kinds = [type(one) for one in play.effects]
@@ -135,7 +109,7 @@ def test_finish_saves_and_closes() -> None:
 
 def test_every_move_is_saved_before_it_is_said() -> None:
     """A crash after the words costs nothing."""
-    play = Play()
+    play = lighthouse()
     play.maker("next")
     kinds = [type(one) for one in play.effects]
     assert kinds.index(Save) < kinds.index(Say)
@@ -143,7 +117,7 @@ def test_every_move_is_saved_before_it_is_said() -> None:
 
 def test_three_unclear_words_are_explained_once() -> None:
     """Not sure moves nothing; the third in a row says how to go on, the fourth stays quiet."""
-    play = Play()
+    play = lighthouse()
     place, said = play.state.place, 0
     for n in range(5):
         play.state, effects = respond(play.state, NotSure("next", float(n)))
@@ -155,7 +129,7 @@ def test_three_unclear_words_are_explained_once() -> None:
 @pytest.mark.parametrize("words", ["pause", "stop listening"])
 def test_silence_is_kept(words: str) -> None:
     """Paused or not listening, the step words are not even listened for."""
-    play = Play()
+    play = lighthouse()
     play.maker(words)
     assert "next" not in phrases_for(play.state)
 
@@ -163,7 +137,7 @@ def test_silence_is_kept(words: str) -> None:
 @settings(max_examples=60, deadline=None)
 @given(some.lists(some.tuples(some.sampled_from(list(Ask)), some.integers(-3, 120)), max_size=25))
 def test_any_commands_keep_the_place_valid(asked: list[tuple[Ask, int]]) -> None:
-    """Whatever is asked in whatever order: the place exists, and what is kept comes back the same."""
+    """Whatever is asked, in whatever order: the place exists, and what is kept comes back."""
     state, _ = begin(PLAN, None, Tastes(), 0.0)
     for at, (ask, number) in enumerate(asked):
         command = Command(ask, number if ask is Ask.NUMBER else None, "next")
