@@ -115,7 +115,7 @@ def save_settings(settings: Settings, path: Path | None = None) -> None:
 def _file_content(path: Path) -> dict[str, object]:
     try:
         return tomllib.loads(path.read_text(encoding="utf-8"))
-    except FileNotFoundError:
+    except (FileNotFoundError, NotADirectoryError):
         return {}
     except OSError as error:
         reason = (error.strerror or str(error)).lower()
