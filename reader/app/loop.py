@@ -46,7 +46,7 @@ NUMBERED = (
 )
 """Where digits make a number."""
 
-EARS = {Mode.PAUSED: EarShown.PAUSED, Mode.DEAF: EarShown.MUTED, Mode.FINISHED: EarShown.FINISHED}
+EARS = {Mode.PAUSED: EarShown.PAUSED, Mode.FINISHED: EarShown.FINISHED}
 
 
 class KeyPressed:
@@ -240,7 +240,8 @@ class Loop:
         part, row = find.part_at(state.plan, state.place), find.row_at(state.plan, state.place)
         shown = shown_step(view.title, part, row, step)
         question = self.answer if state.mode is Mode.CONFIRM else ""
-        ear = EARS.get(state.mode, EarShown.LISTENING)
+        open_ear = EarShown.MUTED if state.deaf else EarShown.LISTENING
+        ear = EARS.get(state.mode, open_ear)
         self.screen.show(
             replace(shown, ear=ear, heard=view.heard, question=question, ready=view.ready)
         )

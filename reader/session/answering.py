@@ -30,7 +30,8 @@ def where(state: State, command: Command) -> Out:
     soon = state.now_s - state.where_at_s < DEEPER_S
     depth = min(3, state.where_depth + 1) if soon else 1
     state = replace(state, where_depth=depth, where_at_s=state.now_s)
-    return say(state, Saying("where", state.place, depth))
+    still = (Saying("still paused"),) if state.mode is Mode.PAUSED else ()
+    return say(state, *still, Saying("where", state.place, depth))
 
 
 def how_many(state: State, command: Command) -> Out:

@@ -29,7 +29,7 @@ def phrases_for(state: State) -> tuple[str, ...]:
 
 def _phrases(state: State) -> tuple[str, ...]:
     mode = state.mode
-    if mode in (Mode.DEAF, Mode.FINISHED):
+    if state.deaf or mode is Mode.FINISHED:
         return ()
     if mode is Mode.PAUSED:
         return phrases_of((Ask.CARRY_ON, Ask.WHERE, Ask.FINISH_TODAY))

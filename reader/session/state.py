@@ -24,7 +24,6 @@ class Mode(Enum):
     CONFIRM = "waiting for yes or no"
     COUNTING = "counting along"
     PAUSED = "paused"
-    DEAF = "not listening"
     FINISHED = "finished"
 
 
@@ -86,7 +85,7 @@ class State:
     """The whole session.
 
     now_s: the latest time. said: the number of the text spoken last. talking: whether it is still
-    being said. misses: unclear words in a row.
+    being said. misses: unclear words in a row. deaf: the maker asked it not to listen.
     """
 
     plan: Plan
@@ -111,6 +110,7 @@ class State:
     where_depth: int = 0
     where_at_s: float = -99.0
     lost: tuple[str, ...] = ()
+    deaf: bool = False
     cautioned: bool = False
     rounds_announced: int = 0
 

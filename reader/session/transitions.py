@@ -76,6 +76,10 @@ ALWAYS: dict[Ask, Answer] = {
 """What each request does while a step waits, and in every mode that does not say otherwise."""
 
 
+COUNTED = (Ask.NUMBER, Ask.NEXT, Ask.UNDO)
+"""What counts while the maker counts along."""
+
+
 def respond(state: State, event: Event) -> Out:
     """The next state and what is to be done, in order."""
     if not isinstance(event, TalkEnded | Ticked):
@@ -120,16 +124,15 @@ def command_given(state: State, event: CommandGiven) -> Out:
         if event.by_voice:
             return state, ()
         state = replace(state, mode=Mode.STEP)
-    if state.mode is Mode.DEAF and event.by_voice:
+    if state.deaf and event.by_voice:
         return state, ()
-    if state.mode is Mode.COUNTING and command.ask in (Ask.NUMBER, Ask.NEXT, Ask.TICK, Ask.UNDO):
-        return counting.counted(state, command)
-    state, effects = _answer(state, command)
-    talks = any(isinstance(one, StopTalking) for one in effects)
-    stop: tuple[Effect, ...] = (
-        () if talks else (StopTalking(),) if state.talking and not effects else ()
-    )
-    return state, (*stop, *chime, *effects)
+    if state.mode is Mode.COUNTING and command.ask in COUNTED:
+        after, effects = counting.counted(state, command)
+    else:
+        after, effects = _answer(state, command)
+    if state.talking and not any(isinstance(one, StopTalking) for one in effects):
+        return replace(after, talking=False), (StopTalking(), *chime, *effects)
+    return after, (*chime, *effects)
 
 
 def _answer(state: State, command: Command) -> Out:
@@ -155,15 +158,15 @@ def _answer(state: State, command: Command) -> Out:
     if ask is Ask.CARRY_ON:
         return carry_on(state)
     if ask is Ask.STOP_LISTENING:
-        return say(replace(state, mode=Mode.DEAF), Saying("deaf"), after=(Listen(False),))
+        return say(replace(state, deaf=True), Saying("deaf"), after=(Listen(False),))
     answer = ALWAYS.get(ask)
     return answer(state, command) if answer else (state, ())
 
 
 def carry_on(state: State) -> Out:
     """Back to work after a pause, or listening again."""
-    on: tuple[Effect, ...] = (Listen(True),) if state.mode is Mode.DEAF else ()
-    state = replace(state, mode=Mode.STEP, step_since_s=state.now_s, pending=None)
+    on: tuple[Effect, ...] = (Listen(True),) if state.deaf else ()
+    state = replace(state, mode=Mode.STEP, deaf=False, step_since_s=state.now_s, pending=None)
     return say(state, Saying("carry on"), Saying("step", state.place), before=on)
 
 
@@ -200,7 +203,7 @@ def grain_changed(state: State, ask: Ask) -> Out:
 
 def not_sure(state: State, event: NotSure) -> Out:
     """A soft sound, no move; after three in a row the keys are told once, then it stays quiet."""
-    if state.mode in (Mode.PAUSED, Mode.DEAF, Mode.FINISHED):
+    if state.deaf or state.mode in (Mode.PAUSED, Mode.FINISHED):
         return state, ()
     state = replace(state, misses=state.misses + 1, heard="")
     if state.misses == MISSES:

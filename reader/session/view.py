@@ -27,7 +27,7 @@ def view_of(state: State) -> View:
     asks: tuple[Ask, ...] = FIRST
     if state.mode is Mode.CONFIRM:
         asks = (Ask.YES, Ask.NO)
-    elif state.mode in (Mode.PAUSED, Mode.DEAF):
+    elif state.deaf or state.mode is Mode.PAUSED:
         asks = (Ask.CARRY_ON,)
     ready = tuple((BY_ASK[ask].key, BY_ASK[ask].does) for ask in asks)
     return View(state.plan.title, state.mode, state.heard, (*ready, ("f1", "help")))

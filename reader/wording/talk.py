@@ -67,6 +67,9 @@ def _where(one: Saying, state: State) -> str:
     words = [say_part(part) if part.name else "", say_label(row) or say_written(row.written)]
     if step.passes:
         words.append(say_passes(step))
+    elif len(row.groups) > 1 and step.covers < len(row.groups):
+        at = (one.place or state.place).step + 1
+        words.append(f"Step {number_words(at)} of {number_words(len(row.groups))}.")
     if depth > 1 or not step.passes:
         words.append(say_tally(step, row))
     if depth > 2:
@@ -166,7 +169,8 @@ def _row_numbers(one: Saying, state: State) -> str:
 
 PLAIN: dict[str, str] = {
     "paused": "Paused. Say carry on when you are ready.",
-    "deaf": "I have stopped listening. Press c, or any key for a command, to go on.",
+    "still paused": "Still paused; say carry on to go on.",
+    "deaf": "I have stopped listening. Keys work; press c and I listen again.",
     "carry on": "Carrying on.",
     "at start": "This is the very first step.",
     "nothing to undo": "There is no move to take back from the last ten seconds.",
