@@ -267,7 +267,7 @@ class Ledger:
         if words in ("again", "say again", "hush"):
             return True
         self.mode = "step"
-        return words != "no"
+        return True
 
     def _confirmed(self, words: str) -> bool:
         what, to = self.pending
