@@ -7,18 +7,34 @@ from __future__ import annotations
 import contextlib
 import re
 import unicodedata
+import zipfile
 from collections.abc import Callable
 from pathlib import Path
 
 from reader.devices.ports import PatternUnreadable
 from reader.devices.web_page import text_of_page
 
-LARGEST_TEXT = 2_000_000
-"""Characters: some 400 close pages; no pattern is longer, a whole library is. Judgement."""
+PAGE = 2_500
+"""Characters of a closely printed page: common practice, no source."""
+
+LARGEST_TEXT = 300_000
+"""Characters: 120 close pages; no pattern is longer, a book of patterns is. What is longer is
+refused before it is read for rows, since that alone would take minutes. Judgement.
+"""
 
 LARGEST_FILE = 100_000_000
-"""Bytes; a pattern with many photographs stays below. Judgement."""
+"""Bytes; a document with many photographs stays below. Judgement."""
 
+LARGEST_PAGE = 20_000_000
+"""Bytes of a text or web page, whose pictures may be written into it. Judgement."""
+
+LONGEST_TEXT_FILE = 4 * LARGEST_TEXT
+"""Bytes: no encoding of the longest text takes more."""
+
+HEAD = 4_096
+"""Bytes looked at to tell what kind of text a file is; even, so that UTF-16 is not cut apart."""
+
+WEB_PAGES = {".html", ".htm", ".xhtml"}
 PICTURES = {".jpg", ".jpeg", ".png", ".gif", ".webp", ".heic", ".tif", ".tiff", ".bmp"}
 
 
@@ -26,8 +42,9 @@ def read_pattern(path: Path) -> str:
     """The pattern's text, lines parted by newlines.
 
     Reads text and Markdown as they stand, web pages, and DOCX and PDF with the optional libraries.
-    Raises PatternUnreadable with one sentence: no such file, a folder, empty, a picture, no text
-    in it, far too long, or not text at all.
+    Raises PatternUnreadable with one sentence: no such file, a folder, a pipe, empty, a picture, no
+    text in it, far too long, or not text at all. Whatever the size, it answers within a second,
+    PDF and DOCX files of more than a few pages excepted.
     """
     content = _content(path)
     ending = path.suffix.lower()
@@ -47,10 +64,18 @@ def read_pattern(path: Path) -> str:
             "give a file with the pattern as text."
         )
     else:
-        text = decoded(content, path.name)
-        if ending in {".html", ".htm", ".xhtml"} or _page(text):
-            text = text_of_page(text)
+        text = _plain(content, ending in WEB_PAGES, path.name)
     return _checked(text, path.name)
+
+
+def _plain(content: bytes, page: bool, name: str) -> str:
+    """A text or a web page; what is far too long is refused before it is decoded or taken apart."""
+    if len(content) > LONGEST_TEXT_FILE:
+        page = page or _page(decoded(content[:HEAD], name))
+        if not page or len(content) > LARGEST_PAGE:
+            raise PatternUnreadable(_too_long(name, len(content)))
+    text = decoded(content, name)
+    return text_of_page(text) if page or _page(text) else text
 
 
 def decoded(content: bytes, name: str) -> str:
@@ -104,9 +129,16 @@ def _content(path: Path) -> bytes:
                 f"{path} is a folder; give the file inside it that is the pattern."
             )
         if path.exists() and not path.is_file():
-            raise PatternUnreadable(f"{path} is not a file that can be read as a pattern.")
-        if path.stat().st_size > LARGEST_FILE:
-            raise PatternUnreadable(f"The file {path.name} is far too large for a pattern.")
+            raise PatternUnreadable(
+                f"{path} is a pipe or a device and not a file; save the pattern as a file and "
+                "give that."
+            )
+        size = path.stat().st_size
+        if size > LARGEST_FILE:
+            raise PatternUnreadable(
+                f"The file {path.name} has {size // 1_000_000} megabytes, far more than a pattern; "
+                "give the file that holds your pattern."
+            )
         return path.read_bytes()
     except FileNotFoundError as error:
         raise PatternUnreadable(
@@ -114,7 +146,10 @@ def _content(path: Path) -> bytes:
         ) from error
     except (OSError, ValueError) as error:
         reason = (getattr(error, "strerror", None) or str(error)).lower()
-        raise PatternUnreadable(f"The file {path} cannot be read, because {reason}.") from error
+        raise PatternUnreadable(
+            f"The file {path} cannot be read, because {reason}; check that you may open it, or "
+            "give a copy of it."
+        ) from error
 
 
 def _checked(text: str, name: str) -> str:
@@ -122,11 +157,15 @@ def _checked(text: str, name: str) -> str:
     if not any(c.isalnum() for c in text):
         raise PatternUnreadable(f"The file {name} holds no words; give the file with your pattern.")
     if len(text) > LARGEST_TEXT:
-        raise PatternUnreadable(
-            f"The file {name} holds {len(text) // 1_000_000} million characters, far more than a "
-            "pattern; cut the one pattern you want into a file of its own."
-        )
+        raise PatternUnreadable(_too_long(name, len(text)))
     return text
+
+
+def _too_long(name: str, length: int) -> str:
+    return (
+        f"The file {name} holds some {length // PAGE} pages of text, far more than a pattern; "
+        "cut the one pattern you want into a file of its own."
+    )
 
 
 def _picture(content: bytes) -> bool:
@@ -153,6 +192,10 @@ def _docx(path: Path, content: bytes) -> str:
     # Every part's name stands in clear in an archive's directory, which is its end.
     if b"word/document.xml" not in content:
         raise PatternUnreadable(_other_kind(path.name, "an archive or a kind of document"))
+    with contextlib.suppress(zipfile.BadZipFile, KeyError), zipfile.ZipFile(path) as archive:
+        unpacked = archive.getinfo("word/document.xml").file_size
+        if unpacked > LARGEST_PAGE:
+            raise PatternUnreadable(_too_long(path.name, unpacked))
     try:
         from reader.devices.docx_file import text_of_docx
     except ImportError as error:

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import io
+import os
+import time
 import zipfile
 from pathlib import Path
 
 import pytest
 
+from reader.app import cli
 from reader.devices.pattern_file import read_pattern
 from reader.devices.ports import PatternUnreadable
 
@@ -129,6 +132,11 @@ def zipped(name: str) -> bytes:
 @pytest.mark.parametrize(
     ("name", "content", "expected"),
     [
+        ("just-too-long.txt", b"Rnd 1: 6 sc.\n" * 24_000, "far more than a pattern"),
+        ("library.html", b"<html><p>Rnd 1: 6 sc.</p>" * 900_000, "far more than a pattern"),
+        ("wide.txt", ("Rnd 1: 6 sc.\n" * 400_000).encode("utf-16"), "far more than a pattern"),
+        ("noise.txt", bytes(range(256)) * 40_000, "is not text"),
+        ("letter.doc", b"\xd0\xcf\x11\xe0\xa1\xb1\x1a\xe1" + b"\x00\x01" * 4000, "is not text"),
         ("empty.txt", b"", "is empty"),
         ("blank.txt", b" \n\t \n", "is empty"),
         ("dots.txt", b"... --- ...\n", "holds no words"),
@@ -146,11 +154,64 @@ def zipped(name: str) -> bytes:
 def test_bad_files_get_one_sentence(
     tmp_path: Path, name: str, content: bytes, expected: str
 ) -> None:
-    """What, where, and what to do; never a traceback."""
-    assert expected in sentence(written(tmp_path, name, content))
+    """What, where, and what to do; never a traceback, and at once whatever the size."""
+    path = written(tmp_path, name, content)
+    began_s = time.monotonic()
+    told = sentence(path)
+    assert expected in told
+    assert name in told
+    assert ";" in told  # behind it stands what to do
+    assert time.monotonic() - began_s < 2
 
 
 def test_no_file_and_a_folder(tmp_path: Path) -> None:
     """A wrong name and a folder are told apart."""
     assert "There is no file" in sentence(tmp_path / "lost.txt")
     assert "is a folder" in sentence(tmp_path)
+
+
+def test_a_pipe_is_refused_and_never_waited_for(tmp_path: Path) -> None:
+    """A pipe that nobody writes to would wait for ever."""
+    os.mkfifo(tmp_path / "pipe")
+    assert "is a pipe" in sentence(tmp_path / "pipe")
+
+
+@pytest.mark.skipif(os.geteuid() == 0, reason="the superuser may open every file")
+def test_a_file_that_may_not_be_opened(tmp_path: Path) -> None:
+    """The system's own reason is told, and what to do."""
+    path = written(tmp_path, "closed.txt", ROWS)
+    path.chmod(0)
+    assert "permission denied" in sentence(path)
+
+
+def test_a_file_of_many_gigabytes_is_not_even_opened(tmp_path: Path) -> None:
+    """A sparse file as large as a film's."""
+    path = tmp_path / "film.txt"
+    with path.open("wb") as film:
+        film.truncate(8_000_000_000)
+    assert "8000 megabytes" in sentence(path)
+
+
+def test_a_book_as_pdf_and_a_packed_flood_as_docx(tmp_path: Path) -> None:
+    """Both are refused before they are taken apart."""
+    pytest.importorskip("pypdf")
+    pytest.importorskip("docx")
+    assert "201 pages" in sentence(written(tmp_path, "book.pdf", pdf(*["Rnd 1: 6 sc."] * 201)))
+    flood = io.BytesIO()
+    with zipfile.ZipFile(flood, "w", zipfile.ZIP_DEFLATED) as archive:
+        archive.writestr("word/document.xml", b"<w:p>" + b" " * 30_000_000)
+    assert "far more than a pattern" in sentence(written(tmp_path, "flood.docx", flood.getvalue()))
+
+
+@pytest.mark.parametrize("words", [("work", "--plain", "--no-voice", "--no-mic"), ("check",)])
+def test_five_megabytes_are_refused_by_the_program_at_once(
+    tmp_path: Path, words: tuple[str, ...], capsys: pytest.CaptureFixture[str]
+) -> None:
+    """No verb begins to take such a text apart: one sentence, status not 0, within two seconds."""
+    path = written(tmp_path, "library.txt", ROWS * 65_000)
+    began_s = time.monotonic()
+    assert cli.main([words[0], str(path), *words[1:]]) != 0
+    assert time.monotonic() - began_s < 2
+    told = capsys.readouterr().err.strip()
+    assert "far more than a pattern" in told
+    assert len(told.splitlines()) == 1
