@@ -6,6 +6,7 @@ import argparse
 import importlib
 import os
 import sys
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Protocol
 
@@ -26,10 +27,12 @@ class Verb:
 
     module: str
     purpose: str
+    sounds: bool = False
+    """Whether sound libraries run beside it whose complaints would be drawn over its words."""
 
 
 VERBS: dict[str, Verb] = {
-    "work": Verb("reader.app.work", "work a pattern by voice or keys"),
+    "work": Verb("reader.app.work", "work a pattern by voice or keys", sounds=True),
     "check": Verb("reader.app.check", "count a pattern and say what does not add up"),
     "rehearse": Verb("reader.app.rehearse", "hear a whole session without microphone or hands"),
     "hear": Verb("reader.app.hear", "say what the ear makes of a sound file"),
@@ -39,7 +42,7 @@ VERBS: dict[str, Verb] = {
 
 
 def main(argv: list[str] | None = None) -> int:
-    """The exit status: 0 done, 1 could not be done, 2 asked for wrongly, 130 broken off by the keyboard."""
+    """The exit status: 0 done, 1 not done, 2 asked for wrongly, 130 broken off by the keyboard."""
     words = sys.argv[1:] if argv is None else argv
     if not words or words[0] in ("-h", "--help", "help"):
         print(short_help())
@@ -55,7 +58,7 @@ def main(argv: list[str] | None = None) -> int:
 
 
 def short_help() -> str:
-    """A help text that also makes sense when a screen reader reads it: one fact a line, no columns."""
+    """A help text that makes sense when a screen reader reads it: one fact a line, no columns."""
     lines = ["Reader reads a crochet or knitting pattern aloud, one step at a time, and listens."]
     lines += [f"reader {name}: {verb.purpose}." for name, verb in VERBS.items()]
     lines += [
@@ -79,6 +82,22 @@ def _run_verb(name: str, verb: Verb, words: list[str]) -> int:
         args = parser.parse_args(words)
     except SystemExit as left:
         return left.code if isinstance(left.code, int) else WRONG_USE
+    undo = _noise_away() if verb.sounds else None
+    try:
+        return _outcome(module, args)
+    finally:
+        if undo is not None:
+            undo()
+
+
+def _noise_away() -> Callable[[], None]:
+    from reader.devices.folders import log_file
+    from reader.devices.noise import noise_to
+
+    return noise_to(log_file())
+
+
+def _outcome(module: VerbModule, args: argparse.Namespace) -> int:
     try:
         return module.run(args)
     except KeyboardInterrupt:

@@ -14,22 +14,25 @@ LARGEST = 1_000_000
 def noise_to(log: Path | None) -> Callable[[], None]:
     """Sends descriptor 2 to the log (None: nowhere) and gives back how to undo it.
 
-    Python's own sys.stderr goes on writing where it wrote before, so our sentences stay seen.
-    A log that cannot be written is replaced by nowhere.
+    Python's own sys.stderr goes on writing where it wrote before, so our sentences stay seen, and
+    so does the stream that a full screen is drawn on, which is sys.__stderr__. A log that cannot be
+    written is replaced by nowhere.
     """
     try:
         before = os.dup(2)
     except OSError:
         return lambda: None
-    old_stderr = sys.stderr
+    old_stderr, old_first = sys.stderr, sys.__stderr__
     target = _open(log)
     os.dup2(target, 2)
     os.close(target)
     if _writes_to(old_stderr, 2):
         sys.stderr = os.fdopen(before, "w", buffering=1, closefd=False, errors="backslashreplace")
+        sys.__stderr__ = sys.stderr  # type: ignore[misc]
 
     def undo() -> None:
         sys.stderr = old_stderr
+        sys.__stderr__ = old_first  # type: ignore[misc]
         os.dup2(before, 2)
 
     return undo

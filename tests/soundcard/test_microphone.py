@@ -29,6 +29,7 @@ from reader.devices.renderer import Renderer
 from reader.devices.speaking import Speaking
 from reader.devices.stream_place import StreamPlace
 from reader.devices.voice import MixedVoice
+from tests.soundcard.absent import skip_without
 from tests.soundcard.rig import SPEAKER_HZ, SoundCard, decibels, first_loud, save_wav
 
 pytestmark = pytest.mark.soundcard
@@ -86,7 +87,7 @@ def test_our_own_voice_is_taken_out(card: SoundCard) -> None:
     try:
         canceller = SpeexCanceller()
     except OSError as error:
-        pytest.skip(str(error))
+        skip_without(str(error))
     card.echo(-12)
     events: queue.Queue[object] = queue.Queue()
     speaking = Speaking(events.put, {})
