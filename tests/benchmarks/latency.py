@@ -110,9 +110,8 @@ def main() -> int:
     figures = Figures()
     speak = makers_voice(args.voice)
     for _ in range(args.runs):
-        with tempfile.TemporaryDirectory(prefix="reader-latency-") as folder:
-            with sound_card(False) as card:
-                one_run(card, Path(folder), speak, figures)
+        with tempfile.TemporaryDirectory() as folder, sound_card(False) as card:
+            one_run(card, Path(folder), speak, figures)
     return told(figures)
 
 
