@@ -16,6 +16,7 @@ from reader.devices.ports import (
     DeviceLost,
     Ear,
     ReaderError,
+    Samples,
     Shelf,
     SpeechEnded,
     SpeechStarted,
@@ -26,25 +27,33 @@ from reader.plan import find
 from reader.screens.port import ScreenPort
 from reader.session import effects as do
 from reader.session import events as happened
+from reader.session.choosing import Choosing, choices_said, choose
 from reader.session.listening import phrases_for
 from reader.session.progress import to_plain
 from reader.session.state import Mode, State, Tastes
 from reader.session.transitions import respond
 from reader.session.understand import NotForUs, Unsure, understand
 from reader.session.view import view_of
+from reader.wording.choices import talk_choice
 from reader.wording.figures import in_figures
 from reader.wording.show_step import shown_step
 from reader.wording.shown import Ear as EarShown
+from reader.wording.shown import Shown
 from reader.wording.talk import talk
 
 NUMBERED = (
     Mode.ROW_NUMBER,
     Mode.RIP_NUMBER,
     Mode.HAVE_NUMBER,
+    Mode.GAUGE_NUMBER,
+    Mode.FIND_NUMBER,
     Mode.PART_NAME,
     Mode.COUNTING,
 )
 """Where digits make a number."""
+
+TICK_S = 2.0
+"""How often time alone is looked at while nothing happens."""
 
 EARS = {Mode.PAUSED: EarShown.PAUSED, Mode.FINISHED: EarShown.FINISHED}
 
@@ -54,6 +63,10 @@ class KeyPressed:
 
     def __init__(self, name: str) -> None:
         self.name = name
+
+
+class Tick:
+    """Time went by."""
 
 
 class Typed:
@@ -82,6 +95,12 @@ class Loop:
         self.screen, self.shelf, self.clock, self.log = screen, shelf, clock, log
         self.events: queue.Queue[object] = queue.Queue()
         self.state: State | None = None
+        self.choosing: Choosing | None = None
+        self.chosen: Callable[[int], None] = lambda index: None
+        self.kept_too: dict[str, object] = {}
+        self.recent: Callable[[float], Samples] | None = None
+        self.keep_sound: Callable[[str, str, Samples], object] = lambda of, name, sound: None
+        self.sounds: list[tuple[float, do.KeepSound]] = []
         self.keys, self.keep_tastes = dict(keys or {}), keep_tastes
         self.digits = ""
         self.answer = ""
@@ -94,34 +113,63 @@ class Loop:
 
     def start(self, state: State, effects: tuple[do.Effect, ...]) -> None:
         """The first state and its effects."""
-        self.state = state
+        self.state, self.choosing = state, None
+        self.perform(effects)
+
+    def choose(
+        self, choosing: Choosing, effects: tuple[do.Effect, ...], chosen: Callable[[int], None]
+    ) -> None:
+        """A choice before the work; `chosen` gets the index and starts what was chosen."""
+        self.choosing, self.chosen = choosing, chosen
         self.perform(effects)
 
     def run(self) -> None:
         """Until the session has closed."""
         while not self.closing:
-            self.one(self.events.get())
+            try:
+                event = self.events.get(timeout=TICK_S)
+            except queue.Empty:
+                event = Tick()
+            self.one(event)
 
     def one(self, event: object) -> None:
         """One event through to its effects."""
-        if self.state is None:
-            return
         now = self.clock.now_s()
         for told in self.translated(event, now):
-            self.state, effects = respond(self.state, told)
+            if self.choosing:
+                self.choosing, effects = choose(self.choosing, told)
+            elif self.state:
+                self.state, effects = respond(self.state, told)
+            else:
+                return
             self.perform(effects)
+
+    @property
+    def attention(self) -> str:
+        """The word that stands before commands, "" where none is wanted now."""
+        return self.state.tastes.attention if self.state and not self.choosing else ""
+
+    def phrases(self) -> tuple[str, ...]:
+        """What can be said now."""
+        if self.choosing:
+            return choices_said(self.choosing)
+        return phrases_for(self.state) if self.state else ()
+
+    def number_wanted(self) -> bool:
+        """Whether digits make a number now."""
+        if self.choosing:
+            return self.choosing.at is None
+        return self.state is not None and self.state.mode in NUMBERED
 
     def translated(self, event: object, now: float) -> list[happened.Event]:
         """What an event of a device means to the session."""
-        assert self.state is not None
         if isinstance(event, Heard):
             return self.heard(event, now)
         if isinstance(event, KeyPressed):
             return self.key(event.name, now)
         if isinstance(event, Typed):
             words = " ".join(event.words.lower().split())
-            attention = self.state.tastes.attention
-            plain = words.removeprefix(f"{attention} ") if attention else words
+            plain = words.removeprefix(f"{self.attention} ") if self.attention else words
             return [happened.CommandGiven(command_of(plain), now, False)]
         if isinstance(event, SpeechEnded):
             if self.ear:
@@ -131,6 +179,9 @@ class Loop:
             if self.voice:
                 self.voice.soften(True)
             return []
+        if isinstance(event, Tick):
+            self.sounds_due(now)
+            return [happened.Ticked(now)]
         if isinstance(event, DeviceLost):
             return [happened.DeviceWent(event.device, event.sentence, now)]
         if isinstance(event, DeviceBack):
@@ -139,10 +190,9 @@ class Loop:
 
     def heard(self, heard: Heard, now: float) -> list[happened.Event]:
         """An utterance, under the phrases that are expected."""
-        assert self.state is not None
         if self.voice:
             self.voice.soften(False)
-        understood = understand(heard, phrases_for(self.state), self.state.tastes.attention)
+        understood = understand(heard, self.phrases(), self.attention)
         self.log(f"heard: {heard.text!r} certain={heard.certain} {heard.doubt}")
         if isinstance(understood, NotForUs):
             return []
@@ -155,12 +205,11 @@ class Loop:
 
     def key(self, name: str, now: float) -> list[happened.Event]:
         """A key; digits make a number while one is asked for, enter or space gives it."""
-        assert self.state is not None
         if name in ("ctrl+c", "ctrl+d"):
             self.save()
             self.close()
             return []
-        if self.state.mode in NUMBERED and name.isdigit():
+        if self.number_wanted() and name.isdigit():
             self.digits = (self.digits + name)[:3]
             if self.screen:
                 self.screen.heard_line(self.digits)
@@ -170,7 +219,9 @@ class Loop:
             command = Command(Ask.NUMBER, int(digits), digits)
             return [happened.CommandGiven(command, now, False)]
         ask = ask_of_key(name, self.keys)
-        return [happened.CommandGiven(Command(ask), now, False)] if ask else []
+        if ask is None:
+            return [happened.KeyUnknown(name, now)] if name.isprintable() else []
+        return [happened.CommandGiven(Command(ask), now, False)]
 
     def perform(self, effects: tuple[do.Effect, ...]) -> None:
         """Does what is asked, in order; a device that is not there is passed over."""
@@ -188,18 +239,33 @@ class Loop:
                 self.voice.set_volume(effect.volume)
             elif isinstance(effect, do.KeepTastes):
                 self.keep()
+            elif isinstance(effect, do.KeepSound):
+                self.sounds.append((self.clock.now_s() + effect.seconds, effect))
+            elif isinstance(effect, do.Chosen):
+                return self.open(effect.index)
             elif isinstance(effect, do.Close):
                 self.closing = True
-        if self.ear and self.state:
-            self.ear.listen_for(phrases_for(self.state))
+        if self.ear:
+            self.ear.listen_for(self.phrases())
         self.show()
         if self.closing:
             self.close()
+        return None
+
+    def open(self, index: int) -> None:
+        """What was chosen is started; what cannot be is told, and the choice stays open."""
+        try:
+            self.chosen(index)
+        except ReaderError as trouble:
+            self.push(DeviceLost("pattern", str(trouble)))
 
     def say(self, effect: do.Say) -> None:
         """Speaks, and shows what is spoken."""
-        assert self.state is not None
-        words = talk(effect.sayings, self.state)
+        words = ""
+        if self.choosing:
+            words = talk_choice(effect.sayings, self.choosing)
+        elif self.state:
+            words = talk(effect.sayings, self.state)
         self.answer = words
         self.log(f"says: {words}")
         if self.screen:
@@ -216,12 +282,25 @@ class Loop:
         if self.shelf is None or self.state is None:
             return
         try:
-            kept = to_plain(self.state, self.clock.today())
+            kept = to_plain(self.state, self.clock.today()) | self.kept_too
             self.shelf.save(self.state.plan.fingerprint, kept)
         except Exception as trouble:  # whatever keeps it from being kept, the maker goes on
             if not self.unsaved:
                 self.unsaved = str(trouble)
                 self.push(DeviceLost("memory", self.unsaved))
+
+    def sounds_due(self, now: float) -> None:
+        """Keeps the sound of notes whose time is over; without an ear there is none."""
+        due = [one for at, one in self.sounds if at <= now]
+        self.sounds = [(at, one) for at, one in self.sounds if at > now]
+        if self.recent is None or self.state is None:
+            return
+        for one in due:
+            try:
+                sound = self.recent(one.seconds)
+                self.keep_sound(self.state.plan.fingerprint, one.name, sound)
+            except ReaderError as trouble:
+                self.push(DeviceLost("notes", str(trouble)))
 
     def keep(self) -> None:
         """Keeps what was changed of voice and wording; where that fails it is said once."""
@@ -233,6 +312,12 @@ class Loop:
 
     def show(self) -> None:
         """Shows the present state."""
+        if self.screen and self.choosing:
+            question = self.answer if self.choosing.at is not None else ""
+            chosen = Shown(self.choosing.title, "", "", question=question)
+            answer = in_figures(self.answer)
+            self.screen.show(replace(chosen, answer=answer, heard=self.choosing.heard))
+            return
         if self.screen is None or self.state is None:
             return
         state, view = self.state, view_of(self.state)

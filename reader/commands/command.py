@@ -38,7 +38,6 @@ class Ask(Enum):
     STOP_LISTENING = "stop-listening"
     FINISH_TODAY = "finish-today"
     START_OVER = "start-over"
-    TINK = "tink"
     ROW_START = "row-start"
     RIP_BACK = "rip-back"
     MARK = "mark"
@@ -49,6 +48,7 @@ class Ask(Enum):
     PACE = "pace"
     HOW_LONG = "how-long"
     NOTE = "note"
+    PATTERN_NOTES = "pattern-notes"
     READ_NOTES = "read-notes"
     MATERIALS = "materials"
     GAUGE = "gauge"
@@ -59,7 +59,10 @@ class Ask(Enum):
     NO = "no"
     NUMBER = "number"
     WORD = "word"
-    TICK = "tick"
+    MORE = "more-words"
+    BY_ONE = "by-one"
+    BY_FIVE = "by-five"
+    BY_TEN = "by-ten"
 
 
 @dataclass(frozen=True, slots=True)

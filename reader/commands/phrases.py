@@ -40,7 +40,7 @@ TABLE: tuple[Words, ...] = (
     Words(Ask.FINISH_TODAY, ("finish for today",), "q", "ends for today"),
     Words(Ask.UNDO, ("undo that",), "z", "takes the last move back"),
     Words(Ask.I_HAVE, ("check my count",), "i", "compares the stitches you have"),
-    Words(Ask.WORD, ("more words",), "o", "the other words"),
+    Words(Ask.MORE, ("more words",), "o", "the other words"),
     Words(Ask.AS_WRITTEN, ("as written",), "t", "the step as the pattern writes it"),
     Words(Ask.SPELL, ("spell that",), "s", "spells it"),
     Words(Ask.EXPLAIN, ("explain that",), "e", "how the stitch is made"),
@@ -57,11 +57,19 @@ TABLE: tuple[Words, ...] = (
     Words(Ask.GO_TO_MARK, ("back to the mark",), "7", "back to the last mark"),
     Words(Ask.LAST_TIME, ("what did we do last",), "8", "what was done last"),
     Words(Ask.HOW_LONG, ("how long",), "9", "how long it will take"),
+    Words(Ask.PACE, ("keep time",), ";", "says when the row should be done, or no longer"),
+    Words(Ask.NOTE, ("note this",), "/", "a note to this row"),
     Words(Ask.READ_NOTES, ("read my notes",), "0", "reads the notes"),
+    Words(Ask.PATTERN_NOTES, ("pattern notes",), "*", "what the pattern says first"),
     Words(Ask.MATERIALS, ("materials",), "j", "what you need"),
+    Words(Ask.GAUGE, ("my gauge",), "[", "what your gauge means"),
+    Words(Ask.YARN_LEFT, ("how much yarn",), "]", "yarn worked and still to go"),
     Words(Ask.START_OVER, ("start over again",), "end", "from the very beginning"),
     Words(Ask.YES, ("yes",), "y", "yes"),
-    Words(Ask.NO, ("no",), "v", "no"),
+    Words(Ask.NO, ("no",), "n", "no"),
+    Words(Ask.BY_ONE, ("by ones",), "<", "counts every stitch"),
+    Words(Ask.BY_FIVE, ("by fives",), "=", "counts every five stitches"),
+    Words(Ask.BY_TEN, ("by tens",), ">", "counts every ten stitches"),
     Words(Ask.HUSH, ("hush",), "escape", "stops speaking"),
 )
 PEDAL = {
@@ -78,15 +86,18 @@ MAIN = (
     Ask.NEXT, Ask.AGAIN, Ask.BACK, Ask.WHERE, Ask.HOW_MANY, Ask.AFTER_THIS, Ask.WHOLE_ROW,
     Ask.GO_TO_ROW, Ask.GO_TO_PART, Ask.ROW_DONE, Ask.PAUSE, Ask.SLOWER, Ask.FASTER, Ask.LOUDER,
     Ask.SOFTER, Ask.WHAT_CAN_I_SAY, Ask.STOP_LISTENING, Ask.FINISH_TODAY, Ask.UNDO, Ask.I_HAVE,
-    Ask.WORD, Ask.HUSH,
+    Ask.MORE, Ask.HUSH,
 )  # fmt: skip
 """Requests that can be said while a step waits."""
 
 MORE = (
     Ask.AS_WRITTEN, Ask.SPELL, Ask.EXPLAIN, Ask.SMALLER_STEPS, Ask.BIGGER_STEPS, Ask.FULL_WORDS,
     Ask.SHORT_WORDS, Ask.COUNT_ONLY, Ask.COUNT_ALONG, Ask.ROW_START, Ask.RIP_BACK, Ask.MARK,
-    Ask.LIFELINE, Ask.GO_TO_MARK, Ask.LAST_TIME, Ask.HOW_LONG, Ask.READ_NOTES,
-    Ask.MATERIALS, Ask.START_OVER,
+    Ask.LIFELINE, Ask.GO_TO_MARK, Ask.LAST_TIME, Ask.HOW_LONG, Ask.PACE, Ask.NOTE,
+    Ask.READ_NOTES,
+    Ask.PATTERN_NOTES, Ask.PATTERN_NOTES,
+    Ask.MATERIALS,
+    Ask.GAUGE, Ask.YARN_LEFT, Ask.START_OVER,
 )  # fmt: skip
 """Requests behind "more words"."""
 

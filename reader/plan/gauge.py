@@ -6,6 +6,7 @@ import re
 from dataclasses import dataclass
 from enum import Enum
 
+from reader.plan.step import Plan
 from reader.plan.tools import Tool, next_tool
 
 CM_PER_INCH = 2.54
@@ -29,6 +30,9 @@ _GAUGE = re.compile(
     rf"(?:rows|rounds|rnds|r))?[^\d=]{{0,24}}(?:=|to|over|in|per|are|is)\s*{_OVER}",
     re.IGNORECASE,
 )
+
+
+_MILLIMETRES = re.compile(r"(\d+(?:\.\d+)?)\s*mm\b", re.IGNORECASE)
 
 
 class Advice(Enum):
@@ -81,6 +85,20 @@ def read_gauge(text: str) -> Gauge | None:
     scale = swatch / length
     rows = float(found["rows"]) if found["rows"] else None
     return Gauge(float(found["sts"]) * scale, rows * scale if rows else None)
+
+
+def wanted_gauge(plan: Plan) -> Gauge | None:
+    """The gauge a plan tells first; None for none."""
+    return next((found for text in plan.gauge if (found := read_gauge(text))), None)
+
+
+def tool_mm(plan: Plan) -> float | None:
+    """The millimetres of the hook or needles in the gathering list; None where none are told."""
+    for item in plan.gather:
+        found = _MILLIMETRES.search(item.text) if item.kind in ("hook", "needle") else None
+        if found:
+            return float(found[1])
+    return None
 
 
 def measured(stitches: float, over_cm: float, rows: float | None = None) -> Gauge | None:

@@ -17,8 +17,9 @@ from reader.plan.lazily import Lazily
 from reader.plan.place import Place
 from reader.plan.sentences import sentences
 from reader.plan.sizes import only_size
-from reader.plan.step import Plan, PlanPart, PlanRow, Reading, RowKind, Step
+from reader.plan.step import Notice, Plan, PlanPart, PlanRow, Reading, RowKind, Step
 from reader.plan.steps import steps, whole_step
+from reader.text.span import Span
 
 MOST_COPIES = 999
 """Copies of a part that are unrolled; published rugs ask for 672 motifs, a slip of the pen for any
@@ -48,8 +49,10 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         counted.sizes,
     )
     counted = _finishing_apart(_lines_kept(counted, text))
+    opening = _opening_of(counted, text)
+    counted = replace(counted, notes=tuple(one for one in counted.notes if one not in opening))
     names = counted.sizes
-    parts = _all_parts(counted, reading)
+    parts = _opened(_all_parts(counted, reading), _said(opening, counted))
     return Plan(
         title=counted.title,
         craft=counted.craft,
@@ -88,6 +91,32 @@ def _lines_kept(counted: CountedPattern, text: str) -> CountedPattern:
         gauge=tuple(lined(one) for one in counted.gauge),
         finishing=tuple(lined(one) for one in counted.finishing),
     )
+
+
+def _opening_of(counted: CountedPattern, text: str) -> tuple[Remark, ...]:
+    """The notes that stand under the first part's heading, before its first row.
+
+    "With grey." there is something to do at the first row, not something about the pattern.
+    """
+    part = counted.parts[0] if counted.parts else None
+    if part is None or not part.name or not part.rows:
+        return ()
+    heading = text.rfind(part.name, 0, part.rows[0].span.start)
+    return tuple(note for note in counted.notes if 0 <= heading < note.span.start)
+
+
+def _opened(parts: tuple[PlanPart, ...], said: tuple[str, ...]) -> tuple[PlanPart, ...]:
+    """The parts with these sentences said when the first row begins."""
+    if not said:
+        return parts
+    where = Place(0, 0, 0)
+    heading = Remark("note", " ".join(said), Span(0, 0, 0))
+    led = _remark_row(heading, heading.text, where, parts[0].rows[0].reading)
+    # The colour that is named here is the one the first rows are worked in.
+    first, *rest = with_colours((led, *parts[0].rows))[1:]
+    notices = (*(Notice("opening", words) for words in said), *first.notices)
+    rows = (replace(first, notices=notices), *rest)
+    return (replace(parts[0], rows=rows), *parts[1:])
 
 
 def _finishing_apart(counted: CountedPattern) -> CountedPattern:

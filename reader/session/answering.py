@@ -4,23 +4,33 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from reader.commands.command import Command
+from reader.commands.command import Ask, Command
 from reader.plan import find
 from reader.session.effects import Saying
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
 
+QUESTIONS = (
+    Mode.CONFIRM,
+    Mode.ROW_NUMBER,
+    Mode.HAVE_NUMBER,
+    Mode.RIP_NUMBER,
+    Mode.GAUGE_NUMBER,
+    Mode.FIND_NUMBER,
+    Mode.MARK_NAME,
+    Mode.MARK_GO,
+    Mode.NOTE,
+    Mode.GATHER,
+    Mode.PART_NAME,
+)
+"""What is waited for after a question; "again" then repeats the question."""
 DEEPER_S = 12.0
 """Asked again within this time, "where am I" tells more."""
 
 
 def again(state: State, command: Command) -> Out:
     """The step once more."""
-    if (
-        state.mode
-        in (Mode.CONFIRM, Mode.ROW_NUMBER, Mode.HAVE_NUMBER, Mode.RIP_NUMBER, Mode.PART_NAME)
-        and state.last
-    ):
+    if state.mode in QUESTIONS and state.last:
         return say(state, *state.last)
     return say(state, Saying("step again", state.place))
 
@@ -68,22 +78,22 @@ def explained(state: State, command: Command) -> Out:
 
 
 def last_done(state: State, command: Command) -> Out:
-    """What was done last."""
-    return say(
-        state,
-        Saying("last done", state.journal[-1].before if state.journal else None),
-    )
+    """The step or row that was said to be done last."""
+    deeds = (Ask.NEXT, Ask.ROW_DONE)
+    last = next((one for one in reversed(state.journal) if one.ask in deeds), None)
+    if last is None:
+        return say(state, Saying("last done"))
+    return say(state, Saying("last done", last.before, words=last.ask.value))
+
+
+def pattern_notes(state: State, command: Command) -> Out:
+    """What the pattern says about itself before its rows."""
+    return say(state, *(Saying("pattern note", words=one) for one in state.plan.notes))
 
 
 def how_long(state: State, command: Command) -> Out:
     """Time left by the maker's own pace."""
     return say(state, Saying("how long", state.place))
-
-
-def read_notes(state: State, command: Command) -> Out:
-    """The notes, the latest first."""
-    words = tuple(note.words or "a note in sound" for note in reversed(state.notes[-5:]))
-    return say(state, Saying("notes", more=words))
 
 
 def what_can_i_say(state: State, command: Command) -> Out:

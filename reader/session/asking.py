@@ -8,7 +8,7 @@ from reader.commands.command import Ask, Command
 from reader.commands.numbers import sounds_like
 from reader.plan import find
 from reader.plan.mismatch import compare
-from reader.session import moving
+from reader.session import gauging, marking, moving, noting, searching
 from reader.session.effects import Saying
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
@@ -66,6 +66,8 @@ def stitches_on_hand(state: State, command: Command) -> Out:
     """Asks for the number of stitches, or compares it when it came along."""
     if command.number is not None:
         return _compared(state, command.number)
+    if find.row_at(state.plan, state.place).count is None:
+        return say(state, Saying("count unknown", state.place))
     return say(replace(state, mode=Mode.HAVE_NUMBER), Saying("how many have you", state.place))
 
 
@@ -74,7 +76,11 @@ def _compared(state: State, number: int) -> Out:
     state = replace(state, mode=Mode.STEP)
     if found is None:
         return say(state, Saying("count unknown", state.place, number))
-    return say(state, Saying("compared", state.place, number))
+    told = Saying("compared", state.place, number)
+    if not searching.can_search(found):
+        return say(state, told)
+    state = replace(state, mode=Mode.CONFIRM, pending=Command(Ask.I_HAVE, number))
+    return say(state, told, Saying("find offered"))
 
 
 def number_given(state: State, command: Command) -> Out:
@@ -86,22 +92,42 @@ def number_given(state: State, command: Command) -> Out:
         return _rip(state, number)
     if state.mode is Mode.HAVE_NUMBER:
         return _compared(state, number)
+    if state.mode is Mode.GAUGE_NUMBER:
+        return gauging.told(state, number)
+    if state.mode is Mode.FIND_NUMBER:
+        return searching.counted(state, number)
+    if state.mode is Mode.NOTE:
+        return noting.worded(state, command.word or str(number))
     if state.mode is Mode.PART_NAME:
         return word_given(state, command)
     return state, ()
 
 
 def word_given(state: State, command: Command) -> Out:
-    """ "more words", or the name of a part."""
+    """A word of the maker's own: the name of a part or a mark, a note; else it is not known."""
+    named = {
+        Mode.MARK_NAME: marking.named,
+        Mode.MARK_GO: marking.chosen,
+        Mode.RIP_NUMBER: marking.rip_asked,
+    }
+    if state.mode in named and command.word:
+        return named[state.mode](state, command)
+    if state.mode is Mode.NOTE and command.word:
+        return noting.worded(state, command.word)
     if state.mode is Mode.PART_NAME:
         part = _part_of(state, command)
         if part is None:
             return say(state, Saying("which part", more=find.part_phrases(state.plan)))
         to = find.nearest(state.plan, replace(state.place, part=part, row=0, step=0)) or state.place
         return moving.moved(state, to, Ask.GO_TO_PART)
-    if state.mode is Mode.STEP:
-        return say(replace(state, mode=Mode.MORE), Saying("more words"))
-    return say(replace(state, mode=Mode.STEP), Saying("step", state.place))
+    return say(state, Saying("not known"))
+
+
+def more_words(state: State, command: Command) -> Out:
+    """The other words are listened for next; said again, it goes back to the step."""
+    if state.mode is Mode.MORE:
+        return say(replace(state, mode=Mode.STEP), Saying("step", state.place))
+    return say(replace(state, mode=Mode.MORE), Saying("more words"))
 
 
 def _part_of(state: State, command: Command) -> int | None:
@@ -132,6 +158,10 @@ def yes(state: State, command: Command) -> Out:
         first = find.first_place(state.plan) or state.place
         return moving.moved(state, first, pending.ask)
     number = pending.number or 0
+    if pending.ask is Ask.I_HAVE:
+        return searching.begin(state, number)
+    if pending.ask is Ask.RIP_BACK and pending.word:
+        return marking.ripped(state, pending.word)
     to = find.find_row(state.plan, state.place.part, number)
     if to is None:
         return say(state, Saying("no such row", state.place, number))
@@ -142,11 +172,17 @@ def yes(state: State, command: Command) -> Out:
 
 def no(state: State, command: Command) -> Out:
     """Leaves everything as it was; right after a move, takes it back."""
+    if state.mode is Mode.NOTE:
+        return noting.left(state)
     if state.mode in (
         Mode.CONFIRM,
         Mode.ROW_NUMBER,
         Mode.RIP_NUMBER,
         Mode.HAVE_NUMBER,
+        Mode.GAUGE_NUMBER,
+        Mode.FIND_NUMBER,
+        Mode.MARK_NAME,
+        Mode.MARK_GO,
         Mode.PART_NAME,
         Mode.MORE,
         Mode.COUNTING,

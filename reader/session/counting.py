@@ -1,4 +1,4 @@
-"""Counting along, and ticking off what has been gathered."""
+"""Counting along: the tally is kept while the maker counts."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ def begin(state: State, command: Command) -> Out:
     """Counts along in this row: one word a stitch, or the numbers aloud."""
     step = find.step_at(state.plan, state.place, state.tastes.grain)
     return say(
-        replace(state, mode=Mode.COUNTING, tally=step.done),
+        replace(state, mode=Mode.COUNTING, tally=step.done, tally_by=1),
         Saying("counting", state.place, step.done),
     )
 
@@ -48,8 +48,8 @@ def counted(state: State, command: Command) -> Out:
     return state, (Save(), Show())
 
 
-def gather(state: State, command: Command) -> Out:
-    """Reads what is needed."""
-    if not state.plan.gather:
-        return say(replace(state, mode=Mode.STEP), Saying("nothing to gather"))
-    return say(replace(state, mode=Mode.STEP), Saying("gathering"))
+def by(state: State, command: Command) -> Out:
+    """One word for each stitch, for five or for ten."""
+    each = {Ask.BY_FIVE: 5, Ask.BY_TEN: 10}.get(command.ask, 1)
+    state = replace(state, tally_by=each, mode=Mode.COUNTING)
+    return say(state, Saying("counting", state.place, state.tally))

@@ -72,8 +72,35 @@ class Listen:
 
 
 @dataclass(frozen=True, slots=True)
+class KeepSound:
+    """What is heard in these seconds is kept as sound under this name."""
+
+    name: str
+    seconds: int
+
+
+@dataclass(frozen=True, slots=True)
+class Chosen:
+    """A choice before the work is made; index: which of the names."""
+
+    index: int
+
+
+@dataclass(frozen=True, slots=True)
 class Close:
     """The session is over."""
 
 
-Effect = Say | Chime | Show | Save | StopTalking | SetVoice | KeepTastes | Listen | Close
+Effect = (
+    Say
+    | Chime
+    | Show
+    | Save
+    | StopTalking
+    | SetVoice
+    | KeepTastes
+    | KeepSound
+    | Listen
+    | Chosen
+    | Close
+)

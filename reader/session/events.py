@@ -50,6 +50,14 @@ class DeviceWent:
 
 
 @dataclass(frozen=True, slots=True)
+class KeyUnknown:
+    """A key was pressed that stands for nothing."""
+
+    key: str
+    now_s: float
+
+
+@dataclass(frozen=True, slots=True)
 class DeviceCame:
     """A device is back."""
 
@@ -57,4 +65,4 @@ class DeviceCame:
     now_s: float
 
 
-Event = CommandGiven | NotSure | TalkEnded | Ticked | DeviceWent | DeviceCame
+Event = CommandGiven | NotSure | TalkEnded | Ticked | KeyUnknown | DeviceWent | DeviceCame

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from reader.commands.command import Ask
 from reader.commands.numbers import say_number
 from reader.commands.phrases import MAIN, MORE, phrases_of
 from reader.plan import find
+from reader.plan.gauge import wanted_gauge
+from reader.session import marking, noting, searching
 from reader.session.state import Mode, State
 
 MOST_NUMBERS = 220
@@ -13,6 +17,8 @@ MOST_NUMBERS = 220
 ESCAPES = (Ask.NO, Ask.AGAIN, Ask.HUSH)
 NEAR = 12
 """Stitches to each side of the expected count that can be said."""
+USUAL = 40
+"""The count in whose neighbourhood numbers can be said where none is expected."""
 
 
 def phrases_for(state: State) -> tuple[str, ...]:
@@ -20,35 +26,79 @@ def phrases_for(state: State) -> tuple[str, ...]:
 
     With an attention word it stands before each phrase, except where a question is open.
     """
+    if state.deaf or state.mode is Mode.FINISHED:
+        return ()
+    own, asks = OWN.get(state.mode), ASKS.get(state.mode, ESCAPES)
+    phrases = (*(own(state) if own else ()), *phrases_of(asks))
     word = state.tastes.attention
-    phrases = _phrases(state)
     if not word or state.mode not in (Mode.STEP, Mode.PAUSED):
         return phrases
     return tuple(f"{word} {phrase}" for phrase in phrases)
 
 
-def _phrases(state: State) -> tuple[str, ...]:
-    mode = state.mode
-    if state.deaf or mode is Mode.FINISHED:
-        return ()
-    if mode is Mode.PAUSED:
-        return phrases_of((Ask.CARRY_ON, Ask.WHERE, Ask.FINISH_TODAY))
-    if mode is Mode.CONFIRM:
-        return phrases_of((Ask.YES, Ask.NO, Ask.AGAIN, Ask.HUSH))
-    if mode is Mode.MORE:
-        return phrases_of((*MORE, Ask.NO, Ask.HUSH))
-    if mode in (Mode.ROW_NUMBER, Mode.RIP_NUMBER):
-        numbers = find.row_numbers(state.plan, state.place.part)
-        said = tuple(say_number(n) for n in numbers[:MOST_NUMBERS] if n < 1000)
-        return (*said, *phrases_of(ESCAPES))
-    if mode is Mode.HAVE_NUMBER:
-        total = find.row_at(state.plan, state.place).count or 40
-        near = range(max(0, total - NEAR), min(total + NEAR, 999) + 1)
-        return (*(say_number(n) for n in near), *phrases_of(ESCAPES))
-    if mode is Mode.PART_NAME:
-        return (*find.part_phrases(state.plan), *phrases_of(ESCAPES))
-    if mode is Mode.COUNTING:
-        near = range(max(0, state.tally - 1), state.tally + 4)
-        more = phrases_of((Ask.NEXT, Ask.UNDO, Ask.NO, Ask.HOW_MANY, Ask.HUSH))
-        return (*(say_number(n) for n in near if n < 1000), *more)
-    return phrases_of(MAIN)
+def _rows(state: State) -> tuple[str, ...]:
+    numbers = find.row_numbers(state.plan, state.place.part)
+    return tuple(say_number(n) for n in numbers[:MOST_NUMBERS] if n < 1000)
+
+
+def _rows_and_marks(state: State) -> tuple[str, ...]:
+    return (*_rows(state), *marking.behind(state))
+
+
+def _counts(state: State) -> tuple[str, ...]:
+    return _near(find.row_at(state.plan, state.place).count or USUAL)
+
+
+def _counts_on_the_way(state: State) -> tuple[str, ...]:
+    return _near(searching.asked_count(state) or USUAL)
+
+
+def _gauges(state: State) -> tuple[str, ...]:
+    wanted = wanted_gauge(state.plan)
+    return _near(round(wanted.stitches) if wanted else USUAL)
+
+
+def _near(middle: int) -> tuple[str, ...]:
+    return tuple(say_number(n) for n in range(max(0, middle - NEAR), min(middle + NEAR, 999) + 1))
+
+
+def _tally(state: State) -> tuple[str, ...]:
+    each = state.tally_by
+    near = range(max(0, state.tally - each), state.tally + 3 * each + 1)
+    return tuple(say_number(n) for n in near if n < 1000)
+
+
+OWN: dict[Mode, Callable[[State], tuple[str, ...]]] = {
+    Mode.ROW_NUMBER: _rows,
+    Mode.RIP_NUMBER: _rows_and_marks,
+    Mode.HAVE_NUMBER: _counts,
+    Mode.FIND_NUMBER: _counts_on_the_way,
+    Mode.GAUGE_NUMBER: _gauges,
+    Mode.COUNTING: _tally,
+    Mode.PART_NAME: lambda state: tuple(one for one in find.part_phrases(state.plan) if one),
+    Mode.MARK_NAME: marking.free_names,
+    Mode.MARK_GO: marking.names,
+    Mode.NOTE: lambda state: noting.SPOKEN,
+}
+"""What can be said in a mode beside requests: numbers that exist, names."""
+
+ASKS: dict[Mode, tuple[Ask, ...]] = {
+    Mode.STEP: MAIN,
+    Mode.MORE: (*MORE, Ask.NO, Ask.HUSH),
+    Mode.PAUSED: (Ask.CARRY_ON, Ask.WHERE, Ask.FINISH_TODAY),
+    Mode.CONFIRM: (Ask.YES, Ask.NO, Ask.AGAIN, Ask.HUSH),
+    Mode.GATHER: (Ask.YES, Ask.NO, Ask.AGAIN, Ask.CARRY_ON, Ask.HUSH),
+    Mode.MARK_NAME: (Ask.NEXT, *ESCAPES),
+    Mode.NOTE: (Ask.NEXT, *ESCAPES),
+    Mode.COUNTING: (
+        Ask.NEXT,
+        Ask.BY_ONE,
+        Ask.BY_FIVE,
+        Ask.BY_TEN,
+        Ask.UNDO,
+        Ask.NO,
+        Ask.HOW_MANY,
+        Ask.HUSH,
+    ),
+}
+"""The requests that can be said in a mode; where none stand here, those that leave a question."""

@@ -9,17 +9,26 @@ from reader.plan import find
 from reader.plan.pace import learn
 from reader.plan.place import Place
 from reader.plan.step import RowKind
-from reader.session.effects import Chime, Effect, Save, Saying, Show
+from reader.session import noting
+from reader.session.effects import Chime, Effect, Save, Saying
 from reader.session.speaking import Out, say
-from reader.session.state import JOURNAL, UNDO_S, Mark, Mode, Moved, State
+from reader.session.state import JOURNAL, UNDO_S, Mode, Moved, State
 
 
 def moved(state: State, to: Place, ask: Ask, *first: Saying) -> Out:
     """A move to a place: booked, saved, then the step there is read."""
     here = state.place
+    state = noting.without_empty(state)
     journal = (*state.journal, Moved(state.now_s, here, to, ask))[-JOURNAL:]
     state = replace(
-        state, place=to, journal=journal, mode=Mode.STEP, pending=None, step_since_s=state.now_s
+        state,
+        place=to,
+        journal=journal,
+        mode=Mode.STEP,
+        pending=None,
+        step_since_s=state.now_s,
+        finished=False,
+        due_told=False,
     )
     return say(state, *first, *arrival(state, here, to), before=(Save(),))
 
@@ -34,6 +43,7 @@ def arrival(state: State, before: Place, to: Place) -> tuple[Saying, ...]:
         sayings += [Saying("notice", to, words=notice.text) for notice in row.notices]
         if row.warning:
             sayings.append(Saying("warning", to, words=row.warning))
+        sayings += noting.here(state, to)
     return (*sayings, Saying("step", to))
 
 
@@ -50,11 +60,16 @@ def next_step(state: State, command: Command) -> Out:
     state = replace(state, pace=pace)
     to = find.next_place(state.plan, state.place, grain)
     if to is None:
-        done = replace(state, mode=Mode.STEP)
-        return say(done, Saying("all done", state.place), before=(Save(), Chime("round complete")))
+        return all_done(state)
     if (to.part, to.row) == (state.place.part, state.place.row) or row.kind is not RowKind.WORK:
         return moved(state, to, command.ask)
     return row_ended(state, to, command.ask)
+
+
+def all_done(state: State) -> Out:
+    """The last step is done: the piece is finished, and kept as finished."""
+    done = replace(state, mode=Mode.STEP, finished=True)
+    return say(done, Saying("all done", state.place), before=(Save(), Chime("round complete")))
 
 
 def row_ended(state: State, to: Place, ask: Ask) -> Out:
@@ -86,7 +101,7 @@ def row_done(state: State, command: Command) -> Out:
     """The whole row is done: on to the next one."""
     to = find.next_row(state.plan, state.place)
     if to is None:
-        return say(state, Saying("all done", state.place), before=(Save(), Chime("round complete")))
+        return all_done(state)
     if find.row_at(state.plan, state.place).kind is not RowKind.WORK:
         return moved(state, to, command.ask)
     return row_ended(state, to, command.ask)
@@ -106,51 +121,3 @@ def undo(state: State, command: Command) -> Out:
         state, journal=state.journal[:-1], place=last.before, mode=Mode.STEP, pending=None
     )
     return say(state, Saying("undone"), Saying("step", last.before), before=(Save(),))
-
-
-def put_mark(state: State, command: Command) -> Out:
-    """A mark here; names are one, two, three in the order they were put."""
-    return _mark(state, False)
-
-
-def put_lifeline(state: State, command: Command) -> Out:
-    """A lifeline: the stitches here are known to be good."""
-    return _mark(state, True)
-
-
-def _mark(state: State, lifeline: bool) -> Out:
-    number = sum(one.lifeline == lifeline for one in state.marks) + 1
-    name = f"{'lifeline' if lifeline else 'mark'} {number}"
-    mark = Mark(name, state.place, lifeline)
-    state = replace(state, marks=(*state.marks, mark)[-50:], mode=Mode.STEP)
-    return say(state, Saying("marked", state.place, words=name), before=(Save(),))
-
-
-def to_mark(state: State, command: Command) -> Out:
-    """To the last mark or lifeline at or before here."""
-    behind = [one for one in state.marks if one.place <= state.place] or list(state.marks)
-    if not behind:
-        return say(replace(state, mode=Mode.STEP), Saying("no mark"))
-    mark = behind[-1]
-    return moved(state, mark.place, command.ask, Saying("at mark", mark.place, words=mark.name))
-
-
-def time_went(state: State) -> Out:
-    """Time alone moves nothing."""
-    return state, ()
-
-
-__all__ = [
-    "Show",
-    "arrival",
-    "back",
-    "moved",
-    "next_step",
-    "put_lifeline",
-    "put_mark",
-    "row_done",
-    "row_start",
-    "time_went",
-    "to_mark",
-    "undo",
-]

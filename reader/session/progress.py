@@ -7,7 +7,7 @@ from reader.plan import find
 from reader.plan.pace import Pace
 from reader.plan.place import Place
 from reader.plan.step import Plan
-from reader.session.state import Mark, Moved, State
+from reader.session.state import Mark, Moved, Note, State
 
 VERSION = 1
 
@@ -24,6 +24,11 @@ def to_plain(state: State, today: str = "") -> dict[str, object]:
             {"name": one.name, "place": _place(one.place), "lifeline": one.lifeline}
             for one in state.marks
         ],
+        "notes": [
+            {"name": one.name, "place": _place(one.place), "words": one.words}
+            for one in state.notes
+        ],
+        "timing": state.timing,
         "journal": [
             {"before": _place(one.before), "after": _place(one.after), "ask": one.ask.value}
             for one in state.journal[-20:]
@@ -31,6 +36,8 @@ def to_plain(state: State, today: str = "") -> dict[str, object]:
         "pace": [[kind, list(samples)] for kind, samples in state.pace.kinds],
         "learned": state.pace.learned,
         "cautioned": state.cautioned,
+        "ticked": sorted(state.ticked),
+        "finished": state.finished,
     }
 
 
@@ -58,9 +65,17 @@ def from_plain(plan: Plan, saved: dict[str, object]) -> State | None:
         plan,
         place,
         marks=tuple(marks),
+        notes=tuple(
+            Note(spot, str(one.get("name", "note")), str(one.get("words", "")))
+            for one in _dicts(saved, "notes")
+            if (spot := _read_place(one.get("place"), plan))
+        ),
+        timing=bool(saved.get("timing")),
         journal=_journal(saved, plan),
         pace=_pace(saved),
         cautioned=bool(saved.get("cautioned")),
+        ticked=_ticked(saved, plan),
+        finished=bool(saved.get("finished")),
     )
 
 
@@ -73,6 +88,12 @@ def _journal(saved: dict[str, object], plan: Plan) -> tuple[Moved, ...]:
         if before and after and ask:
             moves.append(Moved(-1e9, before, after, ask))
     return tuple(moves)
+
+
+def _ticked(saved: dict[str, object], plan: Plan) -> frozenset[int]:
+    raw = saved.get("ticked")
+    things = range(len(plan.gather))
+    return frozenset(n for n in raw if n in things) if isinstance(raw, list) else frozenset()
 
 
 def _pace(saved: dict[str, object]) -> Pace:

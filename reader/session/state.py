@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from enum import Enum
 
 from reader.commands.command import Ask, Command
+from reader.plan.mismatch import Search
 from reader.plan.pace import Pace
 from reader.plan.place import Place
 from reader.plan.step import Grain, Plan
@@ -21,6 +22,12 @@ class Mode(Enum):
     PART_NAME = "waiting for the name of a part"
     HAVE_NUMBER = "waiting for the stitches you have"
     RIP_NUMBER = "waiting for the row to rip back to"
+    FIND_NUMBER = "waiting for a count on the way"
+    MARK_NAME = "waiting for the name of a mark"
+    MARK_GO = "waiting for which mark"
+    NOTE = "waiting for a note"
+    GAUGE_NUMBER = "waiting for the stitches of your gauge"
+    GATHER = "waiting to hear whether you have it"
     CONFIRM = "waiting for yes or no"
     COUNTING = "counting along"
     PAUSED = "paused"
@@ -85,7 +92,11 @@ class State:
     """The whole session.
 
     now_s: the latest time. said: the number of the text spoken last. talking: whether it is still
-    being said. misses: unclear words in a row. deaf: the maker asked it not to listen.
+    being said. misses: unclear words in a row. deaf: the maker asked it not to listen. ticked:
+    things gathered, by index; gather_at: the one asked about. finished: the last step was done.
+    have, search: the count that was wrong, and between which passes the slip is. timing: pace
+    aloud; due_told: said for this row. by_voice: the latest command was spoken. asked_at_s: when a
+    note was asked for.
     """
 
     plan: Plan
@@ -111,6 +122,15 @@ class State:
     where_at_s: float = -99.0
     lost: tuple[str, ...] = ()
     deaf: bool = False
+    ticked: frozenset[int] = frozenset()
+    gather_at: int = 0
+    finished: bool = False
+    have: int | None = None
+    search: Search | None = None
+    timing: bool = False
+    due_told: bool = False
+    by_voice: bool = False
+    asked_at_s: float = 0.0
     cautioned: bool = False
     rounds_announced: int = 0
 

@@ -12,7 +12,17 @@ from dataclasses import replace
 
 from reader.commands.command import Ask, Command
 from reader.plan.step import Grain
-from reader.session import answering, asking, counting, moving
+from reader.session import (
+    answering,
+    asking,
+    counting,
+    gathering,
+    gauging,
+    marking,
+    moving,
+    noting,
+    timing,
+)
 from reader.session.effects import (
     Chime,
     Close,
@@ -30,10 +40,12 @@ from reader.session.events import (
     DeviceCame,
     DeviceWent,
     Event,
+    KeyUnknown,
     NotSure,
     TalkEnded,
     Ticked,
 )
+from reader.session.listening import phrases_for
 from reader.session.speaking import Out, quiet, say
 from reader.session.state import MISSES, Mode, State, Words
 
@@ -52,14 +64,21 @@ ALWAYS: dict[Ask, Answer] = {
     Ask.EXPLAIN: answering.explained,
     Ask.LAST_TIME: answering.last_done,
     Ask.HOW_LONG: answering.how_long,
-    Ask.READ_NOTES: answering.read_notes,
+    Ask.NOTE: noting.begin,
+    Ask.READ_NOTES: noting.read,
+    Ask.PATTERN_NOTES: answering.pattern_notes,
+    Ask.PACE: timing.switched,
+    Ask.MORE: asking.more_words,
     Ask.WHAT_CAN_I_SAY: answering.what_can_i_say,
     Ask.ROW_DONE: moving.row_done,
     Ask.ROW_START: moving.row_start,
     Ask.UNDO: moving.undo,
-    Ask.MARK: moving.put_mark,
-    Ask.LIFELINE: moving.put_lifeline,
-    Ask.GO_TO_MARK: moving.to_mark,
+    Ask.MARK: marking.put_mark,
+    Ask.LIFELINE: marking.put_lifeline,
+    Ask.GO_TO_MARK: marking.to_mark,
+    Ask.BY_ONE: counting.by,
+    Ask.BY_FIVE: counting.by,
+    Ask.BY_TEN: counting.by,
     Ask.GO_TO_ROW: asking.which_row,
     Ask.GO_TO_PART: asking.which_part,
     Ask.RIP_BACK: asking.rip_to,
@@ -71,7 +90,9 @@ ALWAYS: dict[Ask, Answer] = {
     Ask.YES: asking.yes,
     Ask.NO: asking.no,
     Ask.COUNT_ALONG: counting.begin,
-    Ask.MATERIALS: counting.gather,
+    Ask.MATERIALS: gathering.begin,
+    Ask.GAUGE: gauging.begin,
+    Ask.YARN_LEFT: gauging.yarn,
 }
 """What each request does while a step waits, and in every mode that does not say otherwise."""
 
@@ -91,7 +112,10 @@ def respond(state: State, event: Event) -> Out:
     if isinstance(event, TalkEnded):
         return replace(state, talking=state.talking and event.number != state.said), ()
     if isinstance(event, Ticked):
-        return moving.time_went(replace(state, now_s=max(state.now_s, event.now_s)))
+        return timing.time_went(replace(state, now_s=max(state.now_s, event.now_s)))
+    if isinstance(event, KeyUnknown):
+        finished = state.mode is Mode.FINISHED
+        return (state, ()) if finished else say(state, Saying("no such key", words=event.key))
     if isinstance(event, DeviceWent):
         if event.device in state.lost:
             return state, ()
@@ -110,7 +134,9 @@ def respond(state: State, event: Event) -> Out:
 def command_given(state: State, event: CommandGiven) -> Out:
     """A command of the maker's."""
     command = event.command
-    state = replace(state, misses=0, heard=command.word or command.ask.value)
+    state = replace(
+        state, misses=0, heard=command.word or command.ask.value, by_voice=event.by_voice
+    )
     chime: tuple[Effect, ...] = (Chime("heard"),) if event.by_voice else ()
     if state.mode is Mode.FINISHED:
         return state, ()
@@ -128,6 +154,8 @@ def command_given(state: State, event: CommandGiven) -> Out:
         return state, ()
     if state.mode is Mode.COUNTING and command.ask in COUNTED:
         after, effects = counting.counted(state, command)
+    elif state.mode is Mode.GATHER and command.ask in (Ask.YES, Ask.NO):
+        after, effects = gathering.answered(state, command)
     else:
         after, effects = _answer(state, command)
     if state.talking and not any(isinstance(one, StopTalking) for one in effects):
@@ -137,7 +165,7 @@ def command_given(state: State, event: CommandGiven) -> Out:
 
 def _answer(state: State, command: Command) -> Out:
     ask = command.ask
-    if state.mode is Mode.MORE and ask not in (Ask.NO, Ask.WORD, Ask.AGAIN):
+    if state.mode is Mode.MORE and ask not in (Ask.NO, Ask.MORE, Ask.AGAIN, Ask.WORD):
         state = replace(state, mode=Mode.STEP)
     if ask is Ask.HUSH:
         return quiet(state)
@@ -202,12 +230,19 @@ def grain_changed(state: State, ask: Ask) -> Out:
 
 
 def not_sure(state: State, event: NotSure) -> Out:
-    """A soft sound, no move; after three in a row the keys are told once, then it stays quiet."""
+    """A soft sound, no move. In a question the second one puts it in other words; the third in a
+    row tells the keys, and from then on it stays quiet until something is understood.
+    """
     if state.deaf or state.mode in (Mode.PAUSED, Mode.FINISHED):
         return state, ()
     state = replace(state, misses=state.misses + 1, heard="")
+    if state.misses > MISSES:
+        return state, (Show(),)
     if state.misses == MISSES:
         return say(state, Saying("missed often"), before=(Chime("not sure"),))
+    if state.misses == MISSES - 1 and state.mode in answering.QUESTIONS:
+        otherwise = Saying("question put otherwise", more=phrases_for(state))
+        return say(state, otherwise, before=(Chime("not sure"),))
     return state, (Chime("not sure"), Show())
 
 

@@ -1,7 +1,8 @@
 """Chimes: short sounds by name, each as notes of pitch, length and loudness.
 
-Pitches lie between 500 and 1500 Hz, which ageing ears keep longest, and each whole chime is under 0.4 s (our choice; figures
-of 80 to 220 ms for a confirmation are published in guides to sounds of devices).
+Pitches lie between 500 and 1500 Hz, which ageing ears keep longest, and each whole chime is under
+0.4 s (our choice; figures of 80 to 220 ms for a confirmation are published in guides to sounds of
+devices).
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Figures: spoken numbers in a sentence in, the same sentence with figures out; a screen is read faster so."""
+"""Spoken numbers in a sentence in, the same sentence with figures out; a screen is read so."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""CountedPattern -> the report a designer sends to a tester: counts a round, what was assumed, faults and questions."""
+"""CountedPattern -> the report for a designer's tester: counts, what was assumed, faults."""
 
 from __future__ import annotations
 

@@ -1,35 +1,23 @@
-"""Saying + state -> the sentence that is spoken; steps and counts are worded by reader.wording.say."""
+"""Saying + state -> the sentence that is spoken; reader.wording.say words steps and counts."""
 
 from __future__ import annotations
 
 from collections.abc import Callable
 
-from reader.commands.phrases import phrases_of
+from reader.commands.phrases import BY_ASK, MORE, ask_of
 from reader.plan import find
-from reader.plan.mismatch import compare
-from reader.plan.pace import part_left_s, piece_left_s, row_left_s
-from reader.plan.step import PlanRow, RowKind, Step
+from reader.plan.step import RowKind
 from reader.session.effects import Saying
 from reader.session.state import State, Words
-from reader.wording.gathering import say_gathering
+from reader.wording import need_words, place_words
+from reader.wording.fixed import FIXED
+from reader.wording.gathering import say_item, say_missing
 from reader.wording.howto import say_how_step
-from reader.wording.mismatch_words import say_choice, say_mismatch
+from reader.wording.need_words import reading_of
 from reader.wording.numbers import number_words
-from reader.wording.say import (
-    Length,
-    read_out,
-    say_count,
-    say_label,
-    say_part,
-    say_passes,
-    say_row,
-    say_tally,
-    say_written,
-    spell,
-)
-from reader.wording.time_words import say_time
-
-LENGTH = {Words.FULL: Length.FULL, Words.SHORT: Length.SHORT, Words.COUNT: Length.COUNT_ONLY}
+from reader.wording.place_words import complete, noun_of, read, row_of, spoken_place, step_of
+from reader.wording.say import Length, read_out, say_part, say_row, say_written, sentence, spell
+from reader.wording.search_words import found_told, stop_asked
 
 
 def talk(sayings: tuple[Saying, ...], state: State) -> str:
@@ -39,262 +27,183 @@ def talk(sayings: tuple[Saying, ...], state: State) -> str:
 
 def sentence_of(one: Saying, state: State) -> str:
     """The spoken words of one saying."""
-    if one.kind in PLAIN:
-        return PLAIN[one.kind]
+    if one.kind in FIXED:
+        return FIXED[one.kind]
     return WORDED[one.kind](one, state)
 
 
-def _row(one: Saying, state: State) -> PlanRow:
-    return find.row_at(state.plan, one.place or state.place)
+def _again(one: Saying, state: State) -> str:
+    counts = state.tastes.words is Words.COUNT
+    length = Length.COUNT_ONLY if counts else Length.FULL
+    return read_out(step_of(one, state), row_of(one, state), length)
 
 
-def _step(one: Saying, state: State) -> Step:
-    return find.step_at(state.plan, one.place or state.place, state.tastes.grain)
+def _after(one: Saying, state: State) -> str:
+    return "After this: " + read_out(step_of(one, state), row_of(one, state), Length.FULL)
 
 
-def _noun(one: Saying, state: State) -> str:
-    return "round" if _row(one, state).is_round else "row"
+def _written(one: Saying, state: State) -> str:
+    return step_of(one, state).written or row_of(one, state).written
 
 
-def _read(one: Saying, state: State) -> str:
-    return read_out(_step(one, state), _row(one, state), LENGTH[state.tastes.words])
+def _all_done(one: Saying, state: State) -> str:
+    ended = complete(one, state) if row_of(one, state).kind is RowKind.WORK else ""
+    return f"{ended} That was the last step. The whole piece is done, and kept as finished."
 
 
-def _where(one: Saying, state: State) -> str:
-    row, step = _row(one, state), _step(one, state)
-    part = find.part_at(state.plan, one.place or state.place)
-    depth = one.number or 1
-    words = [say_part(part) if part.name else "", say_label(row) or say_written(row.written)]
-    if step.passes:
-        words.append(say_passes(step))
-    elif len(row.groups) > 1 and step.covers < len(row.groups):
-        at = (one.place or state.place).step + 1
-        words.append(f"Step {number_words(at)} of {number_words(len(row.groups))}.")
-    if depth > 1 or not step.passes:
-        words.append(say_tally(step, row))
-    if depth > 2:
-        rows = len(part.rows)
-        at = (one.place or state.place).row + 1
-        words.append(
-            f"{number_words(at)} of {number_words(rows)} in this part; part {number_words((one.place or state.place).part + 1)} of {number_words(len(state.plan.parts))}."
-        )
-    return " ".join(word for word in words if word)
-
-
-def _how_many(one: Saying, state: State) -> str:
-    row, step = _row(one, state), _step(one, state)
-    passes = f" {say_passes(step)}" if step.passes else ""
-    return (say_tally(step, row) or "Nothing is counted here.") + passes
-
-
-def _complete(one: Saying, state: State) -> str:
-    row = _row(one, state)
-    noun = "Round" if row.is_round else "Row"
-    count = say_count(row)
-    return f"{noun} complete. {count}" if count else f"{noun} complete."
-
-
-def _compared(one: Saying, state: State) -> str:
-    found = compare(state.plan, one.place or state.place, one.number or 0)
-    if found is None:
-        return "I can't tell how many there should be here."
-    noun = _noun(one, state)
-    return say_mismatch(found, noun) + (
-        "" if not found.difference else " " + say_choice(found, noun)
-    )
-
-
-def _how_long(one: Saying, state: State) -> str:
-    place = one.place or state.place
-    row = say_time(row_left_s(state.pace, state.plan, place))
-    part = say_time(part_left_s(state.pace, state.plan, place))
-    piece = say_time(piece_left_s(state.pace, state.plan, place))
-    guess = "" if state.pace.known else "I don't know your pace yet; by a usual pace: "
-    return (
-        f"{guess}{row} for this {_noun(one, state)}, {part} for this part, {piece} for the whole."
-    )
-
-
-def _welcome_back(one: Saying, state: State) -> str:
-    days = one.number or 0
-    away = (
-        ""
-        if days < 1
-        else "You were here yesterday. "
-        if days == 1
-        else f"It is {number_words(days)} days since you were here. "
-    )
-    size = f", size {state.plan.size}" if len(state.plan.sizes) > 1 else ""
-    marks = (
-        f" You have {number_words(len(state.marks))} mark{'s' if len(state.marks) != 1 else ''}."
-        if state.marks
-        else ""
-    )
-    return f"Welcome back to {say_written(state.plan.title).rstrip('.') or 'your pattern'}{size}. {away}You are at: {_where(one, state)}{marks}"
+def _warnings(one: Saying, state: State) -> str:
+    many = one.number or 0
+    things = "One thing" if many == 1 else sentence(f"{number_words(many)} things")[:-1]
+    return f"{things} in this pattern may be wrong; I say each where it comes."
 
 
 def _can_say(one: Saying, state: State) -> str:
-    shown = [phrase for phrase in one.more if not phrase.replace(" ", "").isdigit()][:24]
-    return "You can say: " + ", ".join(shown) + "."
+    """The words that are taught, one for each request; numbers are told as numbers."""
+    asks = [ask for phrase in one.more if (ask := ask_of(phrase))]
+    taught = [BY_ASK[ask].phrases[0] for ask in dict.fromkeys(asks)]
+    others = [phrase for phrase in one.more if ask_of(phrase) is None and phrase not in NUMERALS]
+    numbers = ["a number"] if any(phrase in NUMERALS for phrase in one.more) else []
+    first = f"Before each, say {state.tastes.attention}. " if state.tastes.attention else ""
+    rest = "" if set(asks) >= set(MORE) else " More words opens the rest."
+    plain = "" if len(taught) < 12 else rest
+    return f"{first}You can say: {', '.join([*others, *numbers, *taught])}.{plain}"
 
 
-def _last_done(one: Saying, state: State) -> str:
-    if one.place is None:
-        return "Nothing has been done yet today."
-    return "Last you did: " + read_out(
-        find.step_at(state.plan, one.place, state.tastes.grain),
-        find.row_at(state.plan, one.place),
-        Length.FULL,
-    )
+def _numerals() -> frozenset[str]:
+    from reader.commands.numbers import say_number
+
+    return frozenset(say_number(number) for number in range(1000))
 
 
-def _finished(one: Saying, state: State) -> str:
-    return f"Everything is kept. You stopped at: {_where(one, state)} Until next time."
+NUMERALS = _numerals()
+"""Every number as it is heard."""
 
 
 def _notes(one: Saying, state: State) -> str:
-    if not one.more:
-        return "You have no notes."
-    return "Your notes, the latest first: " + ". ".join(one.more) + "."
+    told = [
+        f"At {spoken_place(Saying('notes', note.place), state)}: {sentence(note.words)}"
+        if note.words
+        else f"At {spoken_place(Saying('notes', note.place), state)}: a note in sound."
+        for note in reversed(state.notes[-MOST_NOTES_READ:])
+    ]
+    return "Your notes, the latest first. " + " ".join(told)
 
 
-def _row_numbers(one: Saying, state: State) -> str:
-    numbers = find.row_numbers(state.plan, (one.place or state.place).part)
-    return (
-        f"There is no {_noun(one, state)} {number_words(one.number or 0)} here; they go from {number_words(numbers[0])} to {number_words(numbers[-1])}."
-        if numbers
-        else "The rows here have no numbers."
-    )
+def _note_kept(one: Saying, state: State) -> str:
+    return f"The note is kept: {sentence(one.words)}" if one.words else "The note is kept."
 
 
-PLAIN: dict[str, str] = {
-    "paused": "Paused. Say carry on when you are ready.",
-    "still paused": "Still paused; say carry on to go on.",
-    "deaf": "I have stopped listening. Keys work; press c and I listen again.",
-    "carry on": "Carrying on.",
-    "at start": "This is the very first step.",
-    "nothing to undo": "There is no move to take back from the last ten seconds.",
-    "undone": "Taken back.",
-    "no mark": "There is no mark yet. Say more words, then mark this place.",
-    "last step": "Nothing comes after this; it is the last step.",
-    "no numbers": "The rows of this part have no numbers. Say next or go back.",
-    "which part": "Which part? Say its name.",
-    "one part": "This pattern has only one part.",
-    "more words": "The other words. Say what you want, or no.",
-    "left alone": "All right, as it was.",
-    "nothing to gather": "The pattern names no materials.",
-    "note begins": "Say your note now.",
-    "missed often": "I did not catch that three times. Every command is also on a key; the help is on F 1.",
-    "rest": "You have been at it a good while. Hands and eyes like a short rest. If something hurts and does not pass, see somebody qualified.",
+def _note_here(one: Saying, state: State) -> str:
+    return f"Your note here: {sentence(one.words)}"
+
+
+def _row_named(one: Saying, state: State) -> str:
+    return f"{noun_of(one, state)} {number_words(one.number or 0)}"
+
+
+def _skipped(one: Saying, state: State) -> str:
+    expected = number_words(int(one.words))
+    return f"You said {number_words(one.number or 0)}; I had expected {expected}."
+
+
+def _counting(one: Saying, state: State) -> str:
+    each = {1: "for each stitch", 5: "every five stitches", 10: "every ten stitches"}
+    how = each.get(state.tally_by, "for each stitch")
+    return f"Counting along from {number_words(one.number or 0)}. Say the number, or next, {how}."
+
+
+def _which_part(one: Saying, state: State) -> str:
+    return f"Which part? There are: {', '.join(name for name in one.more if name)}."
+
+
+MOST_NOTES_READ = 5
+VOICE = {"slower": "Slower.", "faster": "Faster.", "louder": "Louder.", "softer": "Softer."}
+WORDS_NOW = {
+    "full": "Full words.",
+    "short": "Short words.",
+    "count only": "Only the counts.",
 }
-"""Sayings that are always the same words."""
 
 WORDED: dict[str, Callable[[Saying, State], str]] = {
-    "step": _read,
-    "step again": lambda one, state: read_out(
-        _step(one, state),
-        _row(one, state),
-        Length.FULL if state.tastes.words is not Words.COUNT else Length.COUNT_ONLY,
-    ),
-    "after": lambda one, state: (
-        "After this: " + read_out(_step(one, state), _row(one, state), Length.FULL)
-    ),
-    "row": lambda one, state: say_row(_row(one, state), Length.FULL),
-    "written": lambda one, state: (
-        "Written: " + say_written(_step(one, state).written or _row(one, state).written)
-    ),
-    "spelled": lambda one, state: spell(_step(one, state).written or _row(one, state).written),
-    "explained": lambda one, state: say_how_step(_step(one, state), _row(one, state)),
+    "step": read,
+    "step again": _again,
+    "after": _after,
+    "row": lambda one, state: say_row(row_of(one, state), Length.FULL),
+    "written": lambda one, state: "Written: " + say_written(_written(one, state)),
+    "spelled": lambda one, state: spell(_written(one, state)),
+    "explained": lambda one, state: say_how_step(step_of(one, state), row_of(one, state)),
     "part": lambda one, state: say_part(find.part_at(state.plan, one.place or state.place)),
     "notice": lambda one, state: one.words,
     "warning": lambda one, state: "Look out: " + one.words,
+    "pattern note": lambda one, state: say_written(one.words, reading_of(state)),
     "caution": lambda one, state: one.words,
-    "row complete": _complete,
-    "where": _where,
-    "how many": _how_many,
-    "all done": lambda one, state: (
-        (_complete(one, state) + " " if _row(one, state).kind is RowKind.WORK else "")
-        + "That was the last step. The whole piece is done."
-    ),
-    "compared": _compared,
-    "count unknown": lambda one, state: (
-        "I can't tell how many there should be here, so there is nothing to compare."
-    ),
-    "how long": _how_long,
-    "welcome": lambda one, state: (
-        f"{say_written(state.plan.title).rstrip('.') or 'A pattern'}. Say next when a step is done; what can I say tells you the words."
-    ),
-    "welcome back": _welcome_back,
-    "warnings": lambda one, state: (
-        f"{number_words(one.number or 0)} thing{'s' if one.number != 1 else ''} in this pattern may be wrong; I say each where it comes.".capitalize()
-    ),
+    "row complete": complete,
+    "where": place_words.where,
+    "how many": place_words.how_many,
+    "all done": _all_done,
+    "compared": place_words.compared,
+    "count here": stop_asked,
+    "slip found": found_told,
+    "how long": place_words.how_long,
+    "row due": place_words.row_due,
+    "welcome": place_words.welcome,
+    "welcome back": place_words.welcome_back,
+    "warnings": _warnings,
     "can say": _can_say,
-    "last done": _last_done,
-    "finished": _finished,
+    "last done": place_words.last_done,
+    "finished": place_words.finished,
     "notes": _notes,
-    "note kept": lambda one, state: (
-        "The note is kept." + (f" I heard: {one.words}." if one.words else "")
-    ),
-    "which row": lambda one, state: f"Which {_noun(one, state)}?",
-    "rip to which": lambda one, state: f"Rip back to the start of which {_noun(one, state)}?",
-    "no such row": _row_numbers,
-    "going to row": lambda one, state: (
-        f"{_noun(one, state).capitalize()} {number_words(one.number or 0)}."
-    ),
+    "note kept": _note_kept,
+    "note here": _note_here,
+    "which row": lambda one, state: f"Which {noun_of(one, state)}?",
+    "rip to which": lambda one, state: f"Rip back to the start of which {noun_of(one, state)}?",
+    "which part": _which_part,
+    "which mark": lambda one, state: f"Which one? There are: {', '.join(one.more)}.",
+    "no such row": place_words.rows_there,
     "confirm row": lambda one, state: (
-        f"{_noun(one, state).capitalize()} {number_words(one.number or 0)}, is that right? Yes or no."
+        f"{sentence(_row_named(one, state))[:-1]}, is that right? Yes or no."
     ),
     "confirm rip": lambda one, state: (
-        f"Rip back to the start of {_noun(one, state)} {number_words(one.number or 0)}? Yes or no."
+        f"Rip back to the start of {_row_named(one, state)}? Yes or no."
     ),
-    "ripped": lambda one, state: (
-        f"Ripped back to {_noun(one, state)} {number_words(one.number or 0)}. "
-        + _on_needles(one, state)
+    "confirm rip to mark": lambda one, state: f"Rip back to {one.words}? Yes or no.",
+    "ripped": place_words.ripped,
+    "ripped to mark": lambda one, state: (
+        f"Ripped back to {one.words}. {place_words.on_hand(one, state)}"
     ),
-    "confirm finish": lambda one, state: "Finish for today? Yes or no.",
-    "confirm start over": lambda one, state: "Start again from the very first step? Yes or no.",
-    "how many have you": lambda one, state: "How many stitches have you?",
-    "marked": lambda one, state: f"{one.words.capitalize()} is here.",
-    "at mark": lambda one, state: f"Back at {one.words}.",
-    "words": lambda one, state: {
-        "full": "Full words.",
-        "short": "Short words.",
-        "count only": "Only the counts.",
-    }.get(one.words, one.words),
-    "voice": lambda one, state: {
-        "slower": "Slower.",
-        "faster": "Faster.",
-        "louder": "Louder.",
-        "softer": "Softer.",
-    }.get(one.words, ""),
+    "marked": lambda one, state: f"{sentence(one.words)[:-1]} is here. Give it a name, or say no.",
+    "mark named": lambda one, state: f"It is called {one.words}.",
+    "at mark": lambda one, state: f"Back at {one.words}: {spoken_place(one, state)}.",
+    "words": lambda one, state: WORDS_NOW[one.words],
+    "voice": lambda one, state: VOICE[one.words],
     "grain": lambda one, state: f"Now by {one.words}.",
     "grain limit": lambda one, state: f"It can't go further than {one.words}.",
-    "counting": lambda one, state: (
-        f"Counting along from {number_words(one.number or 0)}. Say the number, or next, for each stitch."
-    ),
-    "skipped": lambda one, state: (
-        f"You said {number_words(one.number or 0)}; I had expected {number_words(int(one.words))}."
-    ),
+    "counting": _counting,
+    "skipped": _skipped,
     "said twice": lambda one, state: (
-        f"{number_words(one.number or 0)} was said already.".capitalize()
+        f"{sentence(number_words(one.number or 0))[:-1]} was said already."
     ),
-    "tally full": lambda one, state: _complete(one, state),
-    "gathering": lambda one, state: " ".join(say_gathering(state.plan, _row(one, state).reading)),
+    "tally full": complete,
+    "gathering": need_words.gathering,
+    "item": lambda one, state: say_item(state.plan.gather[one.number or 0], reading_of(state)),
+    "missing": lambda one, state: say_missing(state.plan, state.ticked, reading_of(state)),
+    "gauge asked": need_words.gauge_asked,
+    "gauge": need_words.gauge_told,
+    "yarn": need_words.yarn_told,
+    "question put otherwise": lambda one, state: _otherwise(one, state),
+    "no such key": lambda one, state: f"{one.words} is no key of mine. F 1 has the keys.",
     "device lost": lambda one, state: one.words,
     "device back": lambda one, state: f"The {one.words} is back.",
 }
 """Sayings with something of the moment in them."""
 
 
-def _on_needles(one: Saying, state: State) -> str:
-    row = _row(one, state)
-    if row.count_before is None:
-        return ""
-    return f"You should have {number_words(row.count_before)} stitches to work into."
-
-
-def taught() -> tuple[str, ...]:
-    """Every phrase the program knows, for a table of help."""
-    from reader.commands.phrases import TABLE
-
-    return phrases_of(tuple(words.ask for words in TABLE))
+def _otherwise(one: Saying, state: State) -> str:
+    """The open question in other words: what can be answered to it."""
+    numbers = [phrase for phrase in one.more if phrase in NUMERALS]
+    names = [phrase for phrase in one.more if phrase not in NUMERALS and ask_of(phrase) is None]
+    if numbers:
+        return f"Say a number from {numbers[0]} to {numbers[-1]}, or no to leave it."
+    if names:
+        return f"One of these: {', '.join(names)}. Or no to leave it."
+    return "Yes does it, no leaves everything as it is."

@@ -34,7 +34,7 @@ class Spot:
     """One smallest step, as the maker's paper has it.
 
     total: the row's printed total. done: stitches made before the step, None where the rules here
-    do not tell. clues: words that an honest "where am I" holds.
+    do not tell; made: the same by the plan. clues: words that an honest "where am I" holds.
     """
 
     part: int
@@ -44,6 +44,8 @@ class Spot:
     total: int | None
     done: int | None
     clues: tuple[str, ...]
+    made: int
+    counted: bool
     begins: str
     phrase: bool
     last: bool
@@ -100,7 +102,8 @@ def spots_of(plan: Plan, text: str) -> tuple[Spot, ...]:
                 begins = label if step.starts_row and label else turn
                 spots.append(
                     Spot(
-                        part_at, row_at, step.place.step, row.number, total, done, clues,
+                        part_at, row_at, step.place.step, row.number, total, done, clues, step.done,
+                        row.count is not None,
                         begins, step.place.step in row.phrases, step.ends_row,
                     )
                 )  # fmt: skip
@@ -157,7 +160,9 @@ class Ledger:
     mode: str = "step"
     pending: tuple[str, int] = ("", 0)
     moves: list[tuple[float, int]] = field(default_factory=list)
-    marks: list[int] = field(default_factory=list)
+    marks: list[tuple[str, int]] = field(default_factory=list)
+    kinds: list[str] = field(default_factory=list)
+    by: int = 1
     tally: int = 0
     now: float = 0.0
 
@@ -173,6 +178,12 @@ class Ledger:
             "confirm": self._confirmed,
             "counting": self._counted,
             "have": self._have,
+            "mark": self._mark_named,
+            "which mark": self._which_mark,
+            "gauge": self._one_number,
+            "note": self._one_number,
+            "gather": self._listed,
+            "find": self._listed,
         }
         if self.mode in answers and answers[self.mode](words):
             return
@@ -185,7 +196,9 @@ class Ledger:
             "go to row": "row" if self._numbers() else "step",
             "rip back": "rip",
             "go to part": "part",
-            "check my count": "have",
+            "check my count": "have" if self.spots[self.at].counted else "step",
+            "my gauge": "gauge",
+            "note this": "note",
             "pause": "paused",
             "stop listening": "step",
             "carry on": "step",
@@ -196,7 +209,8 @@ class Ledger:
         elif words in ("finish for today", "start over again"):
             self.mode, self.pending = "confirm", (words, 0)
         elif words == "count along":
-            self.mode, self.tally = "counting", self.spots[self.at].done or 0
+            self.mode, self.by = "counting", 1
+            self.tally = self.spots[self.at].made
         elif words == "no" and self.mode != "step":
             self.mode = "step"
         else:
@@ -217,10 +231,15 @@ class Ledger:
                 self.at = self.moves.pop()[1]
                 self.mode = "step"
         elif words in ("mark this place", "lifeline here"):
-            self.marks.append(self.at)
+            kind = words.split()[0]
+            many = 1 + sum(k == kind for k in self.kinds)
+            self.marks.append((f"{kind} {in_words(many, ' ')}", self.at))
+            self.kinds.append(kind)
+            self.mode = "mark"
+        elif words == "back to the mark" and len(self.marks) == 1:
+            self._to(self.marks[0][1])
         elif words == "back to the mark" and self.marks:
-            behind = [one for one in self.marks if one <= self.at] or self.marks
-            self._to(behind[-1])
+            self.mode = "which mark"
         elif words in ("bigger steps", "smaller steps"):
             step = 1 if words == "bigger steps" else -1
             self.grain = GRAINS[max(0, min(2, GRAINS.index(self.grain) + step))]
@@ -243,6 +262,10 @@ class Ledger:
 
     def _row_number(self, words: str) -> bool:
         numbers = {in_words(number, " "): number for number in self._numbers()}
+        named = [at for name, at in self.marks if name == words and at <= self.at]
+        if named and self.mode == "rip":
+            self.mode, self.pending = "confirm", ("rip", named[-1])
+            return True
         if words not in numbers:
             return words in ("again", "say again", "hush")
         to = self.first_of_row(self.spots[self.at].part, numbers[words])
@@ -269,8 +292,51 @@ class Ledger:
         self.mode = "step"
         return True
 
+    def told(self, answer: str) -> None:
+        """What an answer makes plain about what is waited for now."""
+        signs = (
+            ("Shall I help to find where?", "confirm"),
+            ("The slip is", "step"),
+            ("How many are there?", "find"),
+            ("to gather. Say yes", "gather"),
+            (" missing", "step"),
+            ("You have everything", "step"),
+            ("The note is kept", "step"),
+        )
+        for sign, mode in signs:
+            if sign in answer:
+                self.mode, self.pending = mode, ("find", 0)
+
+    def _mark_named(self, words: str) -> bool:
+        if words in ("again", "say again", "hush", "next", "no"):
+            return words in ("again", "say again", "hush")
+        rest = [one for one in self.marks[:-1] if one[0] != words]
+        self.marks = [*rest, (words, self.marks[-1][1])]
+        self.mode = "step"
+        return True
+
+    def _which_mark(self, words: str) -> bool:
+        found = [at for name, at in self.marks if name == words]
+        if found:
+            self._to(found[-1])
+        return bool(found) or words in ("again", "say again", "hush")
+
+    def _one_number(self, words: str) -> bool:
+        if words in ("next", "no", "again", "say again", "hush"):
+            self.mode = "step" if words == "no" else self.mode
+            return words != "next"
+        self.mode = "step"
+        return True
+
+    def _listed(self, words: str) -> bool:
+        if words in ("carry on", "no") and (words, self.mode) != ("no", "gather"):
+            self.mode = "step"
+        return True
+
     def _confirmed(self, words: str) -> bool:
         what, to = self.pending
+        if words == "yes" and what == "find":
+            return True
         if words == "yes":
             self.mode = "closed" if what == "finish for today" else "step"
             if what == "start over again":
@@ -283,11 +349,14 @@ class Ledger:
     def _counted(self, words: str) -> bool:
         numbers = {in_words(n, " "): n for n in range(100)}
         if words == "undo that":
-            self.tally = max(0, self.tally - 1)
+            self.tally = max(0, self.tally - self.by)
+            return True
+        if words in ("by ones", "by fives", "by tens"):
+            self.by = {"by ones": 1, "by fives": 5, "by tens": 10}[words]
             return True
         if words != "next" and words not in numbers:
             return False
-        wanted = self.tally + 1
+        wanted = self.tally + self.by
         self.tally = numbers.get(words, wanted)
         total = self.spots[self.at].total
         if self.tally == wanted and total is not None and wanted >= total:

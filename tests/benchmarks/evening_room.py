@@ -8,7 +8,7 @@ import random
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from reader.app.loop import KeyPressed, Loop
+from reader.app.loop import KeyPressed, Loop, Tick
 from reader.commands.phrases import ask_of_key, phrases_of
 from reader.devices.fakes import FakeChimes, FakeClock, FakeVoice, heard
 from reader.devices.progress_file import FileShelf
@@ -90,7 +90,11 @@ class Room:
     def wait(self, seconds: float) -> None:
         """Time goes by."""
         self.clock.go_on(seconds)
+        said = len(self.voice.said)
+        self.loop.push(Tick())
         self.settle()
+        for one in self.voice.said[said:]:
+            self.ledger.told(one.text)
 
     def hear_out(self) -> None:
         """The maker listens to the end of what is being said."""
@@ -151,6 +155,8 @@ class Room:
             if not ear.startswith("~"):
                 self.tallies.not_silent += still and len(self.voice.said) == said
                 self.ledger.heard(words, self.clock.now_s())
+        for one in self.voice.said[said:]:
+            self.ledger.told(one.text)
         self.compare(f"after {ear!r}")
         if len(self.voice.said) > said:
             return self.voice.said[-1].text
@@ -168,6 +174,8 @@ class Room:
         if self.ledger.mode == "paused" and key not in ("w", "q"):
             self.ledger.mode = "step"
         self.ledger.heard(phrases_of((ask,))[0], self.clock.now_s())
+        for one in self.voice.said[said:]:
+            self.ledger.told(one.text)
         self.compare(f"after the key {key}")
         return self.voice.said[-1].text if len(self.voice.said) > said else ""
 

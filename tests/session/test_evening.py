@@ -14,10 +14,11 @@ from reader.session import moving
 from reader.session.speaking import Out
 from reader.session.state import State
 from reader.session.transitions import ALWAYS, Ask
-from reader.wording import talk
+from reader.wording import place_words
 from tests.benchmarks.evening import enough, evening
 from tests.benchmarks.evening_room import Tallies
 
+Patch = pytest.MonkeyPatch
 HOURS, SEED, MISHEARD = 1.5, 5, 0.2
 
 
@@ -35,7 +36,7 @@ def test_a_short_evening_ends_where_the_yarn_is(tmp_path: Path) -> None:
     assert tallies.totals_compared > 20
 
 
-def test_an_undo_that_goes_too_far_is_found(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_an_undo_that_goes_too_far_is_found(tmp_path: Path, monkeypatch: Patch) -> None:
     """A deliberate fault: undo lands at the start of the row."""
 
     def too_far(state: State, command: Command) -> Out:
@@ -46,7 +47,7 @@ def test_an_undo_that_goes_too_far_is_found(tmp_path: Path, monkeypatch: pytest.
     assert tallies_of(tmp_path).lost_places > 0
 
 
-def test_a_place_that_was_not_saved_is_found(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_place_that_was_not_saved_is_found(tmp_path: Path, monkeypatch: Patch) -> None:
     """A deliberate fault: the file keeps the first place only."""
     real = FileShelf.save
 
@@ -58,10 +59,10 @@ def test_a_place_that_was_not_saved_is_found(tmp_path: Path, monkeypatch: pytest
     assert any(evening(2.0, seed, 0.0, tmp_path / str(seed))[0].lost_places for seed in (4, 5))
 
 
-def test_a_wrong_total_is_found(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_wrong_total_is_found(tmp_path: Path, monkeypatch: Patch) -> None:
     """A deliberate fault: the spoken count of a row is one too many."""
     monkeypatch.setattr(
-        talk, "say_count", lambda row: f"You should have {(row.count or 0) + 1} stitches."
+        place_words, "say_count", lambda row: f"You should have {(row.count or 0) + 1} stitches."
     )
     assert tallies_of(tmp_path).wrong_totals > 0
 

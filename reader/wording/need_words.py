@@ -1,0 +1,65 @@
+"""What is needed: the list to gather, the gauge and the yarn -> the sentences that are spoken."""
+
+from __future__ import annotations
+
+from reader.plan import find
+from reader.plan.gauge import SWATCH_CM, check_gauge, measured, tool_mm, wanted_gauge
+from reader.plan.step import Reading
+from reader.plan.yarn import ColourShare, colour_shares, grams_left
+from reader.session.effects import Saying
+from reader.session.state import State
+from reader.wording.gauge_words import say_gauge
+from reader.wording.numbers import number_words
+from reader.wording.say import say_written
+from reader.wording.yarn_words import say_share
+
+
+def reading_of(state: State) -> Reading:
+    """How the words of the present row are read."""
+    return find.row_at(state.plan, state.place).reading
+
+
+def gathering(one: Saying, state: State) -> str:
+    """How many things are still to gather, and what to say."""
+    left = one.number or 0
+    things = "One thing" if left == 1 else f"{number_words(left).capitalize()} things"
+    return f"{things} to gather. Say yes when you have it, no when not, carry on to leave the list."
+
+
+def gauge_asked(one: Saying, state: State) -> str:
+    """The pattern's gauge, and how to count one's own."""
+    wanted = wanted_gauge(state.plan)
+    told = " ".join(say_written(text, reading_of(state)) for text in state.plan.gauge[:1])
+    over = "ten centimetres, that is four inches"
+    number = number_words(round(wanted.stitches)) if wanted else "so many"
+    return f"{told} Count your stitches over {over}; {number} are wanted. How many have you?"
+
+
+def gauge_told(one: Saying, state: State) -> str:
+    """What the maker's gauge means."""
+    wanted, found = wanted_gauge(state.plan), measured(one.number or 0, SWATCH_CM)
+    if wanted is None or found is None:
+        return "I can't tell from that; count again and say my gauge."
+    check = check_gauge(wanted, found, state.plan.craft, tool_mm(state.plan))
+    return say_gauge(check, state.plan.craft)
+
+
+def yarn_told(one: Saying, state: State) -> str:
+    """How much of each colour is worked, and what the rest should need."""
+    said = []
+    shares = colour_shares(state.plan, one.place or state.place)
+    named = [share for share in shares if share.colour]
+    for share in named or shares:
+        words = say_share(share, reading_of(state))
+        grams = next((one for one in _grams_to_go(state, share) if one), 0.0)
+        rest = f" By the pattern's amount, about {number_words(round(grams))} grams to go."
+        said.append(words + (rest if grams else ""))
+    return " ".join(said) or "I can't tell how much yarn is worked."
+
+
+def _grams_to_go(state: State, share: ColourShare) -> list[float | None]:
+    """The grams left of the yarns on the list that bear this colour's name."""
+    yarns = [item for item in state.plan.gather if item.kind == "yarn"]
+    named = [item for item in yarns if share.colour and share.colour.lower() in item.text.lower()]
+    only = yarns if len(yarns) == 1 else named
+    return [grams_left(item, share) for item in only]

@@ -1,0 +1,249 @@
+"""Where the work is, what is done and what is left -> the sentences that are spoken for it."""
+
+from __future__ import annotations
+
+from reader.plan import find
+from reader.plan.mismatch import compare
+from reader.plan.pace import part_left_s, piece_left_s, row_left_s
+from reader.plan.place import Place
+from reader.plan.step import PlanRow, RowKind, Step
+from reader.session.effects import Saying
+from reader.session.state import State, Words
+from reader.wording.mismatch_words import say_choice, say_mismatch
+from reader.wording.numbers import number_words
+from reader.wording.say import (
+    Length,
+    read_out,
+    say_count,
+    say_label,
+    say_part,
+    say_passes,
+    say_tally,
+    say_written,
+    sentence,
+)
+from reader.wording.speak import speak
+from reader.wording.time_words import say_time
+
+LENGTH = {Words.FULL: Length.FULL, Words.SHORT: Length.SHORT, Words.COUNT: Length.COUNT_ONLY}
+LONG_AWAY_DAYS = 21
+"""Days after which a recap tells everything. Our own choice."""
+
+
+def row_of(one: Saying, state: State) -> PlanRow:
+    """The row a saying speaks of."""
+    return find.row_at(state.plan, one.place or state.place)
+
+
+def step_of(one: Saying, state: State) -> Step:
+    """The step a saying speaks of, at the maker's grain."""
+    return find.step_at(state.plan, one.place or state.place, state.tastes.grain)
+
+
+def noun_of(one: Saying, state: State) -> str:
+    """ "round" or "row"."""
+    return "round" if row_of(one, state).is_round else "row"
+
+
+def read(one: Saying, state: State) -> str:
+    """The step as it is read on coming to it."""
+    return read_out(step_of(one, state), row_of(one, state), LENGTH[state.tastes.words])
+
+
+def where(one: Saying, state: State) -> str:
+    """Part, row and pass; deeper with the count, deepest with how much of the piece is done."""
+    place, row, step = one.place or state.place, row_of(one, state), step_of(one, state)
+    part = find.part_at(state.plan, place)
+    depth = one.number or 1
+    words = [say_part(part) if part.name else "", say_label(row) or say_written(row.written)]
+    if step.passes:
+        words.append(say_passes(step))
+    elif len(row.groups) > 1 and step.covers < len(row.groups):
+        words.append(f"Step {_of(place.step, len(row.groups))}.")
+    if depth > 1 or not step.passes:
+        words.append(say_tally(step, row))
+    if depth > 2:
+        words.append(_of_the_whole(place, state))
+    return " ".join(word for word in words if word)
+
+
+def _of_the_whole(place: Place, state: State) -> str:
+    """ "Three of six rounds of this part are done; part two of eight."."""
+    part = find.part_at(state.plan, place)
+    worked = [at for at, row in enumerate(part.rows) if row.kind is RowKind.WORK]
+    noun = "rounds" if find.row_at(state.plan, place).is_round else "rows"
+    done = sum(at < place.row for at in worked)
+    share = f"{sentence(number_words(done))[:-1]} of {number_words(len(worked))} {noun}"
+    return f"{share} of this part are done; part {_of(place.part, len(state.plan.parts))}."
+
+
+def _of(index: int, many: int) -> str:
+    return f"{number_words(index + 1)} of {number_words(many)}"
+
+
+def how_many(one: Saying, state: State) -> str:
+    """Done, left and in all, then the passes."""
+    step = step_of(one, state)
+    passes = f" {say_passes(step)}" if step.passes else ""
+    return (say_tally(step, row_of(one, state)) or "Nothing is counted here.") + passes
+
+
+def complete(one: Saying, state: State) -> str:
+    """The row is complete, and how many stitches there should be."""
+    count = say_count(row_of(one, state))
+    return f"{noun_of(one, state).capitalize()} complete. {count}".strip()
+
+
+def compared(one: Saying, state: State) -> str:
+    """The maker's count beside the expected one, the likeliest slip, and what can be done."""
+    found = compare(state.plan, one.place or state.place, one.number or 0)
+    if found is None:
+        return "I can't tell how many there should be here."
+    noun = noun_of(one, state)
+    choice = say_choice(found, noun) if found.difference else ""
+    return f"{say_mismatch(found, noun)} {choice}".strip()
+
+
+def how_long(one: Saying, state: State) -> str:
+    """Time left of the row, the part and the piece, by the maker's own pace once it is known."""
+    place = one.place or state.place
+    row, part, piece = (
+        say_time(left(state.pace, state.plan, place))
+        for left in (row_left_s, part_left_s, piece_left_s)
+    )
+    guess = "" if state.pace.known else "I don't know your pace yet; by a usual pace: "
+    return f"{guess}{row} for this {noun_of(one, state)}, {part} for this part, {piece} in all."
+
+
+def row_due(one: Saying, state: State) -> str:
+    """By the maker's pace the row should be about done."""
+    count = say_count(row_of(one, state))
+    return f"By your pace the {noun_of(one, state)} should be about done. {count}".strip()
+
+
+def on_hand(one: Saying, state: State) -> str:
+    """The stitches there should be before the row begins; "" where that is not known."""
+    before = row_of(one, state).count_before
+    if before is None:
+        return ""
+    return f"You should have {number_words(before)} stitches to work into."
+
+
+def ripped(one: Saying, state: State) -> str:
+    """Ripped back to a row, and what should be on hand there."""
+    to = f"{noun_of(one, state)} {number_words(one.number or 0)}"
+    return f"Ripped back to {to}. {on_hand(one, state)}"
+
+
+def rows_there(one: Saying, state: State) -> str:
+    """Which row numbers there are, where one was named that is not."""
+    numbers = find.row_numbers(state.plan, (one.place or state.place).part)
+    if not numbers:
+        return "The rows here have no numbers."
+    first, last = number_words(numbers[0]), number_words(numbers[-1])
+    named = f"{noun_of(one, state)} {number_words(one.number or 0)}"
+    return f"There is no {named} here; they go from {first} to {last}."
+
+
+def last_done(one: Saying, state: State) -> str:
+    """The step done last, with its part and row."""
+    if one.place is None:
+        return "Nothing has been done yet."
+    row, part = row_of(one, state), find.part_at(state.plan, one.place)
+    step = find.step_at(state.plan, one.place, state.tastes.grain)
+    if one.words == "row-done":
+        return f"Last you finished {spoken_place(one, state)}."
+    at = "" if step.starts_row else say_label(row)
+    name = say_part(part) if part.name and one.place.part != state.place.part else ""
+    words = (name, at, read_out(step, row, Length.FULL))
+    return "Last you did: " + " ".join(word for word in words if word)
+
+
+def title(state: State, otherwise: str) -> str:
+    """The pattern's title without its full stop."""
+    return say_written(state.plan.title).rstrip(".") or otherwise
+
+
+def welcome(one: Saying, state: State) -> str:
+    """The pattern, and how to go on."""
+    size = f", {state.plan.size}" if len(state.plan.sizes) > 1 else ""
+    more = [phrase for phrase, there in (("materials", state.plan.gather),
+            ("pattern notes", state.plan.notes)) if there]  # fmt: skip
+    rest = f" More words opens the rest, such as {' and '.join(more)}." if more else ""
+    return (
+        f"{title(state, 'A pattern')}{size}. Say next when a step is done; "
+        f"what can I say tells you the words.{rest}"
+    )
+
+
+def welcome_back(one: Saying, state: State) -> str:
+    """The recap: short on the same day, with the last step after a day, with all after weeks."""
+    days = one.number or 0
+    size = f", {state.plan.size}" if len(state.plan.sizes) > 1 else ""
+    words = [f"Welcome back to {title(state, 'your pattern')}{size}.", _away(days)]
+    if state.finished:
+        return " ".join([*words, "The piece is finished. Start over again makes another."])
+    if days >= LONG_AWAY_DAYS:
+        words += _long_away(state)
+    at = Saying("where", one.place, 3 if days >= LONG_AWAY_DAYS else 1)
+    words.append(f"You are at: {where(at, state)}")
+    if days >= 1:
+        words.append(_counted_on(one, state))
+    words.append("Now:")
+    return " ".join(word for word in words if word)
+
+
+def _away(days: int) -> str:
+    if days < 1:
+        return ""
+    if days == 1:
+        return "You were here yesterday."
+    return f"It is {number_words(days)} days since you were here."
+
+
+def _long_away(state: State) -> list[str]:
+    """What a maker has forgotten after weeks: tools, what is done, marks and notes."""
+    tools = [item.text for item in state.plan.gather if item.kind in ("hook", "needle")]
+    reading = find.row_at(state.plan, state.place).reading
+    parts = state.place.part
+    words = [f"You use: {speak(tool, reading)}." for tool in tools[:1]]
+    if parts:
+        done = "One part is" if parts == 1 else f"{sentence(number_words(parts))[:-1]} parts are"
+        words.append(f"{done} done, of {number_words(len(state.plan.parts))}.")
+    if state.marks:
+        words.append(f"You have {_many(len(state.marks), 'mark')}.")
+    if state.notes:
+        words.append(f"You have {_many(len(state.notes), 'note')}; more words, read my notes.")
+    return words
+
+
+def _many(number: int, thing: str) -> str:
+    return f"{number_words(number)} {thing}{'s' if number != 1 else ''}"
+
+
+def _counted_on(one: Saying, state: State) -> str:
+    """The last thing done, and the stitches to check before going on."""
+    done = last_of(state)
+    last = last_done(done, state) if done.place is not None else ""
+    return f"{last} {on_hand(one, state)}".strip()
+
+
+def last_of(state: State) -> Saying:
+    """The saying for what was done last: the latest step or row that was said to be done."""
+    deeds = ("next", "row-done")
+    last = next((one for one in reversed(state.journal) if one.ask.value in deeds), None)
+    return Saying("last done", last.before, words=last.ask.value) if last else Saying("last done")
+
+
+def finished(one: Saying, state: State) -> str:
+    """The end for today."""
+    at = where(Saying("where", one.place), state)
+    return f"Everything is kept. You stopped at: {at} Until next time."
+
+
+def spoken_place(one: Saying, state: State) -> str:
+    """Part and row in a few words: "tower, round four"."""
+    part = find.part_at(state.plan, one.place or state.place)
+    label = say_label(row_of(one, state)) or say_written(row_of(one, state).written)
+    words = (say_part(part).rstrip(".") if part.name else "", label.rstrip("."))
+    return ", ".join(word.lower() for word in words if word)
