@@ -151,6 +151,11 @@ class MixedVoice:
         with self._turn:
             return self._speech.words_around() if self._speech is not None else ""
 
+    def waiting(self) -> bool:
+        """Whether words were given of which none is rendered yet."""
+        with self._turn:
+            return self._speech is not None and not self._speech.clips
+
     def speaker_changed(self, there: bool) -> None:
         """The speaker went or came; what nobody hears is ended."""
         with self._turn:
