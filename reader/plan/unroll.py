@@ -26,6 +26,10 @@ MOST_COPIES = 999
 number.
 """
 
+MOST_OPENING = 40
+"""Words under the first heading that are said before the first row; more are the pattern's notes.
+Our own judgement."""
+
 MANY_MEANINGS = 3
 """Equal signs from which a note is a list of abbreviations, which the plan's key holds already."""
 
@@ -102,7 +106,8 @@ def _opening_of(counted: CountedPattern, text: str) -> tuple[Remark, ...]:
     if part is None or not part.name or not part.rows:
         return ()
     heading = text.rfind(part.name, 0, part.rows[0].span.start)
-    return tuple(note for note in counted.notes if 0 <= heading < note.span.start)
+    under = tuple(note for note in counted.notes if 0 <= heading < note.span.start)
+    return under if sum(len(note.text.split()) for note in under) <= MOST_OPENING else ()
 
 
 def _opened(parts: tuple[PlanPart, ...], said: tuple[str, ...]) -> tuple[PlanPart, ...]:

@@ -90,8 +90,11 @@ def how_many(one: Saying, state: State) -> str:
 
 def complete(one: Saying, state: State) -> str:
     """The row is complete, and how many stitches there should be."""
-    count = say_count(row_of(one, state))
-    return f"{noun_of(one, state).capitalize()} complete. {count}".strip()
+    row = row_of(one, state)
+    what = f"{noun_of(one, state).capitalize()} complete."
+    if row.number is None and row.label:
+        what = f"{say_label(row).rstrip('.')} done."
+    return f"{what} {say_count(row)}".strip()
 
 
 def compared(one: Saying, state: State) -> str:

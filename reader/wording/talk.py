@@ -133,7 +133,7 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "spelled": lambda one, state: spell(_written(one, state)),
     "explained": lambda one, state: say_how_step(step_of(one, state), row_of(one, state)),
     "part": lambda one, state: say_part(find.part_at(state.plan, one.place or state.place)),
-    "notice": lambda one, state: one.words,
+    "notice": lambda one, state: say_written(one.words, row_of(one, state).reading),
     "warning": lambda one, state: "Look out: " + one.words,
     "pattern note": lambda one, state: say_written(one.words, reading_of(state)),
     "caution": lambda one, state: one.words,

@@ -20,7 +20,7 @@ from tests.benchmarks.evening_oracle import (
 )
 from tests.benchmarks.evening_room import Room
 
-SECONDS_A_STITCH = (1.6, 3.2)
+SECONDS_A_STITCH = (1.4, 2.6)
 """Slowest and fastest hands of a seed; a reported range for single crochet is 12 to 25 a minute
 (from memory, not checked), so this is brisk: more commands an hour."""
 TRIES = 14
@@ -246,10 +246,18 @@ class Maker:
 
     def more(self) -> None:
         """One of the other words."""
-        words = ("as written", "spell that", "explain that", "mark this place", "how long",
-                 "what did we do last", "materials", "read my notes")  # fmt: skip
-        self.dialogue("more words", self.chance.choice(words))
+        words = ("as written", "spell that", "explain that", "how long", "what did we do last",
+                 "read my notes", "how much yarn", "pattern notes", "keep time")  # fmt: skip
+        asked = (("mark this place", "heel"), ("mark this place", "no"), ("lifeline here", "no"),
+                 ("note this", "changed the hook"), ("note this", "no"), ("my gauge", "eighteen"),
+                 ("materials", "yes", "no", "carry on"), ("back to the mark", "no"))  # fmt: skip
+        if self.chance.random() < 0.5:
+            self.dialogue("more words", self.chance.choice(words))
+        else:
+            self.dialogue("more words", *self.chance.choice(asked))
+            return self.bring_back()
         self.question("where am i", self.where_fits)
+        return None
 
     def steps_changed(self) -> None:
         """Bigger or smaller steps, slower or faster; the place must stay."""
@@ -272,7 +280,9 @@ class Maker:
         """Leaves for the day or is cut off, and comes back to the same spot."""
         self.bring_back()
         if self.chance.random() < 0.5:
-            self.dialogue("finish for today", "yes")
+            self.request("finish for today", lambda said: "finish" in said.lower())
+            if not self.request("yes", lambda said: "everything is kept" in said.lower()):
+                self.bring_back()
         days = self.chance.choice((0, 1, 33))
         hello = self.room.power_cut(self.chance.uniform(20, 120), days)
         self.grain = self.room.tastes.grain.value

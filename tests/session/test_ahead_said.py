@@ -1,0 +1,101 @@
+"""Plays on what comes: notices are said before the row that they affect, cautions once."""
+
+from __future__ import annotations
+
+from tests.session.play import Play, perform, plan_of
+
+BAG = """Fisher's Net Bag
+
+Invented for this test. Nobody has made it.
+Knitting.
+
+MATERIALS
+Aran weight cotton: navy 80 g, sand 30 g
+5 mm needles
+Two stitch markers
+One wooden toggle button
+
+BASE
+With sand, CO 20 sts.
+Row 1 (RS): k to end. 20 sts
+Row 2 (WS): p to end. 20 sts
+Row 3: k4, pm, k to last 4 sts, pm, k4. 20 sts
+Row 4: p to end. 20 sts
+Change to navy.
+Row 5: k to end. 20 sts
+Row 6: p to end. 20 sts
+At the same time, begin the handle edge on row 7.
+Row 7: k1, ssk, k to last 3 sts, k2tog, k1. 18 sts
+Row 8: p to end. 18 sts
+Work even until the piece measures 6 inches.
+BO all sts, leaving a long tail.
+"""
+
+
+def test_each_notice_comes_before_what_it_is_about() -> None:
+    """Marker, colour, decreases, two things at once, a length for a count, a tail: all ahead."""
+    perform(
+        """
+        program: small parts
+        maker: next
+        place: row one
+        maker: next
+        place: row two
+        program: stitch marker in the next row
+        maker: next
+        place: row three
+        program: navy comes in two rows
+        maker: row done
+        program: navy comes in the next row
+        maker: next
+        program: change to navy
+        maker: next
+        place: row five
+        maker: next
+        place: row six
+        program: two things go on at the same time
+        program: decreases begin in the next row
+        maker: next
+        maker: next
+        place: row seven
+        maker: row done
+        place: row eight
+        program: next, a length in place of a count
+        program: until the piece measures six inches
+        program: leave a long tail
+        """,
+        Play(plan_of(BAG)),
+    )
+
+
+def test_notices_come_in_every_length_of_words() -> None:
+    """Only the count, or short words: what comes is still said."""
+    for words in ("only the count", "short words"):
+        perform(
+            f"""
+            maker: go to row
+            maker: two
+            maker: more words
+            maker: {words}
+            maker: next
+            program: navy comes in two rows
+            """,
+            Play(plan_of(BAG)),
+        )
+
+
+def test_cautions_are_said_once() -> None:
+    """At the very beginning, not on coming back and not at the second beginning."""
+    perform(
+        """
+        program: small parts
+        away: 0
+        silent: small parts
+        maker: more words
+        maker: start over again
+        maker: yes
+        silent: small parts
+        place: cast on
+        """,
+        Play(plan_of(BAG)),
+    )
