@@ -53,9 +53,9 @@ class Maker:
             (0.30, self.forward),
             (0.13, self.ask_how_many),
             (0.13, lambda: self.question("where am i", self.where_fits)),
-            (0.10, lambda: self.question("again", lambda answer: True)),
-            (0.06, lambda: self.question("what's after this", lambda answer: True)),
-            (0.05, lambda: self.question("whole row", lambda answer: True)),
+            (0.10, lambda: self.question("again", self.still_here)),
+            (0.06, lambda: self.question("what's after this", comes_after)),
+            (0.05, lambda: self.question("whole row", self.still_here)),
             (0.05, self.whole_row_worked),
             (0.03, self.one_back),
             (0.06, self.hasty),
@@ -118,7 +118,14 @@ class Maker:
             return False
         if not spot.begins and new_row:
             return holds(answer, spot.clues[1])
-        return not spot.begins or holds(answer, spot.begins) or holds(answer, spot.clues[-1])
+        begins = f"{spot.begins} done" not in told and holds(answer, spot.begins)
+        return not spot.begins or begins or holds(answer, spot.clues[-1])
+
+    def still_here(self, answer: str) -> bool:
+        """Whether an answer speaks of the row in hand, and of no move."""
+        moved = re.search(r"(?:row|round) complete|taken back|after this| done\. ", answer.lower())
+        label = self.spot.clues[2 if self.spot.clues[1].startswith("the ") else 1]
+        return not moved and (self.spot.step > 0 or holds(answer, label))
 
     def forward(self) -> None:
         """The step is done: next."""
@@ -360,3 +367,8 @@ class Maker:
             self.room.press("space" if seems < self.at else "b")
         else:
             self.room.say("next" if seems < self.at else "go back")
+
+
+def comes_after(answer: str) -> bool:
+    """Whether an answer tells what comes after, and does not move there."""
+    return answer.startswith(("After this", "Nothing comes"))
