@@ -10,6 +10,7 @@ word end to move      from the last sound of a command at the microphone to its 
 move to first sound   from that line to the first sound of the answer at the speaker
 stop to silence       from the key that hushes to the last sound at the speaker
 memory                of the program and all that it started, at its highest
+gaps                  underruns that the sound system complained of: torn speech (aim 0)
 
 One start before the first run is not measured: it compiles the program, as installing it does.
 Chimes are off, so that the first sound is a word. Both recorders come some 10 ms late, which
@@ -70,6 +71,7 @@ class Figures:
     found: dict[str, list[float]] = field(default_factory=lambda: {name: [] for name in AIMS})
     spoken: int = 0
     heard: int = 0
+    gaps: int = 0
 
 
 @dataclass
@@ -134,6 +136,7 @@ def one_run(card: SoundCard, environment: dict[str, str], speak: Speak, figures:
         hush(room, figures)
         for words in COMMANDS:
             one_command(room, words, speak, figures)
+        figures.gaps += gaps_in(Path(environment["READER_HOME"]))
         figures.found["memory"].append(megabytes(program.running.pid))
 
 
@@ -166,6 +169,12 @@ def hush(room: Room, figures: Figures) -> None:
     last_s = room.last_sound_after(pressed_s - SOUNDING_S, room.speaker)
     if last_s is not None:
         figures.found["stop to silence"].append(max(0.0, last_s - pressed_s))
+
+
+def gaps_in(home: Path) -> int:
+    """How many underruns stand in the program's log of the sound system's noise."""
+    log = home / "sound.log"
+    return log.read_text(errors="replace").count("underrun") if log.is_file() else 0
 
 
 def megabytes(process: int) -> float:
@@ -208,6 +217,7 @@ def told(figures: Figures) -> int:
         columns = "".join(f"{one * scale:>6.0f} {mark}" for one in shown)
         print(f"{name:22}{columns}  {len(found)}")
         late += shown[0] > aim
+    print(f"gaps {figures.gaps}")
     print(f"commands spoken {figures.spoken}, heard at the first try {figures.heard}")
     return 1 if late else 0
 
