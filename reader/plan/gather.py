@@ -26,6 +26,8 @@ AMOUNT = re.compile(
 NEXT = re.compile(
     r"^\s*(?:gauge|tension|abbreviations?|notes?|sizes?|finished size|[A-Z][A-Z ]{3,})\s*:?\s*$"
 )
+ONLY_MEASURE = re.compile(r"(?:about )?[\d.½¼¾]+\s?(?:mm|cm|in|inch|inches|\"|”)(?: \w+)?", re.I)
+"""A measure alone, which belongs to the thing named before it: "a brass ring, 2 cm"."""
 _AMOUNT_LATE = re.compile(r"(?<=[a-z])\s+(?=\d)")
 BULLET = re.compile(r"^\s*(?:[-–—•*]|\d+[.)](?=\s))\s*")
 HEADING = re.compile(
@@ -111,4 +113,11 @@ def _colours(line: str) -> list[str]:
 def _commas(text: str) -> list[str]:
     """The stretches between commas that stand outside brackets, without a leading "and"."""
     pieces = re.split(r"[,;](?![^(\[]*[)\]])(?!\d)", text)
-    return [re.sub(r"^(?:and|plus)\s+", "", piece.strip()) for piece in pieces if piece.strip()]
+    plain = [re.sub(r"^(?:and|plus)\s+", "", piece.strip()) for piece in pieces if piece.strip()]
+    joined: list[str] = []
+    for piece in plain:
+        if joined and ONLY_MEASURE.fullmatch(piece):
+            joined[-1] = f"{joined[-1]}, {piece}"
+        else:
+            joined.append(piece)
+    return joined

@@ -23,6 +23,9 @@ LONG_RUN = 10
 PHRASE_WORDS = 20
 """Written words in a phrase: two or three steps. Our own judgement."""
 
+TURNING_WORDS = 2
+"""Written words of a chain that begins a row and is said with what follows: "1 ch"."""
+
 SMALL = {MoveKind.TURN, MoveKind.JOIN, MoveKind.MARKER, MoveKind.SLIP}
 """Moves that end a row or round and need no step of their own."""
 
@@ -116,7 +119,8 @@ def _cut_stretch(stretch: tuple[Move, ...], at: int) -> list[Cut]:
     start, words, closed = 0, 0, False
     for index, move in enumerate(stretch):
         here = weight(move)
-        small = move.kind in SMALL and words + here <= MOST_WORDS + 2
+        led = index == 1 and stretch[0].kind is MoveKind.CHAIN and words <= TURNING_WORDS
+        small = (led or move.kind in SMALL) and words + here <= MOST_WORDS + 2
         full = closed or index - start >= MOST_MOVES or words + here > MOST_WORDS - 1
         if index > start and full and not small:
             found.append(Cut(at + start, at + index, passes, words))

@@ -17,7 +17,9 @@ def in_figures(sentence: str) -> str:
     "One" stays a word, since it is not always a number; so do ordinals ("the second chain").
     """
     figures = _pattern().sub(lambda found: str(_numbers()[found.group().lower()]), sentence)
-    return re.sub(r"(\d) point (?=\d)", r"\1.", figures)
+    figures = re.sub(r"(\d) point (?=\d)", r"\1.", figures)
+    # Decimals are spoken one by one: "three point seven five".
+    return re.sub(r"(?<=\.\d) (\d)\b(?!\.\d)", r"\1", figures)
 
 
 @cache

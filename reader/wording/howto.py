@@ -67,7 +67,7 @@ def say_how_step(step: Step, row: PlanRow) -> str:
         made = how_to(name, craft) if name and name not in told else None
         if made is not None:
             said = stitch_name(name, row.reading.craft, row.reading.terms)
-            said = said or word_for(name, row.reading)
+            said = said or word_for(name, row.reading) or speak(move.words, row.reading)
             told[name] = f"{sentence(said)[:-1]}: {made.words[0].lower()}{made.words[1:]}"
     return " ".join(told.values())
 

@@ -117,6 +117,7 @@ def _which_part(one: Saying, state: State) -> str:
 
 
 MOST_NOTES_READ = 5
+NOT_EXPLAINED = "I have no words for how that is made. As written says what the pattern has."
 VOICE = {"slower": "Slower.", "faster": "Faster.", "louder": "Louder.", "softer": "Softer."}
 WORDS_NOW = {
     "full": "Full words.",
@@ -131,7 +132,9 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "row": lambda one, state: say_row(row_of(one, state), Length.FULL),
     "written": lambda one, state: "Written: " + say_written(_written(one, state)),
     "spelled": lambda one, state: spell(_written(one, state)),
-    "explained": lambda one, state: say_how_step(step_of(one, state), row_of(one, state)),
+    "explained": lambda one, state: (
+        say_how_step(step_of(one, state), row_of(one, state)) or NOT_EXPLAINED
+    ),
     "part": lambda one, state: say_part(find.part_at(state.plan, one.place or state.place)),
     "notice": lambda one, state: say_written(one.words, row_of(one, state).reading),
     "warning": lambda one, state: "Look out: " + one.words,
