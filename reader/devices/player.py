@@ -16,7 +16,7 @@ SPEAKER = Kind(
 )
 
 BLOCK = RATE_HZ // 100
-"""10 ms, two of which wait in the speaker's buffer. With 5 ms what is stopped is silent 10 ms sooner,
+"""10 ms, two of which wait in the speaker's buffer. With 5 ms what is stopped is silent sooner,
 but on a busy machine the speech has three times as many gaps.
 """
 
