@@ -169,6 +169,8 @@ class Loop:
             return self.key(event.name, now)
         if isinstance(event, Typed):
             words = " ".join(event.words.lower().split())
+            if len(words) == 1 and not self.number_wanted():
+                return self.key(words, now)
             plain = words.removeprefix(f"{self.attention} ") if self.attention else words
             return [happened.CommandGiven(command_of(plain), now, False)]
         if isinstance(event, SpeechEnded):

@@ -82,12 +82,14 @@ class Words:
 
 
 def from_line(line: str) -> str | Words:
-    """A typed line: the key it names ("n", "space", "" for enter), or words."""
+    """A typed line: the key it names ("n", "space", "" for enter), or words; a number is words,
+    since it is whole.
+    """
     plain = line.rstrip("\r\n")
     if plain in ("", " "):
         return "enter" if plain == "" else "space"
     word = plain.strip()
-    if len(word) == 1:
+    if len(word) == 1 and not word.isdigit():
         return word
     small = " ".join(word.lower().split())
     return small if small in KEY_NAMES else Words(small)

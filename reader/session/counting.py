@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from reader.commands.command import Ask, Command
 from reader.plan import find
+from reader.plan.step import RowKind
 from reader.session.effects import Chime, Save, Saying, Show
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
@@ -13,6 +14,8 @@ from reader.session.state import Mode, State
 
 def begin(state: State, command: Command) -> Out:
     """Counts along in this row: one word a stitch, or the numbers aloud."""
+    if find.row_at(state.plan, state.place).kind is not RowKind.WORK:
+        return say(state, Saying("nothing counted"))
     step = find.step_at(state.plan, state.place, state.tastes.grain)
     return say(
         replace(state, mode=Mode.COUNTING, tally=step.done, tally_by=1),

@@ -29,6 +29,8 @@ def begin(state: State, command: Command) -> Out:
     state = replace(
         state, notes=(*state.notes, note)[-MOST_NOTES:], mode=Mode.NOTE, asked_at_s=state.now_s
     )
+    if not state.by_voice:
+        return say(state, Saying("note typed"), before=(Save(),))
     return say(state, Saying("note asked"), before=(Save(),), after=(KeepSound(name, SOUND_S),))
 
 

@@ -21,6 +21,8 @@ FIXED: dict[str, str] = {
     "all gathered": "You have everything on the list.",
     "no gauge": "The pattern tells no gauge.",
     "nothing to gather": "The pattern names no materials.",
+    "nothing counted": "Nothing is counted here.",
+    "note typed": "Type your note.",
     "note asked": "Say your note; it is kept as sound. Or type it.",
     "find offered": "Shall I help to find where? Yes or no.",
     "count unknown": "I can't tell how many there should be here, so there is nothing to compare.",

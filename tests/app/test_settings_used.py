@@ -116,3 +116,12 @@ def test_a_film_without_the_attention_word_moves_nothing() -> None:
     room.ear.speak("captain next")
     room.give(Tastes)
     assert room.step() > before
+
+
+def test_a_number_typed_as_a_line_is_whole_and_a_letter_is_a_key() -> None:
+    """ "5", entered as a line, answers the question; with no question open it is the key."""
+    room = Room(Settings())
+    room.give(KeyPressed("g"), Typed("5"))
+    assert PLAN.parts[0].rows[room.step()[1]].number == 5
+    room.give(Typed("b"))
+    assert PLAN.parts[0].rows[room.step()[1]].number == 4

@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from reader.plan.step import Plan
+from reader.plan.step import Plan, RowKind
 
 WORDS = (
     "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
@@ -46,6 +46,7 @@ class Spot:
     clues: tuple[str, ...]
     made: int
     counted: bool
+    worked: bool
     begins: str
     phrase: bool
     last: bool
@@ -104,6 +105,7 @@ def spots_of(plan: Plan, text: str) -> tuple[Spot, ...]:
                     Spot(
                         part_at, row_at, step.place.step, row.number, total, done, clues, step.done,
                         row.count is not None,
+                        row.kind is RowKind.WORK,
                         begins, step.place.step in row.phrases, step.ends_row,
                     )
                 )  # fmt: skip
@@ -208,7 +210,7 @@ class Ledger:
             self.mode = modes[words]
         elif words in ("finish for today", "start over again"):
             self.mode, self.pending = "confirm", (words, 0)
-        elif words == "count along":
+        elif words == "count along" and self.spots[self.at].worked:
             self.mode, self.by = "counting", 1
             self.tally = self.spots[self.at].made
         elif words == "no" and self.mode != "step":

@@ -19,12 +19,13 @@ from reader.screens.typed import Words, from_keys, from_line
         ("?\r\n", "?"),
         ("space\n", "space"),
         ("F1\n", "f1"),
+        ("5\n", Words("5")),
         ("Next\n", Words("next")),
         ("  go to   Row five \n", Words("go to row five")),
     ],
 )
 def test_a_line_is_a_key_or_words(line: str, meant: str | Words) -> None:
-    """One letter or the name of a key is the key; anything else is words."""
+    """One letter or the name of a key is the key; a number and anything else is words."""
     assert from_line(line) == meant
 
 
