@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import sys
 import threading
 from collections.abc import Callable
 from typing import TYPE_CHECKING
@@ -11,8 +10,9 @@ from typing import TYPE_CHECKING
 from reader.app.loop import KeyPressed, Loop, Typed
 from reader.app.opening import Opening, plan_of, read_paper
 from reader.app.tastes import keeper, tastes_of
+from reader.app.troubles import Troubles
 from reader.devices.clock import SystemClock
-from reader.devices.ports import ReaderError
+from reader.devices.ports import DeviceLost, ReaderError
 from reader.devices.progress_file import FileShelf
 from reader.devices.settings import Settings, load_settings
 from reader.plan.step import Plan
@@ -88,23 +88,31 @@ def open_devices(
     from reader.wording.chimes import CHIMES
 
     closers: list[Callable[[], None]] = []
-    played = None
-    if not args.no_voice:
-        speaking = Speaking(loop.push, CHIMES, settings.voice, settings.speaker or None)
+    played, troubles = None, Troubles(loop.push)
+    if args.no_voice:
+        troubles.at_once()
+    else:
+        speaking = Speaking(troubles.push, CHIMES, settings.voice, settings.speaker or None)
         try:
             speaking.open()
         except ReaderError as trouble:
-            print(trouble, file=sys.stderr)
+            troubles.add(DeviceLost("speaker", str(trouble)))
+            troubles.at_once()
         loop.voice, played = speaking.voice, speaking.played
         loop.chimes = speaking.chimes if settings.chimes else None
         closers.append(speaking.close)
     if not args.no_mic:
-        closers += open_ear(loop, args.model or settings.model, played, settings.microphone)
+        model = args.model or settings.model
+        closers += open_ear(loop, troubles, model, played, settings.microphone)
     return closers
 
 
 def open_ear(
-    loop: Loop, model: str, played: SoundRing | None, microphone: str = ""
+    loop: Loop,
+    troubles: Troubles,
+    model: str,
+    played: SoundRing | None,
+    microphone: str = "",
 ) -> list[Callable[[], None]]:
     """The ear, where model and microphone are there.
 
@@ -115,20 +123,24 @@ def open_ear(
     from reader.devices.mixer import Mixer
     from reader.devices.notes_folder import NotesFolder
     from reader.devices.recogniser import VoskRecogniser
+    from reader.devices.voice import MixedVoice
 
     try:
         recogniser = VoskRecogniser(model)
     except ReaderError as trouble:
         if model:
             raise
-        print(trouble, file=sys.stderr)
+        troubles.add(DeviceLost("recogniser", str(trouble)))
         return []
-    ear = ThreadedEar(recogniser, loop.push)
+    just_said = loop.voice.just_said if isinstance(loop.voice, MixedVoice) else None
+    ear = ThreadedEar(recogniser, loop.push, just_said)
     hearing = Hearing(ear.take, loop.push, played or Mixer().heard, microphone or None)
     try:
         hearing.open()
     except ReaderError as trouble:
-        print(trouble, file=sys.stderr)
+        troubles.add(DeviceLost("microphone", str(trouble)))
+    if hearing.notice and played is not None:
+        troubles.add(DeviceLost("echo canceller", hearing.notice))
     loop.ear, loop.recent = ear, hearing.recent
     loop.keep_sound = lambda of, name, sound: NotesFolder(of).keep(name, sound)
     return [hearing.close, ear.close]

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import contextlib
 import queue
+import re
 import threading
+from collections.abc import Callable
 
 from reader.devices.ports import DeviceLost, Push, Recogniser, Samples
 from reader.listening.heard import Heard
@@ -14,10 +16,16 @@ WAITING = 400
 
 
 class ThreadedEar:
-    """Keeps the Ear port over a recogniser; `take` is the consumer of the hearing's frames."""
+    """Keeps the Ear port over a recogniser; `take` is the consumer of the hearing's frames.
 
-    def __init__(self, recogniser: Recogniser, push: Push) -> None:
-        self._recogniser, self._push = recogniser, push
+    just_said: the words of its own that the program may be hearing now; None where it has no voice
+    that could tell. A phrase among them is taken for the program's own.
+    """
+
+    def __init__(
+        self, recogniser: Recogniser, push: Push, just_said: Callable[[], str] | None = None
+    ) -> None:
+        self._recogniser, self._push, self._just_said = recogniser, push, just_said
         self._asked: queue.Queue[tuple[str, object]] = queue.Queue(WAITING)
         self._masked = ""
         self._muted = False
@@ -35,7 +43,7 @@ class ThreadedEar:
 
     def mask(self, words: str) -> None:
         """Phrases that stand in these words are being said by the program itself."""
-        self._masked = f" {words.lower()} "
+        self._masked = words
 
     def mute(self, on: bool) -> None:
         """Hears nothing while on."""
@@ -64,6 +72,16 @@ class ThreadedEar:
 
     def _heard(self, frame: Samples) -> None:
         for one in self._recogniser.feed(frame):
-            if isinstance(one, Heard) and self._masked and f" {one.text} " in self._masked:
-                continue
-            self._push(one)
+            if not (isinstance(one, Heard) and self._ours(one.text)):
+                self._push(one)
+
+    def _ours(self, phrase: str) -> bool:
+        """Whether the program may just have heard itself.
+
+        A long text may hold any command, so only what was just said counts where that is known.
+        """
+        if not self._masked:
+            return False
+        words = self._just_said() if self._just_said is not None else self._masked
+        plain = " ".join(re.findall(r"[a-z'-]+", words.lower()))
+        return f" {phrase} " in f" {plain} "

@@ -25,6 +25,11 @@ Common practice, no source.
 SOFTENED = 10 ** (-12 / 20)
 """12 dB down while somebody speaks."""
 
+SOFT_FOR = RATE_HZ * 5 // 2
+"""Samples after which a lowered voice comes back by itself: a command and its decision take 2 s,
+and of talk that is no command nobody tells that it has ended. Judgement.
+"""
+
 RAMP = RATE_HZ * 20 // 1000
 """20 ms from one loudness to another, against clicks. Common practice, no source."""
 
@@ -49,7 +54,7 @@ class Mixer:
         self._clips: deque[Clip] = deque()
         self._chimes: list[Clip] = []
         self._tail = np.zeros(0, np.float64)
-        self._volume, self._soft = 1.0, False
+        self._volume, self._soft_left = 1.0, 0
         self._level = 1.0
 
     def play(self, clip: Clip) -> None:
@@ -77,8 +82,8 @@ class Mixer:
         self._volume = max(0.0, min(2.0, share))
 
     def soften(self, on: bool) -> None:
-        """Lowers speech by 12 dB while on."""
-        self._soft = on
+        """Lowers speech by 12 dB, until it is taken back or two and a half seconds are over."""
+        self._soft_left = SOFT_FOR if on else 0
 
     def quiet(self) -> bool:
         """Whether nothing waits to be heard."""
@@ -88,6 +93,7 @@ class Mixer:
     def pull(self, length: int, at_s: float = 0.0) -> Samples:
         """The next int16[length] for the speaker; sentences that end here are told so."""
         with self._lock:
+            self._soft_left = max(0, self._soft_left - length)
             if self._nothing():
                 return self._silence(length, at_s)
             mixed, over = self._speech(length)
@@ -104,7 +110,7 @@ class Mixer:
         return out
 
     def _nothing(self) -> bool:
-        wanted = self._volume * (SOFTENED if self._soft else 1.0)
+        wanted = self._volume * (SOFTENED if self._soft_left else 1.0)
         settled = abs(self._level - wanted) < 1e-6
         return settled and not self._clips and not self._chimes and len(self._tail) == 0
 
@@ -128,7 +134,7 @@ class Mixer:
 
     def _levels(self, length: int) -> Floats:
         """Loudness of each sample: towards the wanted one by at most one full step in 20 ms."""
-        wanted = self._volume * (SOFTENED if self._soft else 1.0)
+        wanted = self._volume * (SOFTENED if self._soft_left else 1.0)
         steps = np.arange(1, length + 1) / RAMP
         way = np.clip(wanted - self._level, -steps, steps)
         levels: Floats = self._level + way

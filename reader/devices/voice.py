@@ -39,6 +39,11 @@ HEARD_AFTER_S = 0.6
 its own delay. Judgement.
 """
 
+DECIDED_BEFORE_S = 1.6
+DECIDED_AFTER_S = -0.3
+"""Where a phrase decided on now may have stood in the speech: the ear decides some 0.6 s after a
+phrase's end, and never on what has not been said yet. Judgement.
+"""
 
 TRY_AGAIN_S = 20.0
 """A voice that failed is tried again at the first words after this long. Judgement."""
@@ -61,12 +66,14 @@ class _Speech:
             said += sum(1 for end in _word_ends(words, len(clip.sound)) if end <= clip.played)
         return said
 
-    def words_around(self) -> str:
-        """Words from 1.5 s before to 0.6 s after this moment."""
+    def words_around(
+        self, before_s: float = HEARD_BEFORE_S, after_s: float = HEARD_AFTER_S
+    ) -> str:
+        """Words from so long before this moment to so long after."""
         at = sum(len(c.sound) for c in self.clips[: self.done])
         if self.done < len(self.clips):
             at += self.clips[self.done].played
-        first, last = at - HEARD_BEFORE_S * RATE_HZ, at + HEARD_AFTER_S * RATE_HZ
+        first, last = at - before_s * RATE_HZ, at + after_s * RATE_HZ
         found, start = [], 0
         for sentence, clip in zip(self.sentences, self.clips, strict=False):
             words = sentence.split()
@@ -135,7 +142,7 @@ class MixedVoice:
             self._cut()
 
     def soften(self, on: bool) -> None:
-        """12 dB quieter while on."""
+        """12 dB quieter while on, for some seconds at most."""
         self._mixer.soften(on)
 
     def set_rate(self, words_per_minute: int) -> None:
@@ -150,6 +157,12 @@ class MixedVoice:
         """The words at this moment, some before and after them included; "" when silent."""
         with self._turn:
             return self._speech.words_around() if self._speech is not None else ""
+
+    def just_said(self) -> str:
+        """The words that the ear may be deciding on now, if it hears this voice; "" in silence."""
+        with self._turn:
+            speech = self._speech
+            return speech.words_around(DECIDED_BEFORE_S, DECIDED_AFTER_S) if speech else ""
 
     def waiting(self) -> bool:
         """Whether words were given of which none is rendered yet."""

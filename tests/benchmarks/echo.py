@@ -110,7 +110,7 @@ def by_itself(minutes: float, echo_db: float, film: Samples) -> int:
     print(
         f"itself: {minutes:g} minutes, {room.spoken_s / 60:.1f} of them speaking: "
         f"obeyed {len(obeyed)} ({', '.join(sorted(set(obeyed))) or 'none'}), moves {moves}, "
-        f"doubtful {len(room.told) - len(obeyed)}",
+        f"doubtful {len(room.told) - len(obeyed)}, voice lowered {room.lowered} times",
         flush=True,
     )
     room.close()

@@ -119,8 +119,8 @@ class Air:
 
 
 class EchoRoom:
-    """A session in the room. told: what the ear told; spoken_s: seconds for which the program
-    spoke.
+    """A session in the room. told: what the ear told; spoken_s: seconds of the program's speech;
+    lowered: how often it lowered its voice because somebody seemed to speak.
     """
 
     def __init__(self, plan: Plan, echo_db: float, film: Samples, seed: int) -> None:
@@ -129,10 +129,12 @@ class EchoRoom:
         self.mixer, self.recogniser = Mixer(), CountedEar(VoskRecogniser())
         self.told: list[Told] = []
         self.spoken_s = 0.0
+        self.lowered = 0
         self.last_played = np.zeros(FRAME, np.int16)
         self.loop = Loop(None, FakeChimes(), None, None, FakeShelf(), self.clock)
         self.loop.voice = self.voice = MixedVoice(Renderer(), self.mixer, self.loop.push)
-        self.loop.ear = self.ear = ThreadedEar(self.recogniser, self._from_ear)
+        said = self.voice.just_said
+        self.loop.ear = self.ear = ThreadedEar(self.recogniser, self._from_ear, said)
         canceller, trouble = open_canceller()
         if trouble:
             raise AssertionError(trouble)
@@ -181,6 +183,7 @@ class EchoRoom:
     def _from_ear(self, event: object) -> None:
         if isinstance(event, Heard):
             self.told.append(Told(self.clock.now_s(), event))
+        self.lowered += isinstance(event, SpeechStarted)
         self.loop.push(event)
 
     def _work(self) -> None:

@@ -16,7 +16,7 @@ from reader.devices.chime_player import MixedChimes, sound_of
 from reader.devices.fakes import FakeClock, FakeVoice
 from reader.devices.mixer import Clip, Mixer
 from reader.devices.notes_folder import NotesFolder
-from reader.devices.ports import DeviceLost, DeviceUnavailable, SpeechEnded
+from reader.devices.ports import RATE_HZ, DeviceLost, DeviceUnavailable, SpeechEnded
 from reader.devices.renderer import Renderer
 from reader.devices.resample import at_our_rate
 from reader.devices.sound_ring import SoundRing
@@ -73,6 +73,16 @@ def test_softened_is_12_db_down_and_chimes_are_not() -> None:
     mixer.pull(320)
     mixer.chime(TONE)
     assert np.abs(mixer.pull(8000)).max() == 8000
+
+
+def test_a_lowered_voice_comes_back_by_itself() -> None:
+    """Nobody tells the end of talk that was no command: after two and a half seconds it is over."""
+    mixer = Mixer()
+    mixer.soften(True)
+    mixer.play(Clip(np.full(4 * RATE_HZ, 8000, np.int16)))
+    sound = np.concatenate([mixer.pull(160) for _ in range(300)])
+    assert np.abs(sound[RATE_HZ : 2 * RATE_HZ]).max() < 2100
+    assert np.abs(sound[int(2.6 * RATE_HZ) :]).min() == 8000
 
 
 def test_what_was_played_can_be_read_back_for_eight_seconds() -> None:
