@@ -58,7 +58,15 @@ def run(args: argparse.Namespace) -> int:
     table = tuple((words.does, words.phrases[0], words.key) for words in TABLE)
     screen = choose_screen(args.plain, "dark", help_lines(table))
     loop = Loop(
-        None, None, None, screen, shelf, clock, keys=settings.keys, keep_tastes=keeper(tastes)
+        None,
+        None,
+        None,
+        screen,
+        shelf,
+        clock,
+        keys=settings.keys,
+        keep_tastes=keeper(tastes),
+        barge_in=settings.barge_in,
     )
     size = None if args.size is None else args.size - 1
     start = Opening(loop, shelf, tastes, size, args.again).ready(args.file)

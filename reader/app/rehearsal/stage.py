@@ -72,16 +72,28 @@ class Stage:
         self.longest_s = 0.0
         self.heard: list[Heard] = []
         self.began = time.monotonic()
+        self.tastes = Tastes()
         self.loop = self.begin()
+
+    def keep_tastes(self, tastes: Tastes) -> None:
+        """Keeps what was changed by voice for the next start, as the settings file does."""
+        self.tastes = tastes
 
     def begin(self) -> Loop:
         """A session on the stage, at the kept place where there is one."""
         loop = Loop(
-            None, FakeChimes(), RoomEar(self.recogniser), None, self.shelf, self.clock, self.note
+            None,
+            FakeChimes(),
+            RoomEar(self.recogniser),
+            None,
+            self.shelf,
+            self.clock,
+            self.note,
+            keep_tastes=self.keep_tastes,
         )
         loop.voice = self.voice = RoomVoice(self.program, self.renderer.render, loop.push)
         saved = self.shelf.load(self.plan.fingerprint)
-        state, effects = begin(self.plan, saved, Tastes(), self.clock.now_s())
+        state, effects = begin(self.plan, saved, self.tastes, self.clock.now_s())
         loop.start(state, effects)
         self.loop = loop
         self.talk_to_end()
