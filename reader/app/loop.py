@@ -90,6 +90,7 @@ class Loop:
         log: Callable[[str], None] = lambda line: None,
         keys: Mapping[str, str] | None = None,
         keep_tastes: Callable[[Tastes], None] = lambda tastes: None,
+        barge_in: bool = True,
     ) -> None:
         self.voice, self.chimes, self.ear = voice, chimes, ear
         self.screen, self.shelf, self.clock, self.log = screen, shelf, clock, log
@@ -102,6 +103,7 @@ class Loop:
         self.keep_sound: Callable[[str, str, Samples], object] = lambda of, name, sound: None
         self.sounds: list[tuple[float, do.KeepSound]] = []
         self.keys, self.keep_tastes = dict(keys or {}), keep_tastes
+        self.barge_in = barge_in
         self.digits = ""
         self.answer = ""
         self.unsaved = ""
@@ -248,7 +250,8 @@ class Loop:
             elif isinstance(effect, do.Close):
                 self.closing = True
         if self.ear:
-            self.ear.listen_for(self.phrases())
+            waits = not self.barge_in and bool(self.voice and self.voice.speaking())
+            self.ear.listen_for(() if waits else self.phrases())
         self.show()
         if self.closing:
             self.close()

@@ -191,8 +191,7 @@ def welcome_back(one: Saying, state: State) -> str:
     at = Saying("where", one.place, 3 if days >= LONG_AWAY_DAYS else 1)
     words.append(f"You are at: {where(at, state)}")
     if days >= 1:
-        words.append(_counted_on(one, state))
-    words.append("Now:")
+        words += [_counted_on(one, state), "Now:"]
     return " ".join(word for word in words if word)
 
 

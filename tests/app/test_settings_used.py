@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from reader.app.loop import KeyPressed, Loop, Typed
+from reader.app.loop import KeyPressed, Loop, Tick, Typed
 from reader.app.tastes import keeper, tastes_of
 from reader.devices.fakes import FakeClock, FakeEar, FakeShelf, FakeVoice
 from reader.devices.settings import Settings, SettingsUnreadable, load_settings
@@ -125,3 +125,15 @@ def test_a_number_typed_as_a_line_is_whole_and_a_letter_is_a_key() -> None:
     assert PLAN.parts[0].rows[room.step()[1]].number == 5
     room.give(Typed("b"))
     assert PLAN.parts[0].rows[room.step()[1]].number == 4
+
+
+def test_without_barge_in_nothing_is_heard_while_the_program_speaks() -> None:
+    """The ear gets no phrases until the words are over."""
+    room = Room(Settings())
+    room.loop.barge_in = False
+    room.give(KeyPressed("a"))
+    assert room.ear.phrases == ()
+    room.clock.go_on(60)
+    room.voice.listen_on()
+    room.give(Tick())
+    assert "next" in room.ear.phrases

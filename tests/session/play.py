@@ -65,7 +65,14 @@ class Play:
         """The maker says this; gives what the program says."""
         assert words in phrases_for(self.state), f"{words!r} cannot be heard now"
         self.now += after_s
-        return self.took(*respond(self.state, CommandGiven(command_of(words), self.now)))
+        return self.took(
+            *respond(self.state, CommandGiven(command_of(self.plain(words)), self.now))
+        )
+
+    def plain(self, words: str) -> str:
+        """The words without the attention word."""
+        word = self.state.tastes.attention
+        return words.removeprefix(f"{word} ") if word else words
 
     def key(self, name: str, after_s: float = 5.0) -> str:
         """The maker presses a key."""
