@@ -34,11 +34,10 @@ from reader.session.state import Mode, State, Tastes
 from reader.session.transitions import respond
 from reader.session.understand import NotForUs, Unsure, understand
 from reader.session.view import view_of
-from reader.wording.choices import talk_choice
+from reader.wording.choices import shown_choice, talk_choice
 from reader.wording.figures import in_figures
 from reader.wording.show_step import shown_step
 from reader.wording.shown import Ear as EarShown
-from reader.wording.shown import Shown
 from reader.wording.talk import talk
 
 NUMBERED = (
@@ -318,10 +317,7 @@ class Loop:
     def show(self) -> None:
         """Shows the present state."""
         if self.screen and self.choosing:
-            question = self.answer if self.choosing.at is not None else ""
-            chosen = Shown(self.choosing.title, "", "", question=question)
-            answer = in_figures(self.answer)
-            self.screen.show(replace(chosen, answer=answer, heard=self.choosing.heard))
+            self.screen.show(shown_choice(self.choosing, in_figures(self.answer)))
             return
         if self.screen is None or self.state is None:
             return

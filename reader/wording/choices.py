@@ -6,6 +6,7 @@ from reader.session.choosing import Choosing
 from reader.session.effects import Saying
 from reader.wording.numbers import number_words
 from reader.wording.say import say_written, sentence
+from reader.wording.shown import Shown
 from reader.wording.speak import speak
 
 MOST_READ = 8
@@ -15,6 +16,26 @@ MOST_READ = 8
 def talk_choice(sayings: tuple[Saying, ...], state: Choosing) -> str:
     """The spoken text of several sayings."""
     return " ".join(_sentence_of(one, state) for one in sayings)
+
+
+def shown_choice(state: Choosing, answer: str) -> Shown:
+    """What a screen shows of a choice: the choices with their numbers, or the one to be confirmed.
+
+    answer: what the program said last.
+    """
+    if state.at is not None:
+        name = state.names[state.at]
+        ready = (("y", "yes"), ("n", "no"))
+        return Shown(
+            state.title, "", "", step=name, brief=name, heard=state.heard, question=answer,
+            ready=ready,
+        )  # fmt: skip
+    numbered = [f"{at}: {name}." for at, name in enumerate(state.names, start=1)]
+    words = " ".join(numbered)
+    ready = (("enter", "after the number, chooses it"), ("a", "the question again"))
+    return Shown(
+        state.title, "", "", step=words, brief=words, heard=state.heard, answer=answer, ready=ready
+    )
 
 
 def _sentence_of(one: Saying, state: Choosing) -> str:

@@ -12,6 +12,7 @@ from reader.devices.fakes import FakeClock, FakeEar, FakeVoice
 from reader.devices.ports import PatternUnreadable
 from reader.devices.progress_file import FileShelf
 from reader.session.state import Tastes
+from reader.wording.choices import shown_choice
 from tests.session.play import DEMOS
 
 PENNANT, LIGHTHOUSE = DEMOS / "mooring-pennant.txt", DEMOS / "harbour-lighthouse.txt"
@@ -142,3 +143,19 @@ def test_three_unclear_names_tell_the_keys(tmp_path: Path) -> None:
     said = [one.text for one in table.voice.said if "three times" in one.text]
     assert len(said) == 1
     assert "then enter" in said[0]
+
+
+def test_a_choice_is_shown_with_its_numbers_then_the_one_named(tmp_path: Path) -> None:
+    """The screen has what is to be read, and for yes or no the name alone."""
+    table = Table(tmp_path, PENNANT)
+    choosing = table.loop.choosing
+    assert choosing is not None
+    shown = shown_choice(choosing, "Which one?")
+    for at, name in enumerate(choosing.names, start=1):
+        assert f"{at}: {name}" in shown.step
+    table.presses("2", "enter")
+    choosing = table.loop.choosing
+    assert choosing is not None
+    shown = shown_choice(choosing, "Is that right?")
+    assert shown.step == choosing.names[1]
+    assert shown.question == "Is that right?"
