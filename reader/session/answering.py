@@ -46,6 +46,8 @@ def where(state: State, command: Command) -> Out:
 
 def how_many(state: State, command: Command) -> Out:
     """Done, left and total of the row, and the passes."""
+    if state.mode is Mode.COUNTING:
+        return say(state, Saying("tally", state.place, state.tally))
     return say(state, Saying("how many", state.place))
 
 

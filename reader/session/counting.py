@@ -7,6 +7,7 @@ from dataclasses import replace
 from reader.commands.command import Ask, Command
 from reader.plan import find
 from reader.plan.step import RowKind
+from reader.session import moving
 from reader.session.effects import Chime, Save, Saying, Show
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
@@ -42,12 +43,7 @@ def counted(state: State, command: Command) -> Out:
         wanted = said
     state = replace(state, tally=wanted)
     if total is not None and wanted >= total:
-        state = replace(state, mode=Mode.STEP)
-        return say(
-            state,
-            Saying("tally full", state.place, wanted),
-            before=(Chime("round complete"), Save()),
-        )
+        return moving.row_done(replace(state, mode=Mode.STEP), command)
     return state, (Save(), Show())
 
 

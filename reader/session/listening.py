@@ -42,7 +42,11 @@ def _rows(state: State) -> tuple[str, ...]:
 
 
 def _rows_and_marks(state: State) -> tuple[str, ...]:
-    return (*_rows(state), *marking.behind(state))
+    part, here = state.place.part, state.place
+    numbers = find.row_numbers(state.plan, part)
+    behind = [n for n in numbers if (to := find.find_row(state.plan, part, n)) and to <= here]
+    rows = tuple(say_number(n) for n in behind[-MOST_NUMBERS:] if n < 1000)
+    return (*rows, *marking.behind(state))
 
 
 def _counts(state: State) -> tuple[str, ...]:

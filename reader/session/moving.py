@@ -39,12 +39,16 @@ def arrival(state: State, before: Place, to: Place) -> tuple[Saying, ...]:
     if to.part != before.part:
         sayings.append(Saying("part", to))
     if (to.part, to.row) != (before.part, before.row):
-        row = find.row_at(state.plan, to)
-        sayings += [Saying("notice", to, words=notice.text) for notice in row.notices]
-        if row.warning:
-            sayings.append(Saying("warning", to, words=row.warning))
-        sayings += noting.here(state, to)
+        sayings += row_told(state, to)
     return (*sayings, Saying("step", to))
+
+
+def row_told(state: State, to: Place) -> tuple[Saying, ...]:
+    """What is said before a row is worked: notices, what may be wrong in it, the maker's notes."""
+    row = find.row_at(state.plan, to)
+    notices = tuple(Saying("notice", to, words=notice.text) for notice in row.notices)
+    warning = (Saying("warning", to, words=row.warning),) if row.warning else ()
+    return (*notices, *warning, *noting.here(state, to))
 
 
 def next_step(state: State, command: Command) -> Out:

@@ -7,7 +7,7 @@ from reader.plan import find
 from reader.plan.pace import Pace
 from reader.plan.place import Place
 from reader.plan.step import Plan
-from reader.session.state import Mark, Moved, Note, State
+from reader.session.state import Mark, Mode, Moved, Note, State
 
 VERSION = 1
 
@@ -29,6 +29,7 @@ def to_plain(state: State, today: str = "") -> dict[str, object]:
             for one in state.notes
         ],
         "timing": state.timing,
+        "counting": [state.tally, state.tally_by] if state.mode is Mode.COUNTING else [],
         "journal": [
             {"before": _place(one.before), "after": _place(one.after), "ask": one.ask.value}
             for one in state.journal[-20:]
@@ -61,9 +62,13 @@ def from_plain(plan: Plan, saved: dict[str, object]) -> State | None:
         for one in _dicts(saved, "marks")
         if (spot := _read_place(one.get("place"), plan))
     ]
+    tally, by = _counting(saved)
     return State(
         plan,
         place,
+        mode=Mode.COUNTING if by else Mode.STEP,
+        tally=tally,
+        tally_by=by or 1,
         marks=tuple(marks),
         notes=tuple(
             Note(spot, str(one.get("name", "note")), str(one.get("words", "")))
@@ -88,6 +93,14 @@ def _journal(saved: dict[str, object], plan: Plan) -> tuple[Moved, ...]:
         if before and after and ask:
             moves.append(Moved(-1e9, before, after, ask))
     return tuple(moves)
+
+
+def _counting(saved: dict[str, object]) -> tuple[int, int]:
+    """The tally and what each word counts; (0, 0) where nothing was being counted."""
+    raw = saved.get("counting")
+    if isinstance(raw, list) and len(raw) == 2 and all(isinstance(n, int) for n in raw):
+        return (raw[0], raw[1]) if raw[0] >= 0 and raw[1] in (1, 5, 10) else (0, 0)
+    return 0, 0
 
 
 def _ticked(saved: dict[str, object], plan: Plan) -> frozenset[int]:

@@ -7,9 +7,10 @@ from dataclasses import replace
 from reader.plan import find
 from reader.plan.step import Plan
 from reader.session.effects import Saying, SetVoice
+from reader.session.moving import row_told
 from reader.session.progress import from_plain
 from reader.session.speaking import Out, say
-from reader.session.state import State, Tastes
+from reader.session.state import Mode, State, Tastes
 
 
 def begin(
@@ -23,10 +24,14 @@ def begin(
     if kept is not None:
         state = replace(kept, tastes=tastes, now_s=now_s, step_since_s=now_s, sat_since_s=now_s)
         voice = SetVoice(state.tastes.rate, state.tastes.volume)
+        counting = state.mode is Mode.COUNTING
+        tally = (Saying("counting", state.place, state.tally),) if counting else ()
         return say(
             state,
             Saying("welcome back", state.place, days_away),
+            *row_told(state, state.place),
             Saying("step", state.place),
+            *tally,
             before=(voice,),
         )
     first = find.first_place(plan)
@@ -44,12 +49,10 @@ def begin(
     cautions = tuple(Saying("caution", words=words) for words in plan.cautions if tastes.cautions)
     warned = (Saying("warnings", number=len(plan.warnings)),) if plan.warnings else ()
     hello = (Saying("welcome", first), *warned, *cautions, Saying("part", first))
-    row = find.row_at(plan, first)
-    notices = tuple(Saying("notice", first, words=notice.text) for notice in row.notices)
     return say(
         state,
         *hello,
-        *notices,
+        *row_told(state, first),
         Saying("step", first),
         before=(SetVoice(tastes.rate, tastes.volume),),
     )

@@ -88,6 +88,15 @@ def how_many(one: Saying, state: State) -> str:
     return (say_tally(step, row_of(one, state)) or "Nothing is counted here.") + passes
 
 
+def tally(one: Saying, state: State) -> str:
+    """What has been counted aloud, and what is left of the row."""
+    counted, total = one.number or 0, row_of(one, state).count
+    told = sentence(f"{number_words(counted)} counted")
+    if total is None or counted > total:
+        return told
+    return sentence(f"{told[:-1]}, {number_words(total - counted)} left, of {number_words(total)}")
+
+
 def complete(one: Saying, state: State) -> str:
     """The row is complete, and how many stitches there should be."""
     row = row_of(one, state)

@@ -186,7 +186,7 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "said twice": lambda one, state: (
         f"{sentence(number_words(one.number or 0))[:-1]} was said already."
     ),
-    "tally full": complete,
+    "tally": place_words.tally,
     "gathering": need_words.gathering,
     "item": lambda one, state: say_item(state.plan.gather[one.number or 0], reading_of(state)),
     "missing": lambda one, state: say_missing(state.plan, state.ticked, reading_of(state)),

@@ -362,5 +362,5 @@ class Ledger:
         self.tally = numbers.get(words, wanted)
         total = self.spots[self.at].total
         if self.tally == wanted and total is not None and wanted >= total:
-            self.mode = "step"
+            self._to(onward(self.spots, self.at, GRAINS[2]), stays=True)
         return True

@@ -172,7 +172,7 @@ class Room:
         self.loop.push(KeyPressed(key))
         self.settle()
         if self.ledger.mode == "paused" and key not in ("w", "q"):
-            self.ledger.mode = "step"
+            self.ledger.mode = "counting" if self.ledger.mode == "counting" else "step"
         self.ledger.heard(phrases_of((ask,))[0], self.clock.now_s())
         for one in self.voice.said[said:]:
             self.ledger.told(one.text)

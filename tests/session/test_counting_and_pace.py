@@ -30,6 +30,8 @@ def test_counting_aloud_notices_a_number_left_out_and_one_said_twice() -> None:
         maker: five
         maker: six
         program: round complete. you should have six
+        program: round two
+        place: round two
         """,
         Play(LIGHTHOUSE),
     )
@@ -52,6 +54,10 @@ def test_one_word_counts_every_five_or_ten() -> None:
         maker: undo that
         maker: next
         maker: fifteen
+        maker: how many
+        program: fifteen counted, fifteen left, of thirty
+        away: 0
+        program: every five stitches
         maker: next
         maker: next
         quiet:
