@@ -140,9 +140,10 @@ def open_ear(
             raise
         troubles.add(DeviceLost("recogniser", str(trouble)))
         return []
-    just_said = loop.voice.just_said if isinstance(loop.voice, MixedVoice) else None
-    ear = ThreadedEar(recogniser, loop.push, just_said)
+    ear = ThreadedEar(recogniser, loop.push)
     hearing = Hearing(ear.take, loop.push, played or Mixer().heard, microphone or None)
+    if isinstance(loop.voice, MixedVoice):
+        ear.know_own_voice(loop.voice.just_said, hearing.somebody)
     try:
         hearing.open()
     except ReaderError as trouble:

@@ -16,21 +16,24 @@ WAITING = 400
 
 
 class ThreadedEar:
-    """Keeps the Ear port over a recogniser; `take` is the consumer of the hearing's frames.
+    """Keeps the Ear port over a recogniser; `take` is the consumer of the hearing's frames."""
 
-    just_said: the words of its own that the program may be hearing now; None where it has no voice
-    that could tell. A phrase among them is taken for the program's own.
-    """
-
-    def __init__(
-        self, recogniser: Recogniser, push: Push, just_said: Callable[[], str] | None = None
-    ) -> None:
-        self._recogniser, self._push, self._just_said = recogniser, push, just_said
+    def __init__(self, recogniser: Recogniser, push: Push) -> None:
+        self._recogniser, self._push = recogniser, push
+        self._just_said: Callable[[], str] = lambda: self._masked
+        self._somebody: Callable[[], bool] = lambda: False
         self._asked: queue.Queue[tuple[str, object]] = queue.Queue(WAITING)
         self._masked = ""
         self._muted = False
         self._thread = threading.Thread(target=self._work, daemon=True, name="ear")
         self._thread.start()
+
+    def know_own_voice(self, just_said: Callable[[], str], somebody: Callable[[], bool]) -> None:
+        """From now on it is asked what the program has just said, and whether somebody else spoke.
+
+        A phrase that was just said is then taken for the program's own, unless somebody spoke.
+        """
+        self._just_said, self._somebody = just_said, somebody
 
     def take(self, frame: Samples, first_sample: int, at_s: float) -> None:
         """Takes one frame of sound; drops it when too many wait."""
@@ -76,12 +79,9 @@ class ThreadedEar:
                 self._push(one)
 
     def _ours(self, phrase: str) -> bool:
-        """Whether the program may just have heard itself.
-
-        A long text may hold any command, so only what was just said counts where that is known.
-        """
-        if not self._masked:
+        """Whether the program may just have heard itself."""
+        if not self._masked or self._somebody():
             return False
-        words = self._just_said() if self._just_said is not None else self._masked
+        words = self._just_said()
         plain = " ".join(re.findall(r"[a-z'-]+", words.lower()))
         return f" {phrase} " in f" {plain} "

@@ -37,7 +37,12 @@ NO_CANCELLER = (
 
 
 class Canceller(Protocol):
-    """Takes what was played out of what was heard; both 20 ms, 16 kHz mono."""
+    """Takes what was played out of what was heard; both 20 ms, 16 kHz mono.
+
+    cancels: whether it can.
+    """
+
+    cancels: bool
 
     def clean(self, heard: Samples, played: Samples) -> Samples: ...
     def reset(self) -> None: ...
@@ -46,6 +51,8 @@ class Canceller(Protocol):
 
 class NoCanceller:
     """Gives back what was heard: the twin without a library."""
+
+    cancels = False
 
     def clean(self, heard: Samples, played: Samples) -> Samples:
         """The same samples."""
@@ -63,6 +70,8 @@ class SpeexCanceller:
 
     Raises OSError when the library is not there. One thread at a time.
     """
+
+    cancels = True
 
     def __init__(self, tail_ms: int = TAIL_MS) -> None:
         self._library = _load()

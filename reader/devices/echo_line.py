@@ -4,6 +4,8 @@ finds the delay by itself.
 
 from __future__ import annotations
 
+from collections import deque
+
 import numpy as np
 
 from reader.devices.echo import Canceller
@@ -41,6 +43,28 @@ SLIPPED_FRAMES = 25
 SAME = RATE_HZ * 20 // 1000
 """Two findings that differ by less than 20 ms agree."""
 
+LOOKED_FRAMES = 80
+"""Frames in which somebody else is looked for: 1.6 s, a command and the ear's decision on it."""
+
+STAYS = 0.25
+"""Share of the power heard that stays when somebody else speaks; of our own voice a hundredth
+stays. Judgement, between the two.
+"""
+
+LOUD = 4_000.0
+"""Power of a frame below which it is taken for the room's own noise: 36 dB under full speech."""
+
+SOMEBODY_FRAMES = 6
+"""So many frames that stayed are somebody: 0.12 s, less than the shortest word. Of 30 commands said
+into the program's speech at -12 dB each had 13 or more, the speech alone none.
+"""
+
+TAKEN = 0.1
+"""Share of the power heard below which a frame of echo counts as taken out. Judgement."""
+
+PROVEN_FRAMES = 25
+"""Half a second of echo taken out, before what stays is believed to be somebody. Judgement."""
+
 QUIET = 30.0
 """SoundRing or heard sound below this height (of 32 768) tells nothing of the delay."""
 
@@ -61,6 +85,8 @@ class EchoLine:
         self._before: int | None = None
         self._found = False
         self._off = 0
+        self._stayed: deque[bool] = deque(maxlen=LOOKED_FRAMES)
+        self._proven = 0
         self.delay = FIRST_GUESS
 
     def clean(self, heard: Samples, first_sample: int, at_s: float) -> Samples:
@@ -82,7 +108,23 @@ class EchoLine:
         if self._frames % (LOOK_LATER if self._found else LOOK_EVERY) == 0:
             self._look_for_delay(end)
         start = end - FRAME - max(0, self.delay - EARLY)
-        return self._canceller.clean(heard, self._played.read(start, FRAME))
+        clean = self._canceller.clean(heard, self._played.read(start, FRAME))
+        self._weigh(heard, clean)
+        return clean
+
+    def _weigh(self, heard: Samples, clean: Samples) -> None:
+        """Notes whether this frame was our echo, and taken out, or somebody, and stayed."""
+        before = float(np.mean(heard.astype(np.float64) ** 2))
+        after = float(np.mean(clean.astype(np.float64) ** 2))
+        self._proven += before > LOUD and after < TAKEN * before
+        known = self._proven >= PROVEN_FRAMES
+        self._stayed.append(known and after > LOUD and after > STAYS * before)
+
+    def somebody(self) -> bool:
+        """Whether somebody other than the program has spoken in the last 1.6 s; False where nothing
+        is cancelled or the room is not learned yet, since then it cannot be told.
+        """
+        return self._canceller.cancels and sum(list(self._stayed)) >= SOMEBODY_FRAMES
 
     def restart(self) -> None:
         """A stream was opened anew, so its numbers begin anew too."""
@@ -90,6 +132,11 @@ class EchoLine:
         self._off = 0
         self.delay = FIRST_GUESS
         self._heard[:] = 0
+        self._forget_the_room()
+
+    def _forget_the_room(self) -> None:
+        self._stayed.clear()
+        self._proven = 0
         self._canceller.reset()
 
     def _slipped(self, first_sample: int, at_s: float) -> bool:
@@ -110,7 +157,7 @@ class EchoLine:
         first = not self._found and abs(found - self.delay) > SAME
         if first or (settled and not served):
             self.delay = found
-            self._canceller.reset()
+            self._forget_the_room()
         self._found = True
 
 

@@ -70,6 +70,10 @@ class Hearing:
         if not self._thread.is_alive():
             self._canceller.close()
 
+    def somebody(self) -> bool:
+        """Whether somebody other than the program just spoke; False where it cannot be told."""
+        return self._line.somebody()
+
     def recent(self, seconds: float) -> Samples:
         """The last seconds of clean sound, 60 at most: what a note by voice is kept from."""
         length = min(round(seconds * RATE_HZ), KEPT_S * RATE_HZ, self._recent.written())

@@ -11,6 +11,7 @@ import numpy as np
 
 from reader.devices.kept_stream import KeptStream, Kind
 from reader.devices.ports import FRAME, RATE_HZ, Push, Samples
+from reader.devices.sound_system import look_for_devices
 
 Consumer = Callable[[Samples, int, float], None]
 """Takes int16[320] of its own, the number of the first sample, and the second of the monotonic
@@ -43,6 +44,7 @@ class Microphone(KeptStream):
     def _stream_from_microphone(self) -> Any:
         import sounddevice
 
+        look_for_devices()
         stream = sounddevice.InputStream(
             samplerate=RATE_HZ,
             channels=1,

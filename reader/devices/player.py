@@ -8,6 +8,7 @@ from typing import Any
 from reader.devices.kept_stream import KeptStream, Kind
 from reader.devices.mixer import Mixer
 from reader.devices.ports import RATE_HZ, Push
+from reader.devices.sound_system import look_for_devices
 
 SPEAKER = Kind(
     "speaker",
@@ -40,6 +41,7 @@ class Player(KeptStream):
         import sounddevice
 
         sys.setswitchinterval(min(TURN_S, sys.getswitchinterval()))
+        look_for_devices()
         stream = sounddevice.OutputStream(
             samplerate=RATE_HZ,
             channels=1,

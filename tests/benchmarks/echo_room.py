@@ -133,12 +133,12 @@ class EchoRoom:
         self.last_played = np.zeros(FRAME, np.int16)
         self.loop = Loop(None, FakeChimes(), None, None, FakeShelf(), self.clock)
         self.loop.voice = self.voice = MixedVoice(Renderer(), self.mixer, self.loop.push)
-        said = self.voice.just_said
-        self.loop.ear = self.ear = ThreadedEar(self.recogniser, self._from_ear, said)
+        self.loop.ear = self.ear = ThreadedEar(self.recogniser, self._from_ear)
         canceller, trouble = open_canceller()
         if trouble:
             raise AssertionError(trouble)
         self._line = EchoLine(canceller, self.mixer.heard)
+        self.ear.know_own_voice(self.voice.just_said, self._line.somebody)
         self._frames = 0
         state, effects = begin(plan, None, Tastes(rest_minutes=0), self.clock.now_s())
         self.loop.start(state, effects)

@@ -95,6 +95,32 @@ def test_a_person_speaking_over_it_stays_louder_than_what_is_left() -> None:
     assert over - alone > 10
 
 
+def test_somebody_is_told_from_our_own_voice() -> None:
+    """Our own echo alone is nobody, a person over it is somebody, and soon after he is gone."""
+    line, played = line_with_speex()
+    far, near = babble(10, 1), np.zeros(10 * RATE_HZ)
+    near[5 * RATE_HZ : 6 * RATE_HZ] = babble(1, 9) * 0.6
+    heard = echo_of(far, 640, -12) + near
+    told = []
+    for first in range(0, len(far) - FRAME + 1, FRAME):
+        played.write(far[first : first + FRAME], first / RATE_HZ)
+        line.clean(heard[first : first + FRAME].astype(np.int16), first, first / RATE_HZ)
+        told.append(line.somebody())
+    second = RATE_HZ // FRAME
+    assert not any(told[: 5 * second])
+    assert told[6 * second]
+    assert not any(told[8 * second :])
+
+
+def test_without_a_canceller_nobody_is_told_from_it() -> None:
+    """What cannot be known is never taken for a person."""
+    played = SoundRing()
+    line = EchoLine(NoCanceller(), played)
+    far = babble(2, 1)
+    run(far, echo_of(far, 640, -12), line, played)
+    assert not line.somebody()
+
+
 def test_a_stream_that_stood_still_is_tied_anew() -> None:
     """The speaker skipped a second; after some seconds the echo is down again."""
     line, played = line_with_speex()

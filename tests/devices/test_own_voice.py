@@ -1,0 +1,56 @@
+"""The ear does not take the program's own words for the maker's, and does not miss the maker for
+them.
+"""
+
+from __future__ import annotations
+
+import queue
+
+import numpy as np
+import pytest
+
+from reader.devices.ear import ThreadedEar
+from reader.devices.fakes import FakeRecogniser, heard
+from reader.devices.ports import FRAME
+
+
+def told(own: str, just_said: str, somebody: bool) -> list[object]:
+    """What comes of "next", heard while the program speaks these words."""
+    events: queue.Queue[object] = queue.Queue()
+    ear = ThreadedEar(FakeRecogniser([(heard("next"),)]), events.put)
+    ear.know_own_voice(lambda: just_said, lambda: somebody)
+    ear.mask(own)
+    ear.take(np.zeros(FRAME, np.int16), 0, 0.0)
+    ear.close()
+    return list(events.queue)
+
+
+GREETING = "Say next, when a step is done. Base. Round one."
+
+
+@pytest.mark.parametrize(
+    ("own", "just_said", "somebody", "count"),
+    [
+        (GREETING, "Say next, when", False, 0),
+        (GREETING, "Say next, when", True, 1),
+        (GREETING, "Base. Round one.", False, 1),
+        ("", "", False, 1),
+    ],
+    ids=["own word", "somebody over it", "said long before", "silent"],
+)
+def test_our_own_word_is_dropped_and_only_that(
+    own: str, just_said: str, somebody: bool, count: int
+) -> None:
+    """Dropped where it was just said and nobody spoke; signs beside a word make no difference."""
+    assert len(told(own, just_said, somebody)) == count
+
+
+def test_an_ear_that_knows_no_voice_goes_by_the_whole_text() -> None:
+    """Without timing the text that is being said is all there is to go by."""
+    events: queue.Queue[object] = queue.Queue()
+    ear = ThreadedEar(FakeRecogniser([(heard("next"),), (heard("again"),)]), events.put)
+    ear.mask(GREETING)
+    for first in (0, FRAME):
+        ear.take(np.zeros(FRAME, np.int16), first, 0.0)
+    ear.close()
+    assert [one.text for one in events.queue] == ["again"]
