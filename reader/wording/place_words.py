@@ -55,7 +55,10 @@ def where(one: Saying, state: State) -> str:
     place, row, step = one.place or state.place, row_of(one, state), step_of(one, state)
     part = find.part_at(state.plan, place)
     depth = one.number or 1
-    words = [say_part(part) if part.name else "", say_label(row) or say_written(row.written)]
+    words = [
+        say_part(part) if part.name else "",
+        say_label(row) or say_written(row.written, row.reading),
+    ]
     if step.passes:
         words.append(say_passes(step))
     elif len(row.groups) > 1 and step.covers < len(row.groups):
@@ -255,6 +258,7 @@ def finished(one: Saying, state: State) -> str:
 def spoken_place(one: Saying, state: State) -> str:
     """Part and row in a few words: "tower, round four"."""
     part = find.part_at(state.plan, one.place or state.place)
-    label = say_label(row_of(one, state)) or say_written(row_of(one, state).written)
+    row = row_of(one, state)
+    label = say_label(row) or say_written(row.written, row.reading)
     words = (say_part(part).rstrip(".") if part.name else "", label.rstrip("."))
     return ", ".join(word.lower() for word in words if word)

@@ -130,7 +130,9 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "step again": _again,
     "after": _after,
     "row": lambda one, state: say_row(row_of(one, state), Length.FULL),
-    "written": lambda one, state: "Written: " + say_written(_written(one, state)),
+    "written": lambda one, state: (
+        "Written: " + say_written(_written(one, state), row_of(one, state).reading)
+    ),
     "spelled": lambda one, state: spell(_written(one, state)),
     "explained": lambda one, state: (
         say_how_step(step_of(one, state), row_of(one, state)) or NOT_EXPLAINED

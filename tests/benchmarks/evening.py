@@ -18,15 +18,18 @@ from tests.benchmarks.evening_maker import Maker
 from tests.benchmarks.evening_room import Room, Tallies
 from tests.session.play import DEMOS, plan_of
 
+USUAL = "harbour-lighthouse"
 COMMANDS_AN_HOUR = 300
 """Fewer are no evening."""
 WARM = 0.1
 """Share of the evening after which memory is first looked at."""
 
 
-def evening(hours: float, seed: int, misheard: float, folder: Path) -> tuple[Tallies, float]:
-    """The tallies of an evening, and by how many megabytes the memory grew."""
-    text = (DEMOS / "harbour-lighthouse.txt").read_text(encoding="utf-8")
+def evening(
+    hours: float, seed: int, misheard: float, folder: Path, pattern: str = USUAL
+) -> tuple[Tallies, float]:
+    """The tallies of an evening on a demonstration pattern, and how many megabytes it grew."""
+    text = (DEMOS / f"{pattern}.txt").read_text(encoding="utf-8")
     chance = random.Random(seed)
     room = Room(plan_of(text), text, folder, chance, misheard)
     maker = Maker(room, chance)
@@ -73,9 +76,10 @@ def main() -> int:
     parser.add_argument("--hours", type=float, default=2.0)
     parser.add_argument("--seed", type=int, default=1)
     parser.add_argument("--misheard", type=float, default=0.12, help="share of the words said")
+    parser.add_argument("--pattern", default=USUAL, help="the name of a demonstration pattern")
     args = parser.parse_args()
     with tempfile.TemporaryDirectory() as folder:
-        tallies, grown = evening(args.hours, args.seed, args.misheard, Path(folder))
+        tallies, grown = evening(args.hours, args.seed, args.misheard, Path(folder), args.pattern)
     print(report(tallies, args.hours, grown))
     return 0 if enough(tallies, args.hours) else 1
 

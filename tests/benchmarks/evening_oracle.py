@@ -17,8 +17,23 @@ WORDS = (
     "nineteen",
 )  # fmt: skip
 TENS = ("", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
+ROW = re.compile(
+    r"(?:Rnd|Row)s? (\d+)(?:-(\d+))?\b[^:]*:(.*?)(?:\((\d+)\)|(?P<first>\d+)(?: \(\d+\))? sts)\s*$"
+)
+"""A row of the demonstration patterns, with its total, of several sizes the first one's."""
 GRAINS = ("stitch group", "phrase", "whole row")
 UNDO_S = 10.0
+
+
+ALOUD = (("BO", "bind off"), ("sts", "stitches"), ("CO", "cast on"))
+"""Short forms of the demonstration patterns that stand where a row has no label."""
+
+
+def aloud(written: str) -> str:
+    """Words of the paper as the maker says them: "bind off all stitches"."""
+    for short, full in ALOUD:
+        written = re.sub(rf"\b{short}\b", full, written)
+    return written.lower()
 
 
 def in_words(number: int, dash: str = "-") -> str:
@@ -59,11 +74,14 @@ def printed_totals(text: str) -> dict[tuple[str, int], tuple[int, int]]:
     for line in text.splitlines():
         if re.fullmatch(r"[A-Z][A-Z ]+(?: \(make \d+\))?", line.strip()):
             heading = line.strip().partition(" (")[0].lower()
-        row = re.match(r"(?:Rnd|Row)s? (\d+)(?:-(\d+))?\b.*?:(.*)\((\d+)\)\s*$", line)
+        row = ROW.match(line)
         if row:
             body = re.search(r"\*(.*?); rep from \*", row[3])
             for number in range(int(row[1]), int(row[2] or row[1]) + 1):
-                found[heading, number] = int(row[4]), stitches(body[1]) if body else 0
+                found[heading, number] = (
+                    int(row[4] or row["first"]),
+                    stitches(body[1]) if body else 0,
+                )
     return found
 
 
@@ -94,7 +112,7 @@ def spots_of(plan: Plan, text: str) -> tuple[Spot, ...]:
             for step in row.groups:
                 one = step.passes[-1] if step.passes else None
                 turn = _pass(one.number, one.of or 0) if one else ""
-                told = label or "".join(step.written.lower().rstrip(".").split(",")[:1])
+                told = label or aloud(step.written.rstrip(".").split(",")[0])
                 done = each * (one.number - 1) if one and each else 0 if step.starts_row else None
                 passed = turn.replace("last", "last pass") if "last" in turn else f"pass {turn}"
                 if not turn and len(row.groups) > 1:
