@@ -86,7 +86,8 @@ def listen(recogniser: VoskRecogniser, phrases: tuple[str, ...], sound: Samples)
     """The first certain utterance of a clip, else the first doubtful one, else None."""
     recogniser.listen_for(phrases)
     recogniser.begin_anew()
-    before, after = np.zeros(round(LEAD_IN_S * RATE_HZ), np.int16), np.zeros(RATE_HZ * 6 // 10, np.int16)
+    before = np.zeros(round(LEAD_IN_S * RATE_HZ), np.int16)
+    after = np.zeros(RATE_HZ * 6 // 10, np.int16)
     padded = np.concatenate([before, sound, after])
     found: list[Heard] = []
     for at in range(0, len(padded), PIECE):

@@ -1,4 +1,4 @@
-"""The verb `print-large`: a pattern file in, an HTML page in large print out, every step in words."""
+"""The verb `print-large`: a pattern file in, an HTML page in large print out, steps in words."""
 
 from __future__ import annotations
 

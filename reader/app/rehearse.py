@@ -1,4 +1,6 @@
-"""`reader rehearse`: a whole session without hardware; a scripted maker speaks, the real ear hears, the real voice answers."""
+"""`reader rehearse`: a whole session without hardware; a scripted maker speaks, the real ear hears,
+the real voice answers.
+"""
 
 from __future__ import annotations
 

@@ -1,4 +1,6 @@
-"""Ports: what the program needs from the outside, as protocols; each real device and its scripted twin keep them."""
+"""Ports: what the program needs from the outside, as protocols; each real device and its scripted
+twin keep them.
+"""
 
 from __future__ import annotations
 
@@ -13,7 +15,7 @@ from reader.listening.heard import Heard
 
 
 class ReaderError(Exception):
-    """Something the maker can do something about; its text is one sentence that makes sense when spoken."""
+    """Something the maker can do something about; its text is one sentence that can be spoken."""
 
 
 class PatternUnreadable(ReaderError):
@@ -43,7 +45,7 @@ Samples = NDArray[np.int16]
 
 @dataclass(frozen=True, slots=True)
 class SpeechEnded:
-    """A spoken text is over: its number, whether it was heard to its end, how many words had been said."""
+    """A spoken text is over: its number, whether it was heard to its end, how many words of it."""
 
     number: int
     complete: bool
@@ -52,7 +54,9 @@ class SpeechEnded:
 
 @dataclass(frozen=True, slots=True)
 class DeviceLost:
-    """A device went away: "microphone", "speaker", "voice" or "recogniser"; the sentence says what to do."""
+    """A device went away: "microphone", "speaker", "voice" or "recogniser"; the sentence tells what
+    to do.
+    """
 
     device: str
     sentence: str
@@ -73,7 +77,9 @@ class SpeechStarted:
 
 
 Push = Callable[[object], None]
-"""Devices push what happened into the loop's queue through this; safe to call from any thread, never blocks."""
+"""Devices push what happened into the loop's queue through this; any thread may, and it never
+blocks.
+"""
 
 
 class Voice(Protocol):
@@ -95,7 +101,9 @@ class ChimePlayer(Protocol):
 
 
 class Ear(Protocol):
-    """Microphone, echo canceller and recogniser together; pushes SpeechStarted, Heard, DeviceLost, DeviceBack."""
+    """Microphone, echo canceller and recogniser together; pushes SpeechStarted, Heard, DeviceLost
+    and DeviceBack.
+    """
 
     def listen_for(self, phrases: tuple[str, ...]) -> None: ...
     def mask(self, words: str) -> None: ...

@@ -35,7 +35,7 @@ DELAY_S = 0.07
 NOISE = 12.0
 """A quiet room's own noise at the microphone, RMS of 32 768: -69 dB. Judgement."""
 
-PATIENCE_S = 5.0
+PATIENCE_S = 60.0
 """Real seconds that the voice's or the ear's own thread may take for a step."""
 
 

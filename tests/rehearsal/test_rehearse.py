@@ -30,7 +30,9 @@ def test_a_word_that_is_none_of_ours_fails_the_rehearsal(tmp_path, capsys) -> No
 
 @needs_voices
 def test_a_spoken_word_moves_the_place(tmp_path: Path, capsys) -> None:
-    """ "next", spoken by flite, heard by the shipped ear, leads to round two; both sides are kept."""
+    """ "next", spoken by flite and heard by the shipped ear, leads to round two; both sides are
+    kept.
+    """
     script = tmp_path / "right.script"
     script.write_text("maker: next\nsays: round two\n")
     out = tmp_path / "out"

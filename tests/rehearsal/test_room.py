@@ -24,9 +24,11 @@ def test_the_end_is_told_when_it_is_reached() -> None:
     voice.say("single crochet", 7)
     voice.frame()
     voice.frame()
-    assert told == [] and voice.speaking() == "single crochet"
+    assert told == []
+    assert voice.speaking() == "single crochet"
     voice.frame()
-    assert told == [SpeechEnded(7, True, 2)] and voice.speaking() == ""
+    assert told == [SpeechEnded(7, True, 2)]
+    assert voice.speaking() == ""
     assert np.all(track.all_heard() == 1000)
 
 

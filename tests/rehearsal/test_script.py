@@ -18,7 +18,9 @@ def test_acts_keep_their_order_and_line() -> None:
     ]
 
 
-@pytest.mark.parametrize("wrong", ["makker: next", "maker next", "maker:", "wait: long", "wait: -1"])
+@pytest.mark.parametrize(
+    "wrong", ["makker: next", "maker next", "maker:", "wait: long", "wait: -1"]
+)
 def test_a_wrong_line_is_named(wrong: str) -> None:
     """The sentence says which line it was."""
     with pytest.raises(ScriptUnclear, match="Line 2"):

@@ -1,1 +1,1 @@
-"""A whole session without hardware: a script and voices in, the conversation, its sound and its figures out."""
+"""A whole session without hardware: script and voices in; the talk, its sound and figures out."""

@@ -1,4 +1,6 @@
-"""Maker's voice: the words of the scripted maker in, 16 kHz sound out, by a voice that is not the program's."""
+"""Maker's voice: the words of the scripted maker in, 16 kHz sound out, by a voice that is not the
+program's.
+"""
 
 from __future__ import annotations
 

@@ -1,4 +1,6 @@
-"""Room: the air between maker and program, twenty milliseconds at a time; both sides are kept as sound."""
+"""Room: the air between maker and program, twenty milliseconds at a time; both sides are kept as
+sound.
+"""
 
 from __future__ import annotations
 

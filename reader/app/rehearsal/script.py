@@ -2,7 +2,7 @@
 
 One line an act, in order:
 
-    maker: next                 spoken aloud by the maker's voice; must be understood as exactly this
+    maker: next                 spoken by the maker's voice; must be understood as exactly this
     aside: is the kettle on     spoken in the room, not to the program; nothing may come of it
     over: next                  spoken while the program is still talking
     key: n                      a key pressed
@@ -64,7 +64,8 @@ def _read(raw: str, number: int) -> Line:
     if act is None or not colon:
         known = ", ".join(a.value for a in Act)
         raise ScriptUnclear(
-            f"Line {number} of the script, {raw!r}, begins with none of: {known}; each ends in a colon."
+            f"Line {number} of the script, {raw!r}, begins with none of: {known}; "
+            "each ends in a colon."
         )
     words = rest.strip()
     if act is Act.WAIT and not _is_seconds(words):

@@ -1,4 +1,6 @@
-"""Stage: plays a script against the real recogniser, session and voice, twenty milliseconds at a time."""
+"""Stage: plays a script against the real recogniser, session and voice, twenty milliseconds at a
+time.
+"""
 
 from __future__ import annotations
 
@@ -215,7 +217,8 @@ class Stage:
         steps = len(self.loop.state.journal) if self.loop.state else 0
         return (
             f"commands spoken {self.spoken}, understood {self.understood}, wrong {self.mistaken}; "
-            f"moves {steps}, rounds announced {rounds}, longest delay {self.longest_s:.2f} s, checks failed {len(self.wrong)}"
+            f"moves {steps}, rounds announced {rounds}, longest delay {self.longest_s:.2f} s, "
+            f"checks failed {len(self.wrong)}"
         )
 
     def close(self) -> None:
