@@ -49,6 +49,13 @@ def _rows_and_marks(state: State) -> tuple[str, ...]:
     return (*rows, *marking.behind(state))
 
 
+def _parts(state: State) -> tuple[str, ...]:
+    """The parts by name and by number, since a name may hold a word the ear has never learned."""
+    names = tuple(one for one in find.part_phrases(state.plan) if one)
+    numbers = range(1, min(len(state.plan.parts), MOST_NUMBERS) + 1)
+    return (*names, *(say_number(n) for n in numbers if n < 1000))
+
+
 def _counts(state: State) -> tuple[str, ...]:
     return _near(find.row_at(state.plan, state.place).count or USUAL)
 
@@ -79,7 +86,7 @@ OWN: dict[Mode, Callable[[State], tuple[str, ...]]] = {
     Mode.FIND_NUMBER: _counts_on_the_way,
     Mode.GAUGE_NUMBER: _gauges,
     Mode.COUNTING: _tally,
-    Mode.PART_NAME: lambda state: tuple(one for one in find.part_phrases(state.plan) if one),
+    Mode.PART_NAME: _parts,
     Mode.MARK_NAME: marking.free_names,
     Mode.MARK_GO: marking.names,
     Mode.NOTE: lambda state: noting.SPOKEN,

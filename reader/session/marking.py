@@ -13,9 +13,9 @@ from reader.session.state import Mark, Mode, State
 
 MOST_MARKS = 50
 NAMES = (
-    "neck", "armhole", "sleeve", "heel", "toe", "cuff", "waist", "edge", "corner", "middle",
-    "beginning", "left side", "right side", "front", "back piece", "body", "head", "wing",
-    "window", "doorway", "opening", "border", "ribbing", "thumb", "pocket", "good place",
+    "neck", "sleeve", "heel", "toe", "cuff", "shoulder", "edge", "corner", "middle",
+    "beginning", "left side", "right side", "front", "body", "head", "arm", "leg", "ear", "wing",
+    "window", "door", "opening", "border", "ribbing", "seam", "thumb", "pocket", "good place",
 )  # fmt: skip
 """Names that can be spoken; any other name can be typed. Words of the trade and of shapes."""
 

@@ -15,8 +15,8 @@ SOUND_S = 12
 MOST_NOTES = 200
 SPOKEN = (
     "one stitch too many", "one stitch too few", "changed the hook", "changed the needles",
-    "changed the yarn", "new ball", "other colour", "worked loosely", "worked tightly",
-    "one row more", "one row less", "left out", "measure again", "count again", "looks wrong",
+    "changed the yarn", "new ball", "other colour", "too big", "too small",
+    "one row more", "one row less", "left out", "check the length", "count again", "looks wrong",
     "looks good", "ask about this", "do the same again",
 )  # fmt: skip
 """Notes whose words the ear can know; anything else is kept as sound, or typed."""

@@ -183,7 +183,7 @@ def welcome(one: Saying, state: State) -> str:
     """The pattern, and how to go on."""
     size = f", {state.plan.size}" if len(state.plan.sizes) > 1 else ""
     more = [phrase for phrase, there in (("materials", state.plan.gather),
-            ("pattern notes", state.plan.notes)) if there]  # fmt: skip
+            ("opening notes", state.plan.notes)) if there]  # fmt: skip
     rest = f" More words opens the rest, such as {' and '.join(more)}." if more else ""
     return (
         f"{title(state, 'A pattern')}{size}. Say next when a step is done; "

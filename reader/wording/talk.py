@@ -113,10 +113,14 @@ def _counting(one: Saying, state: State) -> str:
 
 
 def _which_part(one: Saying, state: State) -> str:
-    return f"Which part? There are: {', '.join(name for name in one.more if name)}."
+    named = [(at, name) for at, name in enumerate(one.more, start=1) if name]
+    read = [f"{number_words(at)}, {name}" for at, name in named[:MOST_PARTS_READ]]
+    more = "; and so on" if len(named) > MOST_PARTS_READ else ""
+    return f"Which part? Say its name or number: {'; '.join(read)}{more}."
 
 
 MOST_NOTES_READ = 5
+MOST_PARTS_READ = 12
 NOT_EXPLAINED = "I have no words for how that is made. As written says what the pattern has."
 VOICE = {"slower": "Slower.", "faster": "Faster.", "louder": "Louder.", "softer": "Softer."}
 WORDS_NOW = {
@@ -207,8 +211,9 @@ def _otherwise(one: Saying, state: State) -> str:
     """The open question in other words: what can be answered to it."""
     numbers = [phrase for phrase in one.more if phrase in NUMERALS]
     names = [phrase for phrase in one.more if phrase not in NUMERALS and ask_of(phrase) is None]
+    if names:
+        also = " Or its number." if numbers else ""
+        return f"One of these: {', '.join(names)}.{also} Or no to leave it."
     if numbers:
         return f"Say a number from {numbers[0]} to {numbers[-1]}, or no to leave it."
-    if names:
-        return f"One of these: {', '.join(names)}. Or no to leave it."
     return "Yes does it, no leaves everything as it is."

@@ -254,7 +254,7 @@ class Maker:
     def more(self) -> None:
         """One of the other words."""
         words = ("as written", "spell that", "explain that", "how long", "what did we do last",
-                 "read my notes", "how much yarn", "pattern notes", "keep time")  # fmt: skip
+                 "read my notes", "how much yarn", "opening notes", "keep time")  # fmt: skip
         asked = (("mark this place", "heel"), ("mark this place", "no"), ("lifeline here", "no"),
                  ("note this", "changed the hook"), ("note this", "no"), ("my gauge", "eighteen"),
                  ("materials", "yes", "no", "carry on"), ("back to the mark", "no"))  # fmt: skip

@@ -300,9 +300,11 @@ class Ledger:
         return True
 
     def _part_name(self, words: str) -> bool:
-        if words not in self.names:
+        numbers = [in_words(at + 1, " ") for at in range(len(self.names))]
+        if words not in self.names and words not in numbers:
             return words in ("again", "say again", "hush")
-        part = self.names.index(words)
+        named = self.names if words in self.names else numbers
+        part = named.index(words)
         self._to(next(at for at, one in enumerate(self.spots) if one.part == part))
         return True
 
@@ -371,8 +373,8 @@ class Ledger:
         if words == "undo that":
             self.tally = max(0, self.tally - self.by)
             return True
-        if words in ("by ones", "by fives", "by tens"):
-            self.by = {"by ones": 1, "by fives": 5, "by tens": 10}[words]
+        if words in ("every one", "every five", "every ten"):
+            self.by = {"every one": 1, "every five": 5, "every ten": 10}[words]
             return True
         if words != "next" and words not in numbers:
             return False

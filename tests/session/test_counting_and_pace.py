@@ -45,9 +45,9 @@ def test_one_word_counts_every_five_or_ten() -> None:
         maker: six
         maker: more words
         maker: count along
-        maker: by tens
+        maker: every ten
         program: every ten stitches
-        maker: by fives
+        maker: every five
         program: every five stitches
         maker: next
         maker: next

@@ -164,11 +164,11 @@ def test_a_note_of_the_first_copy_is_read_with_the_second() -> None:
         maker: next
         maker: more words
         maker: note this
-        maker: worked loosely
+        maker: new ball
         maker: go to part
         maker: second window
         maker: next
-        program: your note here: worked loosely
+        program: your note here: new ball
         """,
         Play(LIGHTHOUSE),
     )

@@ -179,7 +179,7 @@ def test_what_the_pattern_says_first_is_not_lost() -> None:
     perform(
         """
         maker: more words
-        maker: pattern notes
+        maker: opening notes
         program: worked in a spiral
         silent: with grey
         """,
