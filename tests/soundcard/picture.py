@@ -3,7 +3,8 @@
 usage: python -m tests.soundcard.picture [--check]
 
 Writes demos/screen-80x24.svg and demos/screen-40x12.svg. With --check nothing is written, and the
-exit status is 1 when a picture no longer shows what the screen shows. Needs Debian's tmux.
+exit status is 1 when a picture no longer shows what the screen shows. Needs Debian's tmux and
+pulseaudio: the program has a virtual microphone and speaker, as it would have real ones.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from functools import partial
 from pathlib import Path
 
 from tests.soundcard.drawing import drawn
+from tests.soundcard.rig import missing, sound_card
 from tests.soundcard.working import (
     LIGHTHOUSE,
     ROOT,
@@ -32,10 +34,9 @@ MOVES = ("of 6", "of 12", "of 18", "3 of 18", "6 of 18")
 
 def picture_of(columns: int, rows: int) -> str:
     """SVG of the screen in round three of the demonstration pattern, reached by keys."""
-    with tempfile.TemporaryDirectory(prefix="reader-picture-") as home:
-        folder = Path(home)
-        command = command_of(LIGHTHOUSE, "--no-voice", "--no-mic")
-        with on_screen(folder, columns, rows, command, environment_of(None, folder)) as screen:
+    with tempfile.TemporaryDirectory(prefix="reader-picture-") as home, sound_card(False) as card:
+        folder, command = Path(home), command_of(LIGHTHOUSE)
+        with on_screen(folder, columns, rows, command, environment_of(card, folder)) as screen:
             for at, words in enumerate(MOVES):
                 screen.until(partial(_stands, words))
                 if at + 1 < len(MOVES):
@@ -64,8 +65,8 @@ def main() -> int:
     ask = argparse.ArgumentParser(description=(__doc__ or "").splitlines()[0])
     ask.add_argument("--check", action="store_true", help="only compare")
     check = ask.parse_args().check
-    if missing_terminal():
-        print(missing_terminal())
+    if missing_terminal() or missing():
+        print(missing_terminal() or missing())
         return 2
     stale = 0
     for columns, rows in SIZES:

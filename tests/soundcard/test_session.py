@@ -15,7 +15,7 @@ from reader.devices.ports import RATE_HZ, DeviceUnavailable
 from tests.soundcard.absent import skip_without
 from tests.soundcard.listener import missing_listener, sentence_heard
 from tests.soundcard.picture import SIZES, path_of, picture_of, words_of
-from tests.soundcard.rig import SPEAKER_HZ, SoundCard, decibels, save_wav
+from tests.soundcard.rig import SPEAKER_HZ, SoundCard, decibels, missing, save_wav
 from tests.soundcard.working import (
     LIGHTHOUSE,
     InLines,
@@ -149,6 +149,6 @@ def test_the_same_on_a_full_screen(
 @pytest.mark.parametrize(("columns", "rows"), SIZES)
 def test_the_pictures_show_what_the_screen_shows(columns: int, rows: int) -> None:
     """The README's pictures are true; `python -m tests.soundcard.picture` draws them anew."""
-    skip_without(missing_terminal())
+    skip_without(missing_terminal() or missing())
     kept = path_of(columns, rows).read_text(encoding="utf-8")
     assert words_of(picture_of(columns, rows)) == words_of(kept)
