@@ -46,6 +46,7 @@ NUMBERED = (
     Mode.HAVE_NUMBER,
     Mode.GAUGE_NUMBER,
     Mode.FIND_NUMBER,
+    Mode.YARN_NUMBER,
     Mode.PART_NAME,
     Mode.COUNTING,
 )

@@ -17,6 +17,7 @@ QUESTIONS = (
     Mode.RIP_NUMBER,
     Mode.GAUGE_NUMBER,
     Mode.FIND_NUMBER,
+    Mode.YARN_NUMBER,
     Mode.MARK_NAME,
     Mode.MARK_GO,
     Mode.NOTE,

@@ -94,6 +94,8 @@ def number_given(state: State, command: Command) -> Out:
         return _compared(state, number)
     if state.mode is Mode.GAUGE_NUMBER:
         return gauging.told(state, number)
+    if state.mode is Mode.YARN_NUMBER:
+        return gauging.grams_told(state, number)
     if state.mode is Mode.FIND_NUMBER:
         return searching.counted(state, number)
     if state.mode is Mode.NOTE:
@@ -181,6 +183,7 @@ def no(state: State, command: Command) -> Out:
         Mode.HAVE_NUMBER,
         Mode.GAUGE_NUMBER,
         Mode.FIND_NUMBER,
+        Mode.YARN_NUMBER,
         Mode.MARK_NAME,
         Mode.MARK_GO,
         Mode.PART_NAME,

@@ -22,7 +22,12 @@ def begin(state: State, command: Command) -> Out:
 
 
 def answered(state: State, command: Command) -> Out:
-    """Yes ticks the thing off, no leaves it; the next one is read, at the end what is missing."""
+    """Yes ticks the thing off, no leaves it, and the next is read; at the end what is missing.
+
+    Asked to explain, it says what the yarn's weight means.
+    """
+    if command.ask is Ask.EXPLAIN:
+        return say(state, Saying("item explained", number=state.gather_at))
     ticked = state.ticked
     if command.ask is Ask.YES:
         ticked = ticked | {state.gather_at}

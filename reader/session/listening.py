@@ -9,7 +9,7 @@ from reader.commands.numbers import say_number
 from reader.commands.phrases import MAIN, MORE, phrases_of
 from reader.plan import find
 from reader.plan.gauge import wanted_gauge
-from reader.session import marking, noting, searching
+from reader.session import gauging, marking, noting, searching
 from reader.session.state import Mode, State
 
 MOST_NUMBERS = 220
@@ -69,6 +69,11 @@ def _gauges(state: State) -> tuple[str, ...]:
     return _near(round(wanted.stitches) if wanted else USUAL)
 
 
+def _grams(state: State) -> tuple[str, ...]:
+    most = round(gauging.grams_listed(state) or USUAL)
+    return tuple(say_number(n) for n in range(min(most, MOST_NUMBERS) + 1))
+
+
 def _near(middle: int) -> tuple[str, ...]:
     return tuple(say_number(n) for n in range(max(0, middle - NEAR), min(middle + NEAR, 999) + 1))
 
@@ -85,6 +90,7 @@ OWN: dict[Mode, Callable[[State], tuple[str, ...]]] = {
     Mode.HAVE_NUMBER: _counts,
     Mode.FIND_NUMBER: _counts_on_the_way,
     Mode.GAUGE_NUMBER: _gauges,
+    Mode.YARN_NUMBER: _grams,
     Mode.COUNTING: _tally,
     Mode.PART_NAME: _parts,
     Mode.MARK_NAME: marking.free_names,
@@ -98,7 +104,7 @@ ASKS: dict[Mode, tuple[Ask, ...]] = {
     Mode.MORE: (*MORE, Ask.NO, Ask.HUSH),
     Mode.PAUSED: (Ask.CARRY_ON, Ask.WHERE, Ask.FINISH_TODAY),
     Mode.CONFIRM: (Ask.YES, Ask.NO, Ask.AGAIN, Ask.HUSH),
-    Mode.GATHER: (Ask.YES, Ask.NO, Ask.AGAIN, Ask.CARRY_ON, Ask.HUSH),
+    Mode.GATHER: (Ask.YES, Ask.NO, Ask.AGAIN, Ask.EXPLAIN, Ask.CARRY_ON, Ask.HUSH),
     Mode.MARK_NAME: (Ask.NEXT, *ESCAPES),
     Mode.NOTE: (Ask.NEXT, *ESCAPES),
     Mode.COUNTING: (

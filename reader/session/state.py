@@ -27,6 +27,7 @@ class Mode(Enum):
     MARK_GO = "waiting for which mark"
     NOTE = "waiting for a note"
     GAUGE_NUMBER = "waiting for the stitches of your gauge"
+    YARN_NUMBER = "waiting for the grams that are left"
     GATHER = "waiting to hear whether you have it"
     CONFIRM = "waiting for yes or no"
     COUNTING = "counting along"

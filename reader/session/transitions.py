@@ -154,7 +154,7 @@ def command_given(state: State, event: CommandGiven) -> Out:
         return state, ()
     if state.mode is Mode.COUNTING and command.ask in COUNTED:
         after, effects = counting.counted(state, command)
-    elif state.mode is Mode.GATHER and command.ask in (Ask.YES, Ask.NO):
+    elif state.mode is Mode.GATHER and command.ask in (Ask.YES, Ask.NO, Ask.EXPLAIN):
         after, effects = gathering.answered(state, command)
     else:
         after, effects = _answer(state, command)

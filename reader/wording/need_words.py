@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 from reader.plan import find
-from reader.plan.gauge import SWATCH_CM, check_gauge, measured, tool_mm, wanted_gauge
+from reader.plan.gauge import SWATCH_CM, check_gauge, measured, tool_mm, wanted_gauge, width_cm
 from reader.plan.step import Reading
-from reader.plan.yarn import ColourShare, colour_shares, grams_left
+from reader.plan.yarn import ColourShare, colour_shares, grams_left, will_last
 from reader.session.effects import Saying
+from reader.session.gauging import grams_listed, present_colour, present_share
 from reader.session.state import State
-from reader.wording.gauge_words import say_gauge
+from reader.wording.gathering import say_item, say_weight
+from reader.wording.gauge_words import say_finished, say_gauge
 from reader.wording.numbers import number_words
 from reader.wording.say import say_written
-from reader.wording.yarn_words import say_share
+from reader.wording.yarn_words import say_share, say_yarn
 
 
 def reading_of(state: State) -> Reading:
@@ -40,8 +42,32 @@ def gauge_told(one: Saying, state: State) -> str:
     wanted, found = wanted_gauge(state.plan), measured(one.number or 0, SWATCH_CM)
     if wanted is None or found is None:
         return "I can't tell from that; count again and say my gauge."
+    row = find.row_at(state.plan, state.place)
+    wide = say_finished(width_cm(row.count, found)) if row.count else ""
+    finished = f" The {number_words(row.count or 0)} stitches here come out {wide} wide."
     check = check_gauge(wanted, found, state.plan.craft, tool_mm(state.plan))
-    return say_gauge(check, state.plan.craft)
+    return say_gauge(check, state.plan.craft) + (finished if wide else "")
+
+
+def item_explained(one: Saying, state: State) -> str:
+    """What the standard weight of a yarn means; of other things the pattern's own words again."""
+    item = state.plan.gather[one.number or 0]
+    return say_weight(item) or f"The pattern says: {say_item(item, reading_of(state))}"
+
+
+def grams_asked(one: Saying, state: State) -> str:
+    """Asks for the weight of what is left."""
+    colour = present_colour(state) or "yarn"
+    return f"To tell whether it lasts: how many grams of the {colour} are left? Or no."
+
+
+def lasts(one: Saying, state: State) -> str:
+    """Whether the yarn lasts, from what is left of the amount on the list."""
+    grams, share, left = grams_listed(state), present_share(state), one.number or 0
+    found = will_last(share.share, grams - left, left) if grams and share else None
+    if found is None or share is None:
+        return "I can't tell from that; nothing of it is used up yet."
+    return say_yarn(found, share.colour, reading_of(state))
 
 
 def yarn_told(one: Saying, state: State) -> str:

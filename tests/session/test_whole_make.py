@@ -30,6 +30,8 @@ def test_things_to_gather_are_read_and_ticked_off_by_voice() -> None:
         program: stitch marker
         maker: again
         program: stitch marker
+        maker: explain that
+        program: the pattern says: stitch marker
         maker: yes
         program: tapestry needle
         maker: yes
@@ -87,6 +89,7 @@ def test_a_gauge_is_asked_for_and_told_what_it_means() -> None:
         program: larger
         program: four point five millimetres
         program: narrower
+        program: the five stitches here come out about two centimetres wide
         """,
         Play(SMALL),
     )
@@ -105,6 +108,13 @@ def test_yarn_is_told_by_colour_and_by_weight() -> None:
         maker: how much yarn
         program: of the grey, about three quarters is worked
         program: the white is all worked
+        program: how many grams of the red are left
+        maker: five
+        program: the red
+        maker: more words
+        maker: how much yarn
+        maker: no
+        program: as it was
         """,
         Play(LIGHTHOUSE),
     )
