@@ -7,7 +7,7 @@ from reader.counts.counted import CountedPart, CountedPattern, Problem, Remark, 
 from reader.counts.fabric import Below
 from reader.counts.ledger import Entry, Ledger
 from reader.pattern.cursor import span_of as origin
-from reader.pattern.layout import WrittenNote, WrittenRow
+from reader.pattern.layout import WrittenNote, WrittenPart, WrittenRow
 from reader.pattern.parser import Pattern
 from reader.text.span import Span
 
@@ -27,12 +27,11 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left)
         evens = Evens()
         notes: list[Remark] = []
-        rows = [item for item in part.items if isinstance(item, WrittenRow)]
-        for item in part.items:
+        for item, coming in zip(part.items, _next_numbers(part), strict=True):
             if isinstance(item, WrittenNote):
                 notes.append(remark(pattern, item, len(ledger.rows)))
             else:
-                add(ledger, item, _next_number(rows, item), evens)
+                add(ledger, item, coming, evens)
         parts.append(
             CountedPart(part.name or pattern.title, part.make, tuple(ledger.rows), tuple(notes))
         )
@@ -61,15 +60,15 @@ def span_of(pattern: Pattern, start: int, end: int) -> Span:
     return origin(pattern.book, start, end)
 
 
-def _next_number(rows: list[WrittenRow], item: WrittenRow) -> int | None:
-    """The number on the next label, for rows that run up to it."""
-    seen = False
-    for row in rows:
-        if seen and row.mark is not None and row.mark.numbers:
-            return row.mark.numbers[0]
-        if row is item:
-            seen = True
-    return None
+def _next_numbers(part: WrittenPart) -> list[int | None]:
+    """For each item of a part, the number on the next label: rows by rule run up to it."""
+    numbers: list[int | None] = []
+    coming: int | None = None
+    for item in reversed(part.items):
+        numbers.append(coming)
+        if isinstance(item, WrittenRow) and item.mark is not None and item.mark.numbers:
+            coming = item.mark.numbers[0]
+    return numbers[::-1]
 
 
 def mark_echoes(problems: list[Problem]) -> tuple[Problem, ...]:

@@ -14,6 +14,9 @@ from reader.pattern.rules import Rule, find_rule
 from reader.pattern.tree import Unread
 from reader.terms.stitches import Craft
 
+LARGEST_ROW = 5_000
+"""Stitches: a repeat that makes rows longer than this has run away, and is not followed further."""
+
 
 class Evens:
     """The rows of "row 2 and all even rows", kept to be filled in between labels."""
@@ -128,6 +131,8 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     for _ in range(min(times if times is not None else LONGEST, LONGEST)):
         for entry in entries:
             if ledger.full() or (times is None and reached(ledger, rule.goal)):
+                return
+            if (ledger.below.stitches or 0) > LARGEST_ROW:
                 return
             ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
 

@@ -11,7 +11,9 @@ from reader.counts.faults import Where, fault_of
 from reader.counts.foundation import begins, is_start, start_row, started
 from reader.counts.seen import Shifted, assumptions
 from reader.counts.solve import Solved, best
+from reader.counts.tally import Tally
 from reader.counts.turning import chain_options
+from reader.counts.worked import Move, MoveKind
 from reader.pattern.cursor import Book, span_of
 from reader.pattern.instructions import read_row
 from reader.pattern.labels import Mark
@@ -24,6 +26,8 @@ from reader.terms.stitches import Craft, Kind
 from reader.text.span import Span
 
 STITCHES = ("", "sts", "stitches", "st")
+MOST_MOVES = 60_000
+"""Moves of one part that are opened; a part that a person can work has fewer."""
 PLAIN_KINDS = (
     "sc",
     "s c",
@@ -73,6 +77,7 @@ class Ledger:
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.doubted = False
+        self.opened = 0
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
     def full(self) -> bool:
@@ -154,8 +159,6 @@ class Ledger:
         measured: bool = False,
     ) -> None:
         """A row by rule, that only its count is known of; measured: it stands for as many as a measure takes."""
-        from reader.counts.worked import Move, MoveKind
-
         words, span = self.words(start, end), self.span(start, end)
         self.go_on(None)
         if count is None:
@@ -222,13 +225,32 @@ class Ledger:
         tally = solved.tally
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
         self.rows.append(CountedRow(
-            label, number, is_round, words, where.span, self.below.stitches, count, stated, verdict, tuple(tally.moves),
+            label, number, is_round, words, where.span, self.below.stitches, count, stated, verdict, self.moves_of(tally, where),
             kind, tally.spaces, mark.side if mark else "", "", tally.walk.takes, assumed=assumptions(solved, entry.nodes),
         ))  # fmt: skip
         kept = self.below
         self.book(solved, count, entry, number, is_round)
         if aside:
             self.below = kept
+
+    def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:
+        """The row's moves; past what a whole piece can hold, one move stands for a row."""
+        self.opened += len(tally.moves)
+        if self.opened <= MOST_MOVES or len(tally.moves) < 2:
+            return tuple(tally.moves)
+        takes, makes = tally.walk.takes, tally.makes
+        return (
+            Move(
+                MoveKind.WORK,
+                where.words,
+                where.span,
+                takes,
+                makes,
+                tally.spaces,
+                "st",
+                max(1, makes),
+            ),
+        )
 
     def count_of(
         self, solved: Solved, stated: int | None, kind: str, problem: Problem | None

@@ -7,11 +7,11 @@ from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import Chain, Place, Skip, Where, Work
-from reader.terms.stitches import Kind, Stitch
+from reader.terms.stitches import Craft, Kind, Stitch
 
 CLUSTERS = ("cluster", "popcorn", "puff", "bobble", "picot")
 OTHER_EDGE = ("other side", "opposite side", "down the other")
-CAP = 100_000
+CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
 
 
@@ -62,9 +62,17 @@ def _all_openings(place: Place, tally: Tally, need: Need) -> int:
     return places
 
 
+def made_name(stitch: Stitch) -> str:
+    """What kind of stitch is left: increases and decreases leave plain ones."""
+    if stitch.base:
+        return stitch.base
+    plain = stitch.kind in (Kind.INCREASE, Kind.DECREASE)
+    return "sc" if plain and stitch.craft is Craft.CROCHET else stitch.name
+
+
 def made_by(stitch: Stitch, times: int) -> list[Run]:
     """What one place holds after `times` of a stitch: a group of several keeps its middle."""
-    name = stitch.base or stitch.name
+    name = made_name(stitch)
     total = times * stitch.makes
     if stitch.kind is not Kind.GROUP or stitch.makes < 2 or times < 1:
         return [Run(name, total)] if total else []
@@ -153,11 +161,11 @@ def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -
     """Leaves `per` stitches in each of `places`; the stitches of one place may have chains between."""
     stitch = work.stitch
     if stitch.makes < 0:
-        tally.make(cap(places * per * stitch.makes), stitch.base or stitch.name)
+        tally.make(cap(places * per * stitch.makes), made_name(stitch))
         return
     runs = made_by(stitch, cap(per))
     if work.between and per > 1:
-        one, chain = Run(stitch.base or stitch.name, 1), Run("sp", 1, work.between, True, "group")
+        one, chain = Run(made_name(stitch), 1), Run("sp", 1, work.between, True, "group")
         runs = [one, *[run for _ in range(per - 1) for run in (chain, one)]]
     if len(runs) > 1 or group:
         tally.make_runs(runs, cap(places), group or work.between > 0)
@@ -204,7 +212,7 @@ def _into_all(work: Work, number: int | None, tally: Tally, need: Need, limit: i
     if place.nth > 1:
         times = used // place.nth
         per = number or 1
-        tally.make(used + times * (per - 1 if per > 1 else stitch.makes - 1), stitch.base or "st")
+        tally.make(used + times * (per - 1 if per > 1 else stitch.makes - 1), made_name(stitch))
         return
     per = number if number is not None and (place.each or place.where is Where.EACH) else 1
     times = places // stitch.takes if stitch.takes > 1 else places

@@ -8,7 +8,7 @@ from dataclasses import replace
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind, Pass
-from reader.pattern.tree import Group, Node, Num, Repeat, Until, Where, Work
+from reader.pattern.tree import Group, Node, Num, Repeat, Skip, Until, Where, Work
 
 MOVES = 4_000
 """Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
@@ -67,7 +67,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     cut = not fixed(node) and bool(node.ending) and tally.choice.cut_ending
     if cut:
         work_cut(node, one, tally, need, work_all)
-    elif tally.walk.uniform() and not one.unsure:
+    elif tally.walk.alike(names_in(node.body)) and not one.unsure:
         times = times_said(node, tally) if fixed(node) else room_for(node, one, tally, behind)
         work_alike(node, one, max(0, min(times, PASSES)), tally)
     else:
@@ -96,6 +96,17 @@ def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
     place = replace(old.place, where=Where.NEXT, number=Num((rest,)), noun="st", each=True)
     new = replace(old, place=place, number=None)
     return replace(node, body=tuple(new if one is old else one for one in node.body))
+
+
+def names_in(body: Sequence[Node]) -> set[str]:
+    """What a body's stitches are said to go into."""
+    names: set[str] = set()
+    for one in body:
+        if isinstance(one, Work | Skip | Group):
+            names.add(one.place.noun)
+        elif isinstance(one, Repeat):
+            names |= names_in(one.body)
+    return names
 
 
 def fixed(node: Repeat) -> bool:

@@ -54,12 +54,16 @@ class Walk:
         self.spaces = below.spaces
         self.at = self.into = 0
 
-    def uniform(self) -> bool:
-        """Whether only stitches of one kind are ahead, so that arithmetic is enough."""
-        return not self.known or (
-            self.at >= len(self._runs) - 1
-            and (self.at >= len(self._runs) or self._runs[self.at].is_stitch)
-        )
+    def alike(self, names: set[str]) -> bool:
+        """Whether arithmetic is enough: no spaces ahead, and of the stitches named at most one kind there is."""
+        if not self.known:
+            return True
+        kinds: set[str] = set()
+        for run in self._runs[self.at :]:
+            if not run.is_stitch:
+                return False
+            kinds.add(run.name)
+        return len(kinds) < 2 or not names & kinds
 
     def ahead(self) -> list[Run]:
         """The runs still ahead, the first one cut where the hook stands."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import cache
 
 from reader.pattern.tokens import Token
 from reader.pattern.tree import Node, Num
@@ -11,6 +12,17 @@ from reader.terms.forms import LONGEST, forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Stitch
 from reader.text.clean import CleanText
 from reader.text.span import Span
+
+
+@cache
+def by_first_word(phrases: tuple[str, ...]) -> dict[str, tuple[tuple[str, ...], ...]]:
+    """The phrases in words, by their first one, in their order; split once, since they are asked for at every token."""
+    found: dict[str, list[tuple[str, ...]]] = {}
+    for phrase in phrases:
+        parts = tuple(phrase.split())
+        found.setdefault(parts[0], []).append(parts)
+    return {first: tuple(many) for first, many in found.items()}
+
 
 END = Token("end", "", 0, 0)
 STOPS = frozenset({",", ";", ".", ":", "(", ")", "[", "]", "{", "}", "—", "!", "?", "="})
@@ -89,18 +101,16 @@ class Cursor:
 
     def words(self, phrase: str, ahead: int = 0) -> int:
         """The number of tokens of `phrase` where it stands here, else 0."""
-        parts = phrase.split()
-        for index, part in enumerate(parts):
-            if self.low(ahead + index) != part:
-                return 0
-        return len(parts)
+        return self.any_words((phrase,), ahead)
 
     def any_words(self, phrases: tuple[str, ...], ahead: int = 0) -> int:
         """The length of the first of the phrases that stands here, else 0."""
-        for phrase in phrases:
-            length = self.words(phrase, ahead)
-            if length:
-                return length
+        for parts in by_first_word(phrases).get(self.low(ahead), ()):
+            for index in range(1, len(parts)):
+                if self.low(ahead + index) != parts[index]:
+                    break
+            else:
+                return len(parts)
         return 0
 
     def accept(self, *phrases: str) -> bool:
