@@ -144,7 +144,9 @@ class Loop:
                 self.state, effects = respond(self.state, told)
             else:
                 return
-            self.perform(effects)
+            # Time alone, where it brings nothing about, leaves ear and screen in peace.
+            if effects or not isinstance(event, Tick):
+                self.perform(effects)
 
     @property
     def attention(self) -> str:
@@ -279,6 +281,7 @@ class Loop:
             if self.ear:
                 self.ear.mask(words)
             self.voice.say(words, effect.number)
+            self.voice.soften(effect.soft)
         else:
             self.push(SpeechEnded(effect.number, True))
 

@@ -23,10 +23,11 @@ class Saying:
 
 @dataclass(frozen=True, slots=True)
 class Say:
-    """Say these, one after the other, as one text with this number."""
+    """Say these, one after the other, as one text with this number; soft: in a low voice."""
 
     number: int
     sayings: tuple[Saying, ...]
+    soft: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,13 +11,20 @@ Out = tuple[State, tuple[Effect, ...]]
 
 
 def say(
-    state: State, *sayings: Saying, before: tuple[Effect, ...] = (), after: tuple[Effect, ...] = ()
+    state: State,
+    *sayings: Saying,
+    before: tuple[Effect, ...] = (),
+    after: tuple[Effect, ...] = (),
+    soft: bool = False,
 ) -> Out:
-    """The state in which these are being said, and the effects: what was being said stops first."""
+    """The state in which these are being said, and the effects: what was being said stops first.
+
+    soft: in a low voice.
+    """
     stop: tuple[Effect, ...] = (StopTalking(),) if state.talking else ()
     said = state.said + 1
     state = replace(state, said=said, talking=True, last=sayings)
-    return state, (*stop, *before, Show(), Say(said, sayings), *after)
+    return state, (*stop, *before, Show(), Say(said, sayings, soft), *after)
 
 
 def quiet(state: State) -> Out:

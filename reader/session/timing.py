@@ -37,4 +37,4 @@ def time_went(state: State) -> Out:
         return state, ()
     if state.now_s - state.step_since_s < wanted:
         return state, ()
-    return say(replace(state, due_told=True), Saying("row due", state.place))
+    return say(replace(state, due_told=True), Saying("row due", state.place), soft=True)

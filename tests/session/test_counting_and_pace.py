@@ -78,10 +78,14 @@ def test_the_row_is_said_to_be_due_once_and_only_when_asked_for() -> None:
         play.maker("next", after_s=18)
     play.wait(1)
     assert play.wait(1) == ""
-    said = [play.wait(20) for _ in range(12)]
+    said, softly = [], []
+    for _ in range(12):
+        said.append(play.wait(20))
+        softly += [one.soft for one in play.effects if isinstance(one, Say)]
     told = [words for words in said if words]
     assert len(told) == 1
     assert "about done" in told[0]
+    assert softly == [True]
 
 
 def test_pace_aloud_is_silent_while_paused_and_when_it_is_off() -> None:
