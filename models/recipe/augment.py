@@ -102,7 +102,7 @@ def colour(x: torch.Tensor) -> torch.Tensor:
     centre = torch.empty(len(x), 1, device=x.device).uniform_(200, 4500)
     bump = torch.empty(len(x), 1, device=x.device).uniform_(-8, 8)
     gain = gain * 10 ** (bump * torch.exp(-((torch.log2((hz + 1) / centre)) ** 2) * 2) / 20)
-    phone = _some(len(x), 0.2, x.device)
+    phone = _some(len(x), 0.35, x.device)
     ceiling = torch.where(
         phone > 0, 3500.0, torch.empty(len(x), 1, device=x.device).uniform_(4500, 12000)
     )

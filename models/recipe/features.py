@@ -20,14 +20,19 @@ def _mel(hz: float) -> float:
     return 1127.0 * math.log(1.0 + hz / 700.0)
 
 
-def _mel_banks() -> torch.Tensor:
+WARPS = tuple(0.86 + 0.02 * step for step in range(16))
+"""How much longer or shorter a vocal tract may seem in training: factors on the frequency axis."""
+
+
+def _mel_banks(warp: float = 1.0) -> torch.Tensor:
+    """Mel bins [40, 257]; warp moves every frequency up by that factor (levelling off at the top)."""
     low, high = _mel(LOW_HZ), _mel(HIGH_HZ)
     step = (high - low) / (BINS + 1)
     banks = torch.zeros(BINS, FFT // 2 + 1)
     for one in range(BINS):
         left, centre, right = low + one * step, low + (one + 1) * step, low + (one + 2) * step
         for k in range(FFT // 2):
-            mel = _mel(RATE_HZ / FFT * k)
+            mel = _mel(min(RATE_HZ / FFT * k * warp, 0.5 * RATE_HZ))
             if left < mel < right:
                 rise, fall = (mel - left) / (centre - left), (right - mel) / (right - centre)
                 banks[one, k] = rise if mel <= centre else fall
@@ -43,6 +48,7 @@ class Mfcc(torch.nn.Module):
         window = (0.5 - 0.5 * torch.cos(2 * math.pi * n / (WINDOW - 1))) ** 0.85
         self.register_buffer("window", window.float())
         self.register_buffer("banks", _mel_banks())
+        self.register_buffer("warped", torch.stack([_mel_banks(warp) for warp in WARPS]))
         k = torch.arange(BINS, dtype=torch.float64)
         dct = torch.cos(math.pi / BINS * (k[None] + 0.5) * k[:, None]) * math.sqrt(2.0 / BINS)
         dct[0] *= math.sqrt(0.5)
@@ -50,11 +56,12 @@ class Mfcc(torch.nn.Module):
         self.register_buffer("dct", (dct * lifter[:, None]).float())
 
     def forward(
-        self, samples: torch.Tensor, dither: float = 1.0, shift: int = SHIFT
+        self, samples: torch.Tensor, dither: float = 1.0, shift: int = SHIFT, spoil: bool = False
     ) -> torch.Tensor:
         """Features; dither is added noise of that standard deviation, in samples of the int16 scale.
 
-        A shift other than 160 samples changes how fast the speech seems, and nothing else.
+        A shift other than 160 samples changes how fast the speech seems, and nothing else. With spoil
+        each utterance gets a vocal tract of another length, and some lose a band or a moment.
         """
         frames = samples.unfold(-1, WINDOW, shift)
         if dither:
@@ -63,5 +70,25 @@ class Mfcc(torch.nn.Module):
         before = torch.cat([frames[..., :1], frames[..., :-1]], -1)
         frames = (frames - 0.97 * before) * self.window
         power = torch.fft.rfft(frames, FFT).abs() ** 2
-        energies = torch.clamp(power @ self.banks.T, min=1.1920928955078125e-07).log()
-        return energies @ self.dct.T
+        banks = self.banks
+        if spoil:
+            banks = self.warped[torch.randint(len(WARPS), (len(samples),), device=samples.device)]
+        energies = power @ banks.transpose(-1, -2)
+        energies = torch.clamp(energies, min=1.1920928955078125e-07).log()
+        return (_gaps(energies) if spoil else energies) @ self.dct.T
+
+
+def _gaps(energies: torch.Tensor) -> torch.Tensor:
+    """A band of up to 6 bins and two moments of up to 70 ms, levelled to the mean, in half the batch each."""
+    batch, frames, bins = energies.shape
+    mean = energies.mean((1, 2), keepdim=True)
+    out = energies
+    for along, longest, times in ((bins, 6, 1), (frames, 7, 2)):
+        place = torch.arange(along, device=energies.device)[None]
+        for _ in range(times):
+            draw = torch.rand(3, batch, 1, device=energies.device)
+            start = draw[0] * (along - longest)
+            inside = (place >= start) & (place < start + 1 + draw[1] * (longest - 1))
+            inside = inside & (draw[2] < 0.5)
+            out = torch.where(inside[:, None, :] if along == bins else inside[:, :, None], mean, out)
+    return out

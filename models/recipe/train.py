@@ -38,7 +38,7 @@ WEIGHT = {
 VOICE = {"flite": 0.6, "espea": 0.35, "piper": 1.0}
 """Voices of synthesis are drawn less the less they resemble a person; everything else 1.5."""
 
-EMPTY = 0.05
+EMPTY = 0.08
 """Share of stretches in which nobody speaks."""
 LONG = 10 * RATE_HZ
 """From this length on, people's sentences are drawn far more often: they fit nowhere else."""
@@ -156,6 +156,12 @@ def distance(a: list[int], b: list[int]) -> int:
     return row[-1]
 
 
+def keep(network: torch.nn.Module, folder: Path) -> None:
+    """Writes state.pt whole or not at all."""
+    torch.save({k: v.cpu() for k, v in network.state_dict().items()}, folder / "state.part")
+    (folder / "state.part").replace(folder / "state.pt")
+
+
 def main() -> None:
     """Trains for the given seconds and writes the averaged weights."""
     ask = argparse.ArgumentParser()
@@ -212,7 +218,7 @@ def main() -> None:
         higher = float(chance.uniform(0.82, 1.28))
         sound = augment.speed(sound, higher)
         shift = int(160 / higher * chance.uniform(0.8, 1.3))
-        features = mfcc(spoil(sound, speech, bank, songs), shift=shift)
+        features = mfcc(spoil(sound, speech, bank, songs), shift=shift, spoil=True)
         with torch.autocast(device.type, torch.bfloat16, enabled=device.type == "cuda"):
             scores = network(features).float()
         targets = torch.tensor([p for one in phones for p in one], device=device)
@@ -228,15 +234,16 @@ def main() -> None:
         mean.update_parameters(network)
         losses.append(loss.item())
         step += 1
-        if step % 500 == 0 or step == 5:
+        if step % 1000 == 0 or step == 5:
             error = phone_error(mean.module, mfcc, speech)
             print(
                 f"step {step} at {time.time() - began:.0f} s: loss {np.mean(losses[-200:]):.3f}, held-out phone error {100 * error:.1f} %",
                 flush=True,
             )
+            keep(mean.module, want.out)
     error = phone_error(mean.module, mfcc, speech)
     print(f"end: {step} steps, held-out phone error {100 * error:.1f} %", flush=True)
-    torch.save({k: v.cpu() for k, v in mean.module.state_dict().items()}, want.out / "state.pt")
+    keep(mean.module, want.out)
 
 
 if __name__ == "__main__":

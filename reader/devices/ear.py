@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import contextlib
 import queue
 import re
 import threading
@@ -22,7 +21,7 @@ class ThreadedEar:
         self._recogniser, self._push = recogniser, push
         self._just_said: Callable[[], str] = lambda: self._masked
         self._somebody: Callable[[], bool] = lambda: False
-        self._asked: queue.Queue[tuple[str, object]] = queue.Queue(WAITING)
+        self._asked: queue.SimpleQueue[tuple[str, object]] = queue.SimpleQueue()
         self._masked = ""
         self._muted = False
         self._thread = threading.Thread(target=self._work, daemon=True, name="ear")
@@ -37,11 +36,11 @@ class ThreadedEar:
 
     def take(self, frame: Samples, first_sample: int, at_s: float) -> None:
         """Takes one frame of sound; drops it when too many wait."""
-        with contextlib.suppress(queue.Full):
-            self._asked.put_nowait(("sound", frame))
+        if self._asked.qsize() < WAITING:
+            self._asked.put(("sound", frame))
 
     def listen_for(self, phrases: tuple[str, ...]) -> None:
-        """From the sound to come on, these phrases."""
+        """From the sound to come on, these phrases; never waits, however much sound is behind."""
         self._asked.put(("phrases", phrases))
 
     def mask(self, words: str) -> None:
@@ -54,8 +53,7 @@ class ThreadedEar:
 
     def close(self) -> None:
         """Ends the thread."""
-        with contextlib.suppress(queue.Full):
-            self._asked.put(("end", None), timeout=1.0)
+        self._asked.put(("end", None))
         self._thread.join(2.0)
 
     def _work(self) -> None:
