@@ -19,7 +19,7 @@ CLOSING = 10
 
 TOOL = re.compile(
     r"\bchange (?:back )?to (?:the )?(?:[\w.]+ ){0,3}?(?:needles?|hooks?|dpns?|"
-    r"double[- ]pointed)\b",
+    r"double[- ]pointed(?: needles?)?)\b",
     re.IGNORECASE,
 )
 DECREASE = re.compile(
@@ -220,13 +220,19 @@ def _tails(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
 
 
 def _filling(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
-    """Stuffing and eyes go in before the piece closes: named two rows before it does."""
+    """Stuffing and eyes go in before the piece closes: named two rows before it does.
+
+    A piece that is open where it begins, as a cap is, is filled only where the words say so.
+    """
     counts = [rows[index].count for index in worked]
     widest = max((count for count in counts if count), default=0)
     last = counts[-1]
     if not last or last > CLOSING or widest < 2 * CLOSING or len(worked) < 4:
         return []
     asked = any(FILL.search(row.written) for row in rows)
+    hollow = (counts[0] or last) <= CLOSING
+    if not asked and not hollow:
+        return []
     words = (
         "Stuff it before it closes" if asked else "If it is to be stuffed, do it before it closes"
     )

@@ -91,6 +91,8 @@ def last_done(state: State, command: Command) -> Out:
 
 def pattern_notes(state: State, command: Command) -> Out:
     """What the pattern says about itself before its rows."""
+    if not state.plan.notes:
+        return say(state, Saying("no pattern note"))
     return say(state, *(Saying("pattern note", words=one) for one in state.plan.notes))
 
 

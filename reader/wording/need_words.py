@@ -44,7 +44,7 @@ def gauge_told(one: Saying, state: State) -> str:
         return "I can't tell from that; count again and say my gauge."
     row = find.row_at(state.plan, state.place)
     wide = say_finished(width_cm(row.count, found)) if row.count else ""
-    finished = f" The {number_words(row.count or 0)} stitches here come out {wide} wide."
+    finished = f" The {number_words(row.count or 0)} stitches here measure {wide}."
     check = check_gauge(wanted, found, state.plan.craft, tool_mm(state.plan))
     return say_gauge(check, state.plan.craft) + (finished if wide else "")
 

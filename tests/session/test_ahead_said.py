@@ -99,3 +99,46 @@ def test_cautions_are_said_once() -> None:
         """,
         Play(plan_of(BAG)),
     )
+
+
+CAP = """Deck Cap
+
+MATERIALS
+Aran wool 70 g
+5 mm circular needle
+
+CAP
+CO 40 sts. Join to work in the round.
+Rnd 1: Knit. 40 sts
+Rnd 2: *k3, k2tog; rep from * around. 32 sts
+Change to double-pointed needles.
+Rnd 3: *k2, k2tog; rep from * around. 24 sts
+Rnd 4: *k1, k2tog; rep from * around. 16 sts
+Rnd 5: *k2tog; rep from * around. 8 sts
+"""
+
+
+def test_a_cap_is_not_stuffed() -> None:
+    """A piece that is open where it begins is not spoken of as a toy; another needle is named."""
+    play = perform(
+        """
+        maker: row done
+        maker: row done
+        program: change to double-pointed needles
+        """,
+        Play(plan_of(CAP)),
+    )
+    said = [play.maker("row done") for _ in range(4)]
+    assert not any("stuffed" in words for words in said)
+
+
+def test_a_pattern_without_notes_says_so() -> None:
+    """No request is answered with silence."""
+    perform(
+        """
+        maker: more words
+        maker: opening notes
+        program: nothing before its rows
+        """,
+        Play(plan_of(CAP)),
+    )

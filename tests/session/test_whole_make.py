@@ -89,7 +89,7 @@ def test_a_gauge_is_asked_for_and_told_what_it_means() -> None:
         program: larger
         program: four point five millimetres
         program: narrower
-        program: the five stitches here come out about two centimetres wide
+        program: the five stitches here measure about two centimetres
         """,
         Play(SMALL),
     )
