@@ -102,7 +102,7 @@ def number_given(state: State, command: Command) -> Out:
         return noting.worded(state, command.word or str(number))
     if state.mode is Mode.PART_NAME:
         return word_given(state, command)
-    return state, ()
+    return say(state, Saying("not known"))
 
 
 def word_given(state: State, command: Command) -> Out:
@@ -150,7 +150,7 @@ def yes(state: State, command: Command) -> Out:
     """Does what was asked about."""
     pending = state.pending
     if state.mode is not Mode.CONFIRM or pending is None:
-        return state, ()
+        return say(state, Saying("no question"))
     state = replace(state, mode=Mode.STEP, pending=None)
     if pending.ask is Ask.FINISH_TODAY:
         from reader.session.transitions import finish

@@ -8,7 +8,7 @@ from reader.commands.command import Ask, Command
 from reader.plan import find
 from reader.plan.step import RowKind
 from reader.session import moving
-from reader.session.effects import Chime, Save, Saying, Show
+from reader.session.effects import Chime, Effect, Save, Saying, Show
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
 
@@ -29,7 +29,7 @@ def counted(state: State, command: Command) -> Out:
     total = find.row_at(state.plan, state.place).count
     if command.ask is Ask.UNDO:
         tally = max(0, state.tally - state.tally_by)
-        return replace(state, tally=tally), (Chime("heard"), Show())
+        return replace(state, tally=tally), (*_ticked(state), Save(), Show())
     wanted = state.tally + state.tally_by
     if command.ask is Ask.NUMBER and command.number is not None:
         said = command.number
@@ -44,7 +44,12 @@ def counted(state: State, command: Command) -> Out:
     state = replace(state, tally=wanted)
     if total is not None and wanted >= total:
         return moving.row_done(replace(state, mode=Mode.STEP), command)
-    return state, (Save(), Show())
+    return state, (*_ticked(state), Save(), Show())
+
+
+def _ticked(state: State) -> tuple[Effect, ...]:
+    """The sound that a key was counted; a word has had its own."""
+    return () if state.by_voice else (Chime("heard"),)
 
 
 def by(state: State, command: Command) -> Out:

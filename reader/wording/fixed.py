@@ -12,6 +12,7 @@ FIXED: dict[str, str] = {
     "undone": "Taken back.",
     "no mark": "There is no mark yet. Say more words, then mark this place.",
     "no note": "There is no note yet. Say more words, then note this.",
+    "no question": "There is nothing to say yes to just now.",
     "no pattern note": "The pattern says nothing before its rows.",
     "last step": "Nothing comes after this; it is the last step.",
     "no numbers": "The rows of this part have no numbers. Say next or go back.",

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 import pytest
 
-from reader.commands.command import Ask
+from reader.commands.command import Ask, Command
 from reader.commands.phrases import MAIN, MORE, PEDAL, TABLE, ask_of_key, phrases_of
-from reader.session.events import DeviceCame, DeviceWent, KeyUnknown
+from reader.session.effects import Chime, Say
+from reader.session.events import CommandGiven, DeviceCame, DeviceWent, KeyUnknown
 from reader.session.state import Tastes
 from reader.session.transitions import respond
+from reader.wording.talk import talk
 from tests.session.play import Play, demo, perform
 
 LIGHTHOUSE = demo("harbour-lighthouse")
@@ -180,3 +182,35 @@ def test_what_can_be_said_is_told_for_the_moment() -> None:
     )
     play = Play(LIGHTHOUSE, Tastes(attention="captain"))
     assert "before each, say captain" in play.maker("captain what can i say").lower()
+
+
+@pytest.mark.parametrize(
+    "way",
+    [
+        (),
+        ("go to row",),
+        ("go to part",),
+        ("check my count",),
+        ("more words",),
+        ("more words", "rip back"),
+        ("more words", "mark this place"),
+        ("more words", "note this"),
+        ("more words", "materials"),
+        ("more words", "my gauge"),
+        ("more words", "count along"),
+        ("finish for today",),
+        ("pause",),
+    ],
+)
+def test_no_request_is_answered_with_silence(way: tuple[str, ...]) -> None:
+    """Whatever is asked wherever, there are words, or at least a sound; only hush is silent."""
+    play = Play(LIGHTHOUSE)
+    for words in way:
+        play.maker(words)
+    for words in TABLE:
+        command = CommandGiven(Command(words.ask), play.now + 5, False)
+        state, effects = respond(play.state, command)
+        said = [talk(one.sayings, state) for one in effects if isinstance(one, Say)]
+        sounds = [one for one in effects if isinstance(one, Chime)]
+        assert said or sounds or words.ask is Ask.HUSH, words.ask
+        assert all(one.strip() for one in said), words.ask
