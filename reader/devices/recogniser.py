@@ -4,33 +4,38 @@ from __future__ import annotations
 
 import json
 import time
+from typing import Any
 
 import numpy as np
 
 from reader.devices.model_place import known_words, load_model
 from reader.devices.ports import RATE_HZ, Samples, SpeechStarted
-from reader.listening.decide import settled
+from reader.listening.decide import LEAST_CERTAIN, settled
 from reader.listening.heard import Heard, HeardWord
 from reader.listening.voice_activity import BLOCK, Level
 
-FILLER, GREEDY = "[unk3]", "[unk]"
-"""The filler of the first look, and the one that catches more, of the second."""
+FILLER = "[unk3]"
+"""The filler word that catches speech which is not for us; chosen on the speakers for choosing only
+(`python -m tests.benchmarks.listening SPEECH --choose`)."""
 STEADY_BLOCKS = 3
-"""Blocks of 0.1 s for which a whole phrase must stand, in quiet, to be taken before the silence rule."""
+"""Blocks of 0.1 s for which a whole phrase must stand, in quiet, before the silence rule takes it."""
 LONGEST_BLOCKS = 50
 """Speech longer than 5 s is no command: the look ends and begins anew."""
-KEPT_S = 6
-"""Seconds kept for a second look."""
+REPLAYED_S = 1.0
+"""Sound not yet decided on that is heard again when the phrases change in the middle of a word."""
 
 
 class VoskRecogniser:
-    """Keeps the Recogniser port. unknown: words of the phrases that the model cannot hear."""
+    """Keeps the Recogniser port. unknown: words of the phrases that the model cannot hear.
 
-    def __init__(self, model: str = "") -> None:
-        self._chosen = model
+    filler and least: other choices than the program's own, for measuring.
+    """
+
+    def __init__(self, model: str = "", filler: str = FILLER, least: float = LEAST_CERTAIN) -> None:
+        self._chosen, self._filler, self._least = model, filler, least
         self._model = load_model(model)
         self._phrases: tuple[str, ...] = ()
-        self._ear: object | None = None
+        self._ear: Any = None
         self._at = 0
         self._started_at = 0
         self._waiting = np.zeros(0, np.int16)
@@ -47,24 +52,29 @@ class VoskRecogniser:
         self._anew()
 
     def listen_for(self, phrases: tuple[str, ...]) -> None:
-        """From now on these phrases can be heard; () is none."""
+        """From now on these phrases can be heard, () is none; a word begun before counts whole."""
         if phrases == self._phrases:
             return
+        begun = self._kept
         self._phrases = phrases
         self._anew()
+        if self._ear is not None and len(begun):
+            self._started_at -= len(begun)
+            self._kept = begun
+            self._ear.AcceptWaveform(begun.tobytes())
 
     def _anew(self) -> None:
         known = known_words(self._chosen)
         self.unknown = tuple(w for p in self._phrases for w in p.split() if w not in known)
         usable = [p for p in self._phrases if all(w in known for w in p.split())]
-        self._ear = self._new_ear(usable, FILLER) if usable else None
+        self._ear = self._new_ear(usable) if usable else None
         self._started_at, self._kept = self._at, np.zeros(0, np.int16)
         self._steady, self._blocks, self._text, self._told = 0, 0, "", False
 
-    def _new_ear(self, phrases: list[str], filler: str) -> object:
+    def _new_ear(self, phrases: list[str]) -> Any:
         from vosk import KaldiRecognizer
 
-        ear = KaldiRecognizer(self._model, RATE_HZ, json.dumps([*phrases, filler]))
+        ear = KaldiRecognizer(self._model, RATE_HZ, json.dumps([*phrases, self._filler]))
         ear.SetWords(True)
         return ear
 
@@ -84,7 +94,7 @@ class VoskRecogniser:
             return []
         out: list[Heard | SpeechStarted] = []
         began = time.perf_counter()
-        self._kept = np.concatenate([self._kept, block])[-KEPT_S * RATE_HZ :]
+        self._kept = np.concatenate([self._kept, block])[-round(REPLAYED_S * RATE_HZ) :]
         ended = self._ear.AcceptWaveform(block.tobytes())
         text = "" if ended else str(json.loads(self._ear.PartialResult()).get("partial", ""))
         self._compute_s += time.perf_counter() - began
@@ -124,20 +134,7 @@ class VoskRecogniser:
             HeardWord(one["word"], float(one["conf"]), one["start"] + offset, one["end"] + offset)
             for one in (raw if isinstance(raw, list) else [])
         )
-        began = time.perf_counter()
-        ours = any(not word.word.startswith("[") for word in words)
-        second = self._second_look() if ours else None
-        self._compute_s += time.perf_counter() - began
-        heard = settled(words, self._phrases, self._at / RATE_HZ, self._compute_s, second)
+        heard = settled(words, self._phrases, self._at / RATE_HZ, self._compute_s, self._least)
         self._compute_s = 0.0
         self._anew()
         return [heard] if heard is not None else []
-
-    def _second_look(self) -> str:
-        known = known_words(self._chosen)
-        usable = [p for p in self._phrases if all(w in known for w in p.split())]
-        ear = self._new_ear(usable, GREEDY)
-        quiet = np.zeros(RATE_HZ // 4, np.int16)
-        ear.AcceptWaveform(np.concatenate([self._kept, quiet]).tobytes())
-        text = str(json.loads(ear.FinalResult()).get("text", ""))
-        return " ".join(word for word in text.split() if not word.startswith("["))

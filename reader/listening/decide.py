@@ -7,7 +7,7 @@ from reader.listening.heard import Heard, HeardWord
 SHORTEST_S = 0.03
 """Words end where their last sound peaks, so short ones look shorter still; below this it is a click (our choice)."""
 LEAST_CERTAIN = 0.5
-"""Least certainty of any word; words outside a small grammar often pass this, so it never decides alone."""
+"""Least certainty of any word; others often pass this, so the filler decides too."""
 
 
 def settled(
@@ -15,12 +15,12 @@ def settled(
     phrases: tuple[str, ...],
     decided_s: float,
     compute_s: float,
-    second: str | None = None,
+    least: float = LEAST_CERTAIN,
 ) -> Heard | None:
     """What was heard, None where nothing of ours was said.
 
-    second: what a second look with a greedier filler made of the same sound; None when none was
-    taken. Certain only when the whole utterance is one phrase and both looks agree.
+    Certain only when the whole utterance is one phrase, nothing else was said around it and every
+    word reaches the least certainty.
     """
     ours = tuple(word for word in words if not word.word.startswith("["))
     if not ours:
@@ -34,8 +34,6 @@ def settled(
         doubt = "other words around it"
     elif end - start < SHORTEST_S:
         doubt = "too short"
-    elif min(word.certainty for word in ours) < LEAST_CERTAIN:
+    elif min(word.certainty for word in ours) < least:
         doubt = "low certainty"
-    elif second is not None and second != text:
-        doubt = "the second look disagrees"
     return Heard(ours, not doubt, start, end, decided_s, compute_s, (), doubt)

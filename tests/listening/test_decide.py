@@ -1,4 +1,4 @@
-"""What counts as heard: whole phrases, agreed by two looks; everything else is a doubt or nothing."""
+"""What counts as heard: whole phrases said for certain; everything else is a doubt or nothing."""
 
 from __future__ import annotations
 
@@ -14,8 +14,8 @@ def words(*said: str, certainty: float = 0.9) -> tuple[HeardWord, ...]:
 
 
 def test_a_whole_phrase_is_heard() -> None:
-    """Both looks agree."""
-    heard = settled(words("where", "am", "i"), PHRASES, 2.0, 0.0, "where am i")
+    """Every word is certain."""
+    heard = settled(words("where", "am", "i"), PHRASES, 2.0, 0.0)
     assert heard is not None
     assert heard.certain
 
@@ -26,14 +26,15 @@ def test_fillers_alone_are_nothing() -> None:
 
 
 def test_doubts_never_move() -> None:
-    """Parts of a phrase, other words around it, low certainty, disagreement: not sure."""
-    for said, second, certainty in (
-        (("where",), None, 0.9),
-        (("[unk3]", "next"), "next", 0.9),
-        (("next",), "next", 0.2),
-        (("next",), "", 0.9),
+    """Parts of a phrase, other words around it, too low a certainty: not sure."""
+    for said, certainty, least in (
+        (("where",), 0.9, 0.5),
+        (("[unk3]", "next"), 0.9, 0.5),
+        (("next", "[unk3]"), 0.9, 0.5),
+        (("next",), 0.2, 0.5),
+        (("next",), 0.9, 0.95),
     ):
-        heard = settled(words(*said, certainty=certainty), PHRASES, 2.0, 0.0, second)
+        heard = settled(words(*said, certainty=certainty), PHRASES, 2.0, 0.0, least)
         assert heard is not None
         assert not heard.certain
         assert heard.doubt

@@ -1,4 +1,4 @@
-"""The ear's thread: a screen that changes the phrases never waits, however far behind the ear is."""
+"""The ear's thread: who changes the phrases never waits, however far behind the ear is."""
 
 from __future__ import annotations
 

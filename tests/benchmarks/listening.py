@@ -1,0 +1,185 @@
+"""The ear on people it never heard, by the very path that listens in a session.
+
+usage: python -m tests.benchmarks.listening SPEECH [--model DIR] [--every N] [--choose] [--curve]
+
+SPEECH: see listening_clips. Printed for each grammar and each room (clean, and noise, music or
+others' talk 10 dB below the word): understood, confused (moved, but wrongly), unsure (a chime, no
+move), missed; then other speech taken for a command, by clip and by hour, false moves in an hour of
+music and of household noise, the delay from the end of the word to the decision, computing, load,
+memory. --curve repeats it in quiet for each filler and least certainty; --choose does the same on
+the speakers for choosing, where every threshold is set. Without --choose only speakers that judge
+are heard.
+"""
+
+from __future__ import annotations
+
+import argparse
+import resource
+import time
+from collections import Counter
+from pathlib import Path
+
+import numpy as np
+from numpy.typing import NDArray
+
+from reader.app.hear import listen
+from reader.commands.phrases import MAIN, phrases_of
+from reader.devices.ports import RATE_HZ, Samples
+from reader.devices.recogniser import FILLER, VoskRecogniser
+from reader.listening.decide import LEAST_CERTAIN
+from reader.listening.heard import Heard
+from tests.benchmarks.listening_clips import (
+    CONDITIONS,
+    GRAMMARS,
+    PAD,
+    Clips,
+    Take,
+    clips_of,
+    mixed,
+    spoken_end_s,
+)
+
+FILLERS = ("[unk]", "[unk2]", "[unk3]", "[unk4]")
+LEASTS = (0.0, 0.5, 0.7, 0.8, 0.9, 0.95, 0.99)
+DOUBTED = ("", "low certainty")
+
+
+def passes(heard: Heard | None, least: float) -> bool:
+    """Whether it would have moved with this least certainty."""
+    if heard is None or heard.doubt not in DOUBTED:
+        return False
+    return min(word.certainty for word in heard.words) >= least
+
+
+def outcome(heard: Heard | None, word: str, least: float) -> str:
+    """understood, confused, unsure or missed."""
+    if heard is None:
+        return "missed"
+    if not passes(heard, least):
+        return "unsure"
+    return "understood" if heard.text == word else "confused"
+
+
+def shares(counted: Counter[str]) -> str:
+    """The four outcomes in per cent."""
+    total = max(counted.total(), 1)
+    kinds = ("understood", "confused", "unsure", "missed")
+    return f"n={counted.total():4} " + ", ".join(
+        f"{kind} {100 * counted[kind] / total:.1f} %" for kind in kinds
+    )
+
+
+def heard_in(
+    ear: VoskRecogniser, takes: list[Take], words: tuple[str, ...], bed: NDArray[np.float64] | None
+) -> list[tuple[Take, Heard | None]]:
+    """What the ear makes of every take of these words; the chance in mixing is always the same."""
+    chance = np.random.default_rng(1)
+    return [(t, listen(ear, words, mixed(t, bed, chance))) for t in takes if t.word in words]
+
+
+def moves_in(ear: VoskRecogniser, words: tuple[str, ...], sound: Samples) -> int:
+    """Certain utterances in one long stretch of sound."""
+    ear.listen_for(words)
+    ear.begin_anew()
+    moves = 0
+    for at in range(0, len(sound), 1_600):
+        moves += sum(isinstance(h, Heard) and h.certain for h in ear.feed(sound[at : at + 1_600]))
+    return moves
+
+
+def rooms(ear: VoskRecogniser, clips: Clips) -> list[float]:
+    """Prints the outcomes by grammar and room; gives the delays in quiet."""
+    delays = []
+    for name, words in GRAMMARS.items():
+        for room in CONDITIONS:
+            found = heard_in(ear, clips.takes, words, clips.beds.get(room))
+            counted = Counter(outcome(h, t.word, LEAST_CERTAIN) for t, h in found)
+            print(f"{name}, {room:5}: {shares(counted)}", flush=True)
+            if room == "clean":
+                delays += [
+                    h.decided_s - PAD / RATE_HZ - spoken_end_s(t.sound)
+                    for t, h in found
+                    if h is not None and h.certain and h.text == t.word
+                ]
+                for speaker in sorted({t.speaker for t, _ in found if t.speaker[0] != "w"}):
+                    mine = Counter(
+                        outcome(h, t.word, LEAST_CERTAIN) for t, h in found if t.speaker == speaker
+                    )
+                    print(f"    {speaker}: {shares(mine)}")
+    return delays
+
+
+def others(ear: VoskRecogniser, clips: Clips) -> None:
+    """Prints what of other speech, music and noise was taken for a command."""
+    grammars = {**GRAMMARS, "main commands": phrases_of(MAIN)}
+    for name, words in grammars.items():
+        taken = [passes(listen(ear, words, clip), LEAST_CERTAIN) for clip in clips.speech]
+        share = 100 * sum(taken) / len(taken)
+        print(f"{name}: {sum(taken)} of {len(taken)} clips of other speech taken ({share:.1f} %)")
+    for kind, bed in (("speech", "talk"), ("music", "music"), ("noise", "noise")):
+        sound = clips.beds[bed].astype(np.int16)
+        moves, hours = moves_in(ear, phrases_of(MAIN), sound), len(sound) / RATE_HZ / 3600
+        print(
+            f"main commands in {60 * hours:.1f} min of {kind}: "
+            f"{moves} false moves, {moves / hours:.0f} an hour",
+            flush=True,
+        )
+
+
+def curve(model: str, clips: Clips) -> None:
+    """Prints understood and confused against other clips taken, for fillers and certainties."""
+    for filler in FILLERS:
+        ear = VoskRecogniser(model, filler)
+        for name, words in GRAMMARS.items():
+            found = heard_in(ear, clips.takes, words, None)
+            speech = [listen(ear, words, clip) for clip in clips.speech]
+            for least in LEASTS:
+                counted = Counter(outcome(h, t.word, least) for t, h in found)
+                taken = sum(passes(h, least) for h in speech)
+                print(
+                    f"{filler:6} at least {least:.2f}, {name}: {shares(counted)}; "
+                    f"others taken {100 * taken / len(speech):.1f} %",
+                    flush=True,
+                )
+
+
+def main() -> None:
+    """Prints the figures."""
+    ask = argparse.ArgumentParser()
+    ask.add_argument("speech", type=Path)
+    ask.add_argument("--model", default="")
+    ask.add_argument("--every", type=int, default=1, help="only every n-th clip")
+    ask.add_argument("--choose", action="store_true", help="the speakers for choosing; the curve")
+    ask.add_argument("--curve", action="store_true")
+    want = ask.parse_args()
+    clips = clips_of(want.speech, want.every, not want.choose)
+    seconds = sum(map(len, clips.speech)) / RATE_HZ
+    print(
+        f"{'choosing' if want.choose else 'judging'}: {len(clips.takes)} takes, "
+        f"{len(clips.speech)} clips of other speech ({seconds / 60:.1f} min); "
+        f"filler {FILLER}, least certainty {LEAST_CERTAIN}",
+        flush=True,
+    )
+    began = time.perf_counter()
+    ear = VoskRecogniser(want.model)
+    load = time.perf_counter() - began
+    if want.curve or want.choose:
+        curve(want.model, clips)
+    if want.choose:
+        return
+    delays = rooms(ear, clips)
+    others(ear, clips)
+    computing, heard_s = time.process_time(), 0.0
+    for clip in clips.speech[:20]:
+        listen(ear, phrases_of(MAIN), clip)
+        heard_s += len(clip) / RATE_HZ + 0.8
+    share = (time.process_time() - computing) / max(heard_s, 1e-9)
+    memory = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+    if delays:
+        middle, late = np.percentile(delays, (50, 95))
+        print(f"end of word to decision: median {middle:.2f} s, 95th percentile {late:.2f} s")
+    print(f"computing {100 * share:.1f} % of a core, load {load:.2f} s, memory {memory:.0f} MB")
+
+
+if __name__ == "__main__":
+    main()
