@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Skip, Start, Where, Work
+from reader.terms.stitches import Kind
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,8 +47,20 @@ def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
             while body and isinstance(body[0], Act):
                 lead.append(body.pop(0))
             chain = _first_chain(body)
+    elif begun and body and travels(body[0]):
+        at = next(
+            (n for n, one in enumerate(body) if not (isinstance(one, Act) or travels(one))), 0
+        )
+        if isinstance(body[at], Chain) and at + 1 < len(body):
+            found = body.pop(at)
+            chain = found if isinstance(found, Chain) else None
     ending = _next_chain(body)
     return Ends(tuple(lead), tuple(body), chain, ending, foundation)
+
+
+def travels(node: Node) -> bool:
+    """Whether a slip stitch only goes to where the round begins."""
+    return isinstance(node, Work) and node.stitch.kind is Kind.SLIP
 
 
 def _later(body: list[Node]) -> bool:

@@ -20,10 +20,13 @@ def cap(number: int) -> int:
     return max(-CAP, min(CAP, number))
 
 
-def all_places(place: Place, tally: Tally, need: Need, limit: int | None) -> tuple[int, int]:
+def all_places(
+    place: Place, tally: Tally, need: Need, limit: tuple[int, int] | None
+) -> tuple[int, int]:
     """Takes "each", "to end", "to last n": how many places that are, and how many stitches of them.
 
-    need: what the instructions behind will use. limit: stitches up to where they begin, None for the row's end.
+    need: what the instructions behind will use. limit: stitches and spaces up to where they begin, None for the
+    row's end.
     """
     walk = tally.walk
     nouns = {place.noun, *place.among}
@@ -37,7 +40,7 @@ def all_places(place: Place, tally: Tally, need: Need, limit: int | None) -> tup
     else:
         here = max(0, walk.left - need.stitches)
     if limit is not None:
-        here = min(here, limit)
+        here = min(here, limit[0])
     places = here
     if place.noun in CLUSTERS and walk.named(place.noun) and place.where is Where.EACH:
         places = walk.named(place.noun)
@@ -45,7 +48,7 @@ def all_places(place: Place, tally: Tally, need: Need, limit: int | None) -> tup
     if "ch" in place.among or (place.noun == "ch" and place.among):
         places += sum(run.n * run.chains for run in ahead)
     elif nouns & SPACES:
-        places += walk.spaces
+        places += walk.spaces if limit is None else limit[1]
     walk.take(here)
     return places, here
 
@@ -85,7 +88,7 @@ def made_by(stitch: Stitch, times: int) -> list[Run]:
     return unit * times
 
 
-def work_into(work: Work, tally: Tally, need: Need, limit: int | None = None) -> None:
+def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | None = None) -> None:
     """Adds one Work to the tally."""
     place, stitch = work.place, work.stitch
     if any(words in place.text for words in OTHER_EDGE):
@@ -118,7 +121,9 @@ def to_other_edge(tally: Tally) -> None:
         tally.walk.lost()
 
 
-def _slip(work: Work, number: int | None, tally: Tally, need: Need, limit: int | None) -> None:
+def _slip(
+    work: Work, number: int | None, tally: Tally, need: Need, limit: tuple[int, int] | None
+) -> None:
     """Slip stitches leave nothing, unless the whole row is of them."""
     place = work.place
     if place.where in (Where.REST, Where.EACH):
@@ -135,7 +140,9 @@ def _slip(work: Work, number: int | None, tally: Tally, need: Need, limit: int |
     tally.walk.take(max(number or 1, place.number.at(tally.size)))
 
 
-def _amount(work: Work, number: int | None, tally: Tally, need: Need, limit: int | None) -> None:
+def _amount(
+    work: Work, number: int | None, tally: Tally, need: Need, limit: tuple[int, int] | None
+) -> None:
     """Takes and makes what a Work says."""
     place, stitch = work.place, work.stitch
     n = 1 if number is None else max(0, cap(number))
@@ -199,7 +206,9 @@ def _into_same(work: Work, n: int, tally: Tally) -> None:
     tally.close_group()
 
 
-def _into_all(work: Work, number: int | None, tally: Tally, need: Need, limit: int | None) -> None:
+def _into_all(
+    work: Work, number: int | None, tally: Tally, need: Need, limit: tuple[int, int] | None
+) -> None:
     place, stitch, walk = work.place, work.stitch, tally.walk
     counted = place.where is Where.REST and place.sides == 1 and number is not None and number > 1
     if counted and stitch.takes == 1:

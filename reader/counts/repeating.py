@@ -12,8 +12,10 @@ from reader.pattern.tree import Group, Node, Num, Repeat, Skip, Until, Where, Wo
 
 MOVES = 4_000
 """Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
-PASSES = 20_000
-"""Passes of one repeat at most."""
+PASSES = 5_000
+"""Passes of one repeat at most; no row that a person works has more."""
+FAR_SHORT = 500
+"""Stitches that a repeat may ask for and not find before it is followed no further."""
 
 Worker = Callable[[Sequence[Node], Tally, Need], None]
 
@@ -164,6 +166,9 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         if not fixed(node) and not _room(trial, tally.walk, keep, behind.spaces):
             break
         passes.append(trial)
+        if trial.walk.short > FAR_SHORT:
+            tally.walk = trial.walk
+            break
         moved = trial.walk.at != tally.walk.at or trial.walk.into != tally.walk.into
         tally.walk = trial.walk
         if not moved and not fixed(node):

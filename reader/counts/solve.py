@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from reader.counts.ends import Ends, ends_of, first_work
+from reader.counts.ends import Ends, ends_of, first_work, travels
 from reader.counts.fabric import Below, Run, chains_as_stitches, foundation
 from reader.counts.openings import is_opening, wanted
 from reader.counts.readings import readings, times_of_list
@@ -134,7 +134,7 @@ def _begin_in_space(ends: Ends, rest: Sequence[Node], tally: Tally) -> None:
 
 def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) -> None:
     """The turning chain as the row's first stitch, and the space that its further chains make."""
-    work = first_work(rest)
+    work = first_work([one for one in rest if not travels(one)])
     name = (work.stitch.base or work.stitch.name) if work is not None else "st"
     tally.make(1, name if name not in ("inc", "dec") else "sc")
     tall = work.stitch.height if work is not None and work.stitch.height else 3
@@ -145,6 +145,9 @@ def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) ->
     if ends.foundation is not None or not tally.walk.known:
         return
     nxt = next((one for one in rest if isinstance(one, Work | Group | Skip | Repeat)), None)
+    if nxt is not None and travels(nxt):
+        # The chain stands where the slip stitches have gone to.
+        return
     if isinstance(nxt, Work | Group) and is_opening(nxt.place, tally.walk):
         if nxt.place.where in (Where.SAME, Where.ONE_PLACE):
             tally.walk.take_spaces(1, wanted(nxt.place, tally.walk))

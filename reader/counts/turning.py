@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from reader.counts.ends import ends_of, first_work
+from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import Below
 from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Work
 from reader.terms.stitches import Craft
@@ -21,7 +21,7 @@ def chain_options(
 ) -> list[bool | None]:
     """The answers worth trying, the likelier first. held: what is known by height, added to where the words say it."""
     ends = ends_of(nodes, below.stitches is not None)
-    work = first_work(ends.body)
+    work = first_work([one for one in ends.body if not travels(one)])
     if craft is Craft.KNITTING:
         return [False]
     if ends.foundation is not None or (below.chained and ends.chain is None and not carried):

@@ -139,14 +139,14 @@ class Walk:
             self._runs = self._runs[index:] + self._runs[:index]
             self.at = self.into = 0
 
-    def to_next(self, wanted: Callable[[Run], bool]) -> int | None:
-        """Stitches before the next wanted space, None where none lies ahead."""
+    def to_next(self, wanted: Callable[[Run], bool]) -> tuple[int, int] | None:
+        """Stitches and spaces before the next wanted space, None where none lies ahead."""
         index = self._next(wanted)
         if index is None:
             return None
-        before = sum(run.n for run in self._runs[self.at : index] if run.is_stitch)
-        here = self.at < len(self._runs) and self._runs[self.at].is_stitch and index > self.at
-        return before - (self.into if here else 0)
+        before = self.ahead()[: index - self.at]
+        stitches = sum(run.n for run in before if run.is_stitch)
+        return stitches, sum(run.n for run in before if run.name == SPACE)
 
     def count_spaces(self, wanted: Callable[[Run], bool]) -> int:
         """How many wanted spaces lie ahead."""

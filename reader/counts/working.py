@@ -76,8 +76,8 @@ def work_all(nodes: Sequence[Node], tally: Tally, need: Need = NOTHING) -> None:
         work_one(node, tally, after, limit)
 
 
-def up_to_opening(rest: Sequence[Node], tally: Tally) -> int | None:
-    """Stitches before the space that comes next in the words, None where none does."""
+def up_to_opening(rest: Sequence[Node], tally: Tally) -> tuple[int, int] | None:
+    """Stitches and spaces before the space that comes next in the words, None where none does."""
     for node in rest:
         if isinstance(node, Work | Skip | Group) and is_opening(node.place, tally.walk):
             if node.place.where in (Where.SAME, *OPEN_PLACES):
@@ -98,7 +98,7 @@ def needed_by(nodes: Sequence[Node], tally: Tally) -> Need:
     return Need(trial.walk.takes - 1, trial.walk.space_takes)
 
 
-def work_one(node: Node, tally: Tally, need: Need, limit: int | None = None) -> None:
+def work_one(node: Node, tally: Tally, need: Need, limit: tuple[int, int] | None = None) -> None:
     """Works one node."""
     if not isinstance(node, Group):
         tally.grouped = tally.grouped and isinstance(node, Act | Skip | Repeat | Work)
@@ -140,7 +140,9 @@ def other(node: Node, tally: Tally) -> None:
     tally.moves.append(Move(kind, node.words, node.span))
 
 
-def work_group(group: Group, tally: Tally, need: Need, limit: int | None = None) -> None:
+def work_group(
+    group: Group, tally: Tally, need: Need, limit: tuple[int, int] | None = None
+) -> None:
     """Several instructions in one place, or in each of many."""
     place, walk = group.place, tally.walk
     if group.maybe and not tally.choice.bundle:

@@ -317,7 +317,7 @@ def _only_says(words: str) -> bool:
         )
     ) or bool(
         re.match(r"^[a-z0-9/& -]{1,24}\s*(?:=|:)\s*[a-z]", low)
-        and not re.search(r"\bch \d+,|cast on|\bco \d", low)
+        and not re.search(r"\bch(?:ain)? \d+|cast on|\bco \d", low)
     )
 
 

@@ -10,7 +10,7 @@ from reader.pattern.layout import Layout, lay_out, sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
-from reader.text.front_matter import without_front_matter, without_links
+from reader.text.front_matter import with_ones, without_front_matter, without_links
 
 
 @dataclass(frozen=True, slots=True)
@@ -213,7 +213,7 @@ def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
 
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence."""
-    source = clean(without_links(without_front_matter(text)))
+    source = clean(with_ones(without_links(without_front_matter(text))))
     plain = source.text
     which = Craft(craft) if craft else craft_of(plain)
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

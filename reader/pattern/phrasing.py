@@ -26,7 +26,14 @@ def _goes_on(cur: Cursor) -> bool:
     ahead = 1 if cur.low() == "and" else 0
     verb = cur.low(ahead) in VERBS
     stitch = ahead == 1 and (cur.stitch(1) is not None or cur.low(1) in ("ch", "chain"))
-    return (verb and (ahead == 1 or cur.stitch(1) is not None or cur.kind(1) == "num")) or stitch
+    return (
+        verb
+        and (
+            ahead == 1
+            or cur.stitch(1) is not None
+            or (cur.kind(1) == "num" and not cur.peek(1).hyphen)
+        )
+    ) or stitch
 
 
 def act_here(cur: Cursor, start: int, deed: Deed, into: str = "") -> Act:

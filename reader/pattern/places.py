@@ -163,6 +163,8 @@ def _to_last(cur: Cursor) -> Place | None:
         cur.at += length
         number = _take_number(cur)
         noun = find_noun(cur) or "st"
+        if cur.accept("of", "before") and _marker(cur):
+            return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
         cur.accept(*ROW_ENDS)
         return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
     if cur.low() in ("to", "until", "till") or cur.words("across to"):

@@ -68,7 +68,7 @@ EVEN = re.compile(
     re.IGNORECASE,
 )
 EVEN_ROUND = re.compile(
-    rf"{_AT}(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight|of\s+(?:sc|dc|garter|st st|stockinette))",
+    rf"{_AT}(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight|of\s+(?:sc|dc|garter|st st|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$))",
     re.IGNORECASE,
 )
 CHART = re.compile(
@@ -265,6 +265,8 @@ def _grow(words: str) -> Rule | None:
         rest=tail,
         step=step,
         every=every,
+        total=int(total.group(1)[:5]) if total and goal is not None else None,
+        between=between,
     )
 
 

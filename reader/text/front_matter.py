@@ -18,6 +18,17 @@ def without_links(text: str) -> str:
     return LINK.sub(lambda m: " " + m.group(1) + " " * (len(m.group()) - len(m.group(1)) - 1), text)
 
 
+ELL = re.compile(
+    r"(?<![\w'])[lI](?=\s+(?:sc|dc|hdc|tr|st|s c|d c|ch|more)\b)|(?<=\b(?:ch|sc|dc|tr|Ch|Sc|Dc|Tr) )l(?![\w'])"
+    r"|(?<=\b(?:row|rnd|Row|Rnd|ROW|RND) )l(?![\w'])",
+)
+
+
+def with_ones(text: str) -> str:
+    """The text with a letter l that a copy put for a 1 set right."""
+    return ELL.sub("1", text)
+
+
 def without_front_matter(text: str) -> str:
     """The text with comment lines at its top turned to spaces where at least two of them are entries."""
     lines = text.split("\n")
