@@ -39,9 +39,9 @@ HEARD_AFTER_S = 0.6
 its own delay. Judgement.
 """
 
-DECIDED_BEFORE_S = 1.6
+DECIDED_BEFORE_S = 2.5
 DECIDED_AFTER_S = -0.3
-"""Where a phrase decided on now may have stood in the speech: the ear decides some 0.6 s after a
+"""Where a phrase decided on now may have stood in the speech: the ear decides 0.6 to 1.5 s after a
 phrase's end, and never on what has not been said yet. Judgement.
 """
 

@@ -118,6 +118,35 @@ def saved_row(home: Path) -> int:
     return row + 1
 
 
+def test_it_does_not_obey_itself_but_the_maker(
+    card: SoundCard, maker: Maker, tmp_path: Path
+) -> None:
+    """With an acoustic path at -12 dB it reads all its command words aloud and takes none for the
+    maker's; said over it by the maker, "next" is obeyed and the reading ends.
+    """
+    card.echo(-12)
+    environment = environment_of(card, tmp_path / "home")
+    with in_lines(command_of(LIGHTHOUSE), environment) as program:
+        program.line("Count: ")
+        time.sleep(8)
+        program.key("?")
+        program.line("You can say: next")
+        before = len(program.lines)
+        time.sleep(12)
+        assert "Heard" not in program.text(before)
+        for _ in range(TRIES):
+            program.key("?")
+            time.sleep(1.5)
+            maker.say("next")
+            time.sleep(2.0)
+            if "Heard: next" in program.text(before):
+                break
+        lines = program.text(before)
+        assert "Heard: next" in lines
+        assert "Place: BASE, Round 2." in lines
+        assert "Round 3" not in lines
+
+
 @pytest.mark.parametrize(("columns", "rows"), [(80, 24), (40, 12)])
 def test_the_same_on_a_full_screen(
     card: SoundCard, maker: Maker, tmp_path: Path, columns: int, rows: int
