@@ -1,0 +1,33 @@
+"""What is missing at the start is told once, behind the first words, or at once where none sound."""
+
+from __future__ import annotations
+
+from reader.app.troubles import Troubles
+from reader.devices.ports import DeviceBack, DeviceLost, SpeechEnded
+
+LOST = DeviceLost("microphone", "There is no microphone.")
+
+
+def test_a_trouble_waits_for_the_first_words_heard_to_their_end() -> None:
+    """Words that were cut off are no end: what cut them off is being answered."""
+    told: list[object] = []
+    troubles = Troubles(told.append)
+    troubles.add(LOST)
+    troubles.push(DeviceBack("speaker"))
+    troubles.push(SpeechEnded(1, complete=False))
+    assert LOST not in told
+    troubles.push(SpeechEnded(2, complete=True))
+    assert told[-2:] == [SpeechEnded(2, complete=True), LOST]
+    troubles.push(SpeechEnded(3, complete=True))
+    assert told.count(LOST) == 1
+
+
+def test_where_nothing_sounds_it_is_told_at_once() -> None:
+    """Both what came before and what comes later."""
+    told: list[object] = []
+    troubles = Troubles(told.append)
+    troubles.add(LOST)
+    troubles.at_once()
+    assert told == [LOST]
+    troubles.add(DeviceLost("recogniser", "There is no ear."))
+    assert len(told) == 2
