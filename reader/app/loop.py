@@ -6,6 +6,7 @@ import queue
 from collections.abc import Callable, Mapping
 from dataclasses import replace
 
+from reader.app.note_sounds import NoteSounds
 from reader.commands.asked import command_of
 from reader.commands.command import Ask, Command
 from reader.commands.phrases import ask_of_key
@@ -16,7 +17,6 @@ from reader.devices.ports import (
     DeviceLost,
     Ear,
     ReaderError,
-    Samples,
     Shelf,
     SpeechEnded,
     SpeechStarted,
@@ -99,9 +99,7 @@ class Loop:
         self.choosing: Choosing | None = None
         self.chosen: Callable[[int], None] = lambda index: None
         self.kept_too: dict[str, object] = {}
-        self.recent: Callable[[float], Samples] | None = None
-        self.keep_sound: Callable[[str, str, Samples], object] = lambda of, name, sound: None
-        self.sounds: list[tuple[float, do.KeepSound]] = []
+        self.notes = NoteSounds()
         self.keys, self.keep_tastes = dict(keys or {}), keep_tastes
         self.barge_in = barge_in
         self.digits = ""
@@ -138,6 +136,8 @@ class Loop:
         """One event through to its effects."""
         now = self.clock.now_s()
         for told in self.translated(event, now):
+            if isinstance(told, happened.CommandGiven):
+                self.notes.silence()
             if self.choosing:
                 self.choosing, effects = choose(self.choosing, told)
             elif self.state:
@@ -180,13 +180,15 @@ class Loop:
         if isinstance(event, SpeechEnded):
             if self.ear:
                 self.ear.mask("")
+            if event.complete:
+                self.told(self.notes.play_waiting(self.fingerprint))
             return [happened.TalkEnded(event.number, event.complete, now)]
         if isinstance(event, SpeechStarted):
             if self.voice:
                 self.voice.soften(True)
             return []
         if isinstance(event, Tick):
-            self.sounds_due(now)
+            self.told(self.notes.keep_due(self.fingerprint, now))
             return [happened.Ticked(now)]
         if isinstance(event, DeviceLost):
             return [happened.DeviceWent(event.device, event.sentence, now)]
@@ -246,7 +248,9 @@ class Loop:
             elif isinstance(effect, do.KeepTastes):
                 self.keep()
             elif isinstance(effect, do.KeepSound):
-                self.sounds.append((self.clock.now_s() + effect.seconds, effect))
+                self.notes.keep_later(effect, self.clock.now_s())
+            elif isinstance(effect, do.PlaySound):
+                self.notes.to_play.append(effect.name)
             elif isinstance(effect, do.Chosen):
                 return self.open(effect.index)
             elif isinstance(effect, do.Close):
@@ -297,18 +301,15 @@ class Loop:
                 self.unsaved = str(trouble)
                 self.push(DeviceLost("memory", self.unsaved))
 
-    def sounds_due(self, now: float) -> None:
-        """Keeps the sound of notes whose time is over; without an ear there is none."""
-        due = [one for at, one in self.sounds if at <= now]
-        self.sounds = [(at, one) for at, one in self.sounds if at > now]
-        if self.recent is None or self.state is None:
-            return
-        for one in due:
-            try:
-                sound = self.recent(one.seconds)
-                self.keep_sound(self.state.plan.fingerprint, one.name, sound)
-            except ReaderError as trouble:
-                self.push(DeviceLost("notes", str(trouble)))
+    @property
+    def fingerprint(self) -> str:
+        """What ties notes and progress to the pattern, "" before one is open."""
+        return self.state.plan.fingerprint if self.state else ""
+
+    def told(self, trouble: str) -> None:
+        """Trouble with the notes' sounds is said once."""
+        if trouble:
+            self.push(DeviceLost("notes", trouble))
 
     def keep(self) -> None:
         """Keeps what was changed of voice and wording; where that fails it is said once."""

@@ -12,6 +12,7 @@ from reader.app.opening import Opening, plan_of, read_paper
 from reader.app.tastes import keeper, tastes_of
 from reader.app.troubles import Troubles
 from reader.devices.clock import SystemClock
+from reader.devices.notes_folder import NotesFolder
 from reader.devices.ports import DeviceLost, ReaderError
 from reader.devices.progress_file import FileShelf
 from reader.devices.settings import Settings, load_settings
@@ -92,6 +93,7 @@ def open_devices(
     loop: Loop, args: argparse.Namespace, settings: Settings
 ) -> list[Callable[[], None]]:
     """Voice and ear as far as they are there; each that is not is told in one sentence."""
+    from reader.devices.mixer import Clip
     from reader.devices.speaking import Speaking
     from reader.wording.chimes import CHIMES
 
@@ -108,6 +110,9 @@ def open_devices(
             troubles.at_once()
         loop.voice, played = speaking.voice, speaking.played
         loop.chimes = speaking.chimes if settings.chimes else None
+        loop.notes.load = lambda of, name: NotesFolder(of).sound(name)
+        loop.notes.play = lambda sound: speaking.mixer.play(Clip(sound))
+        loop.notes.stop = speaking.mixer.drop
         closers.append(speaking.close)
     if not args.no_mic:
         model = args.model or settings.model
@@ -129,7 +134,6 @@ def open_ear(
     from reader.devices.ear import ThreadedEar
     from reader.devices.hearing import Hearing
     from reader.devices.mixer import Mixer
-    from reader.devices.notes_folder import NotesFolder
     from reader.devices.recogniser import VoskRecogniser
     from reader.devices.voice import MixedVoice
 
@@ -150,6 +154,6 @@ def open_ear(
         troubles.add(DeviceLost("microphone", str(trouble)))
     if hearing.notice and played is not None:
         troubles.add(DeviceLost("echo canceller", hearing.notice))
-    loop.ear, loop.recent = ear, hearing.recent
-    loop.keep_sound = lambda of, name, sound: NotesFolder(of).keep(name, sound)
+    loop.ear, loop.notes.recent = ear, hearing.recent
+    loop.notes.keep = lambda of, name, sound: NotesFolder(of).keep(name, sound)
     return [hearing.close, ear.close]

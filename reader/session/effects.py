@@ -81,6 +81,13 @@ class KeepSound:
 
 
 @dataclass(frozen=True, slots=True)
+class PlaySound:
+    """The sound kept under this name is played once the words are over."""
+
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
 class Chosen:
     """A choice before the work is made; index: which of the names."""
 
@@ -101,6 +108,7 @@ Effect = (
     | SetVoice
     | KeepTastes
     | KeepSound
+    | PlaySound
     | Listen
     | Chosen
     | Close

@@ -6,13 +6,15 @@ from dataclasses import replace
 
 from reader.commands.command import Command
 from reader.plan.place import Place
-from reader.session.effects import KeepSound, Save, Saying
+from reader.session.effects import KeepSound, PlaySound, Save, Saying
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, Note, State
 
 SOUND_S = 12
 """Seconds of sound kept of a spoken note. Our own choice."""
 MOST_NOTES = 200
+MOST_PLAYED = 3
+"""Notes in sound that are played one after the other."""
 SPOKEN = (
     "one stitch too many", "one stitch too few", "changed the hook", "changed the needles",
     "changed the yarn", "new ball", "other colour", "too big", "too small",
@@ -59,8 +61,9 @@ def left(state: State) -> Out:
 
 
 def read(state: State, command: Command) -> Out:
-    """The notes, the latest first."""
-    return say(state, Saying("notes" if state.notes else "no note"))
+    """The notes, the latest first; those without words are played."""
+    sounds = tuple(PlaySound(one.name) for one in reversed(state.notes) if not one.words)
+    return say(state, Saying("notes" if state.notes else "no note"), after=sounds[:MOST_PLAYED])
 
 
 def here(state: State, place: Place) -> tuple[Saying, ...]:
