@@ -1,4 +1,6 @@
-"""What is missing at the start is told once, behind the first words, or at once where none sound."""
+"""What is missing at the start is told once, behind the first words, or at once where none are
+heard.
+"""
 
 from __future__ import annotations
 
