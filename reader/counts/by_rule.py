@@ -65,6 +65,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
 def same(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     """ "Same as 4th row", "same as 13th and 14th rows", "same as 16th row of motif but ..."."""
     found = [ledger.entry_of(number, rule.rest) for number in rule.named]
+    if rule.named == (0,):
+        found = list(ledger.entries[-1:])
     entries = [one for one in found if one is not None]
     if not entries:
         ledger.plain(row)
@@ -76,7 +78,8 @@ def same(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
         if rule.differs:
             nodes = (*nodes, Unread(ledger.span(row.start, row.end), rule.rest.strip()))
         if not ledger.full():
-            ledger.work(replace(entry, nodes=nodes, row=row, printed=tuple(printed)), number)
+            quoted = replace(entry, nodes=nodes, row=row, printed=tuple(printed), quoted=True)
+            ledger.work(quoted, number)
 
 
 def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: Evens) -> None:
@@ -84,7 +87,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     cut = row.start + rule.start
     before = ledger.text[row.start : cut]
     labelled = row.mark is not None and bool(row.mark.numbers)
-    if ACTION.search(before) and len(before.strip()) > 3:
+    if len(before.split()) > 1 and any(letter.isalpha() for letter in before):
         ledger.plain(WrittenRow(row.mark, row.start, cut))
     elif labelled and rule.kind in ("last", "rows") and rule.times is None:
         repeat_into(ledger, row, rule)
@@ -106,7 +109,8 @@ def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     entries = body_of(ledger, rule)
     for index, number in enumerate(numbers_of(row.mark)):
         if entries and not ledger.full():
-            ledger.work(replace(entries[index % len(entries)], row=row, printed=()), number)
+            entry = entries[index % len(entries)]
+            ledger.work(replace(entry, row=row, printed=(), quoted=True), number)
 
 
 def body_of(ledger: Ledger, rule: Rule) -> list[Entry]:

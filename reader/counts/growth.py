@@ -10,16 +10,16 @@ LONGEST = 400
 """Rows that one rule may open."""
 
 
-def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, bool]:
-    """Stitches gained (or lost) each time, and whether a plain row lies between; (0, False) when nothing grows."""
+def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, int]:
+    """Stitches gained (or lost) each time, and in every how manieth row; (0, 1) when nothing grows."""
     if rule.step:
-        return rule.step, rule.every > 1
+        return rule.step, rule.every
     if len(counts) < 2:
-        return 0, False
+        return 0, 1
     step = counts[-1] - counts[-2]
     if step:
-        return step, len(counts) > 2 and counts[-2] == counts[-3]
-    return (counts[-1] - counts[-3], True) if len(counts) > 2 else (0, False)
+        return step, 2 if len(counts) > 2 and counts[-2] == counts[-3] else 1
+    return (counts[-1] - counts[-3], 2) if len(counts) > 2 else (0, 1)
 
 
 def targets(rule: Rule, sections: int) -> list[int]:
@@ -46,17 +46,29 @@ def run_through(
 
     number: the row just worked, 0 where rows have none. last: the last row's number where it is known.
     """
-    step, slow = steps_of(counts, rule)
+    step, every = steps_of(counts, rule)
     count = counts[-1] if counts else 0
     if not step or not count:
         return []
     stop = next((one for one in targets(rule, sections) if reaches(count, step, one)), None)
+    rest = _plain_before(counts, rule, every)
     if rule.times is not None:
-        return _rows(count, step, slow, counts, rule.times * (2 if slow else 1), None)
+        changes = rule.times
+        return _rows(count, step, every, rest, LONGEST, count + step * changes)
     if stop is None and (last is None or not number):
         return []
     most = last - number if stop is None and last is not None else LONGEST
-    return _rows(count, step, slow, counts, most, stop)
+    return _rows(count, step, every, rest, most, stop)
+
+
+def _plain_before(counts: Sequence[int], rule: Rule, every: int) -> int:
+    """Plain rows before the first change: none where the change comes at once or a plain row was just worked."""
+    if every < 2 or rule.at_once:
+        return 0
+    worked = 0
+    while worked + 1 < len(counts) and counts[-1 - worked] == counts[-2 - worked]:
+        worked += 1
+    return max(0, every - 1 - worked)
 
 
 def reaches(count: int, step: int, target: int) -> bool:
@@ -65,16 +77,13 @@ def reaches(count: int, step: int, target: int) -> bool:
     return way * step > 0 and way % step == 0 and way // step < LONGEST
 
 
-def _rows(
-    count: int, step: int, slow: bool, counts: Sequence[int], most: int, stop: int | None
-) -> list[int]:
+def _rows(count: int, step: int, every: int, rest: int, most: int, stop: int | None) -> list[int]:
     out: list[int] = []
-    plain_next = slow and len(counts) > 1 and counts[-1] != counts[-2]
     while len(out) < min(most, LONGEST) and count != stop and count + step > 0:
-        if plain_next:
-            out.append(count)
+        if rest:
+            rest -= 1
         else:
             count += step
-            out.append(count)
-        plain_next = slow and not plain_next
+            rest = every - 1
+        out.append(count)
     return out

@@ -45,12 +45,17 @@ PLAIN_KINDS = (
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A worked row to be called back: its number, instructions and printed totals, and where it is written."""
+    """A worked row to be called back: its number, instructions and printed totals, and where it is written.
+
+    gain: stitches gained where it fitted. quoted: it is worked again over another row than its own.
+    """
 
     number: int | None
     nodes: tuple[Node, ...]
     row: WrittenRow
     printed: tuple[Printed, ...]
+    gain: int | None = None
+    quoted: bool = False
 
 
 class Ledger:
@@ -147,7 +152,7 @@ class Ledger:
     def again(self, entry: Entry, number: int | None, written: WrittenRow | None = None) -> None:
         """A row worked again under a new number, with no total printed for it."""
         row = WrittenRow(None, written.start, written.end) if written else entry.row
-        self.work(replace(entry, row=row, printed=()), number)
+        self.work(replace(entry, row=row, printed=(), quoted=True), number)
 
     def even(
         self,
@@ -213,6 +218,8 @@ class Ledger:
         aside = nothing_worked(entry.nodes, mark is None)
         if aside and not solved.tally.unread:
             problem = None
+        if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and entry.quoted:
+            problem = requoted(problem, self.below.stitches, entry.gain)
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
             self.problems.append(problem)
@@ -259,6 +266,8 @@ class Ledger:
         count = solved.count
         if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT:
             return stated if stated is not None else problem.counted
+        if problem is not None and problem.verdict is Verdict.UNCLEAR and stated is None:
+            return problem.counted if problem.counted is not None else count
         if problem is not None and problem.verdict is Verdict.UNCLEAR and problem.printed:
             return stated if kind in STITCHES + PLAIN_KINDS else count
         if problem is not None:
@@ -294,9 +303,11 @@ class Ledger:
         if number is None and not self.number and first and self.pattern.craft is Craft.CROCHET:
             self.number = 1
             self.rows[-1] = replace(self.rows[-1], label=self.name(None, 1), number=1)
-        self.entries.append(
-            replace(entry, number=number if number is not None else self.number or None)
-        )
+        before = self.rows[-1].before
+        fitted = count is not None and before is not None and solved.fits is True
+        gain = count - before if fitted and count is not None and before is not None else entry.gain
+        known = number if number is not None else self.number or None
+        self.entries.append(replace(entry, number=known, gain=gain, quoted=False))
 
     def stated(self, entry: Entry) -> tuple[int | None, str]:
         """The printed total of the row for this size, and what it counts."""
@@ -309,6 +320,15 @@ class Ledger:
             elif not one.each:
                 return number, one.kind
         return None, ""
+
+
+def requoted(problem: Problem, below: int | None, gain: int | None) -> Problem:
+    """A quoted row whose fixed numbers do not fit here: a question, since its numbers may be meant to follow."""
+    counted = below + gain if below is not None and gain is not None else problem.counted
+    said = problem.message.replace(
+        "the stitches do not fit the row below", "the row it quotes does not fit here"
+    )
+    return replace(problem, verdict=Verdict.UNCLEAR, message=said, counted=counted)
 
 
 def over_rows(entry: Entry) -> list[Entry]:

@@ -21,12 +21,7 @@ def is_opening(place: Place, walk: Walk) -> bool:
     if place.noun in SPACES:
         # Older patterns call the place of a stitch a space; a row without spaces can mean no other.
         return not walk.known or walk.opened
-    return place.noun in UNITS and has_units(walk)
-
-
-def has_units(walk: Walk) -> bool:
-    """Whether groups lie ahead."""
-    return any(run.unit for run in walk.ahead())
+    return place.noun in UNITS and walk.united
 
 
 def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from reader.counts.fabric import Run, foundation
-from reader.counts.openings import SPACES, is_opening, wanted
+from reader.counts.openings import BETWEEN, SPACES, is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import Chain, Place, Skip, Where, Work
@@ -242,7 +242,8 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         _into_chain(work, n, tally)
         return
     if is_opening(place, walk):
-        spaces = m if plural else 1
+        # "between next 2 petals" is the one gap between the two.
+        spaces = m if plural and not BETWEEN.search(place.text) else 1
         tally.spaced = True
         walk.take_spaces(spaces, wanted(place, walk))
         _put(work, tally, n, spaces, n > 1)

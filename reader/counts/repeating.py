@@ -8,7 +8,7 @@ from dataclasses import replace
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind, Pass
-from reader.pattern.tree import Group, Node, Num, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
 
 MOVES = 4_000
 """Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
@@ -75,7 +75,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     else:
         work_each(node, tally, behind, work_all)
     if not cut and node.ending and not (node.altered and tally.sections):
-        work_all(node.ending, tally, need)
+        work_ending(node, tally, need, work_all)
     tally.unsure = tally.unsure or (one.unsure and not tally.walk.known)
     tally.unread = tally.unread or one.unread
     tally.elastic = tally.elastic or one.elastic
@@ -208,7 +208,30 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
     if length is not None:
         work_all(node.body[:length], tally, need)
         tally.uneven = None
+    work_ending(node, tally, need, work_all)
+
+
+def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
+    """Works the ending; "ch 2, dc in first sc" closes a round of loops with a last loop, half chain, half stitch."""
+    before, made = tally.makes, tally.spaces
     work_all(node.ending, tally, need)
+    if not closes_loop(node) or (tally.makes, tally.spaces) != (before + 1, made + 1):
+        return
+    if tally.runs[-1].is_stitch and tally.runs[-1].n == 1:
+        tally.runs.pop()
+
+
+def closes_loop(node: Repeat) -> bool:
+    """Whether the ending of a repeat of loops is a chain and a tall stitch into the beginning."""
+    works = [one for one in node.ending if isinstance(one, Chain | Work)]
+    if [type(one) for one in works] != [Chain, Work]:
+        return False
+    tall = works[1]
+    if not isinstance(tall, Work) or tall.stitch.height < 2:
+        return False
+    place = tall.place
+    at_start = place.where in (Where.FIRST, Where.SAME) or place.noun == "tch" or place.nth == 1
+    return at_start and any(isinstance(one, Chain) for one in node.body)
 
 
 def prefix_that_fits(

@@ -121,15 +121,27 @@ def _ring_below(body: Sequence[Node]) -> bool:
     return isinstance(one, Work | Group) and one.place.where is Where.RING
 
 
-def _begin_in_space(ends: Ends, rest: Sequence[Node], tally: Tally) -> None:
+def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
     """Turns the row below so that it begins where the yarn is joined, when that is a space."""
-    first = next((one for one in rest if isinstance(one, Work | Group)), None)
-    if first is None or not is_opening(first.place, tally.walk):
+    works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
+    first = works[0] if works else None
+    if not isinstance(first, Work | Group) or not is_opening(first.place, tally.walk):
         return
     lead = " ".join(one.words for one in ends.lead if isinstance(one, Act))
-    if first.place.where in (Where.SAME, Where.NEXT, Where.FIRST, Where.ONE_PLACE):
-        same = first.place.where is Where.SAME
-        tally.walk.begin_at(wanted(first.place, tally.walk, lead if same else ""))
+    same = first.place.where is Where.SAME
+    which = wanted(first.place, tally.walk, lead if same else "")
+    if not same and first.place.where not in (Where.NEXT, Where.FIRST, Where.ONE_PLACE):
+        return
+    second = works[1] if len(works) > 1 else None
+    if travels(first) and not (
+        isinstance(second, Work | Group) and second.place.where is Where.SAME
+    ):
+        # Slipped to and not worked into: its turn comes at the end of the round.
+        tally.walk.begin_after(which)
+        tally.moves.append(Move(MoveKind.SLIP, first.words, first.span))
+        rest.remove(first)
+        return
+    tally.walk.begin_at(which)
 
 
 def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) -> None:

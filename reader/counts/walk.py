@@ -11,11 +11,12 @@ class Walk:
     """Takes stitches and spaces of a row in working order.
 
     left: stitches ahead, None while the row below is unknown. short: stitches asked for that were not there.
-    takes, space_takes: how many were asked for in all. lacking: spaces asked for that were not there.
+    opened, united: whether the row has spaces, or groups with a middle. takes, space_takes: how many were asked for in all. lacking: spaces asked for that were not there.
     """
 
     __slots__ = (
         "_runs", "at", "into", "known", "lacking", "left", "opened", "short", "space_takes", "spaces", "takes",
+        "united",
     )  # fmt: skip
 
     def __init__(self, below: Below | None) -> None:
@@ -24,6 +25,7 @@ class Walk:
         self.left: int | None = below.stitches if below is not None and self.known else None
         self.spaces = below.spaces if below is not None else 0
         self.opened = any(not run.is_stitch for run in self._runs)
+        self.united = any(run.unit for run in self._runs)
         self.at = 0
         self.into = 0
         self.takes = 0
@@ -138,6 +140,12 @@ class Walk:
         if index:
             self._runs = self._runs[index:] + self._runs[:index]
             self.at = self.into = 0
+
+    def begin_after(self, wanted: Callable[[Run], bool]) -> None:
+        """A round that only starts from a space: the row is seen from behind it, and the space itself comes last."""
+        self.begin_at(wanted)
+        if self.known and not self.takes and not self.space_takes and len(self._runs) > 1:
+            self._runs = self._runs[1:] + self._runs[:1]
 
     def to_next(self, wanted: Callable[[Run], bool]) -> tuple[int, int] | None:
         """Stitches and spaces before the next wanted space, None where none lies ahead."""

@@ -16,6 +16,7 @@ BIND_OFF = (
 CABLE_NEEDLES = (
     "cn", "c n", "cable", "dpn", "d p n", "double pointed", "double-pointed", "needle",
 )  # fmt: skip
+NEEDLES = ("needles", "needle", "dpns", "larger", "smaller", "double pointed", "size", "no")
 HOLDERS = (
     "holder", "st holder", "stitch holder", "waste", "spare", "thread", "scrap", "contrasting",
 )  # fmt: skip
@@ -69,7 +70,7 @@ def _edge_rows(cur: Cursor) -> int:
 
 def set_aside(cur: Cursor, start: int) -> Node | None:
     """ "sl 3 sts to cn": worked later, from there; "sl 10 sts to a holder": gone from this row."""
-    if not cur.accept("sl", "slip", "place", "put", "leave"):
+    if not cur.accept("sl", "slip", "place", "put", "leave", "return"):
         return None
     cur.accept("the")
     cur.accept("next", "first", "last")
@@ -77,10 +78,16 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     if number is None or cur.kind() != "num":
         return None
     cur.at += 1
+    cur.accept("held", "rem", "remaining")
     cur.accept("sts", "st", "stitches")
+    cur.accept("back", "from holder", "from holders", "from the holder")
     if not cur.accept("on to", "onto", "on", "to"):
         return None
-    cur.accept("a", "the")
+    cur.accept("a", "the", "2", "3", "4")
+    if cur.low(start - cur.at) != "sl" and cur.any_words(NEEDLES):
+        # Stitches that waited on a holder are taken up again.
+        take_phrase(cur)
+        return Edge(cur.span(start), cur.said(start), number, True)
     if cur.any_words(HOLDERS):
         take_phrase(cur)
         place = Place(Where.NEXT, cur.span(start), number, "st", True)

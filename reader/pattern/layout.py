@@ -65,7 +65,7 @@ STITCHY = re.compile(
     re.IGNORECASE,
 )
 ACTION = re.compile(
-    r"\b(?:ch(?:ain)?\s+\w+|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s?\d+|p\s?\d+|knit|purl|cast on|co ?\d|bind off|cast off|rep(?:eat)?\b|work(?:ing)?\b|inc\b|dec\b|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
+    r"\b(?:ch(?:ain)?\s+\w+|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s?\d+|p\s?\d+|knit|purl|cast on|co ?\d|bind off|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b|dec\b|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
     re.IGNORECASE,
 )
 
@@ -252,7 +252,9 @@ class _LayingOut:
             stop = marks[index + 1].start if index + 1 < len(marks) else end
             words = self.text[mark.end : stop]
             if not STITCHY.search(words) and not re.search(
-                r"\d|around|even|same|plain|\bP\b|\bK\b", words
+                r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without",
+                words,
+                re.IGNORECASE,
             ):
                 self.note("note", mark.start, stop)
             else:

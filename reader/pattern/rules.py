@@ -45,7 +45,7 @@ REPEAT_ROWS = re.compile(
 )
 _LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
 SAME_AS = re.compile(
-    rf"^\W*(?:(?:attach|join|with|using|change to|carry)\b(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
+    rf"^\W*(?:(?:attach|join|with|using|change to|carry)\b(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>last|previous|preceding|prev)\s+{_ROWS}|(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
     re.IGNORECASE | re.DOTALL,
 )
 TIMES = re.compile(rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times|\b(once|twice|thrice)\b", re.IGNORECASE)
@@ -57,6 +57,7 @@ _AT = r"(?:^\W*|(?<=[.,;:)\]]\s))"
 """Where a sentence may begin."""
 _FABRIC = (
     r"(?:garter|stockinette|stockinet|stocking|st st|s\.? ?s\b|stst|seed|moss|rev(?:erse)?\b[^.;,]{0,20}"
+    r"|(?:back and forth|plain|even|straight)?,? ?(?:without|no) (?:any )?(?:widen\w*|narrow\w*|increas\w*|decreas\w*|shaping)"
     r"|k(?:nit)? the k\w* sts?,? and p(?:url)? the p\w* sts?|sts? as they appear"
     r"|(?:\w+ ){0,3}rib\w*|k ?1,? ?p ?1|k ?2,? ?p ?2|(?:the )?(?:established )?patt(?:ern)?)"
 )
@@ -105,7 +106,7 @@ BOTH_ENDS = re.compile(
 VARIED = re.compile(
     r"\b(?:\d+|one) (?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
 )
-PLAIN_DIFFERENCE = re.compile(r"\b(?:but|except)\b", re.IGNORECASE)
+PLAIN_DIFFERENCE = re.compile(r"\b(?:but|except)\b(?! ch(?:ain)? \d)", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,6 +134,7 @@ class Rule:
     charted: bool = False
     total: int | None = None
     between: bool = False
+    at_once: bool = False
 
 
 def _value(digits: str | None, word: str | None) -> int | None:
@@ -179,7 +181,9 @@ def _same_as(words: str) -> Rule | None:
     goes_on = re.match(r"\s*(?:,|for|until|\d+|through|to\b|and\b|once|twice|alternately)", rest)
     if goes_on and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):
         return None
-    numbers = opened(found.group("a") or found.group("b"))
+    if found.group("last") and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):
+        return None
+    numbers = opened(found.group("a") or found.group("b") or "0")
     differs = PLAIN_DIFFERENCE.search(rest[:40]) is not None
     return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, differs=differs)
 
@@ -265,6 +269,7 @@ def _grow(words: str) -> Rule | None:
         rest=tail,
         step=step,
         every=every,
+        at_once=re.search(r"\bnext (?:\w+ )?(?:row|rnd|round)", tail) is not None,
         total=int(total.group(1)[:5]) if total and goal is not None else None,
         between=between,
     )
