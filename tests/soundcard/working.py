@@ -124,7 +124,8 @@ class OnScreen:
     """The program on a full screen, in a terminal of its own."""
 
     def __init__(self, folder: Path, columns: int, rows: int) -> None:
-        self._socket = str(folder / "terminal")
+        # A name of its own: a server that is just ending would take the next one with it.
+        self._socket = str(folder / f"terminal-{time.monotonic_ns()}")
         self._size = ("-x", str(columns), "-y", str(rows))
 
     def start(self, command: list[str], environment: dict[str, str]) -> None:
