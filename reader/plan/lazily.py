@@ -28,6 +28,11 @@ class Lazily(Sequence[T]):
             self._items, self._make = self._make(), None
         return self._items
 
+    @property
+    def made(self) -> bool:
+        """Whether anybody has looked yet."""
+        return self._make is None
+
     def __len__(self) -> int:
         return len(self.items)
 
