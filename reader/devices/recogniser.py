@@ -18,7 +18,7 @@ FILLER = "[unk3]"
 """The filler word that catches speech which is not for us; chosen on the speakers for choosing only
 (`python -m tests.benchmarks.listening SPEECH --choose`)."""
 STEADY_BLOCKS = 3
-"""Blocks of 0.1 s for which a whole phrase must stand, in quiet, before the silence rule takes it."""
+"""Blocks of 0.1 s for which a whole phrase must stand, in quiet, before silence is waited for."""
 LONGEST_BLOCKS = 50
 """Speech longer than 5 s is no command: the look ends and begins anew."""
 REPLAYED_S = 1.0

@@ -23,7 +23,7 @@ class Level:
             return False
         power = float(np.mean(samples.astype(np.float64) ** 2))
         level = 10 * np.log10(power + 1.0)
-        up = level > self.floor_db + ABOVE_DB
+        up = bool(level > self.floor_db + ABOVE_DB)
         step = 0.02 if level > self.floor_db else 0.5
         self.floor_db += step * (level - self.floor_db)
         return up
