@@ -118,8 +118,9 @@ class Maker:
             return False
         if not spot.begins and new_row:
             return holds(answer, spot.clues[1])
-        begins = f"{spot.begins} done" not in told and holds(answer, spot.begins)
-        return not spot.begins or begins or holds(answer, spot.clues[-1])
+        if spot.begins and f"{spot.begins} done" in told:
+            return False
+        return not spot.begins or holds(answer, spot.begins) or holds(answer, spot.clues[-1])
 
     def still_here(self, answer: str) -> bool:
         """Whether an answer speaks of the row in hand, and of no move."""
@@ -220,7 +221,7 @@ class Maker:
     def ask_how_many(self) -> None:
         """The running total, beside the one worked out from the paper."""
         spot = self.spot
-        answer = self.request("how many", lambda said: "done" in said or "counted" in said)
+        answer = self.request("how many", counts_told)
         if not answer:
             return self.bring_back()
         told = re.search(r"([a-z-]+) done, ([a-z-]+) left, of ([a-z-]+) ", answer.lower())
@@ -367,6 +368,11 @@ class Maker:
             self.room.press("space" if seems < self.at else "b")
         else:
             self.room.say("next" if seems < self.at else "go back")
+
+
+def counts_told(answer: str) -> bool:
+    """Whether an answer tells counts: done and left, or that nothing is counted."""
+    return bool(re.search(r"\bleft, of | done[.;]|nothing is counted", answer.lower()))
 
 
 def comes_after(answer: str) -> bool:

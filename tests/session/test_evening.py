@@ -36,6 +36,13 @@ def test_a_short_evening_ends_where_the_yarn_is(tmp_path: Path) -> None:
     assert tallies.totals_compared > 20
 
 
+def test_a_knitted_evening_with_two_copies_ends_where_the_yarn_is(tmp_path: Path) -> None:
+    """Pennants made twice, rows that are measured, every fourth word misheard."""
+    tallies, _ = evening(HOURS, 4, 0.25, tmp_path, "mooring-pennant")
+    assert enough(tallies, HOURS), tallies.faults
+    assert tallies.restarts > 0
+
+
 def test_an_undo_that_goes_too_far_is_found(tmp_path: Path, monkeypatch: Patch) -> None:
     """A deliberate fault: undo lands at the start of the row."""
 
