@@ -6,8 +6,8 @@ from reader.listening.heard import Heard, HeardWord
 
 SHORTEST_S = 0.03
 """Words end where their last sound peaks, so short ones look shorter still; below this it is a click (our choice)."""
-LEAST_CERTAIN = 0.5
-"""Least certainty of any word; others often pass this, so the filler decides too."""
+LEAST_CERTAIN = 0.8
+"""Least certainty of any word; chosen with the filler, on the speakers for choosing only."""
 
 
 def settled(

@@ -1,14 +1,16 @@
 """Clips of people for the listening bench: split by speaker before anything is chosen, and mixed.
 
 SPEECH holds takes/ (one word a clip, NAME_WORD_TAKE), noise/, and the clips of other speech that
-the recipe's held_out.txt names. No clip used here was trained on, except noise/, which was mixed under
-speech in training. A speaker belongs to "choosing" or "judging" by a hash of the name that does not
-change; takes that begin with w_ give no name, so there the take's number stands for the speaker.
+the recipe's held_out.txt names. No clip used here was trained on, except noise/, which was mixed
+under speech in training. A speaker belongs to "choosing" or "judging" by a hash of the name that
+never changes; takes that begin with w_ give no name, so there the take's number stands for the
+speaker. Sentences that one person spoke may lie in both halves: their speakers are not known.
 """
 
 from __future__ import annotations
 
 import hashlib
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -61,14 +63,17 @@ def clips_of(folder: Path, every: int, judging: bool) -> Clips:
         for line in HELD_OUT.read_text(encoding="utf-8").split()
         if not line.startswith("words/") and judges(line) == judging
     ]
-    speech = [samples(folder / line) for line in others[::every]]
-    noise = [samples(path) for path in sorted((folder / "noise").glob("*.opus"))[::every]]
+    with ThreadPoolExecutor(4) as several:
+        speech = list(several.map(samples, [folder / line for line in others[::every]]))
+        noise = list(several.map(samples, sorted((folder / "noise").glob("*.opus"))[::every]))
+        words = list(several.map(samples, [path for _, _, path in takes[::every]]))
+    said = [Take(s, w, sound) for (s, w, _), sound in zip(takes[::every], words, strict=True)]
     beds = {
         "noise": np.concatenate(noise).astype(np.float64),
         "music": music(60),
         "talk": np.concatenate(speech).astype(np.float64),
     }
-    return Clips([Take(s, w, samples(p)) for s, w, p in takes[::every]], speech, beds)
+    return Clips(said, speech, beds)
 
 
 def music(seconds: int) -> NDArray[np.float64]:
