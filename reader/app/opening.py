@@ -89,7 +89,8 @@ class Opening:
         pieces = self.pieces()
         if not pieces:
             raise PatternUnreadable(
-                "Nothing is on the go yet; say which pattern: reader work, then its file."
+                f"Nothing is on the go{self.finished_told()}; "
+                "say which pattern: reader work, then its file."
             )
         if len(pieces) == 1:
             return self.paper_ready(read_paper(str(pieces[0].progress["file"])))
@@ -104,6 +105,12 @@ class Opening:
             and Path(str(one.progress.get("file", ""))).is_file()
         )
         return tuple(there)[:MOST_OFFERED]
+
+    def finished_told(self) -> str:
+        """The pieces that were finished, with their dates, for the end of a sentence."""
+        done = [one.progress for one in self.shelf.all_saved() if one.progress.get("finished")]
+        named = [f"{one.get('title')} on {one.get('saved_on')}" for one in done[:MOST_OFFERED]]
+        return f", finished are {', '.join(named)}" if named else ""
 
     def ask_piece(self, pieces: tuple[Saved, ...]) -> None:
         """Asks which piece on the go, and opens that."""

@@ -120,7 +120,7 @@ def test_a_finished_piece_is_not_offered(tmp_path: Path) -> None:
     for _ in range(120):
         table.presses("space")
     assert "whole piece is done" in table.last
-    with pytest.raises(PatternUnreadable, match="on the go"):
+    with pytest.raises(PatternUnreadable, match="finished are Mooring Pennant on 2026-01-15"):
         Table(tmp_path)
 
 

@@ -7,7 +7,7 @@ from reader.session.effects import Chime, Say, StopTalking
 from reader.session.events import CommandGiven
 from reader.session.listening import phrases_for
 from reader.session.transitions import respond
-from tests.session.play import Play, demo, perform
+from tests.session.play import Play, demo, perform, plan_of
 
 LIGHTHOUSE = demo("harbour-lighthouse")
 
@@ -222,3 +222,33 @@ def test_words_that_are_no_command_are_not_guessed() -> None:
     assert "i don't know that" in told.lower()
     assert play.state.place == place
     play.maker("next")
+
+
+TALL = "Mast\n\nMAST\nRnd 1: 6 sc in a magic ring. (6)\n" + "".join(
+    f"Rnd {number}: sc in each st around. (6)\n" for number in range(2, 41)
+)
+
+
+def test_a_row_number_that_sounds_like_another_is_said_back() -> None:
+    """Thirteen or thirty: both exist, so it asks; a number without a double does not."""
+    perform(
+        """
+        maker: go to row
+        maker: thirteen
+        program: round thirteen, is that right
+        maker: no
+        place: round one
+        maker: go to row
+        maker: thirty
+        maker: yes
+        place: round thirty
+        maker: go to row
+        maker: twelve
+        place: round twelve
+        maker: more words
+        maker: rip back
+        """,
+        play := Play(plan_of(TALL)),
+    )
+    assert "twelve" in phrases_for(play.state)
+    assert "thirteen" not in phrases_for(play.state)
