@@ -19,7 +19,7 @@ class ThreadedEar:
 
     def __init__(self, recogniser: Recogniser, push: Push) -> None:
         self._recogniser, self._push = recogniser, push
-        self._just_said: Callable[[], str] = lambda: self._masked
+        self._just_said: Callable[[float], str] = lambda ago_s: self._masked
         self._somebody: Callable[[], bool] = lambda: False
         self._asked: queue.SimpleQueue[tuple[str, object]] = queue.SimpleQueue()
         self._masked = ""
@@ -27,8 +27,11 @@ class ThreadedEar:
         self._thread = threading.Thread(target=self._work, daemon=True, name="ear")
         self._thread.start()
 
-    def know_own_voice(self, just_said: Callable[[], str], somebody: Callable[[], bool]) -> None:
-        """From now on it is asked what the program has just said, and whether somebody else spoke.
+    def know_own_voice(
+        self, just_said: Callable[[float], str], somebody: Callable[[], bool]
+    ) -> None:
+        """From now on it is asked what the program has said since so many seconds ago, and whether
+        somebody else spoke.
 
         A phrase that was just said is then taken for the program's own, unless somebody spoke.
         """
@@ -73,13 +76,13 @@ class ThreadedEar:
 
     def _heard(self, frame: Samples) -> None:
         for one in self._recogniser.feed(frame):
-            if not (isinstance(one, Heard) and self._ours(one.text)):
+            if not (isinstance(one, Heard) and self._ours(one)):
                 self._push(one)
 
-    def _ours(self, phrase: str) -> bool:
+    def _ours(self, heard: Heard) -> bool:
         """Whether the program may just have heard itself."""
-        if not self._masked or self._somebody():
+        if self._somebody():
             return False
-        words = self._just_said()
+        words = self._just_said(heard.decided_s - heard.said_at_s)
         plain = " ".join(re.findall(r"[a-z'-]+", words.lower()))
-        return f" {phrase} " in f" {plain} "
+        return bool(heard.text) and f" {heard.text} " in f" {plain} "

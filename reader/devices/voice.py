@@ -39,11 +39,13 @@ HEARD_AFTER_S = 0.6
 its own delay. Judgement.
 """
 
-DECIDED_BEFORE_S = 2.5
-DECIDED_AFTER_S = -0.3
-"""Where a phrase decided on now may have stood in the speech: the ear decides 0.6 to 1.5 s after a
-phrase's end, and never on what has not been said yet. Judgement.
+SLACK_S = 0.8
+"""Added before a phrase's beginning: word times are only reckoned, and sound takes its way.
+Judgement.
 """
+
+NOT_YET_S = 0.3
+"""Nothing said so shortly ago is decided on already. Judgement."""
 
 TRY_AGAIN_S = 20.0
 """A voice that failed is tried again at the first words after this long. Judgement."""
@@ -66,14 +68,13 @@ class _Speech:
             said += sum(1 for end in _word_ends(words, len(clip.sound)) if end <= clip.played)
         return said
 
-    def words_around(
-        self, before_s: float = HEARD_BEFORE_S, after_s: float = HEARD_AFTER_S
-    ) -> str:
-        """Words from so long before this moment to so long after."""
-        at = sum(len(c.sound) for c in self.clips[: self.done])
-        if self.done < len(self.clips):
-            at += self.clips[self.done].played
-        first, last = at - before_s * RATE_HZ, at + after_s * RATE_HZ
+    def at(self) -> int:
+        """Samples of the whole text that have been handed over."""
+        done = sum(len(c.sound) for c in self.clips[: self.done])
+        return done + (self.clips[self.done].played if self.done < len(self.clips) else 0)
+
+    def words_between(self, first: float, last: float) -> str:
+        """Words of which some part lies between these two samples of the text."""
         found, start = [], 0
         for sentence, clip in zip(self.sentences, self.clips, strict=False):
             words = sentence.split()
@@ -101,6 +102,7 @@ class MixedVoice:
         self._renderer, self._mixer, self._push = renderer, mixer, push
         self._turn = threading.Condition()
         self._speech: _Speech | None = None
+        self._ended: deque[tuple[_Speech, int]] = deque(maxlen=4)
         self._ahead: deque[str] = deque(maxlen=4)
         self._rate = USUAL_RATE
         self._there = True
@@ -156,13 +158,25 @@ class MixedVoice:
     def speaking(self) -> str:
         """The words at this moment, some before and after them included; "" when silent."""
         with self._turn:
-            return self._speech.words_around() if self._speech is not None else ""
+            if self._speech is None:
+                return ""
+            at = self._speech.at()
+            first, last = at - HEARD_BEFORE_S * RATE_HZ, at + HEARD_AFTER_S * RATE_HZ
+            return self._speech.words_between(first, last)
 
-    def just_said(self) -> str:
-        """The words that the ear may be deciding on now, if it hears this voice; "" in silence."""
+    def just_said(self, ago_s: float) -> str:
+        """The words that sounded since so many seconds ago, texts that have ended since included:
+        what the ear may take for the maker's if it hears this voice.
+        """
         with self._turn:
-            speech = self._speech
-            return speech.words_around(DECIDED_BEFORE_S, DECIDED_AFTER_S) if speech else ""
+            now, found = self._mixer.heard.written(), []
+            texts = [*self._ended, *([(self._speech, now)] if self._speech else [])]
+            for speech, at in texts:
+                here = speech.at() + (now - at)
+                first = here - (ago_s + SLACK_S) * RATE_HZ
+                last = min(speech.at(), here - NOT_YET_S * RATE_HZ)
+                found.append(speech.words_between(first, last))
+            return " ".join(words for words in found if words)
 
     def waiting(self) -> bool:
         """Whether words were given of which none is rendered yet."""
@@ -192,6 +206,7 @@ class MixedVoice:
     def _cut(self) -> None:
         speech, self._speech = self._speech, None
         if speech is not None:
+            self._ended.append((speech, self._mixer.heard.written()))
             self._mixer.drop()
             self._push(SpeechEnded(speech.number, complete=False, words_said=speech.words_said()))
 
@@ -271,5 +286,6 @@ class MixedVoice:
             if speech.done < len(speech.sentences):
                 self._turn.notify_all()
                 return
+            self._ended.append((speech, self._mixer.heard.written()))
             self._speech = None
         self._push(SpeechEnded(speech.number, True, speech.words_said()))
