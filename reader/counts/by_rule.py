@@ -131,6 +131,8 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if times is None and rule.goal is None:
         known = upto is not None and ledger.number and upto > ledger.number + 1
         times = max(0, ((upto or 0) - 1 - ledger.number) // len(entries)) if known else 0
+    if rule.until_row is not None and upto is None:
+        times = max(0, (rule.until_row - ledger.number) // len(entries)) if ledger.number else 0
     span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
     for _ in range(min(times if times is not None else LONGEST, LONGEST)):
         for entry in entries:
@@ -161,6 +163,7 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
 
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     """ "Continue in this way, having 1 more in each section until there are 15"."""
+    ledger.go_on(None)
     counts = [one.count for one in ledger.rows if one.count is not None][-4:]
     if not counts and ledger.below.stitches is not None:
         counts = [ledger.below.stitches]

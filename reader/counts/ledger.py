@@ -6,11 +6,11 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.counts.counted import CountedRow, Problem, Verdict
-from reader.counts.fabric import Below, of_runs, plain, turned
+from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turned
 from reader.counts.faults import Where, fault_of
 from reader.counts.foundation import begins, is_start, start_row, started
 from reader.counts.seen import Shifted, assumptions
-from reader.counts.solve import Solved, best
+from reader.counts.solve import Solved, best, chains_in
 from reader.counts.tally import Tally
 from reader.counts.turning import chain_options
 from reader.counts.worked import Move, MoveKind
@@ -274,9 +274,22 @@ class Ledger:
             return count
         if count is None or (solved.tally.unread and stated is not None):
             return stated if kind in STITCHES or (count is None and kind in PLAIN_KINDS) else count
+        if self.counts_chains(solved, stated, kind):
+            return stated
         if stated is not None and solved.chained and stated == solved.count:
             self.held.setdefault(self.carried or 3, True)
         return count
+
+    def counts_chains(self, solved: Solved, stated: int | None, kind: str) -> bool:
+        """Whether the printed total counts the chains of the row's spaces as stitches."""
+        if (
+            stated is None
+            or stated == solved.count
+            or not solved.tally.spaces
+            or kind not in STITCHES
+        ):
+            return False
+        return solved.count is not None and stated == solved.count + chains_in(solved.tally)
 
     def still_doubted(self, solved: Solved, stated: int | None, wrong: bool) -> bool:
         """Whether the stitches on hand after a row are in doubt; a printed total that agrees ends it."""
@@ -294,6 +307,8 @@ class Ledger:
         sections = tally.sections if tally.sections > 1 else 0
         of_loops = not tally.makes and count == tally.spaces
         self.below = of_runs(tally.runs, 0 if of_loops else count, sections)
+        if solved.count is not None and count == solved.count + chains_in(tally) and tally.spaces:
+            self.below = chains_as_stitches(of_runs(tally.runs, solved.count, sections))
         turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in entry.nodes)
         if not is_round or turns:
             self.below = turned(self.below)

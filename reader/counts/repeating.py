@@ -159,6 +159,7 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
     while len(passes) < said:
         trial = tally.fresh(tally.walk.copy())
         trial.spaced = tally.spaced
+        trial.cycle = tuple(node.body)
         untouched = tally.walk.takes == 0
         trial.walk.takes += untouched
         work_all(node.body, trial, NOTHING)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from reader.counts.ends import Ends, ends_of, first_work, travels
-from reader.counts.fabric import Below, Run, chains_as_stitches, foundation
+from reader.counts.fabric import SPACE, Below, Run, chains_as_stitches, foundation
 from reader.counts.openings import is_opening, wanted
 from reader.counts.readings import readings, times_of_list
 from reader.counts.tally import Choice, Tally
@@ -71,7 +71,8 @@ def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) 
             Move(MoveKind.CHAIN, ends.chain.words, ends.chain.span, stitch="ch", times=height)
         )
     _begin_in_space(ends, rest, tally)
-    chained = bool(choice.chain and (height or ends.foundation is not None))
+    passed = ends.foundation is not None or below.chained
+    chained = bool(choice.chain and (height or passed))
     if chained:
         _count_chain(ends, rest, height, tally)
     if choice.whole_list:
@@ -124,7 +125,9 @@ def _ring_below(body: Sequence[Node]) -> bool:
 def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
     """Turns the row below so that it begins where the yarn is joined, when that is a space."""
     works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
-    first = works[0] if works else None
+    first: Node | None = works[0] if works else None
+    if isinstance(first, Repeat):
+        first = next((one for one in first.body if isinstance(one, Work | Group)), None)
     if not isinstance(first, Work | Group) or not is_opening(first.place, tally.walk):
         return
     lead = " ".join(one.words for one in ends.lead if isinstance(one, Act))
@@ -133,8 +136,10 @@ def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
     if not same and first.place.where not in (Where.NEXT, Where.FIRST, Where.ONE_PLACE):
         return
     second = works[1] if len(works) > 1 else None
-    if travels(first) and not (
-        isinstance(second, Work | Group) and second.place.where is Where.SAME
+    if (
+        first is works[0]
+        and travels(first)
+        and not (isinstance(second, Work | Group) and second.place.where is Where.SAME)
     ):
         # Slipped to and not worked into: its turn comes at the end of the round.
         tally.walk.begin_after(which)
@@ -274,8 +279,13 @@ def values(one: Solved, kind: str) -> set[int]:
         if kind in ("sps", "spaces", "loops", "sp", "loop", "lps"):
             out.add(tally.spaces)
     if tally.spaces:
-        out |= {tally.spaces, one.count + tally.spaces}
+        out |= {tally.spaces, one.count + tally.spaces, one.count + chains_in(tally)}
     return out
+
+
+def chains_in(tally: Tally) -> int:
+    """Chains in all the spaces that a row leaves."""
+    return sum(run.n * run.chains for run in tally.runs if run.name == SPACE)
 
 
 def same_kind(name: str, kind: str) -> bool:

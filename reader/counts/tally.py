@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 from reader.counts.fabric import GAP, SPACE, Below, Run, added, kinds_of
 from reader.counts.walk import Walk
 from reader.counts.worked import Move
+from reader.pattern.tree import Node
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +53,8 @@ NOTHING = Need()
 
 @dataclass(slots=True)
 class Tally:
-    """A running count of one row. sections: how often its last repeat was worked."""
+    """A running count of one row. sections: how often its last repeat was worked. cycle: the body of the
+    repeat that is being worked, whose beginning follows its end."""
 
     size: int
     below: Below
@@ -67,6 +69,7 @@ class Tally:
     sections: int = 0
     spaced: bool = False
     grouped: bool = False
+    cycle: tuple[Node, ...] = ()
     shaped: int = 0
 
     @property

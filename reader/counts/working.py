@@ -70,7 +70,7 @@ def work_all(nodes: Sequence[Node], tally: Tally, need: Need = NOTHING) -> None:
             rest = nodes[index + 1 :]
             more = needed_by(rest, tally)
             after = Need(need.stitches + more.stitches, need.spaces + more.spaces)
-            limit = up_to_opening(rest, tally)
+            limit = up_to_opening([*rest, *tally.cycle], tally)
             if limit is not None:
                 after = Need(0, after.spaces)
         work_one(node, tally, after, limit)

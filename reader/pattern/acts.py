@@ -54,6 +54,25 @@ JOINED_TO = (
 )  # fmt: skip
 """A slip stitch into one of these joins the round; into anything else it travels."""
 SIDES = ("side", "edge", "sides")
+EDGES = ("side", "edge", "sides", "row ends", "ends of rows", "opening", "neck", "neckline")
+EDGE_WORDS = frozenset(
+    [
+        "one",
+        "each",
+        "long",
+        "short",
+        "outer",
+        "front",
+        "neck",
+        "armhole",
+        "top",
+        "bottom",
+        "left",
+        "right",
+        "lower",
+        "upper",
+    ]
+)
 NO_COLOUR = frozenset(
     [
         "with",
@@ -152,11 +171,14 @@ def _other_side(cur: Cursor, start: int) -> Node | None:
     """ "working along opposite side of ch"."""
     cur.accept("rotate", "turn", "continue", "then")
     cur.accept("to")
-    cur.accept("working", "work", "continue")
-    if not cur.accept("on", "along", "across", "down", "in", "into", "over", "up"):
+    verb = cur.accept("working", "work", "continue")
+    if not cur.accept("on", "along", "across", "down", "in", "into", "over", "up", "around"):
         return None
     cur.accept("the")
-    if not (cur.accept("other", "opposite", "second", "remaining") and cur.accept(*SIDES)):
+    other = cur.accept("other", "opposite", "second", "remaining")
+    while verb and cur.low() in EDGE_WORDS:
+        cur.at += 1
+    if not (other or verb) or not cur.accept(*(SIDES if other else EDGES)):
         return None
     if cur.accept("of"):
         cur.accept("the", "your")

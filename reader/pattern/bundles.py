@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from reader.pattern.tree import Act, Chain, Node, Where, Work
 from reader.terms.stitches import Craft, Kind
@@ -33,6 +34,24 @@ def bundle_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
         # "3 sc, 2 sc in next st": two of one kind would have been said as five.
         return None
     return first if chained or last.place.noun in OPENINGS or len(works) < 6 else None
+
+
+def each_and_each(before: Node | None, node: Node) -> Work | None:
+    """ "1 sc in each dc and 1 sc in each ch-1 loop": one instruction for both kinds of places, else None."""
+    if not isinstance(before, Work) or not isinstance(node, Work) or before.stitch != node.stitch:
+        return None
+    places = (before.place, node.place)
+    single = all(one.number is None or one.number.values == (1,) for one in (before, node))
+    if not single or any(place.where is not Where.EACH or place.nth for place in places):
+        return None
+    if (before.place.noun in OPENINGS) == (node.place.noun in OPENINGS):
+        return None
+    stitches, openings = sorted(places, key=lambda place: place.noun in OPENINGS)
+    text = f"{before.place.text} and {node.place.text}"
+    place = replace(
+        stitches, among=(*stitches.among, openings.noun), chain=openings.chain, text=text
+    )
+    return replace(before, place=place, words=f"{before.words} and {node.words}")
 
 
 def _may_share(last: Work) -> bool:

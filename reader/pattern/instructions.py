@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.acts import find_act
-from reader.pattern.bundles import bundle_from
+from reader.pattern.bundles import bundle_from, each_and_each
 from reader.pattern.cursor import Book, Cursor
 from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
@@ -107,6 +107,10 @@ class _Reading:
         """Adds a node; a counted remark is joined to the chain before it."""
         if isinstance(node, Act) and node.deed is Deed.NOTE and node.counts_chain is not None:
             self.chain_counts(node)
+            return
+        merged = each_and_each(self.made[-1] if self.made else None, node)
+        if merged is not None:
+            self.made[-1] = merged
             return
         first = bundle_from(self.made, node, max(self.clause, *(at for _, at in self.stars), 0))
         if first is not None and isinstance(node, Work):

@@ -9,6 +9,7 @@ from reader.pattern.place_nouns import counts_stitches, find_noun, find_noun_cha
 from reader.pattern.place_words import (
     AROUND,
     DETERMINERS,
+    GROUP_NOUNS,
     LEFT_OVER,
     LOOP_ONLY,
     MARKERS,
@@ -17,12 +18,14 @@ from reader.pattern.place_words import (
     RING_WORDS,
     ROW_ENDS,
     ROW_WORDS,
+    SPACE_NOUNS,
     STITCH_NOUNS,
     TO_LAST,
     TOPS,
 )
 from reader.pattern.tree import ONE, Num, Place, Where
 
+GROUPS = GROUP_NOUNS | {"shell", "shells", "v-st", "v-sts", "fan", "fans", "cluster", "clusters"}
 ENTERED = ("next", "each", "first", "last", "the", "all")
 """After "in back loop of", these go on with the place."""
 
@@ -85,13 +88,20 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
 
 
 def _middle(cur: Cursor) -> bool:
-    """ "center d c of" before a group: its middle, whatever the stitch there."""
-    if cur.low() not in ("center", "centre", "middle"):
+    """ "center d c of next petal", "sp of next shell": the middle of a group, whatever lies there."""
+    length = 1 if cur.low() in ("center", "centre", "middle") else 0
+    centered = length > 0
+    if cur.low(length) in ("ch", "chain") and cur.kind(length + 1) == "num":
+        length += 2
+    found = cur.stitch(length)
+    if found is not None and centered:
+        length += found.length
+    length += cur.low(length) in STITCH_NOUNS | SPACE_NOUNS
+    if not length or cur.low(length) != "of":
         return False
-    found = cur.stitch(1)
-    length = 1 + (found.length if found is not None else 0)
-    length += cur.low(length) in STITCH_NOUNS
-    if cur.low(length) != "of":
+    if not centered and cur.low(length + 1) not in ("next", "each", "same", "first", "last"):
+        return False
+    if not centered and cur.low(length + 2) not in GROUPS:
         return False
     cur.at += length + 1
     cur.accept("the")
@@ -290,7 +300,8 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     while not cur.done() and said.take(cur):
         cur.at += 1
     noun, chain = find_noun_chain(cur)
-    named = noun or said.determiner or said.nth or (each and said.number is not None)
+    counted = said.number is not None and (each or cur.done() or cur.low() in STOPS)
+    named = noun or said.determiner or said.nth or counted
     if not named:
         cur.at = start
         return None

@@ -61,6 +61,14 @@ _FABRIC = (
     r"|k(?:nit)? the k\w* sts?,? and p(?:url)? the p\w* sts?|sts? as they appear"
     r"|(?:\w+ ){0,3}rib\w*|k ?1,? ?p ?1|k ?2,? ?p ?2|(?:the )?(?:established )?patt(?:ern)?)"
 )
+NOT_STITCHES = re.compile(
+    r"\s*(?:in\b|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|repeats|patterns|scallops|motifs|blocks|times|points)\b)",
+    re.IGNORECASE,
+)
+"""What a number behind "until" may count instead of stitches."""
+UNTIL_ROW = re.compile(
+    rf"\b(?:until|till)\b[^.]*?\b(\d+)\s+{_ROWS}\b|\((\d+)\s+{_ROWS}\)", re.IGNORECASE
+)
 EVEN = re.compile(
     rf"{_AT}(?:then\s+)?(?:(?:beg\w*|start\w*)\s+with\s+[^,.;]{{2,20}},\s*)?"
     r"(?:work|knit|k|purl|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
@@ -135,6 +143,7 @@ class Rule:
     total: int | None = None
     between: bool = False
     at_once: bool = False
+    until_row: int | None = None
 
 
 def _value(digits: str | None, word: str | None) -> int | None:
@@ -154,7 +163,7 @@ def times_in(words: str) -> int | None:
 def goal_in(words: str) -> int | None:
     """The stitch number a rule runs to."""
     found = UNTIL.search(words)
-    if found and not re.match(r"\s*(?:in\b|inch|cm|\"|rows|rounds|rnds|mm)", words[found.end() :]):
+    if found and not NOT_STITCHES.match(words[found.end() :]):
         return int(found.group(1)[:5])
     return None
 
@@ -211,7 +220,12 @@ def _fabric(words: str) -> Rule | None:
 def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, rows: int) -> Rule:
     tail = _sentence(words, found.end())
     end = found.end() + len(tail)
-    return Rule(kind, first, last, rows, times_in(tail), goal_in(tail), found.start(), end, tail)
+    until = UNTIL_ROW.search(tail)
+    row = int((until.group(1) or until.group(2))[:4]) if until else None
+    times = None if until else times_in(tail)
+    return Rule(
+        kind, first, last, rows, times, goal_in(tail), found.start(), end, tail, until_row=row
+    )
 
 
 def _last_again(words: str) -> Rule | None:

@@ -43,9 +43,9 @@ def main() -> int:
     failed, slowest = 0, 0.0
     began = time.perf_counter()
     for text in damaged(wanted.cases, wanted.seed):
-        at = time.perf_counter()
+        at = time.process_time()
         fault = fault_of(text)
-        took = time.perf_counter() - at
+        took = time.process_time() - at
         slowest = max(slowest, took)
         if took > wanted.slow_s and not fault:
             fault = f"slow: {took:.1f} s"
