@@ -6,13 +6,35 @@ from reader.commands.command import Ask, Command
 from reader.commands.numbers import read_number
 from reader.commands.phrases import ask_of
 
+WITH_NUMBER: tuple[tuple[str, Ask], ...] = (
+    ("go to row", Ask.GO_TO_ROW),
+    ("go to round", Ask.GO_TO_ROW),
+    ("rip back to row", Ask.RIP_BACK),
+    ("rip back to round", Ask.RIP_BACK),
+    ("rip back to", Ask.RIP_BACK),
+    ("i have", Ask.I_HAVE),
+)
+"""Openings after which a number may follow at once, typed or spoken: "go to row five"."""
+
+ENDINGS = (" stitches", " stitch")
+
 
 def command_of(words: str) -> Command:
-    """The command of a phrase: a request, a number, or a word of the maker's own."""
+    """The command of a phrase: a request, one with its number, a number, or a word of one's own."""
     ask = ask_of(words)
     if ask is not None:
         return Command(ask, word=words)
+    for opening, wanted in WITH_NUMBER:
+        number = _number(words.removeprefix(opening)) if words.startswith(f"{opening} ") else None
+        if number is not None:
+            return Command(wanted, number, words)
     number = read_number(words)
     if number is not None:
         return Command(Ask.NUMBER, number, words)
     return Command(Ask.WORD, None, words)
+
+
+def _number(words: str) -> int | None:
+    for ending in ENDINGS:
+        words = words.removesuffix(ending)
+    return read_number(words.strip())

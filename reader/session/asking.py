@@ -54,8 +54,10 @@ def rip_to(state: State, command: Command) -> Out:
 
 def _rip(state: State, number: int) -> Out:
     to = find.find_row(state.plan, state.place.part, number)
-    if to is None or to > state.place:
+    if to is None:
         return say(state, Saying("no such row", state.place, number))
+    if to > state.place:
+        return say(state, Saying("row ahead", to, number))
     pending = Command(Ask.RIP_BACK, number)
     return say(
         replace(state, mode=Mode.CONFIRM, pending=pending), Saying("confirm rip", to, number)

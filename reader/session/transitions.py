@@ -119,9 +119,12 @@ def respond(state: State, event: Event) -> Out:
     if isinstance(event, DeviceWent):
         if event.device in state.lost:
             return state, ()
+        # What the news breaks into is said again after it, so that no step is lost to it.
+        broken_into = state.last if state.talking else ()
         return say(
             replace(state, lost=(*state.lost, event.device)),
             Saying("device lost", words=event.sentence),
+            *broken_into,
         )
     if isinstance(event, DeviceCame):
         if event.device not in state.lost:

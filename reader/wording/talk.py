@@ -169,6 +169,9 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "which part": _which_part,
     "which mark": lambda one, state: f"Which one? There are: {', '.join(one.more)}.",
     "no such row": place_words.rows_there,
+    "row ahead": lambda one, state: (
+        f"{sentence(_row_named(one, state))[:-1]} is still ahead; ripping back goes back."
+    ),
     "confirm row": lambda one, state: (
         f"{sentence(_row_named(one, state))[:-1]}, is that right? Yes or no."
     ),

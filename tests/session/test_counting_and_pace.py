@@ -252,3 +252,21 @@ def test_a_row_number_that_sounds_like_another_is_said_back() -> None:
     )
     assert "twelve" in phrases_for(play.state)
     assert "thirteen" not in phrases_for(play.state)
+
+
+def test_a_number_may_come_with_its_request() -> None:
+    """Typed in one go: "go to row twelve", "I have five stitches", "rip back to round three"."""
+    play = Play(plan_of(TALL))
+
+    def typed(words: str) -> str:
+        event = CommandGiven(command_of(words), play.now + 5, False)
+        return play.took(*respond(play.state, event)).lower()
+
+    typed("go to row twelve")
+    assert "round twelve" in play.place().lower()
+    assert "one too few" in typed("i have five stitches")
+    assert "there is no round ninety" in typed("go to row 90")
+    assert "still ahead" in typed("rip back to 30")
+    assert "rip back to the start of round three" in typed("rip back to round 3")
+    typed("yes")
+    assert "round three" in play.place().lower()

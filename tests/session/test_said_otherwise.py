@@ -135,7 +135,9 @@ def test_a_device_that_goes_is_told_once_and_its_return_too() -> None:
     """Keys go on working meanwhile."""
     play = Play(LIGHTHOUSE)
     gone = DeviceWent("microphone", "The microphone is gone; keys go on working.", 5.0)
-    assert "microphone is gone" in play.took(*respond(play.state, gone))
+    said = play.took(*respond(play.state, gone))
+    assert "microphone is gone" in said
+    assert "magic ring" in said, "the step that was being read is read after the news"
     assert play.took(*respond(play.state, gone)) == ""
     assert "round two" in play.key("space").lower()
     back = DeviceCame("microphone", 50.0)
