@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from reader.counts.by_rule import Evens, add
 from reader.counts.counted import CountedPart, CountedPattern, Problem, Remark, Verdict
+from reader.counts.entries import Entry
 from reader.counts.fabric import Below
-from reader.counts.ledger import Entry, Ledger
+from reader.counts.ledger import Ledger
 from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenPart, WrittenRow
 from reader.pattern.parser import Pattern

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from reader.counts.entries import Entry, numbers_of
 from reader.counts.growth import LONGEST, run_through
-from reader.counts.ledger import Entry, Ledger, numbers_of
+from reader.counts.ledger import Ledger
 from reader.counts.sentences import sentences_of
 from reader.pattern.labels import Mark
 from reader.pattern.layout import ACTION, WrittenRow
@@ -134,13 +135,27 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if rule.until_row is not None and upto is None:
         times = max(0, (rule.until_row - ledger.number) // len(entries)) if ledger.number else 0
     span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
+    far = distance(ledger, rule.goal)
     for _ in range(min(times if times is not None else LONGEST, LONGEST)):
         for entry in entries:
             if ledger.full() or (times is None and reached(ledger, rule.goal)):
-                return
+                break
             if (ledger.below.stitches or 0) > LARGEST_ROW:
                 return
             ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
+        if times is None and rule.goal is not None:
+            before, far = far, distance(ledger, rule.goal)
+            if not 0 < far < before:
+                # The goal is reached, or is not to be reached this way: the words are believed.
+                ledger.settle(rule.goal)
+                break
+    ledger.check_total(row, rule.start, rule.end)
+
+
+def distance(ledger: Ledger, goal: int | None) -> int:
+    """Stitches between what is on hand and a goal; a great number where either is unknown."""
+    here = ledger.below.stitches
+    return abs(here - goal) if here is not None and goal is not None else 10**6
 
 
 def reached(ledger: Ledger, goal: int | None) -> bool:
@@ -177,3 +192,4 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         why = f"goes on by {abs(count - before)} a row as the words say" if count != before else ""
         ledger.even(count, row.mark, start, end, why)
         counts.append(count)
+    ledger.check_total(row, rule.start, rule.end)

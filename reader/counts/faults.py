@@ -10,7 +10,7 @@ from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
 from reader.counts.repeating import fixed
 from reader.counts.solve import Solved, values
-from reader.pattern.tree import Group, Node, Repeat, Shape, Until, Work
+from reader.pattern.tree import Edge, Group, Node, Repeat, Shape, Until, Work
 from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
 
@@ -42,7 +42,7 @@ def plainly_read(nodes: Sequence[Node]) -> bool:
         elif isinstance(one, Repeat):
             if not plainly_read(one.body) or (one.ending and not plainly_read(one.ending)):
                 return False
-        elif isinstance(one, Group | Shape):
+        elif isinstance(one, Group | Shape | Edge):
             return False
     return any(isinstance(one, Work | Repeat) for one in nodes)
 

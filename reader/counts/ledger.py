@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from reader.counts.counted import CountedRow, Problem, Verdict
+from reader.counts.entries import Entry, nothing_worked, numbers_of, over_rows, requoted
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turned
-from reader.counts.faults import Where, fault_of
+from reader.counts.faults import Where, fault_of, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
 from reader.counts.seen import Shifted, assumptions
 from reader.counts.solve import Solved, best, chains_in
@@ -20,9 +21,8 @@ from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.printed import printed_in
-from reader.pattern.totals import Printed
-from reader.pattern.tree import Act, Deed, Edge, Node, Unread, Work
-from reader.terms.stitches import Craft, Kind
+from reader.pattern.tree import Act, Deed
+from reader.terms.stitches import Craft
 from reader.text.span import Span
 
 STITCHES = ("", "sts", "stitches", "st")
@@ -41,21 +41,6 @@ PLAIN_KINDS = (
     "doubles",
     "trebles",
 )
-
-
-@dataclass(frozen=True, slots=True)
-class Entry:
-    """A worked row to be called back: its number, instructions and printed totals, and where it is written.
-
-    gain: stitches gained where it fitted. quoted: it is worked again over another row than its own.
-    """
-
-    number: int | None
-    nodes: tuple[Node, ...]
-    row: WrittenRow
-    printed: tuple[Printed, ...]
-    gain: int | None = None
-    quoted: bool = False
 
 
 class Ledger:
@@ -182,6 +167,37 @@ class Ledger:
         if count != before:
             self.below = plain(count, self.below.sections)
 
+    def settle(self, stitches: int) -> None:
+        """Takes a number of stitches that the words give for granted, whatever was counted up to here."""
+        if self.below.stitches != stitches and self.rows:
+            why = (
+                f"{stitches} stitches are taken from the words, though the rows come out otherwise"
+            )
+            last = self.rows[-1]
+            self.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
+            self.below, self.doubted = plain(stitches), True
+
+    def check_total(self, row: WrittenRow, start: int, end: int) -> None:
+        """Compares the total that is printed behind a rule with what its rows came to."""
+        words = self.text[row.start + start : row.start + end]
+        printed, _ = printed_in(words, len(self.pattern.sizes))
+        entry = Entry(None, (), row, tuple(one for one in printed if not one.change))
+        stated, kind = self.stated(entry)
+        here = self.below.stitches
+        if stated is None or stated == here or not self.rows or kind not in STITCHES + PLAIN_KINDS:
+            return
+        if here is not None and not self.doubted:
+            label = self.rows[-1].label
+            where = Where(self.part, label, self.span(row.start, row.end), " ".join(words.split()))
+            said = (
+                f"{label}: after these rows {stated} stitches are printed, but they come to {here}: "
+                f"{quoted(where.words)}. Please count."
+            )
+            self.problems.append(
+                Problem(Verdict.UNCLEAR, said, where.span, self.part, label, stated, here)
+            )
+        self.settle(stated)
+
     def name(self, mark: Mark | None, number: int | None) -> str:
         """ "Round 5", "Next row"."""
         if number is not None:
@@ -223,7 +239,7 @@ class Ledger:
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
             self.problems.append(problem)
-        count = self.count_of(solved, stated, kind, problem)
+        count = self.count_of(entry, solved, stated, kind, problem)
         if aside and stated is None:
             count = self.below.stitches
         verdict = (
@@ -260,10 +276,13 @@ class Ledger:
         )
 
     def count_of(
-        self, solved: Solved, stated: int | None, kind: str, problem: Problem | None
+        self, entry: Entry, solved: Solved, stated: int | None, kind: str, problem: Problem | None
     ) -> int | None:
         """The stitches on hand after a row: what was counted, or the printed total where the words fail."""
         count = solved.count
+        told = entry.quoted and entry.told and entry.gain is not None
+        if told and stated is None and self.below.stitches is not None:
+            return self.below.stitches + (entry.gain or 0)
         if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT:
             return stated if stated is not None else problem.counted
         if problem is not None and problem.verdict is Verdict.UNCLEAR and stated is None:
@@ -319,10 +338,13 @@ class Ledger:
             self.number = 1
             self.rows[-1] = replace(self.rows[-1], label=self.name(None, 1), number=1)
         before = self.rows[-1].before
-        fitted = count is not None and before is not None and solved.fits is True
+        told = solved.tally.walk.known and count != solved.count and solved.fits is not True
+        fitted = count is not None and before is not None and (solved.fits is True or told)
         gain = count - before if fitted and count is not None and before is not None else entry.gain
         known = number if number is not None else self.number or None
-        self.entries.append(replace(entry, number=known, gain=gain, quoted=False))
+        self.entries.append(
+            replace(entry, number=known, gain=gain, quoted=False, told=told or entry.told)
+        )
 
     def stated(self, entry: Entry) -> tuple[int | None, str]:
         """The printed total of the row for this size, and what it counts."""
@@ -335,41 +357,3 @@ class Ledger:
             elif not one.each:
                 return number, one.kind
         return None, ""
-
-
-def requoted(problem: Problem, below: int | None, gain: int | None) -> Problem:
-    """A quoted row whose fixed numbers do not fit here: a question, since its numbers may be meant to follow."""
-    counted = below + gain if below is not None and gain is not None else problem.counted
-    said = problem.message.replace(
-        "the stitches do not fit the row below", "the row it quotes does not fit here"
-    )
-    return replace(problem, verdict=Verdict.UNCLEAR, message=said, counted=counted)
-
-
-def over_rows(entry: Entry) -> list[Entry]:
-    """ "Bind off 5 sts at beg of next 2 rows": one row for each; the printed total is that of the last."""
-    edges = [one for one in entry.nodes if isinstance(one, Edge) and one.rows > 1]
-    if len(edges) != sum(not isinstance(one, Act) for one in entry.nodes):
-        return [entry]
-    out: list[Entry] = []
-    for edge in edges:
-        one = replace(entry, nodes=(replace(edge, rows=1),), printed=())
-        out += [one] * min(edge.rows, 100)
-    return [*out[:-1], replace(out[-1], printed=entry.printed)] if out else [entry]
-
-
-def nothing_worked(nodes: tuple[Node, ...], unlabelled: bool) -> bool:
-    """Whether a line leaves the row below as it is: no stitches, or, without a label, only slip stitches."""
-    works = [one for one in nodes if not isinstance(one, Act | Unread)]
-    if not works:
-        return True
-    return unlabelled and all(
-        isinstance(one, Work) and one.stitch.kind is Kind.SLIP for one in works
-    )
-
-
-def numbers_of(mark: Mark | None) -> tuple[int | None, ...]:
-    """One number (or None) for each row that a label stands for."""
-    if mark is not None and mark.numbers:
-        return mark.numbers
-    return (None,) * max(1, min(mark.times if mark else 1, 200))

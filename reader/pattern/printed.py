@@ -58,6 +58,16 @@ def _whole(body: str, one: Printed) -> bool:
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)
 
 
+RANGE = re.compile(r"(?:ch|rnds?|rows?|\d)\s*$", re.IGNORECASE)
+"""Before a dash and a number, these make a range of it ("rows 3-8")."""
+
+
+def parted(piece: str, at: int) -> bool:
+    """Whether the dash at `at` stands free between spaces, as one before a total does."""
+    dash = piece[at:].lstrip()
+    return piece[:at].endswith(" ") or piece[at : at + 1].isspace() if dash[1:2] == " " else False
+
+
 def _tail(text: str, found: list[Printed], sizes: int) -> str:
     """A total at the end of a sentence or the row without brackets: "- 24 sc", "24 sts."."""
     stripped = text.rstrip()
@@ -72,7 +82,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         if (
             not before
             or (tail.group("b") and before[-1:] not in ".;:)]—-*")
-            or (tail.group("a") and re.search(r"(?:ch|rnds?|rows?|\d)\s*$", before, re.IGNORECASE))
+            or (tail.group("a") and RANGE.search(before) and not parted(piece, start))
         ):
             continue
         kind = (tail.group("ak") or tail.group("bk") or "").lower()

@@ -77,7 +77,9 @@ def _target(cur: Cursor) -> str:
     if cur.kind() == "stars":
         stars = cur.low()
         cur.at += 1
-        if cur.low() in ("to", "through") and cur.kind(1) == "stars":
+        if cur.low() == "'" and cur.low(1) == "s":
+            cur.at += 2
+        if cur.low() in ("to", "through", "and") and cur.kind(1) == "stars":
             cur.at += 2
         return "**" if len(stars) > 1 else "*"
     if cur.accept("beginning", "beg", "start", "the beginning"):

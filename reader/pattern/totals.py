@@ -32,7 +32,7 @@ WHOLE = re.compile(
     re.IGNORECASE,
 )
 TAIL = re.compile(
-    rf"(?:^|(?<=[\s.,;:)\]*]))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+[\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*(?:and|,|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each needle|on hook|now|around|(?:counting|including)[^.]{2, 30}))?)\s*[.)]*\s*$",
+    rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+[\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*(?:and|,|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each needle|on hook|now|around|(?:counting|including)[^.]{2, 30}))?)\s*[.)]*\s*$",
     re.IGNORECASE,
 )
 SPOKEN = re.compile(

@@ -1,0 +1,67 @@
+"""A written row as it is worked, and called back again: its instructions, totals, and what it gained."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from reader.counts.counted import Problem, Verdict
+from reader.pattern.labels import Mark
+from reader.pattern.layout import WrittenRow
+from reader.pattern.totals import Printed
+from reader.pattern.tree import Act, Edge, Node, Unread, Work
+from reader.terms.stitches import Kind
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """A worked row to be called back: its number, instructions and printed totals, and where it is written.
+
+    gain: stitches gained where it fitted. quoted: it is worked again over another row than its own.
+    told: its gain was taken from a printed total, since the words alone do not give it.
+    """
+
+    number: int | None
+    nodes: tuple[Node, ...]
+    row: WrittenRow
+    printed: tuple[Printed, ...]
+    gain: int | None = None
+    quoted: bool = False
+    told: bool = False
+
+
+def requoted(problem: Problem, below: int | None, gain: int | None) -> Problem:
+    """A quoted row whose fixed numbers do not fit here: a question, since its numbers may be meant to follow."""
+    counted = below + gain if below is not None and gain is not None else problem.counted
+    said = problem.message.replace(
+        "the stitches do not fit the row below", "the row it quotes does not fit here"
+    )
+    return replace(problem, verdict=Verdict.UNCLEAR, message=said, counted=counted)
+
+
+def over_rows(entry: Entry) -> list[Entry]:
+    """ "Bind off 5 sts at beg of next 2 rows": one row for each; the printed total is that of the last."""
+    edges = [one for one in entry.nodes if isinstance(one, Edge) and one.rows > 1]
+    if len(edges) != sum(not isinstance(one, Act) for one in entry.nodes):
+        return [entry]
+    out: list[Entry] = []
+    for edge in edges:
+        one = replace(entry, nodes=(replace(edge, rows=1),), printed=())
+        out += [one] * min(edge.rows, 100)
+    return [*out[:-1], replace(out[-1], printed=entry.printed)] if out else [entry]
+
+
+def nothing_worked(nodes: tuple[Node, ...], unlabelled: bool) -> bool:
+    """Whether a line leaves the row below as it is: no stitches, or, without a label, only slip stitches."""
+    works = [one for one in nodes if not isinstance(one, Act | Unread)]
+    if not works:
+        return True
+    return unlabelled and all(
+        isinstance(one, Work) and one.stitch.kind is Kind.SLIP for one in works
+    )
+
+
+def numbers_of(mark: Mark | None) -> tuple[int | None, ...]:
+    """One number (or None) for each row that a label stands for."""
+    if mark is not None and mark.numbers:
+        return mark.numbers
+    return (None,) * max(1, min(mark.times if mark else 1, 200))
