@@ -82,11 +82,17 @@ def explained(state: State, command: Command) -> Out:
 
 def last_done(state: State, command: Command) -> Out:
     """The step or row that was said to be done last."""
-    deeds = (Ask.NEXT, Ask.ROW_DONE)
-    last = next((one for one in reversed(state.journal) if one.ask in deeds), None)
-    if last is None:
-        return say(state, Saying("last done"))
-    return say(state, Saying("last done", last.before, words=last.ask.value))
+    return say(state, last_deed(state))
+
+
+def last_deed(state: State) -> Saying:
+    """The saying for what was done last; what was ripped back or started over is undone."""
+    for one in reversed(state.journal):
+        if one.ask in (Ask.START_OVER, Ask.RIP_BACK):
+            break
+        if one.ask in (Ask.NEXT, Ask.ROW_DONE):
+            return Saying("last done", one.before, words=one.ask.value)
+    return Saying("last done")
 
 
 def pattern_notes(state: State, command: Command) -> Out:

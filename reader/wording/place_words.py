@@ -7,6 +7,7 @@ from reader.plan.mismatch import compare
 from reader.plan.pace import part_left_s, piece_left_s, row_left_s
 from reader.plan.place import Place
 from reader.plan.step import PlanRow, RowKind, Step
+from reader.session.answering import last_deed
 from reader.session.effects import Saying
 from reader.session.state import State, Words
 from reader.wording.mismatch_words import say_choice, say_mismatch
@@ -237,16 +238,9 @@ def _many(number: int, thing: str) -> str:
 
 def _counted_on(one: Saying, state: State) -> str:
     """The last thing done, and the stitches to check before going on."""
-    done = last_of(state)
+    done = last_deed(state)
     last = last_done(done, state) if done.place is not None else ""
     return f"{last} {on_hand(one, state)}".strip()
-
-
-def last_of(state: State) -> Saying:
-    """The saying for what was done last: the latest step or row that was said to be done."""
-    deeds = ("next", "row-done")
-    last = next((one for one in reversed(state.journal) if one.ask.value in deeds), None)
-    return Saying("last done", last.before, words=last.ask.value) if last else Saying("last done")
 
 
 def finished(one: Saying, state: State) -> str:

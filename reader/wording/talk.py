@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 
 from reader.commands.phrases import BY_ASK, MORE, ask_of
@@ -89,6 +90,12 @@ def _notes(one: Saying, state: State) -> str:
     return "Your notes, the latest first. " + " ".join(told)
 
 
+def _warning(one: Saying, state: State) -> str:
+    """What may be wrong, without the row's own words, since the row is read next."""
+    plain = re.sub(r"(?::\s*)?“[^”]*”", "", one.words).replace(" .", ".").replace("..", ".")
+    return "Look out: " + say_written(plain, row_of(one, state).reading)
+
+
 def _note_kept(one: Saying, state: State) -> str:
     return f"The note is kept: {sentence(one.words)}" if one.words else "The note is kept."
 
@@ -143,7 +150,7 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     ),
     "part": lambda one, state: say_part(find.part_at(state.plan, one.place or state.place)),
     "notice": lambda one, state: say_written(one.words, row_of(one, state).reading),
-    "warning": lambda one, state: "Look out: " + one.words,
+    "warning": _warning,
     "pattern note": lambda one, state: say_written(one.words, reading_of(state)),
     "caution": lambda one, state: one.words,
     "row complete": complete,

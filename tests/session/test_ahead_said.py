@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tests.session.play import Play, perform, plan_of
+from tests.session.play import Play, demo, perform, plan_of
 
 BAG = """Fisher's Net Bag
 
@@ -142,3 +142,18 @@ def test_a_pattern_without_notes_says_so() -> None:
         """,
         Play(plan_of(CAP)),
     )
+
+
+def test_what_may_be_wrong_is_said_in_words_before_its_row() -> None:
+    """No sign, short form or figure is left in the sentence; the row itself follows in full."""
+    play = perform(
+        """
+        program: two things in this pattern may be wrong
+        maker: next
+        maker: next
+        program: look out: round three: the printed total is twenty, but the words make eighteen
+        program: round three. single crochet in the next stitch
+        """,
+        Play(demo("rope-coaster-with-slips")),
+    )
+    assert not any(sign in play.answer for sign in "*“”();0123456789")

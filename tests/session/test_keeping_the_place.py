@@ -126,6 +126,12 @@ def test_what_was_done_last_is_what_was_said_to_be_done() -> None:
         maker: more words
         maker: what did we do last
         program: you finished base, round two
+        maker: more words
+        maker: start over again
+        maker: yes
+        maker: more words
+        maker: what did we do last
+        program: nothing has been done
         """,
         Play(LIGHTHOUSE),
     )
