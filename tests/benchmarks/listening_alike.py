@@ -6,7 +6,7 @@ For every state's phrases (those while a step waits; those behind "more words") 
 digits, prints each pair whose phones differ by no more than this share of the longer one (edit
 distance over the shipped pronunciations; a phone exchanged for one of its own kind counts half).
 --spoken also has a voice say every phrase and prints what was heard as another one, and what was
-not heard at all; a synthesised voice finds collisions, it does not prove their absence.
+not heard at all; the model learned from these voices, so silence here proves nothing.
 """
 
 from __future__ import annotations
@@ -23,20 +23,14 @@ from reader.commands.numbers import say_number
 from reader.commands.phrases import MAIN, MORE, phrases_of
 from reader.devices.model_check import model_folder
 from reader.devices.recogniser import VoskRecogniser
+from reader.listening.alike import Phones, apart
 
-KINDS = (
-    "B P D T G K", "F V TH DH", "S Z SH ZH CH JH", "M N NG", "L R W Y",
-    "AA AO AH UH OW", "IY IH EY EH", "AE EH AH", "UW UH", "AY AA", "AW AO", "ER AH",
-)  # fmt: skip
-"""Phones that are often taken for one another, by place and manner; our own judgement."""
 STATES = {
     "while a step waits": phrases_of(MAIN),
     "behind more words": phrases_of(MORE),
     "yes or no": phrases_of((Ask.YES, Ask.NO)),
     "digits": tuple(say_number(n) for n in range(10)),
 }
-
-Phones = tuple[str, ...]
 
 
 @cache
@@ -54,24 +48,6 @@ def ways_of(phrase: str) -> list[Phones]:
     """Every way of saying a phrase."""
     words = [pronunciations()[word] for word in phrase.split()]
     return [tuple(p for way in ways for p in way) for ways in product(*words)]
-
-
-def exchange(a: str, b: str) -> float:
-    """0 for the same phone, a half for one of its kind, else 1."""
-    if a == b:
-        return 0.0
-    return 0.5 if any(a in k.split() and b in k.split() for k in KINDS) else 1.0
-
-
-def apart(a: Phones, b: Phones) -> float:
-    """Edit distance as a share of the longer one, 0 to 1."""
-    row = [float(n) for n in range(len(b) + 1)]
-    for i, x in enumerate(a, 1):
-        before, row[0] = row[0], float(i)
-        for j, y in enumerate(b, 1):
-            step = before + exchange(x, y)
-            before, row[j] = row[j], min(row[j] + 1, row[j - 1] + 1, step)
-    return row[-1] / max(len(a), len(b), 1)
 
 
 def alike(phrases: tuple[str, ...], within: float) -> list[tuple[float, str, str]]:
@@ -102,7 +78,7 @@ def main() -> None:
             heard = listen(ear, phrases, speak(phrase))
             if heard is None or heard.text != phrase or not heard.certain:
                 what = "nothing" if heard is None else f"{heard.text} ({heard.doubt or 'certain'})"
-                print(f"  {want.voice} said {phrase}: heard {what}")
+                print(f"  {want.voice} said {phrase}: heard {what}", flush=True)
 
 
 if __name__ == "__main__":
