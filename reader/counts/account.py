@@ -1,4 +1,6 @@
-"""Pattern + size -> CountedPattern: every row worked in order, ranges and repeated rows opened, problems as values."""
+"""Pattern + size -> CountedPattern: every row worked in order, ranges and repeated rows opened,
+problems as values.
+"""
 
 from __future__ import annotations
 
@@ -44,9 +46,11 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     for note in pattern.layout.notes:
         by_kind.setdefault(note.kind, []).append(remark(pattern, note, None))
     return CountedPattern(
-        pattern.title, pattern.craft.value, pattern.terms.value, pattern.terms_why, pattern.sizes, size, tuple(parts),
+        pattern.title, pattern.craft.value, pattern.terms.value, pattern.terms_why, pattern.sizes,
+        size, tuple(parts),
         mark_echoes(problems), tuple(by_kind.get("materials", ())), tuple(by_kind.get("gauge", ())),
-        tuple([*by_kind.get("note", ()), *by_kind.get("unread", ())]), tuple(by_kind.get("finishing", ())), pattern.key,
+        (*by_kind.get("note", ()), *by_kind.get("unread", ())), tuple(by_kind.get("finishing",
+        ())), pattern.key,
     )  # fmt: skip
 
 
@@ -73,7 +77,9 @@ def _next_numbers(part: WrittenPart) -> list[int | None]:
 
 
 def mark_echoes(problems: list[Problem]) -> tuple[Problem, ...]:
-    """Problems in order; one that shifts by the same amount as the one before in its part is an echo."""
+    """Problems in order; one that shifts by the same amount as the one before in its part is an
+    echo.
+    """
     out: list[Problem] = []
     last: dict[str, int] = {}
     for one in problems:

@@ -1,4 +1,6 @@
-"""Written rows with the rules they contain ("rep rows 2 and 3", "work even", "until there are 39") -> rows in a ledger."""
+"""Written rows with the rules they contain ("rep rows 2 and 3", "work even", "until there are 39")
+-> rows in a ledger.
+"""
 
 from __future__ import annotations
 

@@ -22,7 +22,9 @@ class Verdict(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Problem:
-    """Something to tell the maker: which part and row, the words quoted, both numbers, the likeliest mend."""
+    """Something to tell the maker: which part and row, the words quoted, both numbers, the
+    likeliest mend.
+    """
 
     verdict: Verdict
     message: str
@@ -38,10 +40,11 @@ class Problem:
 class CountedRow:
     """One row or round as worked: ranges and repeated rows are already opened.
 
-    label: as a maker says it ("Round 5"). number: its number, None for a named row. before/count: stitches
-    on hand before and after, None where unknown. stated: the printed total. of: what is counted ("sc",
-    "shells"), "" for stitches. moves: working order, repeats solved and opened. written: the row's words as
-    in the pattern. assumed: sentences on every reading that was chosen. shaping flags live in the moves.
+    label: as a maker says it ("Round 5"). number: its number, None for a named row. before/count:
+    stitches on hand before and after, None where unknown. stated: the printed total. of: what is
+    counted ("sc", "shells"), "" for stitches. moves: working order, repeats solved and opened.
+    written: the row's words as in the pattern. assumed: sentences on every reading that was chosen.
+    shaping flags live in the moves.
     """
 
     label: str
@@ -75,7 +78,8 @@ class CountedPart:
 
 @dataclass(frozen=True, slots=True)
 class Remark:
-    """Words that are not stitches: a note, finishing or assembly step; before_row is the row index it precedes.
+    """Words that are not stitches: a note, finishing or assembly step; before_row is the row index
+    it precedes.
 
     kind: "note", "finishing", "assembly", "materials", "gauge", "measure", "unread".
     """
@@ -88,7 +92,9 @@ class Remark:
 
 @dataclass(frozen=True, slots=True)
 class CountedPattern:
-    """The whole pattern, counted for one size; problems hold the first faults and mark their echoes."""
+    """The whole pattern, counted for one size; problems hold the first faults and mark their
+    echoes.
+    """
 
     title: str
     craft: str

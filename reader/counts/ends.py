@@ -11,8 +11,10 @@ from reader.terms.stitches import Kind
 
 @dataclass(frozen=True, slots=True)
 class Ends:
-    """A row without its ends. lead: what comes before stitches. chain: the turning chain. next_chain: the chain
-    made for the next row. foundation: the chain that the row itself is worked into."""
+    """A row without its ends. lead: what comes before stitches. chain: the turning chain.
+    next_chain: the chain made for the next row. foundation: the chain that the row itself is
+    worked into.
+    """
 
     lead: tuple[Node, ...]
     body: tuple[Node, ...]

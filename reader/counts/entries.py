@@ -1,4 +1,6 @@
-"""A written row as it is worked, and called back again: its instructions, totals, and what it gained."""
+"""A written row as it is worked, and called back again: its instructions, totals, and what it
+gained.
+"""
 
 from __future__ import annotations
 
@@ -14,7 +16,8 @@ from reader.terms.stitches import Kind
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A worked row to be called back: its number, instructions and printed totals, and where it is written.
+    """A worked row to be called back: its number, instructions and printed totals, and where it is
+    written.
 
     gain: stitches gained where it fitted. quoted: it is worked again over another row than its own.
     told: its gain was taken from a printed total, since the words alone do not give it.
@@ -30,7 +33,9 @@ class Entry:
 
 
 def requoted(problem: Problem, below: int | None, gain: int | None) -> Problem:
-    """A quoted row whose fixed numbers do not fit here: a question, since its numbers may be meant to follow."""
+    """A quoted row whose fixed numbers do not fit here: a question, since its numbers may be meant
+    to follow.
+    """
     counted = below + gain if below is not None and gain is not None else problem.counted
     said = problem.message.replace(
         "the stitches do not fit the row below", "the row it quotes does not fit here"
@@ -39,7 +44,9 @@ def requoted(problem: Problem, below: int | None, gain: int | None) -> Problem:
 
 
 def over_rows(entry: Entry) -> list[Entry]:
-    """ "Bind off 5 sts at beg of next 2 rows": one row for each; the printed total is that of the last."""
+    """ "Bind off 5 sts at beg of next 2 rows": one row for each; the printed total is that of the
+    last.
+    """
     edges = [one for one in entry.nodes if isinstance(one, Edge) and one.rows > 1]
     if len(edges) != sum(not isinstance(one, Act) for one in entry.nodes):
         return [entry]
@@ -51,7 +58,9 @@ def over_rows(entry: Entry) -> list[Entry]:
 
 
 def nothing_worked(nodes: tuple[Node, ...], unlabelled: bool) -> bool:
-    """Whether a line leaves the row below as it is: no stitches, or, without a label, only slip stitches."""
+    """Whether a line leaves the row below as it is: no stitches, or, without a label, only slip
+    stitches.
+    """
     works = [one for one in nodes if not isinstance(one, Act | Unread)]
     if not works:
         return True

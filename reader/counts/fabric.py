@@ -16,8 +16,9 @@ LONGEST_ROW = 20_000
 class Run:
     """`n` things alike, one after the other.
 
-    name: the stitch's US name, SPACE or GAP. chains: how many chains a space has. corner: the space lies
-    inside stitches that share one place. unit: the group that the space or gap lies in the middle of.
+    name: the stitch's US name, SPACE or GAP. chains: how many chains a space has. corner: the space
+    lies inside stitches that share one place. unit: the group that the space or gap lies in the
+    middle of.
     """
 
     name: str
@@ -43,7 +44,9 @@ class Run:
 
 @dataclass(frozen=True, slots=True)
 class Below:
-    """What the next row is worked into. stitches None: unknown. chained: an unworked foundation chain."""
+    """What the next row is worked into. stitches None: unknown. chained: an unworked foundation
+    chain.
+    """
 
     stitches: int | None = None
     runs: tuple[Run, ...] = ()
@@ -95,7 +98,9 @@ def added(runs: list[Run], more: Iterable[Run]) -> None:
 
 
 def of_runs(runs: Sequence[Run], stitches: int | None, sections: int) -> Below:
-    """The finished row for the next one; a row whose runs do not add up to its stitches is kept plain."""
+    """The finished row for the next one; a row whose runs do not add up to its stitches is kept
+    plain.
+    """
     kept = tuple(runs)
     made = sum(run.n for run in kept if run.is_stitch)
     if stitches is None or made != stitches or len(kept) > LONGEST_ROW:

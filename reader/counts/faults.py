@@ -1,4 +1,6 @@
-"""A worked row against its printed total and the row below -> the problem to tell, None where there is none."""
+"""A worked row against its printed total and the row below -> the problem to tell, None where there
+is none.
+"""
 
 from __future__ import annotations
 
@@ -90,14 +92,16 @@ def told_to_count(nodes: Sequence[Node]) -> bool:
 
 def _left_out(stated: int, where: Where) -> Problem:
     said = (
-        f"{where.label}: the first chain is said to count as a stitch, yet the printed {stated} leaves it out; "
+        f"{where.label}: the first chain is said to count as a stitch, yet the printed {stated} "
+        f"leaves it out; "
         f"with it there are {stated + 1}: {quoted(where.words)}."
     )
     return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label, None, stated + 1, "")
 
 
 def _unclear(where: Where) -> Problem:
-    message = f"{where.label}: some words could not be read for certain: {quoted(where.words)}. Please check them."
+    said = f"some words could not be read for certain: {quoted(where.words)}"
+    message = f"{where.label}: {said}. Please check them."
     return Problem(Verdict.UNCLEAR, message, where.span, where.part, where.label)
 
 
@@ -105,11 +109,13 @@ def _disagrees(solved: Solved, stated: int | None, where: Where, sure: bool) -> 
     made = solved.count
     if not sure:
         said = (
-            f"{where.label}: the printed total is {stated}; the words seem to make {made}, but they leave "
+            f"{where.label}: the printed total is {stated}; the words seem to make {made}, but "
+            f"they leave "
             f"room: {quoted(where.words)}. Please count this one."
         )
         return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label, stated, made)
-    message = f"{where.label}: the printed total is {stated}, but the words make {made}: {quoted(where.words)}."
+    said = f"the printed total is {stated}, but the words make {made}"
+    message = f"{where.label}: {said}: {quoted(where.words)}."
     mend = f"{made} may be meant." if solved.fits else ""
     said = f"{message} {mend}".strip()
     return Problem(
@@ -150,9 +156,11 @@ def _does_not_fit(
     else:
         said = f"the words use {have - solved.left} of {have} stitches"
     mend, made = _mend(solved, have, nodes)
-    message = f"{where.label}: the stitches do not fit the row below: {said}. {quoted(where.words)}. {mend}"
+    fault = f"{where.label}: the stitches do not fit the row below: {said}"
+    message = f"{fault}. {quoted(where.words)}. {mend}"
     return Problem(
-        Verdict.DOES_NOT_FIT, message.strip(), where.span, where.part, where.label, stated, made, mend
+        Verdict.DOES_NOT_FIT, message.strip(), where.span, where.part, where.label, stated, made,
+        mend
     )  # fmt: skip
 
 

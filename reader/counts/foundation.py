@@ -1,4 +1,6 @@
-"""A line that only starts the work (chain, ring, cast on) -> its row, and what the first row goes into."""
+"""A line that only starts the work (chain, ring, cast on) -> its row, and what the first row goes
+into.
+"""
 
 from __future__ import annotations
 
@@ -37,7 +39,9 @@ def is_start(nodes: tuple[Node, ...]) -> bool:
 
 
 def begins(nodes: tuple[Node, ...]) -> bool:
-    """Whether a row starts its own work: from a chain, a ring or a cast on, or where yarn is joined."""
+    """Whether a row starts its own work: from a chain, a ring or a cast on, or where yarn is
+    joined.
+    """
     ends = ends_of(nodes)
     if ends.foundation is not None or any(isinstance(one, Chain | Start) for one in ends.lead):
         return True
@@ -54,7 +58,8 @@ def begins(nodes: tuple[Node, ...]) -> bool:
 def started(
     nodes: tuple[Node, ...], before: Below, size: int, craft: Craft, afresh: bool
 ) -> tuple[Below, int | None, tuple[Move, ...]]:
-    """What lies below the first row, the stitches on hand (None for a chain or ring), and the moves.
+    """What lies below the first row, the stitches on hand (None for a chain or ring), and the
+    moves.
 
     afresh: a cast on begins the work anew; otherwise it is added to what is on the needle.
     """

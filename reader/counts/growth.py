@@ -23,7 +23,8 @@ def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, int]:
 
 
 def targets(rule: Rule, sections: int) -> list[int]:
-    """Whole counts that a goal may stand for, the likeliest first: all stitches, or those of one section.
+    """Whole counts that a goal may stand for, the likeliest first: all stitches, or those of one
+    section.
 
     "10 between increases" leaves the increase itself (two stitches) out of the section.
     """
@@ -42,9 +43,11 @@ def targets(rule: Rule, sections: int) -> list[int]:
 def run_through(
     counts: Sequence[int], rule: Rule, sections: int, number: int, last: int | None
 ) -> list[int]:
-    """The counts of the rows that the rule stands for, in order; [] where it does not say when to stop.
+    """The counts of the rows that the rule stands for, in order; [] where it does not say when to
+    stop.
 
-    number: the row just worked, 0 where rows have none. last: the last row's number where it is known.
+    number: the row just worked, 0 where rows have none. last: the last row's number where it is
+    known.
     """
     step, every = steps_of(counts, rule)
     count = counts[-1] if counts else 0
@@ -62,7 +65,9 @@ def run_through(
 
 
 def _plain_before(counts: Sequence[int], rule: Rule, every: int) -> int:
-    """Plain rows before the first change: none where the change comes at once or a plain row was just worked."""
+    """Plain rows before the first change: none where the change comes at once or a plain row was
+    just worked.
+    """
     if every < 2 or rule.at_once:
         return 0
     worked = 0

@@ -1,4 +1,6 @@
-"""Ledger: the rows of one part as they are worked, one after the other, with what each leaves for the next."""
+"""Ledger: the rows of one part as they are worked, one after the other, with what each leaves for
+the next.
+"""
 
 from __future__ import annotations
 
@@ -123,7 +125,9 @@ class Ledger:
             self.number, self.doubted = 0, False
 
     def entry_of(self, number: int, words: str = "") -> Entry | None:
-        """The latest row of that number in this part, or in an earlier one (the one that the words name)."""
+        """The latest row of that number in this part, or in an earlier one (the one that the words
+        name).
+        """
         named = [part for part in self.earlier if part and part.lower() in words.lower()]
         books = [self.entries, *list(self.earlier.values())[::-1]]
         if named:
@@ -148,7 +152,9 @@ class Ledger:
         why: str,
         measured: bool = False,
     ) -> None:
-        """A row by rule, that only its count is known of; measured: it stands for as many as a measure takes."""
+        """A row by rule, that only its count is known of; measured: it stands for as many as a
+        measure takes.
+        """
         words, span = self.words(start, end), self.span(start, end)
         self.go_on(None)
         if count is None:
@@ -160,7 +166,8 @@ class Ledger:
             MoveKind.WORK, words, span, before or 0, count or 0, 0, stitch, max(1, count or 1)
         )
         self.rows.append(CountedRow(
-            self.name(mark, number), number, self.is_round, words, span, before, count, None, Verdict.NO_TOTAL, (move,),
+            self.name(mark, number), number, self.is_round, words, span, before, count, None,
+            Verdict.NO_TOTAL, (move,),
             assumed=(why,) if why else (),
         ))  # fmt: skip
         self.number = number or self.number
@@ -168,7 +175,9 @@ class Ledger:
             self.below = plain(count, self.below.sections)
 
     def settle(self, stitches: int) -> None:
-        """Takes a number of stitches that the words give for granted, whatever was counted up to here."""
+        """Takes a number of stitches that the words give for granted, whatever was counted up to
+        here.
+        """
         if self.below.stitches != stitches and self.rows:
             why = (
                 f"{stitches} stitches are taken from the words, though the rows come out otherwise"
@@ -190,7 +199,8 @@ class Ledger:
             label = self.rows[-1].label
             where = Where(self.part, label, self.span(row.start, row.end), " ".join(words.split()))
             said = (
-                f"{label}: after these rows {stated} stitches are printed, but they come to {here}: "
+                f"{label}: after these rows {stated} stitches are printed, but they come to "
+                f"{here}: "
                 f"{quoted(where.words)}. Please count."
             )
             self.problems.append(
@@ -248,8 +258,10 @@ class Ledger:
         tally = solved.tally
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
         self.rows.append(CountedRow(
-            label, number, is_round, words, where.span, self.below.stitches, count, stated, verdict, self.moves_of(tally, where),
-            kind, tally.spaces, mark.side if mark else "", "", tally.walk.takes, assumed=assumptions(solved, entry.nodes),
+            label, number, is_round, words, where.span, self.below.stitches, count, stated,
+            verdict, self.moves_of(tally, where),
+            kind, tally.spaces, mark.side if mark else "", "", tally.walk.takes,
+            assumed=assumptions(solved, entry.nodes),
         ))  # fmt: skip
         kept = self.below
         self.book(solved, count, entry, number, is_round)
@@ -278,7 +290,9 @@ class Ledger:
     def count_of(
         self, entry: Entry, solved: Solved, stated: int | None, kind: str, problem: Problem | None
     ) -> int | None:
-        """The stitches on hand after a row: what was counted, or the printed total where the words fail."""
+        """The stitches on hand after a row: what was counted, or the printed total where the words
+        fail.
+        """
         count = solved.count
         told = entry.quoted and entry.told and entry.gain is not None
         if told and stated is None and self.below.stitches is not None:
@@ -311,7 +325,9 @@ class Ledger:
         return solved.count is not None and stated == solved.count + chains_in(solved.tally)
 
     def still_doubted(self, solved: Solved, stated: int | None, wrong: bool) -> bool:
-        """Whether the stitches on hand after a row are in doubt; a printed total that agrees ends it."""
+        """Whether the stitches on hand after a row are in doubt; a printed total that agrees ends
+        it.
+        """
         if stated is not None and not wrong:
             return False
         tally = solved.tally

@@ -25,8 +25,8 @@ def all_places(
 ) -> tuple[int, int]:
     """Takes "each", "to end", "to last n": how many places that are, and how many stitches of them.
 
-    need: what the instructions behind will use. limit: stitches and spaces up to where they begin, None for the
-    row's end.
+    need: what the instructions behind will use. limit: stitches and spaces up to where they begin,
+    None for the row's end.
     """
     walk = tally.walk
     nouns = {place.noun, *place.among}
@@ -112,7 +112,9 @@ def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | Non
 
 
 def to_other_edge(tally: Tally) -> None:
-    """Goes on along the other side of the foundation chain; without one nothing is known of what lies there."""
+    """Goes on along the other side of the foundation chain; without one nothing is known of what
+    lies there.
+    """
     chain = sum(run.n for run in tally.below.runs) if tally.below.chained else 0
     if chain:
         tally.walk.over(foundation(chain, True))

@@ -34,7 +34,8 @@ def readings(
             stack += one.body
     listed = _either(times_of_list(nodes) is not None)
     options = product(
-        chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False, True) if below.spaces and not opening else (False,),
+        chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False,
+        True) if below.spaces and not opening else (False,),
         listed,
     )  # fmt: skip
     for chain, more, each, cut, bundled, spaced, whole in options:

@@ -23,7 +23,9 @@ Worker = Callable[[Sequence[Node], Tally, Need], None]
 def repeated(
     moves: Sequence[Move], times: int, node: Group | Repeat, tally: Tally, spread: int | None = None
 ) -> None:
-    """Adds the moves of a body `times` over, each pass numbered; spread: stitches each pass uses (for a group)."""
+    """Adds the moves of a body `times` over, each pass numbered; spread: stitches each pass uses
+    (for a group).
+    """
     for number in range(1, 1 + max(0, times)):
         if not one_pass(moves, number, times, node, tally, spread):
             return
@@ -83,7 +85,9 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
 
 
 def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
-    """The repeat with "to the marker" put into stitches: every pass takes an equal share of what is left."""
+    """The repeat with "to the marker" put into stitches: every pass takes an equal share of what is
+    left.
+    """
     to_marker = [
         one for one in node.body if isinstance(one, Work) and one.place.where is Where.UNUSED
     ]
@@ -139,7 +143,9 @@ def work_alike(node: Repeat, one: Tally, times: int, tally: Tally) -> None:
 
 
 def room_for(node: Repeat, one: Tally, tally: Tally, behind: Need) -> int:
-    """How often an open repeat fits into what is left below, where only stitches of one kind are left."""
+    """How often an open repeat fits into what is left below, where only stitches of one kind are
+    left.
+    """
     walk = tally.walk
     keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
     if one.walk.takes > 0 and walk.left is not None:
@@ -213,7 +219,9 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
 
 
 def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
-    """Works the ending; "ch 2, dc in first sc" closes a round of loops with a last loop, half chain, half stitch."""
+    """Works the ending; "ch 2, dc in first sc" closes a round of loops with a last loop, half
+    chain, half stitch.
+    """
     before, made = tally.makes, tally.spaces
     work_all(node.ending, tally, need)
     if not closes_loop(node) or (tally.makes, tally.spaces) != (before + 1, made + 1):
@@ -240,7 +248,8 @@ def prefix_that_fits(
 ) -> tuple[int | None, int]:
     """The beginning of the body (its length and stitches) after which the ending closes the row.
 
-    Where several do, the one whose next stitch is the ending's first: the ending replaces the rest from there.
+    Where several do, the one whose next stitch is the ending's first: the ending replaces the rest
+    from there.
     """
     found: tuple[int, int] | None = None
     for length in range(len(node.body) - 1, -1, -1):

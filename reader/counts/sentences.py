@@ -1,4 +1,6 @@
-"""A row's words -> the stretches that are rows of their own: knitting prose puts several in one paragraph."""
+"""A row's words -> the stretches that are rows of their own: knitting prose puts several in one
+paragraph.
+"""
 
 from __future__ import annotations
 
@@ -7,7 +9,8 @@ import re
 from reader.pattern.layout import ACTION, WrittenRow
 
 NEXT_SENTENCE = re.compile(
-    r"(?<=[.])\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?(?:work|continue|cont\b|bind off|cast off|bo \d|dec\b|inc\b|decrease|increase"
+    r"(?<=[.])\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?(?:work|continue|cont\b|bind off|cast off"
+    r"|bo \d|dec\b|inc\b|decrease|increase"
     r"|knit|purl|rep\b|repeat|shape|k \d|p \d|k\d|p\d|\*\s*k|beg with|next row|change to|place)\b)",
     re.IGNORECASE,
 )

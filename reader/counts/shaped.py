@@ -8,7 +8,9 @@ from reader.pattern.tree import Edge, Shape
 
 
 def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:
-    """Increases or decreases by rule over all that is left, or over what the words before have worked."""
+    """Increases or decreases by rule over all that is left, or over what the words before have
+    worked.
+    """
     walk = tally.walk
     if walk.left is None and not tally.makes:
         tally.unsure = True

@@ -34,7 +34,9 @@ from reader.terms.stitches import Craft
 
 @dataclass(frozen=True, slots=True)
 class Solved:
-    """A row as worked under one reading. count None: cannot be told. fits: None where the row below is unknown."""
+    """A row as worked under one reading. count None: cannot be told. fits: None where the row below
+    is unknown.
+    """
 
     count: int | None
     fits: bool | None
@@ -165,11 +167,11 @@ def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) ->
     if nxt is not None and travels(nxt):
         # The chain stands where the slip stitches have gone to.
         return
-    if isinstance(nxt, Work | Group) and is_opening(nxt.place, tally.walk):
-        if nxt.place.where in (Where.SAME, Where.ONE_PLACE):
-            tally.walk.take_spaces(1, wanted(nxt.place, tally.walk))
-            tally.spaced = True
-            return
+    shared = isinstance(nxt, Work | Group) and nxt.place.where in (Where.SAME, Where.ONE_PLACE)
+    if shared and isinstance(nxt, Work | Group) and is_opening(nxt.place, tally.walk):
+        tally.walk.take_spaces(1, wanted(nxt.place, tally.walk))
+        tally.spaced = True
+        return
     if isinstance(nxt, Skip) and nxt.place.where is Where.FIRST:
         # "miss first st" is the stitch that the chain stands on.
         return
@@ -248,7 +250,9 @@ def best(
     stated: int | None,
     kind: str = "",
 ) -> Solved:
-    """The reading that closes the row and agrees with the printed total, the usual one where several do."""
+    """The reading that closes the row and agrees with the printed total, the usual one where
+    several do.
+    """
     ends = ends_of(nodes, below.stitches is not None)
     found: Solved | None = None
     mark = -1e9

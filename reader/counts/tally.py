@@ -14,10 +14,10 @@ from reader.pattern.tree import Node
 class Choice:
     """One way of reading a row.
 
-    chain: the first chain counts as a stitch. again_more: "N times" is N more. pair_each: equal numbers are one
-    each. cut_ending: the last repeat is cut off. bundle: a list of stitches with one place at its end goes into
-    that place. chains_below: every chain below is a place of its own. whole_list: "x 6" at the end of a list is
-    of the whole list.
+    chain: the first chain counts as a stitch. again_more: "N times" is N more. pair_each: equal
+    numbers are one each. cut_ending: the last repeat is cut off. bundle: a list of stitches with
+    one place at its end goes into that place. chains_below: every chain below is a place of its
+    own. whole_list: "x 6" at the end of a list is of the whole list.
     """
 
     chain: bool | None = None
@@ -53,8 +53,9 @@ NOTHING = Need()
 
 @dataclass(slots=True)
 class Tally:
-    """A running count of one row. sections: how often its last repeat was worked. cycle: the body of the
-    repeat that is being worked, whose beginning follows its end."""
+    """A running count of one row. sections: how often its last repeat was worked. cycle: the body
+    of the repeat that is being worked, whose beginning follows its end.
+    """
 
     size: int
     below: Below
@@ -88,14 +89,18 @@ class Tally:
         return kinds_of(self.runs)
 
     def make(self, stitches: int, name: str) -> None:
-        """Leaves stitches of a kind for the row above; taking more away than there are is kept as a debt."""
+        """Leaves stitches of a kind for the row above; taking more away than there are is kept as a
+        debt.
+        """
         if stitches < 0:
             self.shaped += stitches
         else:
             added(self.runs, (Run(name, stitches),))
 
     def make_runs(self, runs: list[Run], times: int, group: bool) -> None:
-        """Leaves whole runs, `times` over; group: each time in a place of its own, so a gap parts neighbours."""
+        """Leaves whole runs, `times` over; group: each time in a place of its own, so a gap parts
+        neighbours.
+        """
         for _ in range(times):
             if group and self.grouped and self.runs and self.runs[-1].is_stitch:
                 self.runs.append(Run(GAP))

@@ -19,7 +19,9 @@ def chain_options(
     held: dict[int, bool],
     silent: bool | None,
 ) -> list[bool | None]:
-    """The answers worth trying, the likelier first. held: what is known by height, added to where the words say it."""
+    """The answers worth trying, the likelier first. held: what is known by height, added to where
+    the words say it.
+    """
     ends = ends_of(nodes, below.stitches is not None)
     work = first_work([one for one in ends.body if not travels(one)])
     if craft is Craft.KNITTING:

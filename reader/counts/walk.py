@@ -1,4 +1,6 @@
-"""A walk along the row below: where the hook stands, what is left, what was asked for and not there."""
+"""A walk along the row below: where the hook stands, what is left, what was asked for and not
+there.
+"""
 
 from __future__ import annotations
 
@@ -10,12 +12,14 @@ from reader.counts.fabric import GAP, SPACE, Below, Run
 class Walk:
     """Takes stitches and spaces of a row in working order.
 
-    left: stitches ahead, None while the row below is unknown. short: stitches asked for that were not there.
-    opened, united: whether the row has spaces, or groups with a middle. takes, space_takes: how many were asked for in all. lacking: spaces asked for that were not there.
+    left: stitches ahead, None while the row below is unknown. short: stitches asked for that were
+    not there. opened, united: whether the row has spaces, or groups with a middle. takes,
+    space_takes: how many were asked for in all. lacking: spaces asked for that were not there.
     """
 
     __slots__ = (
-        "_runs", "at", "into", "known", "lacking", "left", "opened", "short", "space_takes", "spaces", "takes",
+        "_runs", "at", "into", "known", "lacking", "left", "opened", "short", "space_takes",
+        "spaces", "takes",
         "united",
     )  # fmt: skip
 
@@ -57,7 +61,9 @@ class Walk:
         self.at = self.into = 0
 
     def alike(self, names: set[str]) -> bool:
-        """Whether arithmetic is enough: no spaces ahead, and of the stitches named at most one kind there is."""
+        """Whether arithmetic is enough: no spaces ahead, and of the stitches named at most one kind
+        there is.
+        """
         if not self.known:
             return True
         kinds: set[str] = set()
@@ -133,7 +139,9 @@ class Walk:
         return None
 
     def begin_at(self, wanted: Callable[[Run], bool]) -> None:
-        """A round that begins in a space: the row is seen from there on, what lay before comes last."""
+        """A round that begins in a space: the row is seen from there on, what lay before comes
+        last.
+        """
         if not self.known or self.takes or self.space_takes:
             return
         index = self._next(wanted)
@@ -142,7 +150,9 @@ class Walk:
             self.at = self.into = 0
 
     def begin_after(self, wanted: Callable[[Run], bool]) -> None:
-        """A round that only starts from a space: the row is seen from behind it, and the space itself comes last."""
+        """A round that only starts from a space: the row is seen from behind it, and the space
+        itself comes last.
+        """
         self.begin_at(wanted)
         if self.known and not self.takes and not self.space_takes and len(self._runs) > 1:
             self._runs = self._runs[1:] + self._runs[:1]

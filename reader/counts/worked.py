@@ -27,7 +27,9 @@ class MoveKind(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Pass:
-    """One pass of a repeat: which pass, of how many (None while unknown), and where the repeat stands."""
+    """One pass of a repeat: which pass, of how many (None while unknown), and where the repeat
+    stands.
+    """
 
     number: int
     of: int | None
@@ -38,11 +40,11 @@ class Pass:
 class Move:
     """One instruction worked once, in working order.
 
-    takes: stitches used from the row below. makes: stitches left for the row above.
-    spaces: chain spaces left. stitch: US name in the stitch table, or "" where none.
-    words: the instruction as the pattern writes it. said: the instruction in spoken words, "" to let
-    the wording room derive it. passes: the repeats it stands in, outermost first. times: how many
-    stitches in a run this move stands for ("sc in next 5" is one move of 5).
+    takes: stitches used from the row below. makes: stitches left for the row above. spaces: chain
+    spaces left. stitch: US name in the stitch table, or "" where none. words: the instruction as
+    the pattern writes it. said: the instruction in spoken words, "" to let the wording room derive
+    it. passes: the repeats it stands in, outermost first. times: how many stitches in a run this
+    move stands for ("sc in next 5" is one move of 5).
     """
 
     kind: MoveKind

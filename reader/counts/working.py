@@ -190,7 +190,9 @@ def _same_place(place: Place, tally: Tally, opening: bool) -> None:
 
 
 def middled(runs: list[Run]) -> list[Run]:
-    """The runs of one place with its middle marked: the space inside, or the center of the stitches."""
+    """The runs of one place with its middle marked: the space inside, or the center of the
+    stitches.
+    """
     stitches = sum(run.n for run in runs if run.is_stitch)
     spaces = [index for index, run in enumerate(runs) if run.name == "sp"]
     inside = [at for at in spaces if 0 < at < len(runs) - 1]
@@ -221,7 +223,8 @@ def _halved(runs: list[Run], half: int) -> list[Run]:
 
 
 def scattered(nodes: Sequence[Node], tally: Tally) -> bool:
-    """ "1 sc in each st and 3 sc in each corner loop": every place below gets what is said of its kind.
+    """ "1 sc in each st and 3 sc in each corner loop": every place below gets what is said of its
+    kind.
 
     Done (True) only where the whole list is of such instructions and the row below is known.
     """

@@ -1,4 +1,6 @@
-"""Things done that neither take nor make stitches: joins, turns, colours, markers, ends; and the words they take with them."""
+"""Things done that neither take nor make stitches: joins, turns, colours, markers, ends; and the
+words they take with them.
+"""
 
 from __future__ import annotations
 
@@ -49,7 +51,8 @@ COUNT_STARTS = frozenset(
     ["this", "that", "counts", "count", "does", "always", "it", "which", "will", "not", "the"]
 )
 JOINED_TO = (
-    "top of", "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top", "beginning", "first sc",
+    "top of", "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top",
+    "beginning", "first sc",
     "join", "last st of",
 )  # fmt: skip
 """A slip stitch into one of these joins the round; into anything else it travels."""
@@ -92,16 +95,19 @@ NO_COLOUR = frozenset(
     ]
 )
 NOT_DONE = (
-    "do not turn", "don't turn", "do not join", "don't join", "do not join this", "do not fasten off",
+    "do not turn", "don't turn", "do not join", "don't join", "do not join this",
+    "do not fasten off",
 )  # fmt: skip
 CHANGES = frozenset(["change", "changing", "drop", "attach", "switch", "carry", "carrying"])
 NOT_A_YARN = frozenset(["sl", "ss", "right", "rs", "ws", "wrong", "a"])
 FACING = (
-    "with right side", "with rs", "right side facing", "rs facing", "with ws", "with wrong side", "wrong side facing",
+    "with right side", "with rs", "right side facing", "rs facing", "with ws", "with wrong side",
+    "wrong side facing",
     "ws facing",
 )  # fmt: skip
 MARKERS = (
-    "pm", "sm", "slm", "rm", "sl marker", "slip marker", "place marker", "remove marker", "place a marker",
+    "pm", "sm", "slm", "rm", "sl marker", "slip marker", "place marker", "remove marker",
+    "place a marker",
     "move marker", "slip m", "sl m", "place markers",
 )  # fmt: skip
 HANDWORK = frozenset(
@@ -122,8 +128,10 @@ HANDWORK = frozenset(
     ]
 )
 RINGS = (
-    "magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring", "using a magic loop",
-    "with a magic ring", "make a ring", "adjustable ring", "make an adjustable ring", "create a magic ring",
+    "magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring",
+    "using a magic loop",
+    "with a magic ring", "make a ring", "adjustable ring", "make an adjustable ring",
+    "create a magic ring",
     "start with a magic ring", "form a ring",
 )  # fmt: skip
 

@@ -1,4 +1,6 @@
-"""A list of stitches with one place at its end: "1 sc, 5 dc, 1 sc in next loop", "2 dc, ch 1, 2 dc in next st"."""
+"""A list of stitches with one place at its end: "1 sc, 5 dc, 1 sc in next loop", "2 dc, ch 1, 2 dc
+in next st".
+"""
 
 from __future__ import annotations
 
@@ -37,7 +39,9 @@ def bundle_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
 
 
 def each_and_each(before: Node | None, node: Node) -> Work | None:
-    """ "1 sc in each dc and 1 sc in each ch-1 loop": one instruction for both kinds of places, else None."""
+    """ "1 sc in each dc and 1 sc in each ch-1 loop": one instruction for both kinds of places, else
+    None.
+    """
     if not isinstance(before, Work) or not isinstance(node, Work) or before.stitch != node.stitch:
         return None
     places = (before.place, node.place)

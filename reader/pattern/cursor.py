@@ -16,7 +16,9 @@ from reader.text.span import Span
 
 @cache
 def by_first_word(phrases: tuple[str, ...]) -> dict[str, tuple[tuple[str, ...], ...]]:
-    """The phrases in words, by their first one, in their order; split once, since they are asked for at every token."""
+    """The phrases in words, by their first one, in their order; split once, since they are asked
+    for at every token.
+    """
     found: dict[str, list[tuple[str, ...]]] = {}
     for phrase in phrases:
         parts = tuple(phrase.split())
@@ -40,7 +42,9 @@ class Special:
 
 @dataclass(slots=True)
 class Book:
-    """Words to read with: craft, terms, how many sizes, and the pattern's own stitches by written form."""
+    """Words to read with: craft, terms, how many sizes, and the pattern's own stitches by written
+    form.
+    """
 
     craft: Craft
     terms: Terms

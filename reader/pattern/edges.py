@@ -11,7 +11,8 @@ CAST_ON = (
     "co", "cast on", "casting on", "pick up and knit", "pick up and k", "pick up", "pu", "puk",
 )  # fmt: skip
 BIND_OFF = (
-    "bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off", "loosely cast off",
+    "bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off",
+    "loosely cast off",
 )  # fmt: skip
 CABLE_NEEDLES = (
     "cn", "c n", "cable", "dpn", "d p n", "double pointed", "double-pointed", "needle",
@@ -45,9 +46,9 @@ def _edge_again(cur: Cursor) -> bool:
     """ "then 7 sts at beg of next 2 rows": the binding off goes on."""
     start = cur.at
     cur.accept("then", "and")
-    if cur.kind() == "num" and cur.low(1) in ("sts", "st") and cur.low(2) == "at":
-        if cur.low(3) in ("beg", "beginning") or cur.words("the beg", 3):
-            return True
+    counted = cur.kind() == "num" and cur.low(1) in ("sts", "st")
+    if counted and cur.any_words(("at beg", "at beginning", "at the beg", "at the beginning"), 2):
+        return True
     cur.at = start
     return False
 

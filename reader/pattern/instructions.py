@@ -1,4 +1,6 @@
-"""Tokens of one row -> instructions: stitches, chains, skips, groups and repeats; what cannot be read becomes Unread."""
+"""Tokens of one row -> instructions: stitches, chains, skips, groups and repeats; what cannot be
+read becomes Unread.
+"""
 
 from __future__ import annotations
 
@@ -35,8 +37,10 @@ from reader.terms.stitches import Kind
 
 OPEN_CLOSE = {"(": ")", "[": "]", "{": "}"}
 FILLER = frozenset(
-    {"then", "now", "and", "work", "make", "working", "with", "just", "please", "also", "begin", "beginning", "again", "so", "&",
-     "a", "an", "the", "next", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using", "insert", "by", "from", "once"}
+    {"then", "now", "and", "work", "make", "working", "with", "just", "please", "also", "begin",
+    "beginning", "again", "so", "&",
+     "a", "an", "the", "next", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using",
+     "insert", "by", "from", "once"}
 )  # fmt: skip
 
 
@@ -142,7 +146,9 @@ class _Reading:
         self.cur.at += 1
 
     def flush(self, upto: int | None = None) -> None:
-        """Words that could not be read become Unread when they may hold an instruction, a note otherwise."""
+        """Words that could not be read become Unread when they may hold an instruction, a note
+        otherwise.
+        """
         cur = self.cur
         if self.lost_from is None:
             return
@@ -185,7 +191,9 @@ class _Reading:
         self.stars.append((label, len(self.made)))
 
     def closes_star(self) -> bool:
-        """ "*sc, inc* around", "*2 sc, inc* x 5": the second star closes, what follows says how often."""
+        """ "*sc, inc* around", "*2 sc, inc* x 5": the second star closes, what follows says how
+        often.
+        """
         cur = self.cur
         if not self.stars or self.stars[-1][1] >= len(self.made):
             return False
@@ -256,7 +264,8 @@ class _Reading:
             and not self.stars
         )
         return Repeat(
-            cur.span(start), cur.said(start), body, found.until, found.number, ending, found.ending, found.altered,
+            cur.span(start), cur.said(start), body, found.until, found.number, ending,
+            found.ending, found.altered,
             lost and found.target == "*", found.noun, False, cur.span(start),
         )  # fmt: skip
 
@@ -317,7 +326,9 @@ class _Reading:
         return self.bracketed(start, body, before)
 
     def names(self, inner: list[Token]) -> bool:
-        """Whether a bracket explains the stitch before it, or only names it: "picot (ch 3, sl st ...)"."""
+        """Whether a bracket explains the stitch before it, or only names it: "picot (ch 3, sl st
+        ...)".
+        """
         cur = self.cur
         last = self.made[-1] if self.made else None
         if not isinstance(last, Work) or cur.low() in ("in", "into", "x", "*", "times", "twice"):

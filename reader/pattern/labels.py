@@ -1,4 +1,6 @@
-"""Finds row labels in clean text: "Rnd 5:", "2nd to 4th rows", "R7-9", "Next 4 rows:" -> where they stand and what they say."""
+"""Finds row labels in clean text: "Rnd 5:", "2nd to 4th rows", "R7-9", "Next 4 rows:" -> where they
+stand and what they say.
+"""
 
 from __future__ import annotations
 
@@ -9,7 +11,8 @@ from reader.terms.numbers import word_number
 
 _WORD = (
     r"(?:(?:twenty|thirty|forty|fifty)[ -])?(?:one|two|three|four|five|six|seven|eight|nine)\b"
-    r"|ten\b|eleven\b|twelve\b|(?:thir|four|fif|six|seven|eigh|nine)teen\b|twenty\b|thirty\b|forty\b|fifty\b"
+    r"|ten\b|eleven\b|twelve\b|(?:thir|four|fif|six|seven|eigh|nine)teen\b|twenty\b|thirty\b"
+    r"|forty\b|fifty\b"
 )
 _NUM = rf"(?:\d+|{_WORD})"
 _ORD = r"\d+(?:st|nd|rd|th|d)\b"
@@ -19,31 +22,40 @@ _END = r"\s*(?:[:.]|—|-+(?=\s|[A-Z(*])|(?=\())"
 _ROUND = r"rounds?|rnds?|rds?|rows?"
 
 WORD_FIRST = re.compile(
-    rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND})\s*)?{_NUM})*)[\])]?(?P<side>{_SIDE})(?P<end>{_END}\s|{_END}$|{_END}(?=\S))",
+    rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND})\s*)?"
+    rf"{_NUM})*)[\])]?(?P<side>{_SIDE})(?P<end>{_END}\s|{_END}$|{_END}(?=\S))",
     re.IGNORECASE,
 )
 ORDINAL_FIRST = re.compile(
-    rf"(?<![\w-])(?P<nums>{_ORD}(?:{_JOIN}(?:{_ORD}|\d+))*)\s+(?P<what>{_ROUND})(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE})(?P<end>{_END})",
+    rf"(?<![\w-])(?P<nums>{_ORD}(?:{_JOIN}(?:{_ORD}|\d+))*)\s+(?P<what>{_ROUND})(?:\s+(?:of\s+peta"
+    rf"ls|incl\w*))?\.?(?P<side>{_SIDE})(?P<end>{_END})",
     re.IGNORECASE,
 )
 BARE = re.compile(r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?P<end>[.)]|:)\s+(?=\S)")
 NAMED = re.compile(
-    rf"(?<![\w-])(?P<name>next|following|last|first|foundation|base|set-?up|inc|increase|dec|decrease|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>\d+\s+)?(?P<what>{_ROUND})\b(?P<side>{_SIDE})\s*[:.—]",
+    rf"(?<![\w-])(?P<name>next|following|last|first|foundation|base|set-?up|inc|increase|dec"
+    rf"|decrease|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>\d+\s+)?(?P<what>"
+    rf"{_ROUND})\b(?P<side>{_SIDE})\s*[:.—]",
     re.IGNORECASE,
 )
 EVERY_OTHER = re.compile(
-    r"^\s*(?:and|&)\s+(?:all|every|each)\s+(?P<which>even|odd|ws|rs|wrong side|right side|other|foll\w*|alternate)?[^:.]{0,30}(?:rows?|rnds?|rounds?)\s*[:.]",
+    r"^\s*(?:and|&)\s+(?:all|every|each)\s+(?P<which>even|odd|ws|rs|wrong side|right side|other"
+    r"|foll\w*|alternate)?[^:.]{0,30}(?:rows?|rnds?|rounds?)\s*[:.]",
     re.IGNORECASE,
 )
 EVERY_AFTER = re.compile(
-    rf"(?P<what>{_ROUND})\s*(?P<nums>\d+)\s*(?:and|&)\s+(?:all|every|each)\s+(?P<which>even|odd|ws|rs|wrong side|right side|other|foll\w*|alternate)[^:.]{{0,30}}(?:rows?|rnds?|rounds?)\s*[:.]",
+    rf"(?P<what>{_ROUND})\s*(?P<nums>\d+)\s*(?:and|&)\s+(?:all|every|each)\s+(?P<which>even|odd"
+    rf"|ws|rs|wrong side|right side|other|foll\w*|alternate)[^:.]{{0,30}}(?:rows?|rnds?"
+    rf"|rounds?)\s*[:.]",
     re.IGNORECASE,
 )
 
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """A label in clean text: from start to end; numbers (a range opened, a list kept) or a name with how many rows."""
+    """A label in clean text: from start to end; numbers (a range opened, a list kept) or a name
+    with how many rows.
+    """
 
     start: int
     end: int
@@ -99,7 +111,9 @@ def _side(words: str) -> str:
 
 
 def label_at(text: str, start: int, line_start: bool) -> Mark | None:
-    """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's start."""
+    """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's
+    start.
+    """
     every = EVERY_AFTER.match(text, start)
     if every:
         return _numbered(every, start, every_other=every.group("which").lower())
@@ -129,20 +143,24 @@ def _by_name(found: re.Match[str], start: int) -> Mark:
 
 
 CANDIDATE = re.compile(
-    rf"(?<![\w-])(?:{_ORD}|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:next|following|last|foundation|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:\d+\s+)?(?:{_ROUND}))",
+    rf"(?<![\w-])(?:{_ORD}|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:next|following|last|foundation"
+    rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:\d+\s+)?(?:{_ROUND}))",
     re.IGNORECASE,
 )
 
 
 def labels_in(text: str, start: int, end: int) -> list[Mark]:
-    """All labels in a block of clean text, in order; inside a sentence only after a full stop, a bracket or a turn."""
+    """All labels in a block of clean text, in order; inside a sentence only after a full stop, a
+    bracket or a turn.
+    """
     marks: list[Mark] = []
     first = label_at(text, start, True)
     if first and first.end <= end:
         marks.append(first)
     at = first.end if first else start
     while True:
-        # Searched anew from the next character: "row. 2nd ROW:" holds a false candidate before the true one.
+        # Searched anew from the next character: "row. 2nd ROW:" holds a false candidate before the
+        # true one.
         candidate = CANDIDATE.search(text, at, end)
         if candidate is None:
             return marks
@@ -156,7 +174,9 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
 
 
 def _may_begin(before: str) -> bool:
-    """Whether a label may follow these words of its block: only a sentence, a bracket or a turn that ends."""
+    """Whether a label may follow these words of its block: only a sentence, a bracket or a turn
+    that ends.
+    """
     words = before.rstrip()
     if words and words[-1] not in ".;:)]!—*" and not words.lower().endswith(("turn", "join")):
         return False

@@ -46,11 +46,14 @@ class Layout:
 
 
 MATERIALS = re.compile(
-    r"^\W*(materials?|supplies|you will need|yarn|hook|needles?|notions|gauge|tension|size|sizes|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
+    r"^\W*(materials?|supplies|you will need|yarn|hook|needles?|notions|gauge|tension|size|sizes"
+    r"|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?|special stitch(?:es)?"
+    r"|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
     re.IGNORECASE,
 )
 FINISHING = re.compile(
-    r"^\W*(finishing|assembly|to finish|making up|to make up|sew |weave in|block|steam|stuff|fringe|tassel|trim |embroider|to assemble|joining)\b",
+    r"^\W*(finishing|assembly|to finish|making up|to make up|sew |weave in|block|steam|stuff"
+    r"|fringe|tassel|trim |embroider|to assemble|joining)\b",
     re.IGNORECASE,
 )
 MAKE = re.compile(
@@ -58,20 +61,28 @@ MAKE = re.compile(
     re.IGNORECASE,
 )
 RUN_IN = re.compile(
-    r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th) [A-Z][A-Z ]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
+    r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th) [A-Z][A-Z "
+    r"]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
 )
 STITCHY = re.compile(
-    r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?|stitch(?:es)?|cast on|co ?\d+|bind off|bo ?\d*|bo|doubles?|trebles?|rnds?|rounds?|rows?|rep|repeat|sc\d\w*|htr|mr|magic ring|single crochet|double crochet|loops?|picots?|\dsc|\dinc|\ddec)\b",
+    r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
+    r"|stitch(?:es)?|cast on|co ?\d+|bind off|bo ?\d*|bo|doubles?|trebles?|rnds?|rounds?|rows?"
+    r"|rep|repeat|sc\d\w*|htr|mr|magic ring|single crochet|double crochet|loops?|picots?|\dsc"
+    r"|\dinc|\ddec)\b",
     re.IGNORECASE,
 )
 ACTION = re.compile(
-    r"\b(?:ch(?:ain)?\s+\w+|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s?\d+|p\s?\d+|knit|purl|cast on|co ?\d|bind off|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b|dec\b|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
+    r"\b(?:ch(?:ain)?\s+\w+|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b"
+    r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s?\d+|p\s?\d+|knit|purl"
+    r"|cast on|co ?\d|bind off|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b|dec\b"
+    r"|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
     re.IGNORECASE,
 )
 
 
 BEGINS = re.compile(
-    r"(?:(?:with|using) [\w' -]{2,40}?,? )?(?:co|cast on|ch|chain|fsc|make a (?:magic|chain))\b(?: \d|.*ring)",
+    r"(?:(?:with|using) [\w' -]{2,40}?,? )?(?:co|cast on|ch|chain|fsc|make a (?:magic"
+    r"|chain))\b(?: \d|.*ring)",
     re.IGNORECASE,
 )
 """A line that starts a piece of work."""
@@ -103,7 +114,9 @@ LEAST_WIDTH = 46
 
 
 def _widths(lines: list[str]) -> list[int]:
-    """For each line, the longest line of its paragraph: where the lines of that paragraph are wrapped."""
+    """For each line, the longest line of its paragraph: where the lines of that paragraph are
+    wrapped.
+    """
     widths = [0] * len(lines)
     first = 0
     for at in range(len(lines) + 1):
@@ -206,7 +219,8 @@ class _LayingOut:
             run_in
             and (not marks or marks[0].start > start)
             and not re.match(
-                r"^(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last)\b",
+                r"^(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base"
+                r"|last)\b",
                 words,
                 re.IGNORECASE,
             )
@@ -246,7 +260,9 @@ class _LayingOut:
             self.notes.append(one)
 
     def rows(self, start: int, end: int, marks: list[Mark]) -> None:
-        """The rows of a block; words before its first label are a row of their own when they work something."""
+        """The rows of a block; words before its first label are a row of their own when they work
+        something.
+        """
         here = start
         if not marks or marks[0].start > start:
             stop = marks[0].start if marks else end
@@ -306,7 +322,8 @@ def _defines(words: str, head: str) -> bool:
     low = head.lower()
     return bool(
         re.match(
-            r"^(?:[a-z]+[- ]?st(?:itch)?|shell|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc|dec|multiple\b.*|terms?|to \w+)$",
+            r"^(?:[a-z]+[- ]?st(?:itch)?|shell|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc|dec"
+            r"|multiple\b.*|terms?|to \w+)$",
             low,
         )
     )
@@ -317,7 +334,9 @@ def _only_says(words: str) -> bool:
     low = " ".join(words.lower().split())
     return bool(
         re.match(
-            r"^(?:note|worked|this pattern|pattern is|each (?:round|rnd)|join each|all rounds|use a|multiple of|do not join|here and|gauge|inc =|the ch|always|turn each|first number|stitch marker|stitches? used|sizes?\b|finished)",
+            r"^(?:note|worked|this pattern|pattern is|each (?:round|rnd)|join each|all rounds|use "
+            r"a|multiple of|do not join|here and|gauge|inc =|the ch|always|turn each|first number"
+            r"|stitch marker|stitches? used|sizes?\b|finished)",
             low,
         )
     ) or bool(

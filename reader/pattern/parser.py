@@ -1,4 +1,6 @@
-"""Raw text -> Pattern: craft, terms, sizes, key and the rows as written; any string goes in, nothing is raised."""
+"""Raw text -> Pattern: craft, terms, sizes, key and the rows as written; any string goes in,
+nothing is raised.
+"""
 
 from __future__ import annotations
 
@@ -34,23 +36,29 @@ DEFINED = re.compile(
     r"\(\s*([A-Za-z][A-Za-z -]{1,24}?)\s*:\s*([^()]{6,240}(?:\([^()]*\)[^()]*)*)\)"
 )
 KEY_LINE = re.compile(
-    r"^[ \t#*-]*([A-Za-z][A-Za-z0-9/& -]{0,22}?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - )\s*([A-Za-z(\[][^\n]{2,240})$",
+    r"^[ \t#*-]*([A-Za-z][A-Za-z0-9/& -]{0,22}?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - "
+    r")\s*([A-Za-z(\[][^\n]{2,240})$",
     re.MULTILINE,
 )
 NO_COUNT = re.compile(
-    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,60}\b(?:do(?:es)? not|doesn't|don't|never|not)\s+count",
+    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,60}\b(?:do(?:es)? not|doesn't|don't|never"
+    r"|not)\s+count",
     re.IGNORECASE,
 )
 COUNTS = re.compile(
-    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each|every|here|always|in all)",
+    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each"
+    r"|every|here|always|in all)",
     re.IGNORECASE,
 )
 TOP_OF_CHAIN = re.compile(
-    r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first|starting|\d)[- ]?(?:ch)?|(?:2nd|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?(?:beg|ch|turning|\d|first|starting|end))",
+    r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first|starting|\d)[- ]?(?:ch)?|(?:2nd"
+    r"|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?(?:beg|ch|turning|\d|first"
+    r"|starting|end))",
     re.IGNORECASE,
 )
 TO_FIRST = re.compile(
-    r"join(?:ed)?(?: with (?:a )?(?:sl st|ss|slip stitch))? (?:to|in|into) (?:the )?(?:top of )?first (?:hdc|dc|tr|sc|st)",
+    r"join(?:ed)?(?: with (?:a )?(?:sl st|ss|slip stitch))? (?:to|in|into) (?:the )?(?:top of "
+    r")?first (?:hdc|dc|tr|sc|st)",
     re.IGNORECASE,
 )
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
@@ -70,7 +78,8 @@ NAMED_BEFORE = re.compile(
 OWN_KEY = "the pattern's own key"
 INCREASE = re.compile(r"inc|increase|inc st")
 ONE_PLACE = re.compile(
-    r"^[\(\[]?\s*((?:\d+\s*)?(?:sc|hdc|dc|tr)(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?(?:sc|hdc|dc|tr)))*)\s*[\)\]]?\s*"
+    r"^[\(\[]?\s*((?:\d+\s*)?(?:sc|hdc|dc|tr)(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?(?:sc|hdc|dc"
+    r"|tr)))*)\s*[\)\]]?\s*"
     r"(?:all )?in(?:to)? (?:the )?(?:one|same|next|indicated|a single|specified|st|each)"
 )
 """A definition that puts several stitches into one place."""
@@ -98,7 +107,8 @@ def terms_of(text: str) -> tuple[Terms, str]:
     )
     uk = len(
         re.findall(
-            r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour",
+            r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk"
+            r"|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour",
             low,
         )
     )
@@ -146,7 +156,9 @@ def specials_in(text: str, craft: Craft, terms: Terms) -> tuple[dict[str, Specia
 
 
 def named_groups(text: str) -> dict[str, Special]:
-    """Groups that the text names where it makes them: "2 dc, ch 1, 2 dc in next st (shell)", "shell of 3 dc"."""
+    """Groups that the text names where it makes them: "2 dc, ch 1, 2 dc in next st (shell)", "shell
+    of 3 dc".
+    """
     found: dict[str, Special] = {}
     for one in [*NAMED_BEHIND.finditer(text[:200_000]), *NAMED_BEFORE.finditer(text[:200_000])]:
         name = one.group("name").lower()

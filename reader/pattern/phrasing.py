@@ -1,4 +1,6 @@
-"""Phrases that belong to one act: the words up to the next mark, or to the next instruction inside it."""
+"""Phrases that belong to one act: the words up to the next mark, or to the next instruction inside
+it.
+"""
 
 from __future__ import annotations
 

@@ -1,4 +1,6 @@
-"""The nouns of places, and the words that trail behind them: "corner sp of rnd 2", "ch-3 sp on each side"."""
+"""The nouns of places, and the words that trail behind them: "corner sp of rnd 2", "ch-3 sp on each
+side".
+"""
 
 from __future__ import annotations
 
@@ -91,7 +93,9 @@ def _plain(cur: Cursor, at: int) -> tuple[str, int]:
 
 
 def take_after(cur: Cursor) -> int:
-    """Takes the words that follow a noun ("of ch", "on each side", "around"); how many sides they tell of."""
+    """Takes the words that follow a noun ("of ch", "on each side", "around"); how many sides they
+    tell of.
+    """
     start = cur.at
     sides = 1
     while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
@@ -109,7 +113,9 @@ def take_after(cur: Cursor) -> int:
 
 
 def _begins_place(cur: Cursor) -> bool:
-    """ "in next", "to each", "to last 2 sts": the place of the next instruction, or where this one ends."""
+    """ "in next", "to each", "to last 2 sts": the place of the next instruction, or where this one
+    ends.
+    """
     if cur.any_words(TO_LAST):
         return True
     return (

@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 PREPOSITIONS = frozenset(
-    {"in", "into", "over", "around", "under", "on", "through", "across", "to", "up", "along", "between",
-     "within", "behind", "from", "at", "until", "inside", "among", "round", "bet", "til", "till", "working"}
+    {"in", "into", "over", "around", "under", "on", "through", "across", "to", "up", "along",
+    "between",
+     "within", "behind", "from", "at", "until", "inside", "among", "round", "bet", "til", "till",
+     "working"}
 )  # fmt: skip
 STITCH_NOUNS = frozenset(
     {"st", "sts", "stitch", "stitches", "stich", "stiches", "s", "stitiches", "stitch(es"}
 )
 SPACE_NOUNS = frozenset(
-    {"sp", "sps", "space", "spaces", "loop", "loops", "lp", "lps", "corner", "corners", "gap", "gaps",
+    {"sp", "sps", "space", "spaces", "loop", "loops", "lp", "lps", "corner", "corners", "gap",
+    "gaps",
      "hole", "holes", "arch", "arches", "eyelet", "eyelets", "mesh", "ls"}
 )  # fmt: skip
 CHAIN_NOUNS = frozenset({"ch", "chs", "chain", "chains"})
@@ -18,43 +21,66 @@ GROUP_NOUNS = frozenset(
     {"group", "groups", "petal", "petals", "scallop", "scallops", "grp", "grps", "block", "blocks"}
 )
 RING_WORDS = (
-    "magic ring", "magic circle", "magic loop", "mr", "adjustable ring", "ring", "the ring", "circle",
-    "center of ring", "centre of ring", "mc", "adjustable loop", "sliding loop", "beginning ring", "center ring",
+    "magic ring", "magic circle", "magic loop", "mr", "adjustable ring", "ring", "the ring",
+    "circle",
+    "center of ring", "centre of ring", "mc", "adjustable loop", "sliding loop", "beginning ring",
+    "center ring",
 )  # fmt: skip
 AROUND = (
-    "all the way around", "all the way across", "all around", "all round", "all across", "around", "across",
+    "all the way around", "all the way across", "all around", "all round", "all across", "around",
+    "across",
     "to the end of the row", "to the end of the round", "to the end of row", "to end of row",
-    "to end of round", "to end of rnd", "to the end of rnd", "to the end", "to end", "even", "evenly across", "evenly around",
-    "evenly", "straight", "plain", "every row", "in every round", "each row", "every rnd", "every round",
-    "in each row", "in every row", "to the other end", "until end", "till end", "until the end", "till the end",
+    "to end of round", "to end of rnd", "to the end of rnd", "to the end", "to end", "even",
+    "evenly across", "evenly around",
+    "evenly", "straight", "plain", "every row", "in every round", "each row", "every rnd",
+    "every round",
+    "in each row", "in every row", "to the other end", "until end", "till end", "until the end",
+    "till the end",
     "until end of row", "till end of row", "round",
 )  # fmt: skip
 LOOP_ONLY = (
-    "in both loops", "in back loops only", "in front loops only", "in back loop only", "in front loop only",
-    "in back loops", "in front loops", "in back loop", "in front loop", "in back lp only", "in front lp only",
-    "in back lp", "in front lp", "through both loops", "through back loop only", "through front loop only",
-    "through back loop", "through the back loop", "tbl", "in blo", "in flo", "blo", "flo", "in bl", "in fl", "in the blo", "in the flo",
+    "in both loops", "in back loops only", "in front loops only", "in back loop only",
+    "in front loop only",
+    "in back loops", "in front loops", "in back loop", "in front loop", "in back lp only",
+    "in front lp only",
+    "in back lp", "in front lp", "through both loops", "through back loop only",
+    "through front loop only",
+    "through back loop", "through the back loop", "tbl", "in blo", "in flo", "blo", "flo", "in bl",
+    "in fl", "in the blo", "in the flo",
     "in the back loop only", "in the front loop only", "in the back loop", "in the front loop",
     "in the back loops only", "in the front loops only", "in back loops only of", "into back loop",
-    "into the back loop", "in the back loops", "in the front loops", "into the front loop", "in 3rd loop", "knitwise",
+    "into the back loop", "in the back loops", "in the front loops", "into the front loop",
+    "in 3rd loop", "knitwise",
     "purlwise", "kwise", "pwise", "in back vein", "in back vein of stitch", "wyif", "wyib",
-    "with yarn in back", "with yarn in front", "as if to p", "as if to k", "as if to purl", "as if to knit",
-    "in back of work", "in front of work", "at back of work", "behind work", "in back of", "from behind", "from back",
+    "with yarn in back", "with yarn in front", "as if to p", "as if to k", "as if to purl",
+    "as if to knit",
+    "in back of work", "in front of work", "at back of work", "behind work", "in back of",
+    "from behind", "from back",
     "loosely", "in back lps only", "in front lps only", "in the third loop", "in third loop",
 )  # fmt: skip
 AFTER = frozenset(
-    {"of", "on", "at", "from", "along", "around", "across", "below", "made", "the", "each", "side", "sides", "end",
-     "ends", "row", "rnd", "round", "ring", "hook", "ch", "chain", "chains", "previous", "prev", "last", "both",
-     "working", "worked", "left", "right", "rem", "remaining", "unworked", "base", "beg", "beginning", "starting",
-     "foundation", "turning", "tch", "opposite", "other", "same", "second", "edge", "center", "centre",
-     "needle", "holder", "only", "sp", "space", "st", "sts", "stitch", "stitches", "all", "following", "back", "front",
-     "loop", "loops", "shell", "petals", "petal", "group", "motif", "to", "marker", "top", "in", "where", "were", "as", "first",
-     "your", "way", "down", "ea", "rnds", "rows", "up", "post", "that", "piece", "now", "join", "joining", "corner", "strip"}
+    {"of", "on", "at", "from", "along", "around", "across", "below", "made", "the", "each", "side",
+    "sides", "end",
+     "ends", "row", "rnd", "round", "ring", "hook", "ch", "chain", "chains", "previous", "prev",
+     "last", "both",
+     "working", "worked", "left", "right", "rem", "remaining", "unworked", "base", "beg",
+     "beginning", "starting",
+     "foundation", "turning", "tch", "opposite", "other", "same", "second", "edge", "center",
+     "centre",
+     "needle", "holder", "only", "sp", "space", "st", "sts", "stitch", "stitches", "all",
+     "following", "back", "front",
+     "loop", "loops", "shell", "petals", "petal", "group", "motif", "to", "marker", "top", "in",
+     "where", "were", "as", "first",
+     "your", "way", "down", "ea", "rnds", "rows", "up", "post", "that", "piece", "now", "join",
+     "joining", "corner", "strip"}
 )  # fmt: skip
 TO_LAST = (
-    "to within the last", "to within last", "to the last", "to last", "until the last", "until last", "up to last",
-    "across to last", "around to last", "across to within last", "till last", "up to the last", "to within",
-    "across to the last", "around to the last", "across to within the last", "even to last", "until within last",
+    "to within the last", "to within last", "to the last", "to last", "until the last",
+    "until last", "up to last",
+    "across to last", "around to last", "across to within last", "till last", "up to the last",
+    "to within",
+    "across to the last", "around to the last", "across to within the last", "even to last",
+    "until within last",
 )  # fmt: skip
 ROW_WORDS = frozenset(
     [
@@ -138,19 +164,24 @@ ADJECTIVES = frozenset(
 )
 """Words that may stand right before a noun."""
 TOPS = (
-    "center of", "centre of", "middle of", "the center of", "the centre of", "the middle of", "center st of", "centre st of",
+    "center of", "centre of", "middle of", "the center of", "the centre of", "the middle of",
+    "center st of", "centre st of",
     "center ch of", "center dc of", "middle st of", "middle dc of", "back of", "between",
-    "post of", "posts of", "the post of", "stem of", "top of", "the top of", "tops of", "base of", "the base of", "bottom of",
+    "post of", "posts of", "the post of", "stem of", "top of", "the top of", "tops of", "base of",
+    "the base of", "bottom of",
 )  # fmt: skip
 ROW_ENDS = (
-    "of row", "of rnd", "of round", "from end", "of the row", "of the round", "of needle", "of the end",
+    "of row", "of rnd", "of round", "from end", "of the row", "of the round", "of needle",
+    "of the end",
 )  # fmt: skip
 LEFT_OVER = (
-    "before end", "from end", "remain", "before the end", "from the end", "rem", "are left", "left", "remaining",
+    "before end", "from end", "remain", "before the end", "from the end", "rem", "are left",
+    "left", "remaining",
     "before end of row", "remain unworked",
 )  # fmt: skip
 MARKERS = (
-    "marker", "m", "markers", "mkr", "mrk", "bor", "center st", "centre st", "marked st", "gap", "turn",
+    "marker", "m", "markers", "mkr", "mrk", "bor", "center st", "centre st", "marked st", "gap",
+    "turn",
 )  # fmt: skip
 BEFORE_NOUN = frozenset(
     ["of", "the", "each", "last", "previous", "prev", "first", "same", "these", "front", "corner"]

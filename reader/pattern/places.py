@@ -1,4 +1,6 @@
-"""Where stitches go: "in next 3 sts", "in each ch across", "in corner sp", "to last 2 sts" -> Place."""
+"""Where stitches go: "in next 3 sts", "in each ch across", "in corner sp", "to last 2 sts" ->
+Place.
+"""
 
 from __future__ import annotations
 

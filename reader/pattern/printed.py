@@ -8,11 +8,14 @@ from reader.pattern.totals import BRACKET, SPOKEN, STITCH, TAIL, Printed, bracke
 from reader.terms.numbers import word_number
 
 MORE_KINDS = re.compile(
-    rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* ?sps?|corners?|[A-Z]\b))*\s*(?:total|in all|around|at each end|rem\w*|on needles?|each|now)?\s*\.?$",
+    rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* "
+    rf"?sps?|corners?|[A-Z]\b))*\s*(?:total|in all|around|at each end|rem\w*|on needles?|each"
+    rf"|now)?\s*\.?$",
     re.IGNORECASE,
 )
 FOLLOWS = re.compile(
-    r"^\s*(?:x\s*\d|\d+\s*(?:more\s*)?times|times|twice|once|in\s|into\s|all in|around\s+\w+\s+post|\*\s*\d|rep\b|, rep)",
+    r"^\s*(?:x\s*\d|\d+\s*(?:more\s*)?times|times|twice|once|in\s|into\s|all in"
+    r"|around\s+\w+\s+post|\*\s*\d|rep\b|, rep)",
     re.IGNORECASE,
 )
 
@@ -47,7 +50,8 @@ def _whole(body: str, one: Printed) -> bool:
     if one.change or one.each:
         return True
     rest = re.sub(
-        rf"^\s*(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|=|now)?\s*\d+(?:\s*[\(\[][\d,;:\s\-]*[\)\]])?\s*(?:{STITCH})?",
+        rf"^\s*(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)"
+        rf"|makes|=|now)?\s*\d+(?:\s*[\(\[][\d,;:\s\-]*[\)\]])?\s*(?:{STITCH})?",
         "",
         body,
         count=1,

@@ -37,7 +37,7 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if (
         len(lows) == 1
-        and not inner[0].kind == "num"
+        and inner[0].kind != "num"
         and not (cur.stitch(-2) is None and lows[0] in cur.book.known)
     ):
         return Act(
@@ -47,7 +47,9 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
 
 
 def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
-    """Whether words say that a chain counts, and of how many chains its space is; None when they say nothing of it."""
+    """Whether words say that a chain counts, and of how many chains its space is; None when they
+    say nothing of it.
+    """
     said = " ".join(lows)
     if "count" not in said:
         return None

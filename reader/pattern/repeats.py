@@ -1,4 +1,6 @@
-"""Repeat commands and times: "rep from * to last 3 sts", "5 more times", "x 6", "twice" -> how often."""
+"""Repeat commands and times: "rep from * to last 3 sts", "5 more times", "x 6", "twice" -> how
+often.
+"""
 
 from __future__ import annotations
 
@@ -20,7 +22,8 @@ ENDING = (
     "ending last rep with",
 )
 FROM = (
-    "from", "between", "instructions between", "everything from", "directions from", "what is between",
+    "from", "between", "instructions between", "everything from", "directions from",
+    "what is between",
     "the instructions between",
 )  # fmt: skip
 ROWS_MEANT = frozenset(

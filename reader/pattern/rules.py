@@ -1,4 +1,6 @@
-"""Rows by rule: "rep rows 2 and 3 four times", "same as 4th row", "work 6 rows even", "until there are 39 sts"."""
+"""Rows by rule: "rep rows 2 and 3 four times", "same as 4th row", "work 6 rows even", "until there
+are 39 sts".
+"""
 
 from __future__ import annotations
 
@@ -9,7 +11,10 @@ from reader.pattern.labels import opened
 
 _N = r"(\d+)(?:st|nd|rd|th|d)?"
 _ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
-_ONES = r"(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|twenty)"
+_ONES = (
+    r"(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen"
+    r"|twenty)"
+)
 NUMBER = {
     word: number
     for number, word in enumerate(
@@ -40,29 +45,41 @@ REPEAT_LAST = re.compile(
     re.IGNORECASE,
 )
 REPEAT_ROWS = re.compile(
-    rf"\b(?:rep(?:eat)?(?:ing)?)\s+(?:the\s+)?(?:from\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:\s*(?:-|—|to|through|thru|&|and)\s*(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?(?:\s*(?:,|-|to|through|and|&)\s*(?:\d+(?:st|nd|rd|th)\s*(?:,|and)\s*)*(?P<d>\d+)(?:st|nd|rd|th))?\s*{_ROWS})",
+    rf"\b(?:rep(?:eat)?(?:ing)?)\s+(?:the\s+)?(?:from\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:\s*(?:-|—|to"
+    rf"|through|thru|&|and)\s*(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?(?:\s*(?:,|-"
+    rf"|to|through|and|&)\s*(?:\d+(?:st|nd|rd|th)\s*(?:,|and)\s*)*(?P<d>\d+)(?:st|nd|rd"
+    rf"|th))?\s*{_ROWS})",
     re.IGNORECASE,
 )
 _LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
 SAME_AS = re.compile(
-    rf"^\W*(?:(?:attach|join|with|using|change to|carry)\b(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>last|previous|preceding|prev)\s+{_ROWS}|(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
+    rf"^\W*(?:(?:attach|join|with|using|change to|carry)\b(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, "
+    rf"]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow "
+    rf"directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>last"
+    rf"|previous|preceding|prev)\s+{_ROWS}|(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}"
+    rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
     re.IGNORECASE | re.DOTALL,
 )
 TIMES = re.compile(rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times|\b(once|twice|thrice)\b", re.IGNORECASE)
 UNTIL = re.compile(
-    r"\b(?:until|till|to)\s+(?:there\s+are|you\s+have|there\s+is|it\s+has)?\s*(\d+)\s*(?:\([\d,\s]+\)\s*)?(?:sts?|stitches|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are left|left)?",
+    r"\b(?:until|till|to)\s+(?:there\s+are|you\s+have|there\s+is|it\s+has)?\s*(\d+)\s*(?:\([\d,\s]"
+    r"+\)\s*)?(?:sts?|stitches|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are "
+    r"left|left)?",
     re.IGNORECASE,
 )
 _AT = r"(?:^\W*|(?<=[.,;:)\]]\s))"
 """Where a sentence may begin."""
 _FABRIC = (
-    r"(?:garter|stockinette|stockinet|stocking|st st|s\.? ?s\b|stst|seed|moss|rev(?:erse)?\b[^.;,]{0,20}"
-    r"|(?:back and forth|plain|even|straight)?,? ?(?:without|no) (?:any )?(?:widen\w*|narrow\w*|increas\w*|decreas\w*|shaping)"
+    r"(?:garter|stockinette|stockinet|stocking|st st|s\.? ?s\b|stst|seed|moss"
+    r"|rev(?:erse)?\b[^.;,]{0,20}"
+    r"|(?:back and forth|plain|even|straight)?,? ?(?:without|no) (?:any )?(?:widen\w*|narrow\w*"
+    r"|increas\w*|decreas\w*|shaping)"
     r"|k(?:nit)? the k\w* sts?,? and p(?:url)? the p\w* sts?|sts? as they appear"
     r"|(?:\w+ ){0,3}rib\w*|k ?1,? ?p ?1|k ?2,? ?p ?2|(?:the )?(?:established )?patt(?:ern)?)"
 )
 NOT_STITCHES = re.compile(
-    r"\s*(?:in\b|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|repeats|patterns|scallops|motifs|blocks|times|points)\b)",
+    r"\s*(?:in\b|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|repeats|patterns|scallops"
+    r"|motifs|blocks|times|points)\b)",
     re.IGNORECASE,
 )
 """What a number behind "until" may count instead of stitches."""
@@ -77,11 +94,13 @@ EVEN = re.compile(
     re.IGNORECASE,
 )
 EVEN_ROUND = re.compile(
-    rf"{_AT}(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight|of\s+(?:sc|dc|garter|st st|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$))",
+    rf"{_AT}(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight|of\s+(?:sc|dc|garter|st st"
+    rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$))",
     re.IGNORECASE,
 )
 CHART = re.compile(
-    rf"{_AT}?[^.;]*?\b(?:work|knit|follow|purl)\w*\s+(?:the\s+)?(?:from\s+)?chart\b[^.;]*?{_ROWS}\s*(\d+)\s*(?:-|to|through)\s*(\d+)",
+    rf"{_AT}?[^.;]*?\b(?:work|knit|follow|purl)\w*\s+(?:the\s+)?(?:from\s+)?chart\b[^.;]*?{_ROWS}"
+    rf"\s*(\d+)\s*(?:-|to|through)\s*(\d+)",
     re.IGNORECASE,
 )
 """Rows that only a chart shows: their count is taken to stay."""
@@ -92,23 +111,31 @@ FABRIC = re.compile(
 )
 """A whole row in a fabric that is named and not spelled out."""
 MEASURE = re.compile(
-    rf"{_AT}(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p ?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b|\bin\.|[\"″]|\bcm\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
+    rf"{_AT}(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work"
+    rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p "
+    rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b"
+    rf"|\bin\.|[\"″]|\bcm\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 """Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
 SHAPED = re.compile(r"\b(?:inc(?!h)|dec|shap|rnds? \d|rows? \d)", re.IGNORECASE)
 GOES_ON = re.compile(
-    r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
+    r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working"
+    r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
     re.IGNORECASE,
 )
 """Rows go on as they went before, or as the words say."""
 CHANGES = re.compile(
-    r"\b(?P<way>inc|dec)(?:rease|reasing|s|\.)?\s+(?P<n>\d+|one)?\s*(?:sts?|stitch|stitches|sc|s c|dc|d c)?\.?\s*(?P<where>[^.;]*?)\b(?:every|each|ev)\s+(?:(?P<other>other|alt\w*|rs|ws|right side|wrong side|knit|k|purl|(?P<nth>\d+)(?:st|nd|rd|th)|foll?\w*)\s+)?(?:\w+\s+)?(?:rows?|rnds?|rounds?)\b",
+    r"\b(?P<way>inc|dec)(?:rease|reasing|s|\.)?\s+(?P<n>\d+|one)?\s*(?:sts?|stitch|stitches|sc|s "
+    r"c|dc|d c)?\.?\s*(?P<where>[^.;]*?)\b(?:every|each|ev)\s+(?:(?P<other>other|alt\w*|rs|ws"
+    r"|right side|wrong side|knit|k|purl|(?P<nth>\d+)(?:st|nd|rd|th)|foll?\w*)\s+)?(?:\w+\s+)?(?:r"
+    r"ows?|rnds?|rounds?)\b",
     re.IGNORECASE,
 )
 """A change worked in every row, or in every nth."""
 BOTH_ENDS = re.compile(
-    r"\b(?:each|both|either) (?:end|side|edge)s?|\bfirst and last\b|\bbeg(?:inning)? and end\b|1st and last",
+    r"\b(?:each|both|either) (?:end|side|edge)s?|\bfirst and last\b|\bbeg(?:inning)? and end\b"
+    r"|1st and last",
     re.IGNORECASE,
 )
 VARIED = re.compile(
@@ -121,8 +148,9 @@ PLAIN_DIFFERENCE = re.compile(r"\b(?:but|except)\b(?! ch(?:ain)? \d)", re.IGNORE
 class Rule:
     """What a row's words ask for by rule.
 
-    kind: "last" (the last `rows` rows again), "rows" (rows first to last again), "same" (as row `first`), "even" (rows plain
-    rows), "grow" (go on as the last rounds grew). times: how often more, None for open. goal: a stitch number to stop at.
+    kind: "last" (the last `rows` rows again), "rows" (rows first to last again), "same" (as row
+    `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew). times: how often
+    more, None for open. goal: a stitch number to stop at.
     """
 
     kind: str

@@ -1,4 +1,6 @@
-"""Shaping by rule inside one row: "inc 6 evenly", "dec 1 st each end", "inc in every 4th st" -> Shape."""
+"""Shaping by rule inside one row: "inc 6 evenly", "dec 1 st each end", "inc in every 4th st" ->
+Shape.
+"""
 
 from __future__ import annotations
 
@@ -10,11 +12,13 @@ from reader.pattern.tree import ONE, Num, Shape
 LOOK = 16
 """Tokens that are looked at for the words of a rule."""
 WORDS = (
-    "inc", "increase", "increasing", "incs", "dec", "decrease", "decreasing", "widen", "narrow", "widening", "narrowing",
+    "inc", "increase", "increasing", "incs", "dec", "decrease", "decreasing", "widen", "narrow",
+    "widening", "narrowing",
 )  # fmt: skip
 GAIN = ("inc", "increase", "increasing", "incs", "widen", "widening")
 SPOTS = re.compile(
-    r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of|beg(?:inning)? and end|(?:first|1st) and last"
+    r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of"
+    r"|beg(?:inning)? and end|(?:first|1st) and last"
 )
 EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th)?\b")
 GOAL = re.compile(r"\b(?:until|till) (?:there are )?(\d+)")

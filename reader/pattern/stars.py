@@ -1,4 +1,6 @@
-"""Where the body of a repeat begins: at its star, at the beginning, or, without a star, behind the turning chain."""
+"""Where the body of a repeat begins: at its star, at the beginning, or, without a star, behind the
+turning chain.
+"""
 
 from __future__ import annotations
 
@@ -8,7 +10,9 @@ from reader.pattern.tree import Act, Chain, Node, Work
 
 
 def body_start(made: Sequence[Node], stars: Sequence[tuple[str, int]], target: str) -> int:
-    """The index in `made` that "repeat from TARGET" goes back to; stars: each star and where it stands."""
+    """The index in `made` that "repeat from TARGET" goes back to; stars: each star and where it
+    stands.
+    """
     if target == "beginning":
         return 0
     wanted = "**" if "**" in target else "*"
@@ -25,8 +29,8 @@ def _after_start(made: Sequence[Node]) -> int:
     index = 0
     while index < len(made) and isinstance(made[index], Act | Chain):
         one, after = made[index], made[index + 1 : index + 2]
-        if isinstance(one, Chain) and after and isinstance(after[0], Work):
-            if one.number.values[0] != max(after[0].stitch.height, 1):
-                break
+        height = after[0].stitch.height if after and isinstance(after[0], Work) else None
+        if isinstance(one, Chain) and height is not None and one.number.values[0] != max(height, 1):
+            break
         index += 1
     return index if index < len(made) else 0

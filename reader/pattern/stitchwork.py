@@ -1,4 +1,6 @@
-"""Stitches with their number and place: "2 sc in next st", "k3", "inc x 6", "p to last 3 sts" -> Work."""
+"""Stitches with their number and place: "2 sc in next st", "k3", "inc x 6", "p to last 3 sts" ->
+Work.
+"""
 
 from __future__ import annotations
 
@@ -125,7 +127,9 @@ def _finish(
 
 
 def _made_of(cur: Cursor) -> None:
-    """Takes "of 3 dc, ch 2 and 3 dc": what the group is made of, which the pattern's own words define."""
+    """Takes "of 3 dc, ch 2 and 3 dc": what the group is made of, which the pattern's own words
+    define.
+    """
     while not cur.done() and cur.low() not in ("in", "into", "under", "over", ".", ";", "("):
         cur.at += 1
 
@@ -176,7 +180,9 @@ def _times(cur: Cursor) -> Num | None:
 
 
 def _own_number(cur: Cursor) -> bool:
-    """The number after a stitch is its own, not that of the stitch to come ("sc 5", not "sc, 2 dc")."""
+    """The number after a stitch is its own, not that of the stitch to come ("sc 5", not "sc, 2
+    dc").
+    """
     after = cur.stitch(1)
     if after is None or cur.low(1) in ("st", "sts"):
         return cur.low(1) not in ("ch", "chain")

@@ -1,4 +1,6 @@
-"""One stretch of clean text -> tokens: numbers, words, marks; numbers in words and lists of sizes are joined."""
+"""One stretch of clean text -> tokens: numbers, words, marks; numbers in words and lists of sizes
+are joined.
+"""
 
 from __future__ import annotations
 
@@ -23,7 +25,9 @@ GLUED = re.compile(r"^([a-z]+)(\d+)$")
 
 @dataclass(frozen=True, slots=True)
 class Token:
-    """kind: num, ord, word, frac, stars or mark. low: lower-case text. values: a number's value by size."""
+    """kind: num, ord, word, frac, stars or mark. low: lower-case text. values: a number's value by
+    size.
+    """
 
     kind: str
     low: str
@@ -40,7 +44,9 @@ class Token:
 
 
 def tokens_of(text: str, offset: int, sizes: int, known: frozenset[str]) -> list[Token]:
-    """Tokens of `text`, whose first character stands at `offset`; known: written forms not to be split."""
+    """Tokens of `text`, whose first character stands at `offset`; known: written forms not to be
+    split.
+    """
     found: list[Token] = []
     last_end = 0
     for match in TOKEN.finditer(text):
@@ -148,7 +154,7 @@ def _words_to_numbers(found: list[Token]) -> list[Token]:
             made.append(token)
         elif low in TENS:
             made.append(replace(token, kind="num", values=(TENS[low],)))
-        elif low in UNITS and not (low == "no"):
+        elif low in UNITS and low != "no":
             before = made[-1] if made else None
             joined = (
                 before

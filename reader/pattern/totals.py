@@ -1,4 +1,6 @@
-"""Printed totals: "(24)", "- 24 sc", "= 24", "24 sts.", "you should have 20" -> Total, and the text without them."""
+"""Printed totals: "(24)", "- 24 sc", "= 24", "24 sts.", "you should have 20" -> Total, and the text
+without them.
+"""
 
 from __future__ import annotations
 
@@ -15,8 +17,10 @@ BRACKET = re.compile(
     r"[\(\[]\s*(?P<body>[^()\[\]]*(?:[\(\[][\d,;:\s\-]+[\)\]][^()\[\]]*)*)\s*[\)\]]"
 )
 _NAMES = {
-    *forms(Craft.CROCHET, Terms.US), *forms(Craft.CROCHET, Terms.UK), "st", "sts", "stitch", "stitches", "loop", "loops", "lp", "lps",
-    "group", "groups", "petal", "petals", "sp", "sps", "space", "spaces", "scallop", "scallops", "half double", "half doubles", "eyelets",
+    *forms(Craft.CROCHET, Terms.US), *forms(Craft.CROCHET, Terms.UK), "st", "sts", "stitch",
+    "stitches", "loop", "loops", "lp", "lps",
+    "group", "groups", "petal", "petals", "sp", "sps", "space", "spaces", "scallop", "scallops",
+    "half double", "half doubles", "eyelets",
     "double", "treble", "single",
 }  # fmt: skip
 STITCH = "|".join(
@@ -28,22 +32,35 @@ STITCH = "|".join(
 )
 """Whatever a printed total may count, as a pattern."""
 WHOLE = re.compile(
-    rf"^(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|=|now)?\s*(?P<n>\d+)(?P<more>(?:\s*[\(\[,;:][\d,;:\s\-]*[\)\]]?)*)\s*(?P<kind>{STITCH})?\.?(?P<rest>.*)$",
+    rf"^(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|="
+    rf"|now)?\s*(?P<n>\d+)(?P<more>(?:\s*[\(\[,;:][\d,;:\s\-]*[\)\]]?)*)\s*(?P<kind>{STITCH})?\.?("
+    rf"?P<rest>.*)$",
     re.IGNORECASE,
 )
 TAIL = re.compile(
-    rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+[\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*(?:and|,|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each needle|on hook|now|around|(?:counting|including)[^.]{2, 30}))?)\s*[.)]*\s*$",
+    rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
+    rf"\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
+    rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*(?:and|,|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?"
+    rf"|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each "
+    rf"needle|on hook|now|around|(?:counting|including)[^.]{2, 30}))?)\s*[.)]*\s*$",
     re.IGNORECASE,
 )
 SPOKEN = re.compile(
-    r"(?:you (?:should|will|'ll|now)(?: now)? (?:have|be at)(?: a total of)?|that gives you|which gives you|that(?:'s| is| makes| brings us (?:up |back )?to| brings you to)|giving you|for a total of|we are back to|we're at|there (?:are|should be|will be)|still|back to|up to|total of|we have|leaving(?: you with)?)\s+(?P<n>\d+|[a-z]+(?:[- ][a-z]+)?)(?P<more>\s*[\(\[][\d,;\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles)?(?: (?:in all|now|total|on (?:the )?needles?|on needle))?\s*(?=[.!;),]|$)",
+    r"(?:you (?:should|will|'ll|now)(?: now)? (?:have|be at)(?: a total of)?|that gives you|which "
+    r"gives you|that(?:'s| is| makes| brings us (?:up |back )?to| brings you to)|giving you|for a "
+    r"total of|we are back to|we're at|there (?:are|should be|will be)|still|back to|up to|total "
+    r"of|we have|leaving(?: you with)?)\s+(?P<n>\d+|[a-z]+(?:[- ][a-z]+)?)(?P<more>\s*[\(\[][\d,;"
+    r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles)?(?: "
+    r"(?:in all|now|total|on (?:the )?needles?|on needle))?\s*(?=[.!;),]|$)",
     re.IGNORECASE,
 )
 
 
 @dataclass(frozen=True, slots=True)
 class Printed:
-    """A printed total in clean text: numbers by size, what is counted, and whether it is a change or per section."""
+    """A printed total in clean text: numbers by size, what is counted, and whether it is a change
+    or per section.
+    """
 
     start: int
     end: int
@@ -63,7 +80,8 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     """The total that a bracket's words state, None when they state none."""
     text = body.strip().strip(".")
     change = re.match(
-        r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc|dec)\w*['’]?d?\b.{0,20}$|^(inc|dec)\w*\s+(\d+)\s*(?:sts?)?$",
+        r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc|dec)\w*['’]?d?\b.{0,20}$|^(inc"
+        r"|dec)\w*\s+(\d+)\s*(?:sts?)?$",
         text,
         re.IGNORECASE,
     )
@@ -81,7 +99,8 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     if rest.startswith(("on each", "each side", "in each", "each", "per", "between", "at each")):
         return Printed(start, end, numbers, kind, each=True)
     if re.match(
-        r"^(rnds?|rounds?|rows?|times|more|inches|in\b|cm|yds?|yards|mm|inch|\"|%|for|over|ch\b(?!-)|k\b|p\b|unworked|left|k\d|p\d)",
+        r"^(rnds?|rounds?|rows?|times|more|inches|in\b|cm|yds?|yards|mm|inch|\"|%|for|over"
+        r"|ch\b(?!-)|k\b|p\b|unworked|left|k\d|p\d)",
         rest,
     ):
         return None

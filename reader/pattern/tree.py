@@ -45,9 +45,10 @@ class Where(Enum):
 class Place:
     """Where stitches go.
 
-    number: how many places (NEXT) or how many are left over (TO_LAST). noun: "st", "sp", "ch" or a stitch
-    name: what is worked into. each: the word "each" stands there. nth: which of them ("2nd ch from
-    hook"). sides: how often the place exists ("on each side": 2). remaining: "each remaining".
+    number: how many places (NEXT) or how many are left over (TO_LAST). noun: "st", "sp", "ch" or a
+    stitch name: what is worked into. each: the word "each" stands there. nth: which of them ("2nd
+    ch from hook"). sides: how often the place exists ("on each side": 2). remaining: "each
+    remaining".
     """
 
     where: Where
@@ -66,7 +67,8 @@ class Place:
 
 @dataclass(frozen=True, slots=True)
 class Work:
-    """Stitches: `number` of `stitch` in each place; every: "in every 3rd st"; between: chains between them.
+    """Stitches: `number` of `stitch` in each place; every: "in every 3rd st"; between: chains
+    between them.
 
     by: the "x 6" behind it, already part of `number`, which may stand for the whole list before it.
     """
@@ -83,8 +85,9 @@ class Work:
 
 @dataclass(frozen=True, slots=True)
 class Chain:
-    """Chains made. counts: True or False where the words say so, None where they don't. counts_sp: of the
-    "counts as dc and ch 1" the number of chains that make the space."""
+    """Chains made. counts: True or False where the words say so, None where they don't. counts_sp:
+    of the "counts as dc and ch 1" the number of chains that make the space.
+    """
 
     span: Span
     words: str
@@ -128,10 +131,11 @@ class Until(Enum):
 class Repeat:
     """A body worked over and over.
 
-    TIMES: exactly `number`. MORE: `number` after the first. AGAIN: "repeat from * N times", N + 1 in all
-    unless the count closes only with N. OPEN: until the row below is used up. TO_LAST: until `number` are left.
-    ending: instructions after "ending with"; altered: they replace the end of the last pass for certain.
-    lost: the star it refers to is missing, the body is the whole list before it.
+    TIMES: exactly `number`. MORE: `number` after the first. AGAIN: "repeat from * N times", N + 1
+    in all unless the count closes only with N. OPEN: until the row below is used up. TO_LAST: until
+    `number` are left. ending: instructions after "ending with"; altered: they replace the end of
+    the last pass for certain. lost: the star it refers to is missing, the body is the whole list
+    before it.
     """
 
     span: Span
@@ -187,7 +191,8 @@ class Start:
 class Shape:
     """A change by rule inside one row: evenly, at each end, in every Nth.
 
-    change: stitches gained (or lost) in all, each `step` times `spots`. stitch: of what the rest is worked.
+    change: stitches gained (or lost) in all, each `step` times `spots`. stitch: of what the rest is
+    worked.
     """
 
     span: Span
@@ -256,7 +261,9 @@ Node = (
 
 @dataclass(frozen=True, slots=True)
 class Total:
-    """A printed total. kind: "st" for all, a stitch name, "sp" for spaces, "change" for a difference, "each" per section."""
+    """A printed total. kind: "st" for all, a stitch name, "sp" for spaces, "change" for a
+    difference, "each" per section.
+    """
 
     span: Span
     words: str
@@ -298,9 +305,10 @@ class Rule(Enum):
 class Command:
     """Rows by rule.
 
-    rows: the numbers of the rows repeated ((), with last > 0, for "the last N rows"). times: how often more, None
-    when open ("until it measures", "for pattern"). until: a stitch goal. gain/every: shaping per step.
-    named: words of the row or part it points to. changes: instructions that differ from the quoted row.
+    rows: the numbers of the rows repeated ((), with last > 0, for "the last N rows"). times: how
+    often more, None when open ("until it measures", "for pattern"). until: a stitch goal.
+    gain/every: shaping per step. named: words of the row or part it points to. changes:
+    instructions that differ from the quoted row.
     """
 
     rule: Rule

@@ -1,1 +1,3 @@
-"""Words of the trade: crafts, stitches, abbreviations, measures; imports nothing from the other rooms."""
+"""Words of the trade: crafts, stitches, abbreviations, measures; imports nothing from the other
+rooms.
+"""

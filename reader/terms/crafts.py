@@ -20,8 +20,10 @@ KNITTING_WORDS = (
 """Words of knitting; each find is one vote. Common practice, no source."""
 
 CROCHET_WORDS = (
-    r"\bchain\b|\bch\b|\bch[- ]?\d|\bsc\b|\bs c\b|\bd ?c\b|\bhdc\b|\bh?tr\b|\bsc2tog|\bsingle crochet|"
-    r"\bdouble crochet|\btrebles?\b|\bsl st (?:to|in)\b|\bmagic (?:ring|circle|loop)|\bMR\b|\bhook\b|"
+    r"\bchain\b|\bch\b|\bch[- ]?\d|\bsc\b|\bs c\b|\bd ?c\b|\bhdc\b|\bh?tr\b|\bsc2tog|\bsingle "
+    r"crochet|"
+    r"\bdouble crochet|\btrebles?\b|\bsl st (?:to|in)\b|\bmagic (?:ring|circle|loop)|\bMR\b"
+    r"|\bhook\b|"
     r"\bfsc\b|\bsc\d|\d ?sc\b|\d ?dc\b|\bdoubles?\b|\bcrochet\b"
 )
 """Words of crochet; each find is one vote. Common practice, no source."""

@@ -1,4 +1,6 @@
-"""The stitch table: what each stitch takes and makes, its names in US and UK terms, and where that stands."""
+"""The stitch table: what each stitch takes and makes, its names in US and UK terms, and where that
+stands.
+"""
 
 from __future__ import annotations
 
@@ -31,9 +33,9 @@ class Kind(Enum):
 class Stitch:
     """A stitch: takes from the row below, makes for the row above, each time it is worked.
 
-    name: US short name, the key everywhere. spoken: US words. spoken_uk: UK words, "" where the same.
-    height: turning chains of a row of it (0 in knitting). base: the plain stitch a decrease or
-    increase is made of. source: where the figures stand.
+    name: US short name, the key everywhere. spoken: US words. spoken_uk: UK words, "" where the
+    same. height: turning chains of a row of it (0 in knitting). base: the plain stitch a decrease
+    or increase is made of. source: where the figures stand.
     """
 
     name: str
@@ -59,7 +61,15 @@ PRACTICE = "common practice, no source"
 SHORT_TO_HEIGHT = {"sl st": 0, "sc": 1, "hdc": 2, "dc": 3, "tr": 4, "dtr": 5, "trtr": 6}
 """Turning chains by stitch: the Handbook of 1918 gives the same heights under the English names."""
 
-UK_NAME = {"sl st": "ss", "sc": "dc", "hdc": "htr", "dc": "tr", "tr": "dtr", "dtr": "trtr", "trtr": "qtr"}
+UK_NAME = {
+    "sl st": "ss",
+    "sc": "dc",
+    "hdc": "htr",
+    "dc": "tr",
+    "tr": "dtr",
+    "dtr": "trtr",
+    "trtr": "qtr",
+}
 """US short name -> UK short name of the same stitch."""
 
 US_OF_UK = {uk: us for us, uk in UK_NAME.items()}

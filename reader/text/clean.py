@@ -1,4 +1,6 @@
-"""Raw text in, clean text out: plain quotes, dashes and letters, with every character's origin kept."""
+"""Raw text in, clean text out: plain quotes, dashes and letters, with every character's origin
+kept.
+"""
 
 from __future__ import annotations
 
@@ -90,7 +92,9 @@ ODD = re.compile(r"\r\n?|[\ufb00-\ufb04\u2026\u00ad]|(?<=\w)-[ \t]*\r?\n[ \t]*(?
 
 @dataclass(frozen=True, slots=True)
 class CleanText:
-    """Clean text; starts/shifts: from starts[i] on, an offset plus shifts[i] is the original offset."""
+    """Clean text; starts/shifts: from starts[i] on, an offset plus shifts[i] is the original
+    offset.
+    """
 
     text: str
     starts: tuple[int, ...]

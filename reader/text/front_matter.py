@@ -1,4 +1,6 @@
-"""The lines at the top of a file that speak of the file ("# licence: ..."), blanked so that offsets stay."""
+"""The lines at the top of a file that speak of the file ("# licence: ..."), blanked so that offsets
+stay.
+"""
 
 from __future__ import annotations
 
@@ -19,7 +21,8 @@ def without_links(text: str) -> str:
 
 
 ELL = re.compile(
-    r"(?<![\w'])[lI](?=\s+(?:sc|dc|hdc|tr|st|s c|d c|ch|more)\b)|(?<=\b(?:ch|sc|dc|tr|Ch|Sc|Dc|Tr) )l(?![\w'])"
+    r"(?<![\w'])[lI](?=\s+(?:sc|dc|hdc|tr|st|s c|d c|ch|more)\b)|(?<=\b(?:ch|sc|dc|tr|Ch|Sc|Dc"
+    r"|Tr) )l(?![\w'])"
     r"|(?<=\b(?:row|rnd|Row|Rnd|ROW|RND) )l(?![\w'])",
 )
 
@@ -30,7 +33,9 @@ def with_ones(text: str) -> str:
 
 
 def without_front_matter(text: str) -> str:
-    """The text with comment lines at its top turned to spaces where at least two of them are entries."""
+    """The text with comment lines at its top turned to spaces where at least two of them are
+    entries.
+    """
     lines = text.split("\n")
     top = 0
     while top < len(lines) and lines[top].startswith("# "):

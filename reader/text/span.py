@@ -7,7 +7,9 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True, order=True)
 class Span:
-    """A stretch of the original text: character offsets [start, end) and the 1-based line of its start."""
+    """A stretch of the original text: character offsets [start, end) and the 1-based line of its
+    start.
+    """
 
     start: int
     end: int
