@@ -4,8 +4,8 @@ usage: python -m models.recipe.measure MODEL_DIR SPEECH_DIR [--fillers "[unk],[u
 
 SPEECH_DIR holds takes/ (one word a clip, the word in the file name) and, listed in held_out.txt, clips of other speech.
 Prints, for each filler word, the share of commands understood, confused and missed (grammars of ten digits and of 20
-words) and the share of other-speech clips in which any command was heard. The decision here is the bare decoder's; the
-program's own second look comes on top.
+words) and the share of other-speech clips in which any command was heard. The decision here is the bare
+decoder's: `python -m tests.benchmarks.listening` measures the program's own.
 """
 
 from __future__ import annotations

