@@ -67,14 +67,17 @@ def fault_of(
     """The first fault of a row; doubted: what lies below is itself in doubt."""
     tally = solved.tally
     if tally.unread:
-        return _unclear(where) if stated is None else None
+        return None if stated is not None and stated == solved.count else _unclear(where, stated)
     agrees = stated is None or stated in values(solved, kind)
     closes = not (solved.short or tally.uneven)
     sure = plainly_read(nodes) and not tally.unsure and not tally.spaced and not below.spaces
     agreed = stated is not None and agrees and closes
     if solved.fits is False and sure and below.stitches is not None and not agreed:
-        # Where what lies below is in doubt, a misfit says nothing of this row.
-        return None if doubted else _does_not_fit(solved, stated, below, where, nodes)
+        if not doubted:
+            return _does_not_fit(solved, stated, below, where, nodes)
+        if agrees:
+            # Where what lies below is in doubt, a misfit says nothing of this row.
+            return None
     if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
         return _left_out(stated, where)
     if agrees or solved.count is None or tally.unsure or not _countable(kind, solved):
@@ -99,10 +102,10 @@ def _left_out(stated: int, where: Where) -> Problem:
     return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label, None, stated + 1, "")
 
 
-def _unclear(where: Where) -> Problem:
+def _unclear(where: Where, stated: int | None) -> Problem:
     said = f"some words could not be read for certain: {quoted(where.words)}"
     message = f"{where.label}: {said}. Please check them."
-    return Problem(Verdict.UNCLEAR, message, where.span, where.part, where.label)
+    return Problem(Verdict.UNCLEAR, message, where.span, where.part, where.label, stated)
 
 
 def _disagrees(solved: Solved, stated: int | None, where: Where, sure: bool) -> Problem:

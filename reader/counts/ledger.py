@@ -78,7 +78,7 @@ class Ledger:
 
     def words(self, start: int, end: int) -> str:
         """The pattern's words in a stretch, on one line."""
-        return " ".join(self.text[start:end].split())
+        return " ".join(self.text[start:end].split()).lstrip(".,;: ")
 
     def span(self, start: int, end: int) -> Span:
         """The span in the maker's text."""

@@ -57,7 +57,7 @@ FINISHING = re.compile(
     re.IGNORECASE,
 )
 MAKE = re.compile(
-    r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|[a-z]+)|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",
+    r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",
     re.IGNORECASE,
 )
 RUN_IN = re.compile(
@@ -74,7 +74,7 @@ STITCHY = re.compile(
 ACTION = re.compile(
     r"\b(?:ch(?:ain)?\s+\w+|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b"
     r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s?\d+|p\s?\d+|knit|purl"
-    r"|cast on|co ?\d|bind off|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b|dec\b"
+    r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b|dec\b"
     r"|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
     re.IGNORECASE,
 )
@@ -348,7 +348,7 @@ def _only_says(words: str) -> bool:
 def sizes_named(text: str) -> tuple[str, ...]:
     """The names of the sizes, ("one size",) where the text names none."""
     found = re.search(
-        r"^\W*(?:sizes?|to fit)[^:\n]{0,20}:?\s*(?P<list>[^\n]{3,90})$",
+        r"(?:^\W*|[.;] +)(?:sizes?|to fit)[^:.\n]{0,20}:?\s*(?P<list>[^\n]{3,90})$",
         text,
         re.IGNORECASE | re.MULTILINE,
     )
