@@ -5,7 +5,7 @@ from __future__ import annotations
 from reader.listening.heard import Heard, HeardWord
 
 SHORTEST_S = 0.03
-"""Words end where their last sound peaks, so short ones look shorter still; below this it is a click (our choice)."""
+"""Words end where their last sound peaks, so they look short; below it is a click (ours)."""
 LEAST_CERTAIN = 0.8
 """Least certainty of any word; chosen with the filler, on the speakers for choosing only."""
 

@@ -19,9 +19,10 @@ class HeardWord:
 class Heard:
     """One utterance.
 
-    words: the best reading, "[unk]" where it was none of ours; empty when nothing was said. certain: passed every check,
-    so that a move may follow. said_at_s/ended_s: start and end of speech; decided_s: moment of the decision; all in seconds of
-    the sound stream. compute_s: seconds of computing. alternatives: other readings, best first.
+    words: the best reading, "[unk]" where it was none of ours; empty when nothing was said.
+    certain: passed every check, so that a move may follow. said_at_s/ended_s: start and end of
+    speech; decided_s: moment of the decision; all in seconds of the sound stream. compute_s:
+    seconds of computing. alternatives: other readings, best first.
     """
 
     words: tuple[HeardWord, ...]
