@@ -8,25 +8,31 @@ from reader.devices.ports import DeviceLost, Push, SpeechEnded
 
 
 class Troubles:
-    """Stands between the devices and the loop: `push` passes every event on, and what was given to
-    `add` follows the first words that were heard to their end.
+    """Stands between the devices and the loop: `push` passes every event on. What was given to
+    `add` follows the first words heard to their end, one trouble behind each text, so that none
+    breaks into another.
 
-    Where nothing can be heard there is no speech to wait for: `at_once` says so.
+    Where nothing can be heard every text ends unheard: `unheard` says that this counts as an end.
+    Where there is no voice at all, `at_once` says that there is no end to wait for.
     """
 
     def __init__(self, push: Push) -> None:
         self._push = push
         self._lock = threading.Lock()
         self._waiting: list[DeviceLost] = []
-        self._at_once = False
+        self._at_once = self._unheard = False
 
     def add(self, trouble: DeviceLost) -> None:
-        """Tells it as soon as it does not cut off the first words."""
+        """Tells it as soon as it cuts nothing off."""
         with self._lock:
             if not self._at_once:
                 self._waiting.append(trouble)
                 return
         self._push(trouble)
+
+    def unheard(self) -> None:
+        """Texts that end unheard are ends too."""
+        self._unheard = True
 
     def at_once(self) -> None:
         """From now on nothing waits."""
@@ -39,5 +45,8 @@ class Troubles:
     def push(self, event: object) -> None:
         """An event of a device."""
         self._push(event)
-        if isinstance(event, SpeechEnded) and event.complete:
-            self.at_once()
+        if isinstance(event, SpeechEnded) and (event.complete or self._unheard):
+            with self._lock:
+                next_one = self._waiting.pop(0) if self._waiting else None
+            if next_one is not None:
+                self._push(next_one)

@@ -107,7 +107,7 @@ def open_devices(
             speaking.open()
         except ReaderError as trouble:
             troubles.add(DeviceLost("speaker", str(trouble)))
-            troubles.at_once()
+            troubles.unheard()
         loop.voice, played = speaking.voice, speaking.played
         loop.chimes = speaking.chimes if settings.chimes else None
         loop.notes.load = lambda of, name: NotesFolder(of).sound(name)

@@ -92,6 +92,10 @@ class KeptStream:
         elif self._stream is not None:
             self._tell_back()
 
+    def _should_begin_anew(self) -> bool:
+        """Whether the stream works but would work better if it were opened again."""
+        return False
+
     def _open_stream(self) -> None:
         self.alive()
         self._stream = self._make()
@@ -115,6 +119,10 @@ class KeptStream:
             elif time.monotonic() - self._last_call_s > SILENT_S:
                 self._close_stream()
                 self._tell_lost()
+            elif self._should_begin_anew():
+                self._close_stream()
+                with contextlib.suppress(Exception):
+                    self._open_stream()
 
     def _tell_lost(self) -> None:
         with self._telling:

@@ -33,3 +33,17 @@ def test_where_nothing_sounds_it_is_told_at_once() -> None:
     assert told == [LOST]
     troubles.add(DeviceLost("recogniser", "There is no ear."))
     assert len(told) == 2
+
+
+def test_each_waits_for_the_one_before_it() -> None:
+    """Two troubles are told behind two texts; where nothing is heard, texts cut off end as well."""
+    told: list[object] = []
+    troubles = Troubles(told.append)
+    second = DeviceLost("speaker", "There is no speaker.")
+    troubles.add(second)
+    troubles.add(LOST)
+    troubles.unheard()
+    troubles.push(SpeechEnded(1, complete=False))
+    assert told == [SpeechEnded(1, complete=False), second]
+    troubles.push(SpeechEnded(2, complete=False))
+    assert told[2:] == [SpeechEnded(2, complete=False), LOST]

@@ -18,6 +18,8 @@ from reader.devices.echo import NoCanceller
 from reader.devices.fakes import FakeChimes, FakeClock, FakeEar, FakeRecogniser, heard
 from reader.devices.hearing import Hearing
 from reader.devices.kept_stream import KeptStream, Kind
+from reader.devices.mixer import Clip, Mixer
+from reader.devices.player import Player
 from reader.devices.ports import (
     FRAME,
     ChimePlayer,
@@ -209,3 +211,33 @@ def test_the_fakes_keep_the_ports() -> None:
     assert recogniser.feed(np.zeros(FRAME, np.int16)) == (heard("next"),)
     assert recogniser.feed(np.zeros(FRAME, np.int16)) == ()
     assert its_clock.now_s() == 0.0
+
+
+class Late:
+    """A sound stream's word that it came too late."""
+
+    output_underflow = True
+
+
+def test_a_machine_too_busy_gets_a_longer_buffer_once_all_is_said() -> None:
+    """Three gaps in ten seconds ask for a longer buffer, never in the middle of a text, and no more
+    often than there are longer ones.
+    """
+    mixer = Mixer()
+    player = Player(mixer, lambda event: None)
+    out = np.zeros((160, 1), np.int16)
+    for _ in range(2):
+        player._fill(out, 160, None, Late())
+    assert not player._should_begin_anew()
+    mixer.play(Clip(np.full(800, 1000, np.int16)))
+    player._fill(out, 160, None, Late())
+    assert not player._should_begin_anew()
+    for _ in range(5):
+        player._fill(out, 160, None, None)
+    assert [player._should_begin_anew(), player._should_begin_anew()] == [True, False]
+    for _ in range(6):
+        player._fill(out, 160, None, Late())
+    assert player._should_begin_anew()
+    for _ in range(6):
+        player._fill(out, 160, None, Late())
+    assert not player._should_begin_anew()
