@@ -1,6 +1,7 @@
 """What a living room and a cheap microphone do to speech, for whole batches on the training device.
 
-Samples are float, [batch, n], full scale 1. Each step draws its own chances; no two batches are alike.
+Samples are float, [batch, n], full scale 1. Each step draws its own chances; no two batches are
+alike.
 """
 
 from __future__ import annotations
@@ -13,7 +14,9 @@ RATE_HZ = 16_000
 
 
 def rooms(count: int, device: torch.device) -> torch.Tensor:
-    """Impulse responses [count, 8000]: direct sound, a few early echoes, a decaying tail (0.1 to 0.7 s)."""
+    """Impulse responses [count, 8000]: direct sound, a few early echoes, a decaying tail (0.1 to
+    0.7 s).
+    """
     n = 8_000
     t = torch.arange(n, device=device) / RATE_HZ
     decay = torch.empty(count, 1, device=device).uniform_(0.1, 0.7)
@@ -112,7 +115,9 @@ def colour(x: torch.Tensor) -> torch.Tensor:
 
 
 def set_level(x: torch.Tensor) -> torch.Tensor:
-    """Peaks between -38 and +2 dB of full scale (some clip), now and then coarse telephone steps; int16 scale."""
+    """Peaks between -38 and +2 dB of full scale (some clip), now and then coarse telephone steps;
+    int16 scale.
+    """
     peak = x.abs().amax(-1, keepdim=True).clamp_min(1e-6)
     loud = torch.empty(len(x), 1, device=x.device).uniform_(-38, 2)
     x = (x / peak * 10 ** (loud / 20)).clamp(-1, 1)

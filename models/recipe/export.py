@@ -1,6 +1,7 @@
 """Writes a trained network as the acoustic part of a Vosk model: am/final.mdl and the conf files.
 
-Kaldi's binary format throughout. Batch normalisation stays a component of its own, since a bypass runs around it.
+Kaldi's binary format throughout. Batch normalisation stays a component of its own, since a bypass
+runs around it.
 """
 
 from __future__ import annotations
@@ -29,7 +30,8 @@ SETTINGS = """--min-active=200
 
 
 BLANK_SHIFT = 1.3
-"""How much lower blank scores in the exported model: CTC says blank too often, and commands were missed.
+"""How much lower blank scores in the exported model: CTC says blank too often, and commands were
+missed.
 
 Chosen by hand; it trades misses for confusions, see the card.
 """
@@ -67,7 +69,9 @@ def matrix(values: np.ndarray) -> bytes:
 
 
 def transition_model() -> bytes:
-    """Topology, triples and probabilities: silence has one state on blank, a phone its sound and then blank."""
+    """Topology, triples and probabilities: silence has one state on blank, a phone its sound and
+    then blank.
+    """
     phones = [1] + [phone_number(p, s) for p in range(len(PHONES)) for s in range(len(POSITIONS))]
     phones.sort()
     index = [-1] + [0 if phone == 1 else 1 for phone in phones]
@@ -141,7 +145,8 @@ class Body:
 def _stats(kind: bytes, width: int) -> bytes:
     empty = i32(0)
     return (
-        b"<" + kind + b"> <Dim> " + i32(width) + b"<ValueAvg> FV " + empty + b"<DerivAvg> FV " + empty
+        b"<" + kind + b"> <Dim> " + i32(width)
+        + b"<ValueAvg> FV " + empty + b"<DerivAvg> FV " + empty
         + b"<Count> " + f64(0.0) + b"</" + kind + b"> "
     )  # fmt: skip
 

@@ -1,8 +1,9 @@
-"""MFCC features exactly as the recogniser computes them, in PyTorch, for whole batches on any device.
+"""MFCC features exactly as the recogniser computes them, in PyTorch, for whole batches on any
+device.
 
-Source of the figures: Kaldi's feature-mfcc (25 ms povey window, 10 ms shift, pre-emphasis 0.97, 40 mel bins from 20 to
-7600 Hz, 40 cepstra, lifter 22, no energy, edges snipped); checked against the package kaldi-native-fbank in
-tests of the recipe (`python -m models.recipe.check_features`).
+Source of the figures: Kaldi's feature-mfcc (25 ms povey window, 10 ms shift, pre-emphasis 0.97, 40
+mel bins from 20 to 7600 Hz, 40 cepstra, lifter 22, no energy, edges snipped); checked against the
+package kaldi-native-fbank in tests of the recipe (`python -m models.recipe.check_features`).
 """
 
 from __future__ import annotations
@@ -40,7 +41,9 @@ def _mel_banks(warp: float = 1.0) -> torch.Tensor:
 
 
 class Mfcc(torch.nn.Module):
-    """float samples [batch, n] on the int16 scale -> [batch, frames, 40]; frames = 1 + (n - 400) // 160."""
+    """float samples [batch, n] on the int16 scale -> [batch, frames, 40]; frames = 1 + (n - 400) //
+    160.
+    """
 
     def __init__(self) -> None:
         super().__init__()
@@ -58,10 +61,11 @@ class Mfcc(torch.nn.Module):
     def forward(
         self, samples: torch.Tensor, dither: float = 1.0, shift: int = SHIFT, spoil: bool = False
     ) -> torch.Tensor:
-        """Features; dither is added noise of that standard deviation, in samples of the int16 scale.
+        """Features; dither is added noise of that standard deviation, in samples of the int16
+        scale.
 
-        A shift other than 160 samples changes how fast the speech seems, and nothing else. With spoil
-        each utterance gets a vocal tract of another length, and some lose a band or a moment.
+        A shift other than 160 samples changes how fast the speech seems, and nothing else. With
+        spoil each utterance gets a vocal tract of another length, and some lose a band or a moment.
         """
         frames = samples.unfold(-1, WINDOW, shift)
         if dither:
@@ -79,7 +83,9 @@ class Mfcc(torch.nn.Module):
 
 
 def _gaps(energies: torch.Tensor) -> torch.Tensor:
-    """A band of up to 6 bins and two moments of up to 70 ms, levelled to the mean, in half the batch each."""
+    """A band of up to 6 bins and two moments of up to 70 ms, levelled to the mean, in half the
+    batch each.
+    """
     batch, frames, bins = energies.shape
     mean = energies.mean((1, 2), keepdim=True)
     out = energies
@@ -90,5 +96,7 @@ def _gaps(energies: torch.Tensor) -> torch.Tensor:
             start = draw[0] * (along - longest)
             inside = (place >= start) & (place < start + 1 + draw[1] * (longest - 1))
             inside = inside & (draw[2] < 0.5)
-            out = torch.where(inside[:, None, :] if along == bins else inside[:, :, None], mean, out)
+            out = torch.where(
+                inside[:, None, :] if along == bins else inside[:, :, None], mean, out
+            )
     return out

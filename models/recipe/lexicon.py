@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import lzma
 import math
 from pathlib import Path
@@ -9,7 +10,9 @@ from pathlib import Path
 from models.recipe.phones import EXTRA, PHONES, dictionary
 
 COMMON = 2_000
-"""Common English words in the shipped graph beside the words of the trade; any other word is added at run time."""
+"""Common English words in the shipped graph beside the words of the trade; any other word is added
+at run time.
+"""
 FILLERS = {
     "[unk]": 0.6,
     "[unk0]": -0.2,
@@ -84,7 +87,9 @@ def lexicon() -> dict[str, list[tuple[str, ...]]]:
 
 
 def follow() -> list[list[float]]:
-    """Costs [40][39] of a phone after a phone (row 39: at the start), zero on average, from running English."""
+    """Costs [40][39] of a phone after a phone (row 39: at the start), zero on average, from running
+    English.
+    """
     from wordfreq import get_frequency_dict
 
     words = dictionary()
@@ -97,7 +102,7 @@ def follow() -> list[list[float]]:
         numbers = [PHONES.index(phone) for phone in words[word][0]]
         first[numbers[0]] += share
         last[numbers[-1]] += share
-        for before, phone in zip(numbers, numbers[1:], strict=False):
+        for before, phone in itertools.pairwise(numbers):
             seen[before][phone] += 100 * share
     for before in range(39):
         for phone in range(39):

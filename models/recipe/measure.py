@@ -2,10 +2,11 @@
 
 usage: python -m models.recipe.measure MODEL_DIR SPEECH_DIR [--fillers "[unk],[unk1]"]
 
-SPEECH_DIR holds takes/ (one word a clip, the word in the file name) and, listed in held_out.txt, clips of other speech.
-Prints, for each filler word, the share of commands understood, confused and missed (grammars of ten digits and of 20
-words) and the share of other-speech clips in which any command was heard. The decision here is the bare
-decoder's: `python -m tests.benchmarks.listening` measures the program's own.
+SPEECH_DIR holds takes/ (one word a clip, the word in the file name) and, listed in held_out.txt,
+clips of other speech. Prints, for each filler word, the share of commands understood, confused and
+missed (grammars of ten digits and of 20 words) and the share of other-speech clips in which any
+command was heard. The decision here is the bare decoder's: `python -m tests.benchmarks.listening`
+measures the program's own.
 """
 
 from __future__ import annotations
@@ -85,7 +86,8 @@ def main() -> None:
     ]
     speech = [samples(p) for p in others[:: want.every]]
     print(
-        f"{len(clips)} takes, {len(speech)} clips of other speech ({sum(map(len, speech)) / 16_000 / 60:.1f} min)"
+        f"{len(clips)} takes, {len(speech)} clips of other speech "
+        f"({sum(map(len, speech)) / 16_000 / 60:.1f} min)"
     )
     for filler in want.fillers.split(","):
         tally = {}
@@ -97,7 +99,9 @@ def main() -> None:
             false = sum(bool(heard(model, [*words, filler], sound)) for sound in speech)
             n = max(len(said), 1)
             tally[name] = (
-                f"{100 * right / n:.1f} % right, {100 * missed / n:.1f} missed, {100 * (n - right - missed) / n:.1f} confused, {100 * false / len(speech):.1f} % of other clips accepted"
+                f"{100 * right / n:.1f} % right, {100 * missed / n:.1f} missed, "
+                f"{100 * (n - right - missed) / n:.1f} confused, {100 * false / len(speech):.1f} "
+                f"% of other clips accepted"
             )
         print(f"{filler:8} digits: {tally['digits']}")
         print(f"{'':8} words:  {tally['words']}", flush=True)

@@ -1,8 +1,8 @@
 """The acoustic network: a factored time-delay network for 40 MFCC, one output every third frame.
 
-Layers 1 to 10 have the shape of the licensed trunk (see the card) and start from its weights; the i-vector input is
-cut off. The head looks back only, so the sound that must be waited for is 19 frames (190 ms).
-Outputs: 0 is blank and silence, 1 to 39 the phones in alphabetical order.
+Layers 1 to 10 have the shape of the licensed trunk (see the card) and start from its weights; the
+i-vector input is cut off. The head looks back only, so the sound that must be waited for is 19
+frames (190 ms). Outputs: 0 is blank and silence, 1 to 39 the phones in alphabetical order.
 """
 
 from __future__ import annotations
@@ -29,7 +29,9 @@ def _norm(width: int) -> nn.BatchNorm1d:
 
 
 class Factored(nn.Module):
-    """One layer: 768 -> 64 -> 768 with a bypass; reach is the step in frames to each side, 0 for none."""
+    """One layer: 768 -> 64 -> 768 with a bypass; reach is the step in frames to each side, 0 for
+    none.
+    """
 
     def __init__(self, reach: int) -> None:
         super().__init__()

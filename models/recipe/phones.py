@@ -1,7 +1,8 @@
 """The phone set and the pronunciations of the training texts.
 
-Phones: the 39 of the CMU pronouncing dictionary without stress marks, in alphabetical order; 0 is blank and silence.
-Source: the dictionary inside the package pocketsphinx (BSD), `cmudict-en-us.dict`.
+Phones: the 39 of the CMU pronouncing dictionary without stress marks, in alphabetical order; 0 is
+blank and silence. Source: the dictionary inside the package pocketsphinx (BSD),
+`cmudict-en-us.dict`.
 """
 
 from __future__ import annotations
@@ -9,48 +10,46 @@ from __future__ import annotations
 import re
 from importlib import resources
 
-PHONES = tuple(
-    [
-        "AA",
-        "AE",
-        "AH",
-        "AO",
-        "AW",
-        "AY",
-        "B",
-        "CH",
-        "D",
-        "DH",
-        "EH",
-        "ER",
-        "EY",
-        "F",
-        "G",
-        "HH",
-        "IH",
-        "IY",
-        "JH",
-        "K",
-        "L",
-        "M",
-        "N",
-        "NG",
-        "OW",
-        "OY",
-        "P",
-        "R",
-        "S",
-        "SH",
-        "T",
-        "TH",
-        "UH",
-        "UW",
-        "V",
-        "W",
-        "Y",
-        "Z",
-        "ZH",
-    ]
+PHONES = (
+    "AA",
+    "AE",
+    "AH",
+    "AO",
+    "AW",
+    "AY",
+    "B",
+    "CH",
+    "D",
+    "DH",
+    "EH",
+    "ER",
+    "EY",
+    "F",
+    "G",
+    "HH",
+    "IH",
+    "IY",
+    "JH",
+    "K",
+    "L",
+    "M",
+    "N",
+    "NG",
+    "OW",
+    "OY",
+    "P",
+    "R",
+    "S",
+    "SH",
+    "T",
+    "TH",
+    "UH",
+    "UW",
+    "V",
+    "W",
+    "Y",
+    "Z",
+    "ZH",
 )
 NUMBER = {phone: number for number, phone in enumerate(PHONES, start=1)}
 
@@ -66,11 +65,17 @@ def dictionary() -> dict[str, list[tuple[str, ...]]]:
     return words
 
 
-EXTRA = {"crochet": ("K", "R", "OW", "SH", "EY"), "snowboy": ("S", "N", "OW", "B", "OY"), "lifeline": ("L", "AY", "F", "L", "AY", "N"),
-         "purlwise": ("P", "ER", "L", "W", "AY", "Z"), "knitwise": ("N", "IH", "T", "W", "AY", "Z"), "tink": ("T", "IH", "NG", "K"),
-         "stockinette": ("S", "T", "AA", "K", "IH", "N", "EH", "T"), "picot": ("P", "IY", "K", "OW"), "amigurumi": ("AA", "M", "IY", "G", "UH", "R", "UW", "M", "IY"),
-         "popcorn": ("P", "AA", "P", "K", "AO", "R", "N"), "gusset": ("G", "AH", "S", "AH", "T"), "skein": ("S", "K", "EY", "N"), "alexa": ("AH", "L", "EH", "K", "S", "AH"),
-         "treble": ("T", "R", "EH", "B", "AH", "L"), "purl": ("P", "ER", "L"), "purls": ("P", "ER", "L", "Z"), "purled": ("P", "ER", "L", "D"), "offence": ("AH", "F", "EH", "N", "S"), "frogged": ("F", "R", "AA", "G", "D")}  # fmt: skip
+EXTRA = {"crochet": ("K", "R", "OW", "SH", "EY"), "snowboy": ("S", "N", "OW", "B", "OY"),
+"lifeline": ("L", "AY", "F", "L", "AY", "N"),
+         "purlwise": ("P", "ER", "L", "W", "AY", "Z"), "knitwise": ("N", "IH", "T", "W", "AY",
+         "Z"), "tink": ("T", "IH", "NG", "K"),
+         "stockinette": ("S", "T", "AA", "K", "IH", "N", "EH", "T"), "picot": ("P", "IY", "K",
+         "OW"), "amigurumi": ("AA", "M", "IY", "G", "UH", "R", "UW", "M", "IY"),
+         "popcorn": ("P", "AA", "P", "K", "AO", "R", "N"), "gusset": ("G", "AH", "S", "AH", "T"),
+         "skein": ("S", "K", "EY", "N"), "alexa": ("AH", "L", "EH", "K", "S", "AH"),
+         "treble": ("T", "R", "EH", "B", "AH", "L"), "purl": ("P", "ER", "L"), "purls": ("P", "ER",
+         "L", "Z"), "purled": ("P", "ER", "L", "D"), "offence": ("AH", "F", "EH", "N", "S"),
+         "frogged": ("F", "R", "AA", "G", "D")}  # fmt: skip
 
 
 def numbers_of(text: str, words: dict[str, list[tuple[str, ...]]]) -> list[int] | None:

@@ -1,9 +1,10 @@
 """Trains the network with CTC on packed speech; one GPU for minutes or a CPU for hours.
 
-usage: python -m models.recipe.train PACKED_DIR OUT_DIR --trunk final.mdl [--seconds 560] [--resume state.pt]
+usage: python -m models.recipe.train PACKED_DIR OUT_DIR --trunk final.mdl [--seconds 560] [--resume
+state.pt]
 
-PACKED_DIR holds ogg files and index.json.xz (see the card). Prints loss and the phone error on voices that are never
-trained on; leaves `state.pt` (averaged weights) in OUT_DIR.
+PACKED_DIR holds ogg files and index.json.xz (see the card). Prints loss and the phone error on
+voices that are never trained on; leaves `state.pt` (averaged weights) in OUT_DIR.
 """
 
 from __future__ import annotations
@@ -55,7 +56,8 @@ class Speech:
     """All utterances on the device: samples, starts, lengths, phones, chance to be drawn."""
 
     def __init__(self, folder: Path, device: torch.device) -> None:
-        shards = json.load(lzma.open(folder / "index.json.xz", "rt"))
+        with lzma.open(folder / "index.json.xz", "rt") as index:
+            shards = json.load(index)
         names = list(shards)
         with ProcessPoolExecutor() as pool:
             sounds = list(pool.map(decode, [folder / f"{name}.ogg" for name in [*names, "noise"]]))
@@ -90,7 +92,9 @@ class Speech:
 
 
 def draw(speech: Speech, batch: int, n: int, slots: int, chance: np.random.Generator):
-    """A batch of clean sound with its phones: up to `slots` utterances in a row with pauses between."""
+    """A batch of clean sound with its phones: up to `slots` utterances in a row with pauses
+    between.
+    """
     used = np.zeros(batch, dtype=np.int64) + chance.integers(800, 9600, batch)
     sound = torch.zeros(batch, n, device=speech.device)
     phones: list[list[int]] = [[] for _ in range(batch)]
@@ -180,7 +184,8 @@ def main() -> None:
     chance = np.random.default_rng(int(began))
     speech = Speech(want.packed, device)
     print(
-        f"{len(speech.rows)} utterances, {len(speech.samples) / RATE_HZ / 3600:.2f} h, {time.time() - began:.0f} s",
+        f"{len(speech.rows)} utterances, {len(speech.samples) / RATE_HZ / 3600:.2f} h, "
+        f"{time.time() - began:.0f} s",
         flush=True,
     )
     network = Network().to(device)
@@ -237,7 +242,8 @@ def main() -> None:
         if step % 1000 == 0 or step == 5:
             error = phone_error(mean.module, mfcc, speech)
             print(
-                f"step {step} at {time.time() - began:.0f} s: loss {np.mean(losses[-200:]):.3f}, held-out phone error {100 * error:.1f} %",
+                f"step {step} at {time.time() - began:.0f} s: loss {np.mean(losses[-200:]):.3f}, "
+                f"held-out phone error {100 * error:.1f} %",
                 flush=True,
             )
             keep(mean.module, want.out)

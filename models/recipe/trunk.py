@@ -1,7 +1,8 @@
 """Reads a Kaldi nnet3 model file (binary) into named components with their matrices.
 
-The format is Kaldi's own: tokens end in a space, int32 and float are the byte 4 and four bytes, double the byte 8
-and eight, matrices "FM " with two int32. Only what a small chain model holds is read.
+The format is Kaldi's own: tokens end in a space, int32 and float are the byte 4 and four bytes,
+double the byte 8 and eight, matrices "FM " with two int32. Only what a small chain model holds is
+read.
 """
 
 from __future__ import annotations

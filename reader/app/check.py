@@ -49,14 +49,16 @@ def run(args: argparse.Namespace) -> int:
     sizes = len(pattern.sizes)
     if not 1 <= args.size <= sizes:
         return _told(
-            f"There is no size {args.size}: the pattern has {sizes}. Choose 1 to {sizes} with --size."
+            f"There is no size {args.size}: the pattern has {sizes}. Choose 1 to {sizes} with "
+            f"--size."
         )
     counted = count_pattern(pattern, args.size - 1)
     if args.json:
         print(json.dumps(as_json(counted), ensure_ascii=False))
     if not any(row.moves for part in counted.parts for row in part.rows):
         return _told(
-            f"No rows or rounds were found in {args.file}; is it a crochet or knitting pattern in words?"
+            f"No rows or rounds were found in {args.file}; is it a crochet or knitting pattern in "
+            f"words?"
         )
     if not args.json:
         print("\n".join(report_lines(counted)))

@@ -94,8 +94,8 @@ def listen(recogniser: VoskRecogniser, phrases: tuple[str, ...], sound: Samples)
         found += [one for one in recogniser.feed(padded[at : at + PIECE]) if isinstance(one, Heard)]
     found += [one for one in recogniser.flush() if isinstance(one, Heard)]
     certain = [one for one in found if one.certain]
-    first = (certain or found or [None])[0]
-    return in_clip_time(first) if first else None
+    first = next(iter(certain or found), None)
+    return in_clip_time(first) if first is not None else None
 
 
 def in_clip_time(heard: Heard) -> Heard:

@@ -11,7 +11,8 @@ from reader.session.effects import KeepSound
 
 @dataclass
 class NoteSounds:
-    """The sounds of one session's notes. Each call outside is left at None where there is no device.
+    """The sounds of one session's notes. Each call outside is left at None where there is no
+    device.
 
     recent: the last seconds that were heard. keep, load: a note's sound in the maker's folder, by
     the pattern's fingerprint and the note's name. play, stop: through the speaker.

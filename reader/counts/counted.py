@@ -62,7 +62,6 @@ class CountedRow:
     side: str = ""
     colour: str = ""
     stitches_worked: int = 0
-    repeat_of: str = ""
     assumed: tuple[str, ...] = ()
 
 

@@ -1,10 +1,12 @@
-"""Writes the decoding graph of the listening model: words and their phones in, the files that vosk loads out.
+"""Writes the decoding graph of the listening model: words and their phones in, the files that vosk
+loads out.
 
-A word is a chain of phones; a phone is its own sound for one frame or more, then perhaps blank frames. All words stand
-side by side from one state to which they return, so that the grammar alone decides what may follow what. Fillers are
-words whose body is any chain of phones, priced by how often phones follow each other in English: they catch speech that
-is not for us. The word label stands on a word's first arc, arcs carry the forward transition first and the self-loop on
-the state it reaches, which is what the decoder expects.
+A word is a chain of phones; a phone is its own sound for one frame or more, then perhaps blank
+frames. All words stand side by side from one state to which they return, so that the grammar alone
+decides what may follow what. Fillers are words whose body is any chain of phones, priced by how
+often phones follow each other in English: they catch speech that is not for us. The word label
+stands on a word's first arc, arcs carry the forward transition first and the self-loop on the state
+it reaches, which is what the decoder expects.
 
 Formats: OpenFst vector file (version 2, standard arcs) and Kaldi's transition numbering.
 """
@@ -16,17 +18,57 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 
-PHONES = tuple(
-    (
-        "AA AE AH AO AW AY B CH D DH EH ER EY F G HH IH IY JH K L M N NG OW OY P R S SH T TH UH UW V W Y Z ZH"
-    ).split()
+PHONES = (
+    "AA",
+    "AE",
+    "AH",
+    "AO",
+    "AW",
+    "AY",
+    "B",
+    "CH",
+    "D",
+    "DH",
+    "EH",
+    "ER",
+    "EY",
+    "F",
+    "G",
+    "HH",
+    "IH",
+    "IY",
+    "JH",
+    "K",
+    "L",
+    "M",
+    "N",
+    "NG",
+    "OW",
+    "OY",
+    "P",
+    "R",
+    "S",
+    "SH",
+    "T",
+    "TH",
+    "UH",
+    "UW",
+    "V",
+    "W",
+    "Y",
+    "Z",
+    "ZH",
 )
-"""The 39 phones of the CMU pronouncing dictionary, without stress, in the order of the network's outputs."""
+"""The 39 phones of the CMU pronouncing dictionary, without stress, in the order of the network's
+outputs.
+"""
 
 BEGIN, END, INSIDE, ALONE = 0, 1, 2, 3
 POSITIONS = ("begin", "end", "internal", "singleton")
 BLANK_COST = 0.2
-"""Cost a frame of blank inside a phone: long pauses go to silence, so the end of speech is seen (measured, see the card)."""
+"""Cost a frame of blank inside a phone: long pauses go to silence, so the end of speech is seen
+(measured, see the card).
+"""
 
 
 def phone_number(phone: int, position: int) -> int:
@@ -35,16 +77,21 @@ def phone_number(phone: int, position: int) -> int:
 
 
 def transitions(number: int) -> tuple[int, int, int, int, int]:
-    """Transition numbers of a phone: sound loop, sound to blank, sound to end, blank loop, blank to end."""
+    """Transition numbers of a phone: sound loop, sound to blank, sound to end, blank loop, blank to
+    end.
+    """
     base = 3 + 5 * (number - 2)
     return base, base + 1, base + 2, base + 3, base + 4
 
 
 SILENCE_LOOP, SILENCE_END = 1, 2
 SILENCE_COST = 2.0
-"""Cost of beginning a silence: without it one silence is many, in countless ways, and the lattice bursts."""
+"""Cost of beginning a silence: without it one silence is many, in countless ways, and the lattice
+bursts.
+"""
 ENTRY_COST = 3.0
-"""Cost of beginning a filler: without it a chain of phones splits into fillers in countless ways."""
+"""Cost of beginning a filler: without it a chain of phones splits into fillers in countless ways.
+"""
 TRANSITIONS = 2 + 5 * 4 * len(PHONES)
 """How many transition numbers there are."""
 
@@ -113,7 +160,9 @@ def add_word(graph: Graph, home: int, word: int, phones: Sequence[int]) -> None:
 def add_filler(
     graph: Graph, home: int, word: int, cost: float, follow: Sequence[Sequence[float]]
 ) -> None:
-    """Any chain of phones as a word: cost a phone plus follow[before][phone], row 39 being the start."""
+    """Any chain of phones as a word: cost a phone plus follow[before][phone], row 39 being the
+    start.
+    """
     n = len(PHONES)
     enter = [[graph.state() for _ in range(n)] for _ in POSITIONS]
     after = [graph.state() for _ in range(n)]
@@ -156,7 +205,8 @@ def write_graph(
     fillers: Mapping[str, float],
     follow: Sequence[Sequence[float]],
 ) -> None:
-    """Writes HCLr.fst, words.txt, phones/word_boundary.int and disambig_tid.int into the folder `graph`.
+    """Writes HCLr.fst, words.txt, phones/word_boundary.int and disambig_tid.int into the folder
+    `graph`.
 
     Raises ValueError for a phone that the network does not know.
     """

@@ -224,7 +224,7 @@ def _is_colour_join(cur: Cursor) -> bool:
 
 def _turn(cur: Cursor, start: int) -> Node | None:
     if cur.accept("w&t", "w + t", "wrap and turn", "wrap & turn", "wt", "w & t"):
-        return ShortTurn(cur.span(start), cur.said(start), True)
+        return ShortTurn(cur.span(start), cur.said(start))
     if cur.accept("turn", "turning", "rotate"):
         if cur.low(-1) == "rotate":
             take_phrase(cur)

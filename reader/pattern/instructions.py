@@ -237,7 +237,7 @@ class _Reading:
     def bunch(self, times: Num) -> None:
         """ "1 sc, inc *6": the whole list so far, that many times."""
         body = tuple(self.made)
-        self.made = [Repeat(body[0].span, "", body, Until.TIMES, times, loose=True)]
+        self.made = [Repeat(body[0].span, "", body, Until.TIMES, times)]
 
     def repeat(self) -> Node | None:
         """ "rep from * around", "repeat from ** 3 times", "rep to end"."""
@@ -266,7 +266,7 @@ class _Reading:
         return Repeat(
             cur.span(start), cur.said(start), body, found.until, found.number, ending,
             found.ending, found.altered,
-            lost and found.target == "*", found.noun, False, cur.span(start),
+            lost and found.target == "*", found.noun,
         )  # fmt: skip
 
     def until_stop(self) -> tuple[Node, ...]:

@@ -38,11 +38,6 @@ NAMED = re.compile(
     rf"{_ROUND})\b(?P<side>{_SIDE})\s*[:.—]",
     re.IGNORECASE,
 )
-EVERY_OTHER = re.compile(
-    r"^\s*(?:and|&)\s+(?:all|every|each)\s+(?P<which>even|odd|ws|rs|wrong side|right side|other"
-    r"|foll\w*|alternate)?[^:.]{0,30}(?:rows?|rnds?|rounds?)\s*[:.]",
-    re.IGNORECASE,
-)
 EVERY_AFTER = re.compile(
     rf"(?P<what>{_ROUND})\s*(?P<nums>\d+)\s*(?:and|&)\s+(?:all|every|each)\s+(?P<which>even|odd"
     rf"|ws|rs|wrong side|right side|other|foll\w*|alternate)[^:.]{{0,30}}(?:rows?|rnds?"

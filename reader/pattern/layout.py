@@ -57,7 +57,8 @@ FINISHING = re.compile(
     re.IGNORECASE,
 )
 MAKE = re.compile(
-    r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|one|two|three|four|five|six|seven|eight|nine|ten|twelve)\b|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",
+    r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|one|two|three|four|five|six|seven|eight|nine|ten"
+    r"|twelve)\b|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",
     re.IGNORECASE,
 )
 RUN_IN = re.compile(
@@ -74,7 +75,8 @@ STITCHY = re.compile(
 ACTION = re.compile(
     r"\b(?:ch(?:ain)?\s+\w+|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b"
     r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s?\d+|p\s?\d+|knit|purl"
-    r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b|dec\b"
+    r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b"
+    r"|dec\b"
     r"|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
     re.IGNORECASE,
 )

@@ -69,7 +69,6 @@ class Printed:
     change: int = 0
     sides: int = 1
     each: bool = False
-    part_only: bool = False
 
 
 def _numbers(first: str, more: str) -> tuple[int, ...]:
@@ -112,7 +111,4 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
         and not re.match(r"^(?:in all|in total|around|on (?:the )?(?:needles?|hook))\b", rest)
     ):
         return None
-    partial = bool(
-        re.match(r"^(?:[,;&+]|and)?\s*\d+\s*(?:sc|dc|hdc|tr|sts)\b", rest)
-    ) and kind not in ("", "sts", "stitches")
-    return Printed(start, end, numbers, kind, part_only=partial)
+    return Printed(start, end, numbers, kind)

@@ -1,12 +1,11 @@
-"""The typed tree of a written pattern: parts, rows, instructions; every node knows its span."""
+"""The typed tree of a written row: instructions, places and numbers; every node knows its span."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from enum import Enum
 
-from reader.terms.crafts import Terms
-from reader.terms.stitches import Craft, Stitch
+from reader.terms.stitches import Stitch
 from reader.text.span import Span
 
 
@@ -60,7 +59,6 @@ class Place:
     sides: int = 1
     chain: int = 0
     text: str = ""
-    other_side: bool = False
     remaining: bool = False
     among: tuple[str, ...] = ()
 
@@ -148,8 +146,6 @@ class Repeat:
     altered: bool = False
     lost: bool = False
     noun: str = "st"
-    loose: bool = False
-    command: Span | None = None
 
 
 class Deed(Enum):
@@ -162,7 +158,6 @@ class Deed(Enum):
     FINISH = "finish"
     NOTE = "note"
     START = "start"
-    TRAVEL = "travel"
     OTHER_SIDE = "other side"
 
 
@@ -232,7 +227,6 @@ class ShortTurn:
 
     span: Span
     words: str
-    wrapped: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -257,134 +251,3 @@ Node = (
     | ShortTurn
     | LeaveRest
 )
-
-
-@dataclass(frozen=True, slots=True)
-class Total:
-    """A printed total. kind: "st" for all, a stitch name, "sp" for spaces, "change" for a
-    difference, "each" per section.
-    """
-
-    span: Span
-    words: str
-    number: Num
-    kind: str = "st"
-    sides: int = 1
-    noun: str = ""
-    chain: int = 0
-    loose: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Label:
-    """What a row is called: its numbers (a range or list), or a name; times for "next 4 rows"."""
-
-    span: Span
-    words: str
-    numbers: tuple[int, ...] = ()
-    name: str = ""
-    times: int = 1
-    is_round: bool | None = None
-    side: str = ""
-    every_other: str = ""
-    per_size: tuple[tuple[int, ...], ...] = ()
-
-
-class Rule(Enum):
-    """A line that stands for rows without spelling them out."""
-
-    REPEAT_ROWS = "repeat rows"
-    SAME_AS = "same as"
-    EVEN = "even"
-    FABRIC = "fabric"
-    CONTINUE = "continue"
-    SHAPING = "shaping"
-
-
-@dataclass(frozen=True, slots=True)
-class Command:
-    """Rows by rule.
-
-    rows: the numbers of the rows repeated ((), with last > 0, for "the last N rows"). times: how
-    often more, None when open ("until it measures", "for pattern"). until: a stitch goal.
-    gain/every: shaping per step. named: words of the row or part it points to. changes:
-    instructions that differ from the quoted row.
-    """
-
-    rule: Rule
-    span: Span
-    words: str
-    rows: tuple[int, ...] = ()
-    last: int = 0
-    times: Num | None = None
-    until: int | None = None
-    until_noun: str = "st"
-    section_goal: Num | None = None
-    gain: int = 0
-    every: int = 1
-    part: str = ""
-    body: tuple[Node, ...] = ()
-    to_row: int = 0
-    ending_row: int = 0
-    measure: bool = False
-    alternately: bool = False
-
-
-@dataclass(frozen=True, slots=True)
-class Row:
-    """One labelled (or unlabelled) row as written: its instructions and printed totals."""
-
-    span: Span
-    words: str
-    label: Label
-    body: tuple[Node, ...]
-    totals: tuple[Total, ...]
-    command: Command | None = None
-    joins: bool | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Note:
-    """Words between rows. kind as in counts.counted.Remark."""
-
-    kind: str
-    span: Span
-    words: str
-
-
-Item = Row | Command | Note
-
-
-@dataclass(frozen=True, slots=True)
-class Part:
-    """A part of the piece and how many of it."""
-
-    name: str
-    make: int
-    span: Span
-    items: tuple[Item, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class Rules:
-    """What notes say for the whole text. chain_counts: turning-chain height -> counts as a stitch."""
-
-    chain_counts: dict[int, bool] = field(default_factory=dict)
-    spiral: bool | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Pattern:
-    """A whole pattern as read, for all sizes at once."""
-
-    title: str
-    craft: Craft
-    terms: Terms
-    terms_why: str
-    sizes: tuple[str, ...]
-    parts: tuple[Part, ...]
-    notes: tuple[Note, ...]
-    key: dict[str, str]
-    rules: Rules
-    text: str
-    questions: tuple[Note, ...] = ()

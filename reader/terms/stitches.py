@@ -72,8 +72,6 @@ UK_NAME = {
 }
 """US short name -> UK short name of the same stitch."""
 
-US_OF_UK = {uk: us for us, uk in UK_NAME.items()}
-"""UK short name -> US short name."""
 
 TOGETHER = re.compile(r"^(sc|hdc|dc|tr|dtr|htr|ss|k|p|st)(\d+)tog(tbl|b)?$")
 """The family "n together" of every plain stitch: takes n, makes 1."""

@@ -1,4 +1,6 @@
-"""What the architecture checks look at: the package's modules, their imports, functions and docstrings."""
+"""What the architecture checks look at: the package's modules, their imports, functions and
+docstrings.
+"""
 
 from __future__ import annotations
 

@@ -1,4 +1,6 @@
-"""Imports point to earlier rooms only, the core touches no device, each outside library has one home."""
+"""Imports point to earlier rooms only, the core touches no device, each outside library has one
+home.
+"""
 
 from __future__ import annotations
 

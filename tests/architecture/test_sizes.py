@@ -42,9 +42,9 @@ def public_without_docstring() -> list[str]:
     silent = []
     for module in modules():
         for node in module.tree.body:
-            if isinstance(node, ast.FunctionDef | ast.ClassDef) and not node.name.startswith("_"):
-                if not ast.get_docstring(node):
-                    silent.append(f"{module.name}.{node.name}")
+            named = isinstance(node, ast.FunctionDef | ast.ClassDef)
+            if named and not node.name.startswith("_") and not ast.get_docstring(node):
+                silent.append(f"{module.name}.{node.name}")
     return silent
 
 

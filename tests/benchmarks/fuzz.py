@@ -14,7 +14,6 @@ import traceback
 from reader.counts.account import count_pattern
 from reader.pattern.parser import parse_pattern
 from reader.plan.unroll import make_plan
-
 from tests.benchmarks.damage import damaged
 
 

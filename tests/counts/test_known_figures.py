@@ -1,4 +1,6 @@
-"""Rows against figures of the trade: foundation chains, flat circles, squares, hexagons, balls, knitting."""
+"""Rows against figures of the trade: foundation chains, flat circles, squares, hexagons, balls,
+knitting.
+"""
 
 from __future__ import annotations
 
@@ -28,7 +30,8 @@ def counts(text: str) -> list[int | None]:
 )
 def test_foundation_chains(chains: int, nth: int, stitch: str, after: int) -> None:
     """ch N, first in the k-th: N - k + 1, and one more where the skipped chains count (arithmetic)."""
-    text = f"Ch {chains}, {stitch} in {nth}{'nd' if nth == 2 else 'rd' if nth == 3 else 'th'} ch from hook and in each ch across"
+    ending = {2: "nd", 3: "rd"}.get(nth, "th")
+    text = f"Ch {chains}, {stitch} in {nth}{ending} ch from hook and in each ch across"
     assert count_phrase(text, None, "crochet", "US").count == after
 
 
@@ -67,7 +70,9 @@ def test_a_wrong_total_is_told_once_with_both_numbers() -> None:
 
 def test_a_repeat_that_leaves_stitches_is_told_with_its_mend() -> None:
     """Five repeats use 25 of 30; one more would use all."""
-    text = "Rnd 1: 6 sc in MR\nRnd 2: inc x 6\nRnd 3: (sc, inc) x 6\nRnd 4: (2 sc, inc) x 6\nRnd 5: (3 sc, inc) x 6\nRnd 6: (4 sc, inc) x 5"
+    rounds = ["6 sc in MR", "inc x 6", "(sc, inc) x 6", "(2 sc, inc) x 6", "(3 sc, inc) x 6"]
+    rounds.append("(4 sc, inc) x 5")
+    text = "\n".join(f"Rnd {number}: {words}" for number, words in enumerate(rounds, 1))
     (problem,) = count_pattern(parse_pattern(text)).problems
     assert problem.verdict is Verdict.DOES_NOT_FIT
     assert "1 more repeat" in problem.message

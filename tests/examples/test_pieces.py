@@ -1,7 +1,8 @@
 """Whole invented pieces in many manners of writing: every row comes out as its maker counted it.
 
-Beside each piece stands a file of counts, one line a size: the stitches after each row whose count its writer gave, in
-order. The pieces were used while the reader was written, so they guard what is read; they do not measure it.
+Beside each piece stands a file of counts, one line a size: the stitches after each row whose count
+its writer gave, in order. The pieces were used while the reader was written, so they guard what is
+read; they do not measure it.
 """
 
 from __future__ import annotations

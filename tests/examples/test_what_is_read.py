@@ -11,7 +11,10 @@ from reader.counts.counted import Verdict
 from reader.counts.phrase import count_phrase
 
 PAGE = Path(__file__).parents[2] / "demos" / "what-is-read.md"
-LINE = re.compile(r"\| `(?P<words>[^`]+)` \| (?P<of>\w+) \| (?P<before>\d+|-) \|(?: (?P<after>\d+) \|)?$")
+LINE = re.compile(
+    r"\| `(?P<words>[^`]+)` \| (?P<of>\w+) \| (?P<before>\d+|-) \|(?: "
+    r"(?P<after>\d+) \|)?$"
+)
 
 
 def lines_of(heading: str) -> list[re.Match[str]]:
@@ -27,9 +30,13 @@ READ = [("crochet", one) for one in lines_of("Crochet")]
 READ += [("knitting", one) for one in lines_of("Knitting")]
 
 
-@pytest.mark.parametrize(("craft", "line"), READ, ids=lambda one: one if isinstance(one, str) else one["words"])
+@pytest.mark.parametrize(
+    ("craft", "line"), READ, ids=lambda one: one if isinstance(one, str) else one["words"]
+)
 def test_what_the_page_says_is_read(craft: str, line: re.Match[str]) -> None:
-    """The words leave the number of stitches that the page gives, and nothing is found wrong with them."""
+    """The words leave the number of stitches that the page gives, and nothing is found wrong with
+    them.
+    """
     before = None if line["before"] == "-" else int(line["before"])
     counted = count_phrase(line["words"], before, craft, line["of"])
     assert counted.count == int(line["after"])

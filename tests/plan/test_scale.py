@@ -25,7 +25,9 @@ def test_of_ten_thousand_rows_only_those_looked_at_are_opened() -> None:
     assert step_at(plan, place).passes[0].of == 50
     after = next_place(plan, Place(0, 0, 49))
     assert after == Place(0, 1, 0)
-    opened = [row for row in plan.parts[0].rows if isinstance(row.groups, Lazily) and row.groups.made]
+    opened = [
+        row for row in plan.parts[0].rows if isinstance(row.groups, Lazily) and row.groups.made
+    ]
     assert 0 < len(opened) < 10
 
 

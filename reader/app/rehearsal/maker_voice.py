@@ -66,4 +66,5 @@ def _at_our_rate(samples: Samples, rate: int) -> Samples:
     if rate == RATE_HZ:
         return samples
     at = np.arange(0, len(samples) - 1, rate / RATE_HZ)
-    return np.interp(at, np.arange(len(samples)), samples).astype(np.int16)
+    resampled: Samples = np.interp(at, np.arange(len(samples)), samples).astype(np.int16)
+    return resampled
