@@ -75,7 +75,8 @@ def add_room(x: torch.Tensor, bank: torch.Tensor, share: float = 0.55) -> torch.
 def add_sound(
     x: torch.Tensor, other: torch.Tensor, low_db: float, high_db: float, share: float
 ) -> torch.Tensor:
-    """Mixes another sound under the speech, low_db to high_db below it, for a share of the batch."""
+    """Mixes another sound under the speech, low_db to high_db below it, for a share of the batch.
+    """
     ratio = torch.empty(len(x), 1, device=x.device).uniform_(low_db, high_db)
     gain = _level(x) / _level(other) * 10 ** (-ratio / 20)
     return x + _some(len(x), share, x.device) * gain * other

@@ -26,7 +26,8 @@ WARPS = tuple(0.86 + 0.02 * step for step in range(16))
 
 
 def _mel_banks(warp: float = 1.0) -> torch.Tensor:
-    """Mel bins [40, 257]; warp moves every frequency up by that factor (levelling off at the top)."""
+    """Mel bins [40, 257]; warp moves every frequency up by that factor (levelling off at the top).
+    """
     low, high = _mel(LOW_HZ), _mel(HIGH_HZ)
     step = (high - low) / (BINS + 1)
     banks = torch.zeros(BINS, FFT // 2 + 1)

@@ -1,4 +1,5 @@
-"""The words of the shipped graph, their phones, and how often phones follow each other in English."""
+"""The words of the shipped graph, their phones, and how often phones follow each other in English.
+"""
 
 from __future__ import annotations
 

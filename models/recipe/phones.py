@@ -79,7 +79,8 @@ EXTRA = {"crochet": ("K", "R", "OW", "SH", "EY"), "snowboy": ("S", "N", "OW", "B
 
 
 def numbers_of(text: str, words: dict[str, list[tuple[str, ...]]]) -> list[int] | None:
-    """Phone numbers of a text, the usual pronunciations; None when a word is not in the dictionary."""
+    """Phone numbers of a text, the usual pronunciations; None when a word is not in the dictionary.
+    """
     out: list[int] = []
     for word in re.findall(r"[a-z']+", text.lower()):
         phones = EXTRA.get(word) or (words.get(word) or [None])[0]

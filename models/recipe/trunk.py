@@ -64,7 +64,8 @@ class _Bytes:
 
 
 def read_components(path: Path) -> dict[str, Component]:
-    """Components by name: their type and every matrix, vector and number that stands in the file."""
+    """Components by name: their type and every matrix, vector and number that stands in the file.
+    """
     data = path.read_bytes()
     source = _Bytes(data, data.index(b"<NumComponents>"))
     source.token()

@@ -1,4 +1,5 @@
-"""`reader check`: counts a pattern, says what does not add up; for people, or as JSON for machines."""
+"""`reader check`: counts a pattern, says what does not add up; for people, or as JSON for machines.
+"""
 
 from __future__ import annotations
 

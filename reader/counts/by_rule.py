@@ -138,7 +138,8 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         times = max(0, (rule.until_row - ledger.number) // len(entries)) if ledger.number else 0
     span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
     far = distance(ledger, rule.goal)
-    for _ in range(min(times if times is not None else LONGEST, LONGEST)):
+    most = max(1, LONGEST // len(entries))
+    for _ in range(min(times if times is not None else most, most)):
         for entry in entries:
             if ledger.full() or (times is None and reached(ledger, rule.goal)):
                 break

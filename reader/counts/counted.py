@@ -1,4 +1,5 @@
-"""Counted: a pattern after stitch accounting, the one shape that plans and reports are made from."""
+"""Counted: a pattern after stitch accounting, the one shape that plans and reports are made from.
+"""
 
 from __future__ import annotations
 
@@ -67,7 +68,8 @@ class CountedRow:
 
 @dataclass(frozen=True, slots=True)
 class CountedPart:
-    """A part of the piece: its name, how many to make, its rows, and notes that stand between rows."""
+    """A part of the piece: its name, how many to make, its rows, and notes that stand between rows.
+    """
 
     name: str
     make: int

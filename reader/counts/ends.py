@@ -1,4 +1,5 @@
-"""The ends of a row: its turning chain, the chain for the next row, the foundation it begins with."""
+"""The ends of a row: its turning chain, the chain for the next row, the foundation it begins with.
+"""
 
 from __future__ import annotations
 

@@ -11,7 +11,8 @@ LONGEST = 400
 
 
 def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, int]:
-    """Stitches gained (or lost) each time, and in every how manieth row; (0, 1) when nothing grows."""
+    """Stitches gained (or lost) each time, and in every how manieth row; (0, 1) when nothing grows.
+    """
     if rule.step:
         return rule.step, rule.every
     if len(counts) < 2:

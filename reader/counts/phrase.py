@@ -1,4 +1,5 @@
-"""One instruction with the stitches before it -> the stitches after it, and what is wrong with it."""
+"""One instruction with the stitches before it -> the stitches after it, and what is wrong with it.
+"""
 
 from __future__ import annotations
 

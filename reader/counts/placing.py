@@ -167,7 +167,8 @@ def _amount(
 
 
 def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -> None:
-    """Leaves `per` stitches in each of `places`; the stitches of one place may have chains between."""
+    """Leaves `per` stitches in each of `places`; the stitches of one place may have chains between.
+    """
     stitch = work.stitch
     if stitch.makes < 0:
         tally.make(cap(places * per * stitch.makes), made_name(stitch))

@@ -8,7 +8,8 @@ from reader.pattern.tree import Node
 
 
 class Shifted:
-    """Clean text seen from a row's start: spans of the row's tokens come out in the maker's text."""
+    """Clean text seen from a row's start: spans of the row's tokens come out in the maker's text.
+    """
 
     __slots__ = ("by", "source")
 

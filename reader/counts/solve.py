@@ -215,6 +215,8 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     walk = tally.walk
     left = walk.left or 0
     made = tally.makes
+    # More taken away than there is to take: the words cannot mean that.
+    tally.unsure = tally.unsure or made < 0
     if left and short_row(ends):
         tally.elastic = True
     count: int | None = made

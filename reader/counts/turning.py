@@ -1,4 +1,5 @@
-"""Whether a row's first chain may count as a stitch: what the words, the notes and the heights say."""
+"""Whether a row's first chain may count as a stitch: what the words, the notes and the heights say.
+"""
 
 from __future__ import annotations
 

@@ -63,7 +63,8 @@ class Book:
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """A stitch found in the text: its written form, and the pattern's own meaning where it has one."""
+    """A stitch found in the text: its written form, and the pattern's own meaning where it has one.
+    """
 
     stitch: Stitch
     form: str

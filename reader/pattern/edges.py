@@ -1,4 +1,5 @@
-"""Stitches that come on to the needle or leave it: cast on, bind off, set aside -> Edge, Skip, Act."""
+"""Stitches that come on to the needle or leave it: cast on, bind off, set aside -> Edge, Skip, Act.
+"""
 
 from __future__ import annotations
 

@@ -224,7 +224,8 @@ def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
 
 
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
-    """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence."""
+    """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
+    """
     source = clean(with_ones(without_links(without_front_matter(text))))
     plain = source.text
     which = Craft(craft) if craft else craft_of(plain)

@@ -90,7 +90,8 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
 
 
 def _middle(cur: Cursor) -> bool:
-    """ "center d c of next petal", "sp of next shell": the middle of a group, whatever lies there."""
+    """ "center d c of next petal", "sp of next shell": the middle of a group, whatever lies there.
+    """
     length = 1 if cur.low() in ("center", "centre", "middle") else 0
     centered = length > 0
     if cur.low(length) in ("ch", "chain") and cur.kind(length + 1) == "num":

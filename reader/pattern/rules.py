@@ -197,7 +197,8 @@ def goal_in(words: str) -> int | None:
 
 
 def find_rule(words: str, labelled: bool) -> Rule | None:
-    """The rule a row's words are, or contain at their end; None where they are plain instructions."""
+    """The rule a row's words are, or contain at their end; None where they are plain instructions.
+    """
     return (
         (_same_as(words) if labelled else None)
         or _last_again(words)
@@ -318,7 +319,8 @@ def _grow(words: str) -> Rule | None:
 
 
 def _change(found: re.Match[str] | None) -> tuple[int, int]:
-    """Stitches gained (or lost) each time, and in every how manieth row; 0 where no number is said."""
+    """Stitches gained (or lost) each time, and in every how manieth row; 0 where no number is said.
+    """
     if found is None:
         return 0, 1
     said = found.group("n")

@@ -39,7 +39,8 @@ def _words(cur: Cursor) -> tuple[list[str], int]:
 
 
 def find_shape(cur: Cursor, start: int) -> Shape | None:
-    """The shaping rule that stands here, taken; None when the words are a stitch or something else."""
+    """The shaping rule that stands here, taken; None when the words are a stitch or something else.
+    """
     if cur.low() not in WORDS:
         return None
     gain = 1 if cur.low() in GAIN else -1

@@ -254,7 +254,8 @@ def _inverted(cur: Cursor, start: int) -> Node | None:
 
 
 def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) -> Node | None:
-    """ "2 in next": the stitch understood from the one before; "dec" words with no stitch are left."""
+    """ "2 in next": the stitch understood from the one before; "dec" words with no stitch are left.
+    """
     if number is not None and cur.low() in ("in", "into", "over"):
         last = next((one for one in reversed(made) if isinstance(one, Work)), None)
         if last is not None:

@@ -1,4 +1,5 @@
-"""Which words say that a text is crochet or knitting, and whether its crochet is in US or UK terms."""
+"""Which words say that a text is crochet or knitting, and whether its crochet is in US or UK terms.
+"""
 
 from __future__ import annotations
 

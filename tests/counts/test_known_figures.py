@@ -29,7 +29,8 @@ def counts(text: str) -> list[int | None]:
     ],
 )
 def test_foundation_chains(chains: int, nth: int, stitch: str, after: int) -> None:
-    """ch N, first in the k-th: N - k + 1, and one more where the skipped chains count (arithmetic)."""
+    """ch N, first in the k-th: N - k + 1, and one more where the skipped chains count (arithmetic).
+    """
     ending = {2: "nd", 3: "rd"}.get(nth, "th")
     text = f"Ch {chains}, {stitch} in {nth}{ending} ch from hook and in each ch across"
     assert count_phrase(text, None, "crochet", "US").count == after
@@ -87,7 +88,8 @@ def test_a_repeat_that_leaves_stitches_is_told_with_its_mend() -> None:
     ],
 )
 def test_knitting_rows(words: str, before: int, after: int) -> None:
-    """yo makes one, k2tog takes one away, sk2p two (Craft Yarn Council abbreviations, from memory)."""
+    """yo makes one, k2tog takes one away, sk2p two (Craft Yarn Council abbreviations, from memory).
+    """
     assert count_phrase(words, before, "knitting").count == after
 
 
