@@ -62,6 +62,8 @@ def test_each_notice_comes_before_what_it_is_about() -> None:
         place: row eight
         program: next, a length in place of a count
         program: until the piece measures six inches
+        maker: row done
+        maker: next
         program: leave a long tail
         """,
         Play(plan_of(BAG)),
@@ -148,7 +150,7 @@ def test_what_may_be_wrong_is_said_in_words_before_its_row() -> None:
     """No sign, short form or figure is left in the sentence; the row itself follows in full."""
     play = perform(
         """
-        program: two things in this pattern may be wrong
+        program: three things in this pattern may be wrong
         maker: next
         maker: next
         program: look out: round three: the printed total is twenty, but the words make eighteen
