@@ -88,7 +88,7 @@ def choose(state: Choosing, event: Event) -> Done:
         return _unclear(state)
     if isinstance(event, CommandGiven):
         chime: tuple[Effect, ...] = (Chime("heard"),) if event.by_voice else ()
-        state = replace(state, misses=0, heard=event.command.word or event.command.ask.value)
+        state = replace(state, misses=0, heard=event.command.word)
         after, effects = _given(state, event.command)
         return after, (*chime, *effects)
     return state, ()

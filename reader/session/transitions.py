@@ -11,6 +11,7 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from reader.commands.command import Ask, Command
+from reader.commands.phrases import BY_ASK
 from reader.plan.step import Grain
 from reader.session import (
     answering,
@@ -134,11 +135,19 @@ def respond(state: State, event: Event) -> Out:
     return state, ()
 
 
+def heard_words(command: Command, by_voice: bool) -> str:
+    """What the screen shows as heard: the maker's words, nothing for a key."""
+    if not by_voice:
+        return ""
+    words = BY_ASK.get(command.ask)
+    return command.word or (words.phrases[0] if words is not None else "")
+
+
 def command_given(state: State, event: CommandGiven) -> Out:
     """A command of the maker's."""
     command = event.command
     state = replace(
-        state, misses=0, heard=command.word or command.ask.value, by_voice=event.by_voice
+        state, misses=0, heard=heard_words(command, event.by_voice), by_voice=event.by_voice
     )
     chime: tuple[Effect, ...] = (Chime("heard"),) if event.by_voice else ()
     if state.mode is Mode.FINISHED:

@@ -175,6 +175,10 @@ def test_only_the_chosen_size_is_ever_said() -> None:
             place = row.groups[0].place
             said = sentence_of(Saying("row", place), play.state).lower()
             small = SMALL.parts[part].rows[at].count
+            if row.written.startswith("BO all"):
+                assert (row.count, small) == (0, 0)
+                assert "no stitches are left" in said
+                continue
             assert row.count == (small or 0) + 2
             assert f"({row.count})" not in said
             assert "bracket" not in said
