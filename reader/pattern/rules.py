@@ -8,6 +8,8 @@ import re
 from dataclasses import dataclass
 
 from reader.pattern.labels import opened
+from reader.terms.numbers import TIMES as TIMES_WORDS
+from reader.terms.numbers import word_number
 
 _N = r"(\d+)(?:st|nd|rd|th|d)?"
 _ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
@@ -15,30 +17,6 @@ _ONES = (
     r"(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen"
     r"|twenty)"
 )
-NUMBER = {
-    word: number
-    for number, word in enumerate(
-        [
-            "one",
-            "two",
-            "three",
-            "four",
-            "five",
-            "six",
-            "seven",
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-        ],
-        1,
-    )
-}
-NUMBER |= {"once": 1, "twice": 2, "thrice": 3, "twenty": 20}
 
 REPEAT_LAST = re.compile(
     rf"\b(?:rep(?:eat)?|work)\s+(?:the\s+)?(?:last|these|previous)\s*(?:(\d+)|{_ONES})?\s*{_ROWS}",
@@ -177,7 +155,7 @@ class Rule:
 def _value(digits: str | None, word: str | None) -> int | None:
     if digits:
         return int(digits[:4])
-    return NUMBER.get(word.lower()) if word else None
+    return TIMES_WORDS.get(word.lower(), word_number(word)) if word else None
 
 
 def times_in(words: str) -> int | None:
