@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from reader.counts.ends import Ends, ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run, chains_as_stitches, foundation
 from reader.counts.openings import is_opening, wanted
+from reader.counts.placing import to_other_edge
 from reader.counts.readings import readings, times_of_list
 from reader.counts.tally import Choice, Tally
 from reader.counts.walk import Walk
@@ -62,6 +63,8 @@ def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) 
     tally = Tally(size, below, choice, Walk(below))
     for one in ends.lead:
         tally.moves.append(Move(_lead_kind(one), one.words, one.span))
+    if any(isinstance(one, Act) and one.deed is Deed.OTHER_SIDE for one in ends.lead):
+        to_other_edge(tally)
     if ends.foundation is not None:
         _tell_foundation(ends.foundation, tally, rest)
     elif _ring_below(rest):

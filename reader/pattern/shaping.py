@@ -22,6 +22,8 @@ SPOTS = re.compile(
 )
 EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th)?\b")
 GOAL = re.compile(r"\b(?:until|till) (?:there are )?(\d+)")
+COUNTED = re.compile(r"^(?:increasing|decreasing|inc|dec) \d+ (?:times|sts|stitches)$")
+"""So many in the row, wherever they are."""
 OVER = re.compile(r"\bof the (\d+)")
 IN_PLACE = re.compile(r"^(?:inc|dec) in (?:next|each|every st|first|last)")
 """An increase in one place: a stitch, not a rule."""
@@ -48,7 +50,8 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     said = " ".join(lows)
     every = EVERY.search(said)
     ends = SPOTS.search(said)
-    if not ("even" in said or ends or every or "across row" in said):
+    counted = COUNTED.match(said) is not None
+    if not ("even" in said or ends or every or counted or "across row" in said):
         return None
     if IN_PLACE.match(said) and not ends and not every:
         return None
@@ -56,7 +59,7 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     number = next(numbers, ONE)
     goal = GOAL.search(said)
     until = Num((int(goal.group(1)),)) if goal else None
-    repeats = _repeats(cur, length)
+    repeats = ONE if counted else _repeats(cur, length)
     cur.at += length
     step, spots = _step(said, every), 2 if ends else 1
     among = OVER.search(said)

@@ -42,7 +42,7 @@ TAIL = re.compile(
     rf"\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
     rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*(?:and|,|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?"
     rf"|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each "
-    rf"needle|on hook|now|around|(?:counting|including)[^.]{2, 30}))?)\s*[.)]*\s*$",
+    rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
     re.IGNORECASE,
 )
 SPOKEN = re.compile(
