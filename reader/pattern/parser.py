@@ -12,7 +12,7 @@ from reader.pattern.layout import Layout, lay_out, sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
-from reader.text.front_matter import with_ones, without_front_matter, without_links
+from reader.text.same_length import with_ones, without_front_matter, without_links
 
 
 @dataclass(frozen=True, slots=True)

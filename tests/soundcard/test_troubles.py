@@ -34,22 +34,27 @@ def keys_work(program: InLines) -> None:
     program.line("Place: BASE, Round 2.")
 
 
+def told_once_and_back(program: InLines, card: SoundCard) -> None:
+    """Keys work while both are gone; they are taken again, heard, and were told of once."""
+    keys_work(program)
+    card.start()
+    program.line("The speaker is back.")
+    program.line("The microphone is back.")
+    with card.heard_at("spk.monitor") as speaker:
+        program.key("w")
+        time.sleep(2)
+        assert decibels(speaker.samples()) > -50
+    assert times(program, NO_SPEAKER) == times(program, NO_MICROPHONE) == 1
+    assert "Traceback" not in program.text()
+
+
 def test_without_any_sound_system_it_says_so_and_keys_work(card: SoundCard, tmp_path: Path) -> None:
     """No speaker and no microphone at the start; both are taken as soon as they are there."""
     card.kill()
     with in_lines(command_of(LIGHTHOUSE), environment_of(card, tmp_path)) as program:
         program.line(NO_SPEAKER)
         program.line(NO_MICROPHONE)
-        keys_work(program)
-        card.start()
-        program.line("The speaker is back.")
-        program.line("The microphone is back.")
-        with card.heard_at("spk.monitor") as speaker:
-            program.key("w")
-            time.sleep(2)
-            assert decibels(speaker.samples()) > -50
-        assert times(program, NO_SPEAKER) == times(program, NO_MICROPHONE) == 1
-        assert "Traceback" not in program.text()
+        told_once_and_back(program, card)
 
 
 def test_a_sound_system_that_dies_and_comes_back(card: SoundCard, tmp_path: Path) -> None:
@@ -59,16 +64,7 @@ def test_a_sound_system_that_dies_and_comes_back(card: SoundCard, tmp_path: Path
         card.kill()
         program.line(NO_SPEAKER)
         program.line(NO_MICROPHONE)
-        keys_work(program)
-        card.start()
-        program.line("The speaker is back.")
-        program.line("The microphone is back.")
-        with card.heard_at("spk.monitor") as speaker:
-            program.key("w")
-            time.sleep(2)
-            assert decibels(speaker.samples()) > -50
-        assert times(program, NO_SPEAKER) == times(program, NO_MICROPHONE) == 1
-        assert "Traceback" not in program.text()
+        told_once_and_back(program, card)
 
 
 def in_small_folder(folder: Path, option: str, words: list[str]) -> list[str]:

@@ -1,5 +1,5 @@
-"""The lines at the top of a file that speak of the file ("# licence: ..."), blanked so that offsets
-stay.
+"""What is set right before reading, length kept so that every offset stays: a file's own comment
+lines, addresses of links, a letter l for a 1.
 """
 
 from __future__ import annotations
