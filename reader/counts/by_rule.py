@@ -4,6 +4,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from reader.counts.entries import Entry, numbers_of
@@ -17,6 +18,8 @@ from reader.pattern.rules import Rule, find_rule
 from reader.pattern.tree import Unread
 from reader.terms.stitches import Craft
 
+MEASURES = re.compile(r"\buntil\b[^.;]*\b(?:measures?|long|inch(?:es)?|cm|in\.)\b", re.IGNORECASE)
+"""A repeat that ends at a length."""
 LARGEST_ROW = 5_000
 """Stitches: a repeat that makes rows longer than this has run away, and is not followed further."""
 
@@ -137,6 +140,11 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if rule.until_row is not None and upto is None:
         times = max(0, (rule.until_row - ledger.number) // len(entries)) if ledger.number else 0
     span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
+    if times == 0 and MEASURES.search(ledger.text[span.start : span.end]):
+        # How many rows that is only the measure tells; the words stand as one row, never dropped.
+        why = "as many rows as the measure takes"
+        ledger.even(ledger.below.stitches, None, span.start, span.end, why, True)
+        return
     far = distance(ledger, rule.goal)
     most = max(1, LONGEST // len(entries))
     for _ in range(min(times if times is not None else most, most)):

@@ -22,7 +22,7 @@ _END = r"\s*(?:[:.]|—|-+(?=\s|[A-Z(*])|(?=\())"
 _ROUND = r"rounds?|rnds?|rds?|rows?"
 
 WORD_FIRST = re.compile(
-    rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND})\s*)?"
+    rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND}|R(?=\d))\s*)?"
     rf"{_NUM})*)[\])]?(?P<side>{_SIDE})(?P<end>{_END}\s|{_END}$|{_END}(?=\S))",
     re.IGNORECASE,
 )
