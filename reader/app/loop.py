@@ -55,6 +55,9 @@ NUMBERED = (
 TICK_S = 2.0
 """How often time alone is looked at while nothing happens."""
 
+EAR_PARTS = frozenset(("microphone", "recogniser"))
+"""Devices without which nothing is heard."""
+
 EARS = {Mode.PAUSED: EarShown.PAUSED, Mode.FINISHED: EarShown.FINISHED}
 
 
@@ -322,7 +325,9 @@ class Loop:
     def show(self) -> None:
         """Shows the present state."""
         if self.screen and self.choosing:
-            self.screen.show(shown_choice(self.choosing, in_figures(self.answer)))
+            ear = EarShown.MUTED if self.ear is None else EarShown.LISTENING
+            shown = shown_choice(self.choosing, in_figures(self.answer))
+            self.screen.show(replace(shown, ear=ear))
             return
         if self.screen is None or self.state is None:
             return
@@ -330,8 +335,9 @@ class Loop:
         step = find.step_at(state.plan, state.place, state.tastes.grain)
         part, row = find.part_at(state.plan, state.place), find.row_at(state.plan, state.place)
         shown = shown_step(view.title, part, row, step)
-        question = self.answer if state.mode is Mode.CONFIRM else ""
-        open_ear = EarShown.MUTED if state.deaf else EarShown.LISTENING
+        question = in_figures(self.answer) if state.mode is Mode.CONFIRM else ""
+        deaf = state.deaf or self.ear is None or bool(EAR_PARTS.intersection(state.lost))
+        open_ear = EarShown.MUTED if deaf else EarShown.LISTENING
         ear = EARS.get(state.mode, open_ear)
         self.screen.show(
             replace(shown, ear=ear, heard=view.heard, question=question, ready=view.ready)

@@ -46,9 +46,9 @@ class Layout:
 
 
 MATERIALS = re.compile(
-    r"^\W*(materials?|supplies|you will need|yarn|hook|needles?|notions|gauge|tension|size|sizes"
-    r"|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?|special stitch(?:es)?"
-    r"|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
+    r"^\W*(materials?|supplies|you(?: will|'ll)? need|yarn|hook|needles?|notions|gauge|tension"
+    r"|sizes?|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?"
+    r"|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
     re.IGNORECASE,
 )
 FINISHING = re.compile(
@@ -182,7 +182,10 @@ def make_of(text: str) -> tuple[str, int]:
         amount = int(said[:3]) if said.isdigit() else UNITS.get(said.lower(), 1)
         text = text[: found.start()] + text[found.end() :]
     pair = re.search(r"\(\s*(?:pair|both)\s*\)", text, re.IGNORECASE)
+    # "Feelers (make 2, sand)" leaves ", sand)": the colour stays with the name.
+    text = re.sub(r"\s*,\s*([^(),]+)\)\s*$", r" (\1)", text) if found else text
     name = re.sub(r"\s+", " ", text).strip(" #*_:-=—()\t")
+    name += ")" if name.count("(") > name.count(")") else ""
     return name, 2 if pair else max(1, amount)
 
 
@@ -306,7 +309,20 @@ class _LayingOut:
         for part in self.parts:
             if part not in kept:
                 self.notes += [item for item in part.items if isinstance(item, WrittenNote)]
+        if not self.title:
+            self.title = self.first_line()
         return Layout(self.title, tuple(kept), tuple(self.notes))
+
+    def first_line(self) -> str:
+        """The first line as the title, where it is a few words and no instruction; else ""."""
+        line = self.text.strip().split("\n")[0].strip()
+        plain = len(line) <= 60 and line[:1].isupper() and line[-1:] not in ".:;"
+        if not plain or STITCHY.search(line) or MATERIALS.match(line):
+            return ""
+        for at, note in enumerate(self.notes[:1]):
+            rest = max(note.start, self.text.index(line) + len(line))
+            self.notes[at] = WrittenNote(note.kind, rest, note.end)
+        return line
 
 
 def _kind(word: str) -> str:
@@ -348,6 +364,12 @@ def _only_says(words: str) -> bool:
     )
 
 
+SIZED = re.compile(
+    r"(?<![x×*\d])(?<![x×*] )\d+\s*[\(\[]\s*(\d+(?:\s*[,:;]\s*\d+)*)\s*[\)\]]", re.IGNORECASE
+)
+"""A number with those of other sizes behind it; "x6 (12)" is a repeat with its total."""
+
+
 def sizes_named(text: str) -> tuple[str, ...]:
     """The names of the sizes, ("one size",) where the text names none."""
     found = re.search(
@@ -368,10 +390,7 @@ def sizes_named(text: str) -> tuple[str, ...]:
             fits = sum(len(re.findall(r"\d+|-", one)) == len(names) - 1 for one in lists)
             if fits >= 1:
                 return tuple(names)
-    lists = [
-        len(re.findall(r"\d+", one))
-        for one in re.findall(r"\d+\s*[\(\[]\s*(\d+(?:\s*[,:;]\s*\d+)*)\s*[\)\]]", text)
-    ]
+    lists = [len(re.findall(r"\d+", one)) for one in SIZED.findall(text)]
     if len(lists) >= 3:
         common = max(set(lists), key=lists.count)
         if lists.count(common) >= 3 and (common > 1 or lists.count(1) >= 3):

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from reader.plan.step import PlanPart, RowKind
+
 BABY = re.compile(
     r"\bbab(?:y|ies)\b|\binfants?\b|\bnewborns?\b|\btoddlers?\b|\bpreemies?\b|\bbootees?\b|"
     r"\bbooties?\b|"
@@ -31,24 +33,20 @@ HEAT = re.compile(
 )
 
 FOR_BABIES = (
-    "This may be for a baby or a small child. Check that nothing can come loose, and follow the "
-    "safety rules "
-    "where you live, or ask someone qualified."
+    "For a baby or a small child: check that nothing can come loose, and follow the safety rules "
+    "where you live."
 )
 FOR_SMALL_PARTS = (
-    "There are small parts. Keep them, and anything that could come off, away from babies and "
-    "small children; "
-    "for a toy, follow the toy safety rules where you live."
+    "Small parts: keep them away from babies and small children, and follow the toy safety rules "
+    "where you live."
 )
 FOR_CORDS = (
-    "There are cords or ties. Keep long cords and loops away from the necks and beds of babies "
-    "and small "
-    "children, and follow the rules where you live."
+    "Cords: keep them away from the necks and beds of small children, and follow the rules where "
+    "you live."
 )
 FOR_HEAT = (
-    "Heat is used here. Read the label of your yarn first, because some fibres melt or burn, and "
-    "follow the maker's "
-    "directions of whatever gives the heat."
+    "Heat: read the yarn's label first, since some fibres melt, and follow the directions of "
+    "whatever gives the heat."
 )
 
 
@@ -71,3 +69,28 @@ def cautions(text: str) -> tuple[str, ...]:
     if HEAT.search(text):
         said.append(FOR_HEAT)
     return tuple(said)
+
+
+WORDS = {
+    FOR_BABIES: BABY,
+    FOR_SMALL_PARTS: SMALL_PARTS,
+    FOR_CORDS: CORDS,
+    FOR_HEAT: HEAT,
+}
+"""The words of the pattern that each caution is about."""
+
+
+def caution_rows(said: tuple[str, ...], parts: tuple[PlanPart, ...]) -> tuple[tuple[int, int], ...]:
+    """(part, row) before which each caution is due: the first row that speaks of it, else the row
+    after the first that is worked.
+    """
+    rows = [
+        ((at_part, at_row), row)
+        for at_part, part in enumerate(parts)
+        for at_row, row in enumerate(part.rows)
+    ]
+    worked = next((at for at, (_, row) in enumerate(rows) if row.kind is RowKind.WORK), 0)
+    behind = rows[min(worked + 1, len(rows) - 1)][0] if rows else (0, 0)
+    return tuple(
+        next((at for at, row in rows if WORDS[one].search(row.written)), behind) for one in said
+    )

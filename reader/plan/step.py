@@ -133,7 +133,7 @@ class GatherItem:
 @dataclass(frozen=True, slots=True)
 class Plan:
     """Everything to be worked, in order, for one chosen size. fingerprint ties saved progress to
-    the text.
+    the text. caution_rows: (part, row) before which each caution is due.
     """
 
     title: str
@@ -149,3 +149,4 @@ class Plan:
     key: tuple[tuple[str, str], ...]
     warnings: tuple[str, ...]
     fingerprint: str
+    caution_rows: tuple[tuple[int, int], ...] = ()

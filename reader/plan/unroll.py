@@ -9,7 +9,7 @@ from functools import partial
 from reader.counts.counted import CountedPart, CountedPattern, CountedRow, Problem, Remark, Verdict
 from reader.counts.worked import Move
 from reader.plan.ahead import with_notices
-from reader.plan.cautions import cautions
+from reader.plan.cautions import caution_rows, cautions
 from reader.plan.colours import with_colours
 from reader.plan.gather import gather, materials_in
 from reader.plan.groups import cuts, phrase_starts
@@ -55,7 +55,7 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
     counted = _finishing_apart(_lines_kept(counted, text))
     opening = _opening_of(counted, text)
     counted = replace(counted, notes=tuple(one for one in counted.notes if one not in opening))
-    names = counted.sizes
+    names, said = counted.sizes, cautions(text)
     parts = _opened(_all_parts(counted, reading), _said(opening, counted))
     return Plan(
         title=counted.title,
@@ -65,12 +65,13 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         sizes=names,
         parts=parts,
         gather=gather(_materials(counted, text), counted.craft),
-        cautions=cautions(text),
+        cautions=said,
         notes=_said(counted.notes, counted),
         gauge=_said(counted.gauge, counted),
         key=tuple(counted.key.items()),
         warnings=_warnings(counted.problems),
         fingerprint=fingerprint(text),
+        caution_rows=caution_rows(said, parts),
     )
 
 

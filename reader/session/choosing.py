@@ -29,7 +29,16 @@ from reader.terms.numbers import ORDINALS
 
 Done = tuple["Choosing", tuple[Effect, ...]]
 
-ALWAYS = (Ask.AGAIN, Ask.HUSH, Ask.FINISH_TODAY)
+ALWAYS = (Ask.AGAIN, Ask.WHAT_CAN_I_SAY, Ask.HUSH, Ask.FINISH_TODAY)
+LETTERS = {
+    "xs": "extra small",
+    "s": "small",
+    "m": "medium",
+    "l": "large",
+    "xl": "extra large",
+    "xxl": "extra extra large",
+}
+"""What the letters of sizes stand for, as they are said. Common practice, no source."""
 MOST_NUMBERED = 30
 """Choices that can be named by their number."""
 
@@ -38,6 +47,7 @@ MOST_NUMBERED = 30
 class Choosing:
     """An open choice. kind: "size" or "project". names: as they are said. at: what was named and
     waits for yes or no, None while nothing is. said, talking, misses: as in the session's state.
+    strays: answers in a row that named nothing.
     """
 
     kind: str
@@ -48,6 +58,7 @@ class Choosing:
     said: int = 0
     talking: bool = False
     misses: int = 0
+    strays: int = 0
     heard: str = ""
     last: tuple[Saying, ...] = ()
 
@@ -73,7 +84,11 @@ def choices_said(state: Choosing) -> tuple[str, ...]:
 
 
 def plain_name(name: str) -> str:
-    """A name as it can be heard: small letters and number words; "" where it holds neither."""
+    """A name as it can be heard: small letters and number words; "" where it holds neither.
+
+    The letters of a size are said as what they stand for: "S" is small.
+    """
+    name = LETTERS.get(name.strip().lower(), name)
     words = re.findall(r"[a-z]+|\d+", name.lower())
     return " ".join(say_number(int(w)) if w.isdigit() and len(w) < 4 else w for w in words)
 
@@ -101,14 +116,35 @@ def _given(state: Choosing, command: Command) -> Done:
         return replace(state, talking=False), (StopTalking(), Show())
     if command.ask is Ask.AGAIN:
         return _say(state, *state.last)
+    if command.ask is Ask.WHAT_CAN_I_SAY:
+        return _say(state, *_told_how(state))
     if state.at is not None and command.ask is Ask.YES:
         return state, (StopTalking(), Chosen(state.at))
     if state.at is not None and command.ask is Ask.NO:
         return _say(replace(state, at=None), Saying(f"which {state.kind}", more=state.names))
     at = _named(state, command)
     if at is None:
+        return _not_one(replace(state, strays=state.strays + 1))
+    state = replace(state, at=at, strays=0)
+    return _say(state, Saying(f"confirm {state.kind}", words=state.names[at]))
+
+
+def _told_how(state: Choosing) -> tuple[Saying, ...]:
+    """Yes or no where that is asked, else each choice with the number that chooses it."""
+    if state.at is not None:
+        return (Saying(f"confirm {state.kind}", words=state.names[state.at]),)
+    return (Saying("choose by number", more=state.names),)
+
+
+def _not_one(state: Choosing) -> Done:
+    """What was said names nothing here: told, the second time otherwise, then only a sound."""
+    if state.at is not None or state.strays == 2:
+        return _say(state, *_told_how(state))
+    if state.strays == 1:
         return _say(state, Saying(f"no such {state.kind}", more=state.names))
-    return _say(replace(state, at=at), Saying(f"confirm {state.kind}", words=state.names[at]))
+    if state.strays == MISSES:
+        return _say(state, Saying("missed a choice"), before=(Chime("not sure"),))
+    return state, (Chime("not sure"), Show())
 
 
 def _named(state: Choosing, command: Command) -> int | None:

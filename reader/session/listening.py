@@ -15,6 +15,8 @@ from reader.session.state import Mode, State
 MOST_NUMBERS = 220
 """Numbers in one grammar at most."""
 ESCAPES = (Ask.NO, Ask.AGAIN, Ask.HUSH)
+FIRST = (Ask.MATERIALS, Ask.PATTERN_NOTES)
+"""What the greeting names can be said at once, until the first move."""
 NEAR = 12
 """Stitches to each side of the expected count that can be said."""
 USUAL = 40
@@ -29,6 +31,8 @@ def phrases_for(state: State) -> tuple[str, ...]:
     if state.deaf or state.mode is Mode.FINISHED:
         return ()
     own, asks = OWN.get(state.mode), ASKS.get(state.mode, ESCAPES)
+    if state.mode is Mode.STEP and not state.journal:
+        asks = (*asks, *FIRST)
     phrases = (*(own(state) if own else ()), *phrases_of(asks))
     word = state.tastes.attention
     if not word or state.mode not in (Mode.STEP, Mode.PAUSED):

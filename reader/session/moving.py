@@ -9,7 +9,7 @@ from reader.plan import find
 from reader.plan.pace import learn
 from reader.plan.place import Place
 from reader.plan.step import RowKind
-from reader.session import noting
+from reader.session import cautioning, noting
 from reader.session.effects import Chime, Effect, Save, Saying
 from reader.session.speaking import Out, say
 from reader.session.state import JOURNAL, UNDO_S, Mode, Moved, State
@@ -30,7 +30,8 @@ def moved(state: State, to: Place, ask: Ask, *first: Saying) -> Out:
         finished=False,
         due_told=False,
     )
-    return say(state, *first, *arrival(state, here, to), before=(Save(),))
+    state, cautions = cautioning.cautioned(state, to)
+    return say(state, *first, *cautions, *arrival(state, here, to), before=(Save(),))
 
 
 def arrival(state: State, before: Place, to: Place) -> tuple[Saying, ...]:
@@ -72,6 +73,8 @@ def next_step(state: State, command: Command) -> Out:
 
 def all_done(state: State) -> Out:
     """The last step is done: the piece is finished, and kept as finished."""
+    if state.finished:
+        return say(replace(state, mode=Mode.STEP), Saying("all done", words="again"))
     done = replace(state, mode=Mode.STEP, finished=True)
     return say(done, Saying("all done", state.place), before=(Save(), Chime("round complete")))
 

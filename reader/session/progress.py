@@ -36,7 +36,7 @@ def to_plain(state: State, today: str = "") -> dict[str, object]:
         ],
         "pace": [[kind, list(samples)] for kind, samples in state.pace.kinds],
         "learned": state.pace.learned,
-        "cautioned": state.cautioned,
+        "cautions_told": sorted(state.cautions_told),
         "ticked": sorted(state.ticked),
         "finished": state.finished,
     }
@@ -78,8 +78,8 @@ def from_plain(plan: Plan, saved: dict[str, object]) -> State | None:
         timing=bool(saved.get("timing")),
         journal=_journal(saved, plan),
         pace=_pace(saved),
-        cautioned=bool(saved.get("cautioned")),
-        ticked=_ticked(saved, plan),
+        cautions_told=_indices(saved, "cautions_told", len(plan.cautions)),
+        ticked=_indices(saved, "ticked", len(plan.gather)),
         finished=bool(saved.get("finished")),
     )
 
@@ -103,10 +103,9 @@ def _counting(saved: dict[str, object]) -> tuple[int, int]:
     return 0, 0
 
 
-def _ticked(saved: dict[str, object], plan: Plan) -> frozenset[int]:
-    raw = saved.get("ticked")
-    things = range(len(plan.gather))
-    return frozenset(n for n in raw if n in things) if isinstance(raw, list) else frozenset()
+def _indices(saved: dict[str, object], name: str, many: int) -> frozenset[int]:
+    raw, there = saved.get(name), range(many)
+    return frozenset(n for n in raw if n in there) if isinstance(raw, list) else frozenset()
 
 
 def _pace(saved: dict[str, object]) -> Pace:

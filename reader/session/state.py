@@ -132,7 +132,7 @@ class State:
     due_told: bool = False
     by_voice: bool = False
     asked_at_s: float = 0.0
-    cautioned: bool = False
+    cautions_told: frozenset[int] = frozenset()
     rounds_announced: int = 0
 
 

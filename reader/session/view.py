@@ -19,6 +19,18 @@ class View:
     ready: tuple[tuple[str, str], ...]
 
 
+NUMBERS = (
+    Mode.ROW_NUMBER,
+    Mode.RIP_NUMBER,
+    Mode.HAVE_NUMBER,
+    Mode.FIND_NUMBER,
+    Mode.GAUGE_NUMBER,
+    Mode.YARN_NUMBER,
+    Mode.PART_NAME,
+)
+"""What a number answers."""
+WORDED = (Mode.MARK_NAME, Mode.MARK_GO, Mode.NOTE)
+"""What words answer."""
 FIRST = (Ask.NEXT, Ask.AGAIN, Ask.BACK, Ask.WHERE, Ask.HOW_MANY, Ask.WHAT_CAN_I_SAY)
 
 
@@ -27,7 +39,17 @@ def view_of(state: State) -> View:
     asks: tuple[Ask, ...] = FIRST
     if state.mode is Mode.CONFIRM:
         asks = (Ask.YES, Ask.NO)
+    elif state.mode in (*NUMBERS, *WORDED):
+        asks = (Ask.NO, Ask.AGAIN)
+    elif state.mode is Mode.GATHER:
+        asks = (Ask.YES, Ask.NO, Ask.EXPLAIN, Ask.CARRY_ON)
+    elif state.mode is Mode.COUNTING:
+        asks = (Ask.NEXT, Ask.UNDO, Ask.HOW_MANY, Ask.NO)
     elif state.deaf or state.mode is Mode.PAUSED:
         asks = (Ask.CARRY_ON,)
     ready = tuple((BY_ASK[ask].key, BY_ASK[ask].does) for ask in asks)
+    if state.mode in NUMBERS:
+        ready = (("enter", "after the number, gives it"), *ready)
+    elif state.mode in WORDED:
+        ready = ((":", "to type words"), *ready)
     return View(state.plan.title, state.mode, state.heard, (*ready, ("f1", "help")))

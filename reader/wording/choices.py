@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from reader.session.choosing import Choosing
+from reader.session.choosing import LETTERS, Choosing
 from reader.session.effects import Saying
 from reader.wording.numbers import number_words
 from reader.wording.say import say_written, sentence
@@ -54,6 +54,8 @@ def _sentence_of(one: Saying, state: Choosing) -> str:
         return f"{sentence(_name(one.words))} Is that right? Yes or no."
     if one.kind.startswith("no such"):
         return f"That is not one of them. There are: {_listed(one.more)}. Or say a number."
+    if one.kind == "choose by number":
+        return f"Say a number: {_numbered(one.more)}"
     if one.kind == "missed a choice":
         return (
             "I did not catch that three times. Press the number of the one you want, "
@@ -67,7 +69,8 @@ def _title(state: Choosing) -> str:
 
 
 def _name(name: str) -> str:
-    return speak(name)
+    """The name as it is said; the letters of a size as what they stand for."""
+    return LETTERS.get(name.strip().lower(), "") or speak(name)
 
 
 def _listed(names: tuple[str, ...]) -> str:

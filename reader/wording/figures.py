@@ -14,17 +14,29 @@ _MOST = 999
 def in_figures(sentence: str) -> str:
     """ "In the next twenty-seven stitches" as "In the next 27 stitches".
 
-    "One" stays a word, since it is not always a number; so do ordinals ("the second chain").
+    "One" stays a word where it may be no number ("one of these"); so do ordinals ("the second
+    chain").
     """
     figures = _pattern().sub(lambda found: str(_numbers()[found.group().lower()]), sentence)
+    figures = _ONE.sub("1", figures)
     figures = re.sub(r"(\d) point (?=\d)", r"\1.", figures)
     # Decimals are spoken one by one: "three point seven five".
     return re.sub(r"(?<=\.\d) (\d)\b(?!\.\d)", r"\1", figures)
 
 
+_ONE = re.compile(
+    r"(?<=\brow )one\b|(?<=\bround )one\b|(?<=\bpass )one\b|(?<=\bpart )one\b|(?<=\bsize )one\b"
+    r"|(?<=[:;] )one(?=, )|\bone(?= (?:done|left|counted|too (?:many|few)|more than|stitch)\b)"
+    r"|\bone(?= of \d| point \d)",
+    re.IGNORECASE,
+)
+"""Where "one" is surely a number."""
+
+
 @cache
 def _numbers() -> dict[str, int]:
-    return {number_words(number).lower(): number for number in range(2, _MOST + 1)}
+    numbers = (0, *range(2, _MOST + 1))
+    return {number_words(number).lower(): number for number in numbers}
 
 
 @cache

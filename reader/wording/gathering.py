@@ -8,6 +8,9 @@ from reader.wording.numbers import decimal_words, number_words
 from reader.wording.say import sentence
 from reader.wording.speak import speak
 
+MOST_MISSING = 3
+"""Missing things that are named again at the end of the list. Our own choice."""
+
 _KINDS = (("yarn", "yarn"), ("hook", "hook"), ("needle", "needles"), ("notion", "other things"))
 
 
@@ -37,9 +40,10 @@ def say_missing(plan: Plan, ticked: frozenset[int], reading: Reading) -> str:
         return "You have everything."
     if len(left) == 1:
         return f"One thing is missing: {_inside(say_item(left[0], reading))}"
-    return f"{sentence(number_words(len(left)))[:-1]} things are missing. " + " ".join(
-        say_item(item, reading) for item in left
-    )
+    many = sentence(number_words(len(left)))[:-1]
+    if len(left) > MOST_MISSING:
+        return f"{many} things are missing. Materials reads them again."
+    return f"{many} things are missing. " + " ".join(say_item(item, reading) for item in left)
 
 
 def say_weight(item: GatherItem) -> str:

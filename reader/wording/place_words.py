@@ -8,6 +8,7 @@ from reader.plan.pace import part_left_s, piece_left_s, row_left_s
 from reader.plan.place import Place
 from reader.plan.step import PlanRow, RowKind, Step
 from reader.session.answering import last_deed
+from reader.session.choosing import LETTERS
 from reader.session.effects import Saying
 from reader.session.state import State, Words
 from reader.wording.mismatch_words import say_choice, say_mismatch
@@ -180,23 +181,25 @@ def title(state: State, otherwise: str) -> str:
     return say_written(state.plan.title).rstrip(".") or otherwise
 
 
+def size_said(state: State) -> str:
+    """The size behind the title; "" where the pattern has one only."""
+    size = state.plan.size
+    return f", {LETTERS.get(size.strip().lower(), size)}" if len(state.plan.sizes) > 1 else ""
+
+
 def welcome(one: Saying, state: State) -> str:
     """The pattern, and how to go on."""
-    size = f", {state.plan.size}" if len(state.plan.sizes) > 1 else ""
-    more = [phrase for phrase, there in (("materials", state.plan.gather),
-            ("opening notes", state.plan.notes)) if there]  # fmt: skip
-    rest = f" More words opens the rest, such as {' and '.join(more)}." if more else ""
-    return (
-        f"{title(state, 'A pattern')}{size}. Say next when a step is done; "
-        f"what can I say tells you the words.{rest}"
-    )
+    first = [phrase for phrase, there in (("materials", state.plan.gather),
+             ("opening notes", state.plan.notes)) if there]  # fmt: skip
+    more = f" First, if you like: {' or '.join(first)}." if first else ""
+    how = "Say next at each step's end, or what can I say."
+    return f"{title(state, 'A pattern')}{size_said(state)}. {how}{more}"
 
 
 def welcome_back(one: Saying, state: State) -> str:
     """The recap: short on the same day, with the last step after a day, with all after weeks."""
     days = one.number or 0
-    size = f", {state.plan.size}" if len(state.plan.sizes) > 1 else ""
-    words = [f"Welcome back to {title(state, 'your pattern')}{size}.", _away(days)]
+    words = [f"Welcome back to {title(state, 'your pattern')}{size_said(state)}.", _away(days)]
     if state.finished:
         return " ".join([*words, "The piece is finished. Start over again makes another."])
     if days >= LONG_AWAY_DAYS:

@@ -44,10 +44,14 @@ def _after(one: Saying, state: State) -> str:
 
 
 def _written(one: Saying, state: State) -> str:
-    return step_of(one, state).written or row_of(one, state).written
+    """The step's words; those of the row once, where the step holds several groups of it."""
+    step, row = step_of(one, state), row_of(one, state)
+    return (step.written if step.covers == 1 else "") or row.written
 
 
 def _all_done(one: Saying, state: State) -> str:
+    if one.words == "again":
+        return "The whole piece is done. Start over again makes another; finish for today ends."
     ended = complete(one, state) if row_of(one, state).kind is RowKind.WORK else ""
     return f"{ended} That was the last step. The whole piece is done, and kept as finished."
 
@@ -55,7 +59,7 @@ def _all_done(one: Saying, state: State) -> str:
 def _warnings(one: Saying, state: State) -> str:
     many = one.number or 0
     things = "One thing" if many == 1 else sentence(f"{number_words(many)} things")[:-1]
-    return f"{things} in this pattern may be wrong; I say each where it comes."
+    return f"{things} in this pattern may be wrong; each is said where it comes."
 
 
 def _can_say(one: Saying, state: State) -> str:

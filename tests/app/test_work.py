@@ -47,7 +47,7 @@ def test_a_place_outlives_a_power_cut(tmp_path: Path) -> None:
     first.kill()
     first.wait(10)
     second = _start(tmp_path, str(LIGHTHOUSE), *QUIET)
-    _lines_until(second, "Place: BASE, Round 3")
+    _lines_until(second, "You are at: Base. Round 3")
     second.kill()
     second.wait(10)
 

@@ -36,8 +36,9 @@ def test_each_notice_comes_before_what_it_is_about() -> None:
     """Marker, colour, decreases, two things at once, a length for a count, a tail: all ahead."""
     perform(
         """
-        program: small parts
+        silent: small parts
         maker: next
+        program: small parts
         place: row one
         maker: next
         place: row two
@@ -87,9 +88,11 @@ def test_notices_come_in_every_length_of_words() -> None:
 
 
 def test_cautions_are_said_once() -> None:
-    """At the very beginning, not on coming back and not at the second beginning."""
+    """After the first row where no row speaks of it; not on coming back, not at a new beginning."""
     perform(
         """
+        silent: small parts
+        maker: row done
         program: small parts
         away: 0
         silent: small parts
@@ -118,6 +121,15 @@ Rnd 3: *k2, k2tog; rep from * around. 24 sts
 Rnd 4: *k1, k2tog; rep from * around. 16 sts
 Rnd 5: *k2tog; rep from * around. 8 sts
 """
+
+
+def test_a_caution_comes_before_the_row_that_it_is_about() -> None:
+    """Heat is spoken of where the iron is, and only there."""
+    play = Play(plan_of(CAP + "\nFINISHING\nWeave in the ends. Steam it lightly.\n"))
+    said = [play.maker("row done") for _ in range(8)]
+    told = [at for at, words in enumerate(said) if "Heat:" in words]
+    assert len(told) == 1
+    assert "Steam it lightly" in said[told[0]]
 
 
 def test_a_cap_is_not_stuffed() -> None:

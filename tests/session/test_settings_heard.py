@@ -3,11 +3,9 @@
 from __future__ import annotations
 
 from reader.plan.step import Grain
-from reader.session.effects import KeepTastes, Say, SetVoice
+from reader.session.effects import KeepTastes, SetVoice
 from reader.session.listening import phrases_for
-from reader.session.start import begin
 from reader.session.state import Tastes, Words
-from reader.wording.talk import talk
 from tests.session.play import Play, demo, perform
 
 PLAN = demo("harbour-lighthouse")
@@ -47,9 +45,9 @@ def test_what_is_changed_by_voice_is_kept_for_next_time() -> None:
 def test_cautions_are_left_out_where_they_are_not_wanted() -> None:
     """The gravel's caution is spoken unless it was switched off."""
     for wanted in (True, False):
-        state, effects = begin(PLAN, None, Tastes(cautions=wanted), 0.0)
-        said = " ".join(talk(one.sayings, state) for one in effects if isinstance(one, Say))
-        assert ("small parts" in said) is wanted
+        play = Play(PLAN, Tastes(cautions=wanted))
+        said = [play.maker("row done") for _ in range(80)]
+        assert sum("Small parts" in words for words in said) == int(wanted)
 
 
 def test_an_attention_word_stands_before_commands_but_not_before_answers() -> None:
