@@ -339,6 +339,10 @@ class Loop:
         deaf = state.deaf or self.ear is None or bool(EAR_PARTS.intersection(state.lost))
         open_ear = EarShown.MUTED if deaf else EarShown.LISTENING
         ear = EARS.get(state.mode, open_ear)
+        if len(state.lost) > 1:
+            # Only the latest news is shown as said; what else is missing must not be lost to it.
+            missing = f"Not there: {', '.join(state.lost)}."
+            shown = replace(shown, trouble=(*shown.trouble, missing))
         self.screen.show(
             replace(shown, ear=ear, heard=view.heard, question=question, ready=view.ready)
         )

@@ -43,7 +43,10 @@ class Troubles:
             self._push(trouble)
 
     def push(self, event: object) -> None:
-        """An event of a device."""
+        """An event of a device; a voice that is not there is no reason to break into words."""
+        if isinstance(event, DeviceLost) and event.device == "chosen voice":
+            self.add(event)
+            return
         self._push(event)
         if isinstance(event, SpeechEnded) and (event.complete or self._unheard):
             with self._lock:

@@ -32,7 +32,7 @@ def main() -> None:
     except Exception as error:
         _answer(answers, {"trouble": _in_one_line(error)})
         return
-    _answer(answers, {"ready": True})
+    _answer(answers, {"ready": True, "unknown_voice": engine.unknown_voice})
     for line in sys.stdin:
         _answer(answers, _render(engine, json.loads(line)))
     # The program is gone, perhaps killed, and could not remove its sound files itself.
@@ -56,7 +56,10 @@ def _leave_with_parent(parent: int) -> None:
 
 
 class _Engine:
-    """pyttsx3, kept from cancelling itself, and waited for until a text is really finished."""
+    """pyttsx3, kept from cancelling itself, and waited for until a text is really finished.
+
+    unknown_voice: a voice was asked for that is not there; the usual one speaks in its place.
+    """
 
     def __init__(self, voice: str) -> None:
         import pyttsx3
@@ -70,7 +73,9 @@ class _Engine:
             driver.stop = lambda: None
         self._finished = threading.Event()
         self._engine.connect("finished-utterance", self._note_end)
-        if voice:
+        known = {one.id for one in self._engine.getProperty("voices") or ()} if voice else set()
+        self.unknown_voice = bool(voice) and voice not in known
+        if voice and not self.unknown_voice:
             self._engine.setProperty("voice", voice)
 
     def render(self, text: str, words_per_minute: int, path: str) -> str:

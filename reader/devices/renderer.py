@@ -44,6 +44,7 @@ class Renderer:
     """Renders sentences; may be called from any thread, one at a time is rendered.
 
     voice: pyttsx3's identifier of a voice, "" for its own choice. command: the worker, for tests.
+    unknown_voice: the one asked for is not there, and the usual one speaks.
     """
 
     def __init__(self, voice: str = "", command: tuple[str, ...] = ()) -> None:
@@ -55,6 +56,7 @@ class Renderer:
         self._worker: _Worker | None = None
         self._number = 0
         self._closed = False
+        self.unknown_voice = False
         self.restarts = 0
 
     def render(self, text: str, words_per_minute: int) -> Samples:
@@ -127,6 +129,7 @@ class Renderer:
             worker.end()
             raise DeviceUnavailable(NO_VOICE)
         self._worker = worker
+        self.unknown_voice = bool(answer.get("unknown_voice"))
         return worker
 
     def _drop_worker(self) -> None:

@@ -39,6 +39,10 @@ HEARD_AFTER_S = 0.6
 its own delay. Judgement.
 """
 
+UNKNOWN_VOICE = (
+    "The voice chosen in the settings is not there, so the usual one speaks; name another in the "
+    "settings file, or leave it empty."
+)
 SLACK_S = 0.8
 """Added before a phrase's beginning: word times are only reckoned, and sound takes its way.
 Judgement.
@@ -107,6 +111,7 @@ class MixedVoice:
         self._rate = USUAL_RATE
         self._there = True
         self._mute_since_s: float | None = None
+        self._unknown_told = False
         self._closing = False
         self._thread = threading.Thread(target=self._work, daemon=True, name="voice")
         self._thread.start()
@@ -263,6 +268,9 @@ class MixedVoice:
         if self._mute_since_s is not None:
             self._mute_since_s = None
             self._push(DeviceBack("voice"))
+        if getattr(self._renderer, "unknown_voice", False) and not self._unknown_told:
+            self._unknown_told = True
+            self._push(DeviceLost("chosen voice", UNKNOWN_VOICE))
         return sound
 
     def _no_voice(self, sentence: str) -> None:

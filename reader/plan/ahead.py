@@ -79,6 +79,9 @@ def with_notices(rows: tuple[PlanRow, ...], part: str) -> tuple[PlanRow, ...]:
     )
 
 
+_DEED = re.compile(r"(?:shape|work|make|join|sew|decrease|increase|divide)\b", re.IGNORECASE)
+"""A heading that tells what is done names no thing that could have a last row."""
+
 Found = list[tuple[int, Notice]]
 
 
@@ -259,6 +262,6 @@ def _last_row(rows: tuple[PlanRow, ...], worked: list[int], part: str) -> Notice
     after = " ".join(row.written for row in rows[worked[-1] + 1 :])
     if len(worked) < 3 or MEASURE.search(after) or GOES_ON.search(after):
         return None
-    plain = part.lower().removeprefix("the ")
+    plain = "" if _DEED.match(part) else part.lower().removeprefix("the ")
     name = f" of the {plain}" if plain else ""
     return Notice("last", f"This is the last {_noun(rows[worked[-1]])}{name}.", 0)

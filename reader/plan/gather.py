@@ -29,6 +29,9 @@ NEXT = re.compile(
 ONLY_MEASURE = re.compile(r"(?:about )?[\d.½¼¾]+\s?(?:mm|cm|in|inch|inches|\"|”)(?: \w+)?", re.I)
 """A measure alone, which belongs to the thing named before it: "a brass ring, 2 cm"."""
 _AMOUNT_LATE = re.compile(r"(?<=[a-z])\s+(?=\d)")
+_RUN_IN = re.compile(
+    r"^(?:materials?|supplies|you (?:will )?need|what you need)\s*:\s*", re.IGNORECASE
+)
 BULLET = re.compile(r"^\s*(?:[-–—•*]|\d+[.)](?=\s))\s*")
 HEADING = re.compile(
     r"^\s*(?:materials?|supplies|you (?:will )?need|what you need)\s*:?\s*$", re.IGNORECASE
@@ -72,7 +75,10 @@ def materials_in(text: str) -> str:
 
 
 def _line(line: str, craft: str) -> list[GatherItem]:
-    body = re.sub(r"^(?:materials?|supplies)\s*:\s*", "", line, flags=re.IGNORECASE)
+    body = _RUN_IN.sub("", line)
+    things = re.split(r";\s*(?![^(\[]*[)\]])", body)
+    if len(things) > 1:
+        return [item for one in things if one.strip() for item in _line(one.strip(), craft)]
     kind = _kind(body, craft)
     pieces = _commas(body)
     if kind == "yarn":
@@ -116,7 +122,7 @@ def _commas(text: str) -> list[str]:
     plain = [re.sub(r"^(?:and|plus)\s+", "", piece.strip()) for piece in pieces if piece.strip()]
     joined: list[str] = []
     for piece in plain:
-        if joined and ONLY_MEASURE.fullmatch(piece):
+        if joined and ONLY_MEASURE.fullmatch(piece) and not HOOK.search(piece):
             joined[-1] = f"{joined[-1]}, {piece}"
         else:
             joined.append(piece)

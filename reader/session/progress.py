@@ -112,7 +112,7 @@ def _pace(saved: dict[str, object]) -> Pace:
     raw, learned = saved.get("pace"), saved.get("learned")
     pairs = raw if isinstance(raw, list) else []
     kinds = tuple(
-        (str(one[0]), tuple(float(v) for v in one[1]))
+        (str(one[0]), tuple(float(v) for v in one[1] if isinstance(v, int | float)))
         for one in pairs
         if isinstance(one, list) and len(one) == 2 and isinstance(one[1], list)
     )

@@ -47,3 +47,14 @@ def test_each_waits_for_the_one_before_it() -> None:
     assert told == [SpeechEnded(1, complete=False), second]
     troubles.push(SpeechEnded(2, complete=False))
     assert told[2:] == [SpeechEnded(2, complete=False), LOST]
+
+
+def test_a_chosen_voice_that_is_not_there_is_told_behind_the_words() -> None:
+    """The usual voice speaks meanwhile, so nothing is broken into."""
+    told: list[object] = []
+    troubles = Troubles(told.append)
+    missing = DeviceLost("chosen voice", "The voice is not there.")
+    troubles.push(missing)
+    assert told == []
+    troubles.push(SpeechEnded(1, complete=True))
+    assert told == [SpeechEnded(1, complete=True), missing]

@@ -221,3 +221,13 @@ def test_sound_notes_are_kept(tmp_path: object) -> None:
     assert path.exists()
     assert notes.names() == (path.stem,)
     assert np.array_equal(notes.sound("row 3: colour?"), TONE)
+
+
+def test_an_unknown_voice_is_noticed_and_the_usual_one_speaks() -> None:
+    """No voice is replaced without a word."""
+    renderer = Renderer("a voice that nobody has")
+    try:
+        assert len(renderer.render("next", 170)) > 0
+        assert renderer.unknown_voice
+    finally:
+        renderer.close()
