@@ -27,6 +27,7 @@ from reader.plan import find
 from reader.screens.port import ScreenPort
 from reader.session import effects as do
 from reader.session import events as happened
+from reader.session.breaths import breaths_for
 from reader.session.choosing import Choosing, choices_said, choose
 from reader.session.listening import phrases_for
 from reader.session.progress import to_plain
@@ -160,7 +161,9 @@ class Loop:
         """What can be said now."""
         if self.choosing:
             return choices_said(self.choosing)
-        return phrases_for(self.state) if self.state else ()
+        if self.state is None:
+            return ()
+        return (*phrases_for(self.state), *breaths_for(self.state))
 
     def number_wanted(self) -> bool:
         """Whether digits make a number now."""

@@ -34,6 +34,17 @@ def command_of(words: str) -> Command:
     return Command(Ask.WORD, None, words)
 
 
+def opening_of(phrase: str) -> str:
+    """What stands before the number of a request said in one breath, "go to row" of "go to row
+    five", with an attention word before it; "" for any other phrase.
+    """
+    for opening, _ in WITH_NUMBER:
+        before, found, number = phrase.rpartition(f"{opening} ")
+        if found and len(before.split()) < 2 and _number(number) is not None:
+            return f"{before}{opening}"
+    return ""
+
+
 def _number(words: str) -> int | None:
     for ending in ENDINGS:
         words = words.removesuffix(ending)

@@ -8,6 +8,7 @@ from typing import Any
 
 import numpy as np
 
+from reader.commands.asked import opening_of
 from reader.devices.model_place import known_words, load_model
 from reader.devices.ports import RATE_HZ, Samples, SpeechStarted
 from reader.listening.decide import LEAST_CERTAIN, settled
@@ -39,7 +40,9 @@ class VoskRecogniser:
         self._at = 0
         self._started_at = 0
         self._waiting = np.zeros(0, np.int16)
-        self._kept = np.zeros(0, np.int16)
+        self._kept = self._whole = np.zeros(0, np.int16)
+        self._breaths: list[str] = []
+        self._openings: tuple[str, ...] = ()
         self._level = Level()
         self._steady, self._blocks, self._text, self._told = 0, 0, "", False
         self._compute_s = 0.0
@@ -67,8 +70,15 @@ class VoskRecogniser:
         known = known_words(self._chosen)
         self.unknown = tuple(w for p in self._phrases for w in p.split() if w not in known)
         usable = [p for p in self._phrases if all(w in known for w in p.split())]
-        self._ear = self._new_ear(usable) if usable else None
+        self._breaths = [p for p in usable if opening_of(p)]
+        # Numbers stay out of the first look: with them among the phrases fewer words are certain.
+        openings = {opening_of(p) for p in self._breaths}
+        self._openings = tuple(f"{one} " for one in sorted(openings))
+        plain = dict.fromkeys([*usable, *sorted(openings)])
+        first = [p for p in plain if p not in self._breaths]
+        self._ear = self._new_ear(first) if first else None
         self._started_at, self._kept = self._at, np.zeros(0, np.int16)
+        self._whole = np.zeros(0, np.int16)
         self._steady, self._blocks, self._text, self._told = 0, 0, "", False
 
     def _new_ear(self, phrases: list[str]) -> Any:
@@ -95,6 +105,8 @@ class VoskRecogniser:
         out: list[Heard | SpeechStarted] = []
         began = time.perf_counter()
         self._kept = np.concatenate([self._kept, block])[-round(REPLAYED_S * RATE_HZ) :]
+        if self._breaths:
+            self._whole = np.concatenate([self._whole, block])[-LONGEST_BLOCKS * BLOCK :]
         ended = self._ear.AcceptWaveform(block.tobytes())
         text = "" if ended else str(json.loads(self._ear.PartialResult()).get("partial", ""))
         self._compute_s += time.perf_counter() - began
@@ -128,13 +140,31 @@ class VoskRecogniser:
         return tuple(self._decide(json.loads(self._ear.FinalResult())))
 
     def _decide(self, result: dict[str, object]) -> list[Heard | SpeechStarted]:
-        raw = result.get("result")
-        offset = self._started_at / RATE_HZ
-        words = tuple(
-            HeardWord(one["word"], float(one["conf"]), one["start"] + offset, one["end"] + offset)
-            for one in (raw if isinstance(raw, list) else [])
-        )
+        words = _words(result, self._started_at / RATE_HZ)
+        text = " ".join(one.word for one in words) + " "
+        # A short opening ("i have") is often taken for other speech whole.
+        unheard = bool(words) and all(one.word.startswith("[") for one in words)
+        begun = text.startswith(self._openings) and text[:-1] not in self._phrases
+        if self._breaths and (unheard or begun):
+            words = self._second_look() or words
         heard = settled(words, self._phrases, self._at / RATE_HZ, self._compute_s, self._least)
         self._compute_s = 0.0
         self._anew()
         return [heard] if heard is not None else []
+
+    def _second_look(self) -> tuple[HeardWord, ...]:
+        """The words of the sound since the last decision, an opening and its number expected."""
+        began = time.perf_counter()
+        ear = self._new_ear(self._breaths)
+        ear.AcceptWaveform(self._whole.tobytes())
+        words = _words(json.loads(ear.FinalResult()), (self._at - len(self._whole)) / RATE_HZ)
+        self._compute_s += time.perf_counter() - began
+        return words
+
+
+def _words(result: dict[str, object], offset_s: float) -> tuple[HeardWord, ...]:
+    raw = result.get("result")
+    return tuple(
+        HeardWord(one["word"], float(one["conf"]), one["start"] + offset_s, one["end"] + offset_s)
+        for one in (raw if isinstance(raw, list) else [])
+    )

@@ -19,6 +19,7 @@ from reader.pattern.parser import parse_pattern
 from reader.plan import find
 from reader.plan.step import Plan
 from reader.plan.unroll import make_plan
+from reader.session.breaths import breaths_for
 from reader.session.effects import Effect, Say
 from reader.session.events import CommandGiven, NotSure, TalkEnded, Ticked
 from reader.session.listening import phrases_for
@@ -63,7 +64,8 @@ class Play:
 
     def maker(self, words: str, after_s: float = 5.0) -> str:
         """The maker says this; gives what the program says."""
-        assert words in phrases_for(self.state), f"{words!r} cannot be heard now"
+        heard = (*phrases_for(self.state), *breaths_for(self.state))
+        assert words in heard, f"{words!r} cannot be heard now"
         self.now += after_s
         return self.took(
             *respond(self.state, CommandGiven(command_of(self.plain(words)), self.now))

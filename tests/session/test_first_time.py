@@ -13,6 +13,7 @@ from reader.session.state import Mode, Tastes
 from reader.session.view import view_of
 from reader.wording.choices import talk_choice
 from reader.wording.figures import in_figures
+from reader.wording.shown import Shown
 from tests.session.play import Play, demo, perform, plan_of
 
 LONGEST_GREETING = 40
@@ -142,7 +143,7 @@ def test_the_end_is_not_celebrated_twice() -> None:
 
 def test_nothing_says_listening_without_an_ear() -> None:
     """No microphone: the screen says that keys work."""
-    shown = []
+    shown: list[Shown] = []
 
     class Screen:
         """Keeps what is shown."""
