@@ -16,6 +16,11 @@ WITH_NUMBER: tuple[tuple[str, Ask], ...] = (
 )
 """Openings after which a number may follow at once, typed or spoken: "go to row five"."""
 
+EXPLAINED = ("what is ", "explain ", "how do i ")
+"""Openings after which a stitch or a short form may follow, typed: "what is dc2tog"."""
+
+THIS_ONE = ("that", "this", "do that", "do this")
+
 ENDINGS = (" stitches", " stitch")
 
 
@@ -28,6 +33,10 @@ def command_of(words: str) -> Command:
         number = _number(words.removeprefix(opening)) if words.startswith(f"{opening} ") else None
         if number is not None:
             return Command(wanted, number, words)
+    for opening in EXPLAINED:
+        if words.startswith(opening):
+            named = words.removeprefix(opening)
+            return Command(Ask.EXPLAIN, word="" if named in THIS_ONE else named)
     number = read_number(words)
     if number is not None:
         return Command(Ask.NUMBER, number, words)

@@ -50,8 +50,6 @@ class Settings(BaseModel):
     """Whether the short sounds are played."""
     barge_in: bool = True
     """Whether commands are listened for while the program speaks."""
-    end_silence_ms: int = Field(500, ge=200, le=3000)
-    """Silence that ends a command; slow speech wants more."""
     model: str = ""
     """A recogniser's model directory, "" for the one that ships."""
     microphone: str = ""

@@ -19,15 +19,6 @@ def first_place(plan: Plan) -> Place | None:
     return None
 
 
-def last_place(plan: Plan) -> Place | None:
-    """The very last smallest step; None for a plan without rows."""
-    for part in range(len(plan.parts) - 1, -1, -1):
-        rows = plan.parts[part].rows
-        if rows:
-            return Place(part, len(rows) - 1, len(rows[-1].groups) - 1)
-    return None
-
-
 def exists(plan: Plan, place: Place) -> bool:
     """Whether the plan has a step at this place."""
     if not 0 <= place.part < len(plan.parts):

@@ -136,12 +136,3 @@ def check_gauge(wanted: Gauge, found: Gauge, craft: str, tool_mm: float | None) 
 def width_cm(stitches: int, gauge: Gauge) -> float:
     """How wide that many stitches come out."""
     return stitches / gauge.stitches * SWATCH_CM
-
-
-def stitches_for(width: float, gauge: Gauge, multiple: int = 1, plus: int = 0) -> int:
-    """The number of stitches nearest to a width in cm that is a multiple of `multiple` plus
-    `plus`.
-    """
-    exact = width / SWATCH_CM * gauge.stitches
-    times = max(0, round((exact - plus) / max(1, multiple)))
-    return times * max(1, multiple) + plus

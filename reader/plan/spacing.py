@@ -18,18 +18,3 @@ def even_groups(stitches: int, changes: int) -> tuple[int, ...]:
         return ()
     marks = [i * stitches // changes for i in range(changes + 1)]
     return tuple(after - before for before, after in pairwise(marks))
-
-
-def shaping_rows(rows: int, shapings: int) -> tuple[tuple[int, int], ...]:
-    """(every how many rows, how often) for `shapings` changes over `rows` rows; () where they
-    do not fit.
-
-    A worked example: 140 rows and 36 shapings give every third row 4 times and every fourth row
-    32 times.
-    """
-    if shapings < 1 or rows < shapings:
-        return ()
-    every, rest = divmod(rows, shapings)
-    if not rest:
-        return ((every, shapings),)
-    return ((every, shapings - rest), (every + 1, rest))

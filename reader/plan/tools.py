@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
 
@@ -97,6 +98,23 @@ def tool_of(us: str, craft: str) -> Tool | None:
         if wanted and (wanted == name or wanted in (name.split("-")[0], name.split("-")[-1])):
             return tool
     return None
+
+
+US_SIZE = re.compile(
+    r"\b(?:US\s+)?(?:size\s+)?([A-S](?:[-/ ]?\d{1,2}(?: 1/2)?)?|\d{1,2}(?: 1/2)?)\s*(?=hooks?\b|"
+    r"(?:knitting |circular |double[- ]pointed )?needles?\b|\)|$)"
+)
+"""A US size in words of a pattern: "size H-8 hook", "US 7 needles"."""
+
+
+def tool_named(words: str, craft: str) -> Tool | None:
+    """The tool whose US size stands in words of a pattern; None where none does, or where the
+    millimetres are told anyway.
+    """
+    found = US_SIZE.search(words)
+    if found is None or re.search(r"\d\s?mm\b", words):
+        return None
+    return tool_of(found.group(1).replace(" ", "-") if "1/2" not in words else found[1], craft)
 
 
 def weight_of(words: str) -> YarnWeight | None:

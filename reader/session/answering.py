@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.commands.command import Ask, Command
+from reader.commands.phrases import phrases_of
 from reader.plan import find
 from reader.session.effects import Saying
 from reader.session.speaking import Out, say
@@ -76,8 +77,9 @@ def spelled(state: State, command: Command) -> Out:
 
 
 def explained(state: State, command: Command) -> Out:
-    """How the stitch is made."""
-    return say(state, Saying("explained", state.place))
+    """How the step's stitches are made, or one that was named."""
+    named = command.word not in phrases_of((Ask.EXPLAIN,))
+    return say(state, Saying("explained", state.place, words=command.word if named else ""))
 
 
 def last_done(state: State, command: Command) -> Out:

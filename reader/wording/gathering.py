@@ -19,20 +19,6 @@ def say_item(item: GatherItem, reading: Reading) -> str:
     return sentence(speak(item.text, reading))
 
 
-def say_gathering(plan: Plan, reading: Reading) -> tuple[str, ...]:
-    """The whole list: how many things, then each as a sentence, yarn first, then tools, then the
-    rest.
-    """
-    if not plan.gather:
-        return ("This pattern lists nothing to gather.",)
-    count = len(plan.gather)
-    head = "There is one thing to gather."
-    if count > 1:
-        head = f"There are {number_words(count)} things to gather."
-    ordered = [item for kind, _ in _KINDS for item in plan.gather if item.kind == kind]
-    return (head, *(say_item(item, reading) for item in ordered))
-
-
 def say_missing(plan: Plan, ticked: frozenset[int], reading: Reading) -> str:
     """What is not ticked yet, by index into the plan's list; says so when everything is there."""
     left = [item for index, item in enumerate(plan.gather) if index not in ticked]

@@ -5,13 +5,14 @@ from __future__ import annotations
 from reader.plan import find
 from reader.plan.gauge import SWATCH_CM, check_gauge, measured, tool_mm, wanted_gauge, width_cm
 from reader.plan.step import Reading
+from reader.plan.tools import tool_named
 from reader.plan.yarn import ColourShare, colour_shares, grams_left, will_last
 from reader.session.effects import Saying
 from reader.session.gauging import grams_listed, present_colour, present_share
 from reader.session.state import State
 from reader.wording.gathering import say_item, say_weight
 from reader.wording.gauge_words import say_finished, say_gauge
-from reader.wording.numbers import number_words
+from reader.wording.numbers import decimal_words, number_words
 from reader.wording.say import say_written
 from reader.wording.yarn_words import say_share, say_yarn
 
@@ -50,8 +51,14 @@ def gauge_told(one: Saying, state: State) -> str:
 
 
 def item_explained(one: Saying, state: State) -> str:
-    """What the standard weight of a yarn means; of other things the pattern's own words again."""
+    """What the standard weight of a yarn or the US size of a tool means; of other things the
+    pattern's own words again.
+    """
     item = state.plan.gather[one.number or 0]
+    tool = tool_named(item.text, state.plan.craft) if item.kind in ("hook", "needle") else None
+    if tool is not None:
+        size = decimal_words(f"{tool.mm:g}")
+        return f"In the United States that size is {size} millimetres."
     return say_weight(item) or f"The pattern says: {say_item(item, reading_of(state))}"
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from reader.plan import find
 from reader.plan.mismatch import compare
-from reader.plan.pace import part_left_s, piece_left_s, row_left_s
+from reader.plan.pace import part_left_s, piece_left_s, row_left_s, seconds_a_stitch
 from reader.plan.place import Place
-from reader.plan.step import PlanRow, RowKind, Step
+from reader.plan.step import PlanRow, Reading, RowKind, Step
 from reader.session.answering import last_deed
 from reader.session.choosing import LETTERS
 from reader.session.effects import Saying
@@ -129,7 +129,20 @@ def how_long(one: Saying, state: State) -> str:
         for left in (row_left_s, part_left_s, piece_left_s)
     )
     guess = "" if state.pace.known else "I don't know your pace yet; by a usual pace: "
-    return f"{guess}{row} for this {noun_of(one, state)}, {part} for this part, {piece} in all."
+    each = _each_stitch(one, state)
+    noun = noun_of(one, state)
+    return f"{guess}{row} for this {noun}, {part} for this part, {piece} in all.{each}"
+
+
+def _each_stitch(one: Saying, state: State) -> str:
+    """ " Double crochet takes you about seven seconds.", for the step's most frequent stitch."""
+    moves = [move for move in step_of(one, state).moves if move.stitch]
+    move = max(moves, key=lambda move: move.makes, default=None)
+    seconds = seconds_a_stitch(state.pace, move.stitch) if move else None
+    name = speak(move.stitch, Reading(state.plan.craft)) if move else ""
+    if not seconds or not name:
+        return ""
+    return f" {sentence(name)[:-1]} takes you about {number_words(max(1, round(seconds)))} seconds."
 
 
 def row_due(one: Saying, state: State) -> str:

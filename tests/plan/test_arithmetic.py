@@ -14,10 +14,9 @@ from reader.plan.gauge import (
     check_gauge,
     measured,
     read_gauge,
-    stitches_for,
     width_cm,
 )
-from reader.plan.spacing import even_groups, shaping_rows
+from reader.plan.spacing import even_groups
 from reader.plan.tools import HOOKS, NEEDLES, YARN_WEIGHTS, next_tool, tool_of, weight_of
 
 
@@ -48,15 +47,6 @@ def test_even_groups_add_up_and_differ_by_one(stitches: int, changes: int) -> No
     else:
         assert sum(groups) == stitches
         assert max(groups) - min(groups) <= 1
-
-
-def test_shaping_over_rows() -> None:
-    """A published worked example: 140 rows, 36 shapings: every third row 4 times, every fourth 32
-    times.
-    """
-    assert shaping_rows(140, 36) == ((3, 4), (4, 32))
-    assert shaping_rows(20, 5) == ((4, 5),)
-    assert shaping_rows(3, 5) == ()
 
 
 @pytest.mark.parametrize(
@@ -101,11 +91,8 @@ def test_far_off_asks_for_two_sizes_and_near_for_none() -> None:
 
 
 def test_widths_and_stitches_belong_together() -> None:
-    """Forty stitches at twenty to ten centimetres are twenty wide; 31 wide in sixes plus one is
-    61.
-    """
+    """Forty stitches at twenty to ten centimetres are twenty wide."""
     assert width_cm(40, Gauge(20)) == pytest.approx(20)
-    assert stitches_for(31, Gauge(20), 6, 1) == 61
     assert measured(9, 5.0) == Gauge(18)
     assert measured(0, 5.0) is None
 

@@ -14,7 +14,6 @@ from reader.plan.find import (
     find_part,
     find_row,
     first_place,
-    last_place,
     nearest,
     next_place,
     part_phrases,
@@ -41,7 +40,7 @@ def test_walking_reaches_every_step_in_order() -> None:
     steps = sum(len(row.groups) for part in PLAN.parts for row in part.rows)
     assert len(ALL) == len(set(ALL)) == steps
     assert sorted(ALL) == ALL
-    assert ALL[-1] == last_place(PLAN)
+    assert next_place(PLAN, ALL[-1], Grain.GROUP) is None
 
 
 @given(st.sampled_from(ALL[:-1]))
@@ -137,5 +136,4 @@ def test_an_empty_plan_has_no_places() -> None:
     """A text without rows or finishing."""
     plan = replace(make_plan(pattern(), "x"), parts=())
     assert first_place(plan) is None
-    assert last_place(plan) is None
     assert nearest(plan, Place(0, 0, 0)) is None
