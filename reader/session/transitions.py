@@ -170,6 +170,9 @@ def command_given(state: State, event: CommandGiven) -> Out:
         after, effects = gathering.answered(state, command)
     else:
         after, effects = _answer(state, command)
+    if (state.mode is Mode.COUNTING) != (after.mode is Mode.COUNTING) and Save() not in effects:
+        # Whether the maker counts along is kept too: else a next after a restart would mislead.
+        effects = (Save(), *effects)
     if state.talking and not any(isinstance(one, StopTalking) for one in effects):
         return replace(after, talking=False), (StopTalking(), *chime, *effects)
     return after, (*chime, *effects)

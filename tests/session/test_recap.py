@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from reader.session.effects import Save
 from tests.session.play import Play, demo, perform
 
 
@@ -67,6 +68,14 @@ def test_a_wrong_count_is_told_with_the_likely_slip_and_what_it_does_to_later_ro
         """,
         Play(demo("harbour-lighthouse")),
     )
+
+
+def test_counting_along_that_was_left_is_not_taken_up_again() -> None:
+    """Left by no, closed without a further word: next moves on coming back."""
+    play = Play(demo("harbour-lighthouse"))
+    for words in ("more words", "count along", "one", "no"):
+        play.maker(words)
+    assert Save() in play.effects
 
 
 def test_ripping_back_is_taken_back_by_one_word() -> None:
