@@ -203,7 +203,11 @@ class Maker:
             return
         number = self.chance.choice(earlier).number
         assert number is not None
-        self.dialogue("more words", "rip back", in_words(number, " "), "yes")
+        noun, said = self.spot.clues[1].split()[0], in_words(number, " ")
+        if noun in ("row", "round") and self.chance.random() < 0.5:
+            self.dialogue(f"rip back to {noun} {said}", "yes")
+        else:
+            self.dialogue("more words", "rip back", said, "yes")
         self.at = self.room.ledger.first_of_row(self.spot.part, number)
         self.bring_back()
 
@@ -239,7 +243,10 @@ class Maker:
         if self.spot.total is None:
             return
         have = self.spot.total - self.chance.choice((0, 0, 0, 1))
-        self.dialogue("check my count", in_words(have, " "))
+        if self.chance.random() < 0.5:
+            self.dialogue(f"i have {in_words(have, ' ')}")
+        else:
+            self.dialogue("check my count", in_words(have, " "))
         self.question("again", lambda answer: True)
 
     def counted(self) -> None:

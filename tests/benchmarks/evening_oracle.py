@@ -21,6 +21,10 @@ ROW = re.compile(
     r"(?:Rnd|Row)s? (\d+)(?:-(\d+))?\b[^:]*:(.*?)(?:\((\d+)\)|(?P<first>\d+)(?: \(\d+\))? sts)\s*$"
 )
 """A row of the demonstration patterns, with its total, of several sizes the first one's."""
+IN_ONE_BREATH = (
+    ("go to row ", "row"), ("go to round ", "row"), ("rip back to row ", "rip"),
+    ("rip back to round ", "rip"), ("i have ", "have"),
+)  # fmt: skip
 GRAINS = ("stitch group", "phrase", "whole row")
 UNDO_S = 10.0
 
@@ -211,6 +215,11 @@ class Ledger:
         self._plain(words)
 
     def _plain(self, words: str) -> None:
+        for opening, mode in IN_ONE_BREATH:
+            if words.startswith(opening):
+                self.mode, number = mode, words.removeprefix(opening)
+                self._have(number) if mode == "have" else self._row_number(number)
+                return
         if self.mode == "more" and words not in ("no",):
             self.mode = "step"
         modes = {

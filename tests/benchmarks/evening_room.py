@@ -13,7 +13,6 @@ from reader.commands.phrases import ask_of_key, phrases_of
 from reader.devices.fakes import FakeChimes, FakeClock, FakeVoice, heard
 from reader.devices.progress_file import FileShelf
 from reader.plan.step import Plan
-from reader.session.listening import phrases_for
 from reader.session.start import begin
 from reader.session.state import State, Tastes
 from tests.benchmarks.evening_oracle import Ledger, spots_of
@@ -111,7 +110,7 @@ class Room:
         self.tallies.interruptions += talking
         self.clock.go_on(0.35 * len(words.split()) + 0.5)
         self.settle()
-        listened = phrases_for(self.state())
+        listened = self.loop.phrases()
         ear = self.ear(words, listened)
         before = self.ledger.at
         answer = self.reaches(ear, interrupted=talking)
@@ -134,7 +133,7 @@ class Room:
 
     def film(self) -> str:
         """A voice in the room that is taken for a command; gives what the program answers."""
-        listened = phrases_for(self.state())
+        listened = self.loop.phrases()
         if not listened:
             return ""
         self.tallies.from_film += 1
