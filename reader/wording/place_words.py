@@ -61,6 +61,9 @@ def where(one: Saying, state: State) -> str:
         say_part(part) if part.name else "",
         say_label(row) or say_written(row.written, row.reading),
     ]
+    if row.number is None and sum(one.label == row.label for one in part.rows) > 1:
+        # Two rows called "next row" would sound alike.
+        words.append(sentence(f"{_of(place.row, len(part.rows))} in this part"))
     if step.passes:
         words.append(say_passes(step))
     elif len(row.groups) > 1 and step.covers < len(row.groups):

@@ -149,7 +149,10 @@ class Maker:
         if before.total is not None and (not told or told[1] != in_words(before.total)):
             self.room.tallies.wrong_totals += 1
             self.room.tallies.faults.append(f"{answer!r}, printed {before.total}")
-        self.room.believed(self.at)
+        if self.spot.clues[-1].endswith("in this part"):
+            # One "next row" sounds like another, so the maker makes sure.
+            return self.bring_back()
+        return self.room.believed(self.at)
 
     def piece_done(self) -> None:
         """The last step is done; another one is begun."""
@@ -314,7 +317,12 @@ class Maker:
         """What an answer must hold; of bigger steps only part and row are told."""
         if self.grain == GRAINS[0]:
             return spot.clues
-        return spot.clues[: 3 if spot.clues[1].startswith("the ") else 2]
+        named = 3 if spot.clues[1].startswith("the ") else 2
+        return tuple(
+            clue
+            for at, clue in enumerate(spot.clues)
+            if at < named or clue.endswith("in this part")
+        )
 
     def where_fits(self, answer: str) -> bool:
         """Whether an answer is true of the spot in hand."""

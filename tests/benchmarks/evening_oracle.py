@@ -122,6 +122,9 @@ def spots_of(plan: Plan, text: str) -> tuple[Spot, ...]:
                 if not turn and len(row.groups) > 1:
                     passed = f"step {in_words(step.place.step + 1)} of {in_words(len(row.groups))}"
                 clues = (name, *copy, told, *([passed] if turn or len(row.groups) > 1 else []))
+                if row.number is None and sum(one.label == row.label for one in part.rows) > 1:
+                    share = f"{in_words(row_at + 1)} of {in_words(len(part.rows))}"
+                    clues = (*clues, f"{share} in this part")
                 begins = label if step.starts_row and label else turn
                 spots.append(
                     Spot(
