@@ -14,6 +14,9 @@ from reader.session.effects import Chime, Effect, Save, Saying
 from reader.session.speaking import Out, say
 from reader.session.state import JOURNAL, UNDO_S, Mode, Moved, State
 
+LONG_REPEAT = 13
+"""Passes from which the hint comes that a row may be worked without a word. Our own choice."""
+
 
 def moved(state: State, to: Place, ask: Ask, *first: Saying) -> Out:
     """A move to a place: booked, saved, then the step there is read."""
@@ -31,7 +34,18 @@ def moved(state: State, to: Place, ask: Ask, *first: Saying) -> Out:
         due_told=False,
     )
     state, cautions = cautioning.cautioned(state, to)
-    return say(state, *first, *cautions, *arrival(state, here, to), before=(Save(),))
+    told = arrival(state, here, to)
+    state, hint = _long_repeat(state, to)
+    return say(state, *first, *cautions, *told, *hint, before=(Save(),))
+
+
+def _long_repeat(state: State, to: Place) -> tuple[State, tuple[Saying, ...]]:
+    """Once a session, where a long repeat begins: that not every pass needs a word."""
+    passes = find.step_at(state.plan, to, state.tastes.grain).passes
+    many = passes[-1].of or 0 if passes and passes[-1].number == 1 else 0
+    if state.hinted or many < LONG_REPEAT:
+        return state, ()
+    return replace(state, hinted=True), (Saying("long repeat", to),)
 
 
 def arrival(state: State, before: Place, to: Place) -> tuple[Saying, ...]:

@@ -134,6 +134,7 @@ class State:
     asked_at_s: float = 0.0
     cautions_told: frozenset[int] = frozenset()
     rounds_announced: int = 0
+    hinted: bool = False
 
 
 UNDO_S = 10.0

@@ -20,6 +20,8 @@ def in_figures(sentence: str) -> str:
     figures = _pattern().sub(lambda found: str(_numbers()[found.group().lower()]), sentence)
     figures = _ONE.sub("1", figures)
     figures = re.sub(r"(\d) point (?=\d)", r"\1.", figures)
+    # "Two eight millimetre eyes" are two, of eight millimetres.
+    figures = re.sub(r"(?<![\d.])(\d{1,2}) (?=\d)", _in_words, figures)
     # Decimals are spoken one by one: "three point seven five".
     return re.sub(r"(?<=\.\d) (\d)\b(?!\.\d)", r"\1", figures)
 
@@ -31,6 +33,11 @@ _ONE = re.compile(
     re.IGNORECASE,
 )
 """Where "one" is surely a number."""
+
+
+def _in_words(found: re.Match[str]) -> str:
+    words = number_words(int(found[1]))
+    return f"{words if found.start() else words.capitalize()} "
 
 
 @cache

@@ -171,6 +171,9 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "slip found": found_told,
     "how long": place_words.how_long,
     "row due": place_words.row_due,
+    "long repeat": lambda one, state: (
+        f"You need not say next at each pass; say row done at the {noun_of(one, state)}'s end."
+    ),
     "welcome": place_words.welcome,
     "welcome back": place_words.welcome_back,
     "warnings": _warnings,

@@ -155,3 +155,17 @@ def test_nothing_says_listening_without_an_ear() -> None:
     loop = Loop(None, None, None, Screen(), None, FakeClock())  # type: ignore[arg-type]
     loop.start(play.state, play.effects)
     assert shown[-1].ear.value.startswith("Not listening")
+
+
+def test_a_long_repeat_is_said_to_need_no_word_at_each_pass() -> None:
+    """Forty ribs are not forty times next; told once."""
+    rib = "Cuff\n\nCast on 80 sts.\nRow 1: *k1, p1; rep from * to end.\n"
+    play = Play(plan_of(rib + "Row 2: *k1, p1; rep from * to end.\nRow 3: Knit.\n"))
+    assert "say row done at the row's end" in play.maker("next").lower()
+    assert "at each pass" not in play.maker("row done").lower()
+
+
+def test_two_numbers_side_by_side_stay_apart() -> None:
+    """Two eyes of eight millimetres are not 28 and not "2 8"."""
+    assert in_figures("Two eight millimetre eyes.") == "Two 8 millimetre eyes."
+    assert in_figures("Three point seven five millimetres.") == "3.75 millimetres."
