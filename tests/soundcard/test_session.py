@@ -96,7 +96,7 @@ def test_a_spoken_word_moves_the_place_and_the_answer_is_heard(
         assert sentence_heard(heard, TOTALS) == TOTALS[0]
         program.key("escape")
         lines = maker.until_heard("where am i", program, "Heard: where am i")
-        assert "Reader: Base. Round 2. Zero done, 12 left, of 12 stitches." in lines
+        assert "Reader: Base. Round 2. 0 done, 12 left, of 12 stitches." in lines
         assert "Place:" not in lines
         program.cut_power()
     assert saved_row(home) == 2
