@@ -79,6 +79,8 @@ def with_notices(rows: tuple[PlanRow, ...], part: str) -> tuple[PlanRow, ...]:
     )
 
 
+LONGEST_NAME = 4
+"""Words of a part's name that are said with its last row; a longer one is the pattern's title."""
 _DEED = re.compile(r"(?:shape|work|make|join|sew|decrease|increase|divide)\b", re.IGNORECASE)
 """A heading that tells what is done names no thing that could have a last row."""
 
@@ -260,8 +262,11 @@ def _tools(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
 
 def _last_row(rows: tuple[PlanRow, ...], worked: list[int], part: str) -> Notice | None:
     after = " ".join(row.written for row in rows[worked[-1] + 1 :])
+    if MEASURE.search(rows[worked[-1]].written) and LENGTH.search(rows[worked[-1]].written):
+        return None  # It stands for as many rows as the measure takes.
     if len(worked) < 3 or MEASURE.search(after) or GOES_ON.search(after):
         return None
-    plain = "" if _DEED.match(part) else part.lower().removeprefix("the ")
+    unsaid = _DEED.match(part) or len(part.split()) > LONGEST_NAME
+    plain = "" if unsaid else part.lower().removeprefix("the ")
     name = f" of the {plain}" if plain else ""
     return Notice("last", f"This is the last {_noun(rows[worked[-1]])}{name}.", 0)

@@ -209,13 +209,21 @@ def welcome(one: Saying, state: State) -> str:
              ("opening notes", state.plan.notes)) if there]  # fmt: skip
     more = f" First, if you like: {' or '.join(first)}." if first else ""
     how = "Say next at each step's end, or what can I say."
-    return f"{title(state, 'A pattern')}{size_said(state)}. {how}{more}"
+    return f"{title(state, 'A pattern')}{size_said(state)}. {how}{more}{_only_counts(state)}"
+
+
+def _only_counts(state: State) -> str:
+    """That no instructions are read, which was chosen another evening and may be forgotten."""
+    if state.tastes.words is not Words.COUNT:
+        return ""
+    return " Only the counts are read; more words, then full words, reads everything."
 
 
 def welcome_back(one: Saying, state: State) -> str:
     """The recap: short on the same day, with the last step after a day, with all after weeks."""
     days = one.number or 0
-    words = [f"Welcome back to {title(state, 'your pattern')}{size_said(state)}.", _away(days)]
+    name = f"{title(state, 'your pattern')}{size_said(state)}"
+    words = [f"Welcome back to {name}.{_only_counts(state)}", _away(days)]
     if state.finished:
         return " ".join([*words, "The piece is finished. Start over again makes another."])
     if days >= LONG_AWAY_DAYS:

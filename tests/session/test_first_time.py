@@ -9,7 +9,7 @@ from reader.session.choosing import Choosing, begin_choosing, choices_said, choo
 from reader.session.effects import Effect, Say
 from reader.session.events import CommandGiven
 from reader.session.listening import phrases_for
-from reader.session.state import Mode, Tastes
+from reader.session.state import Mode, Tastes, Words
 from reader.session.view import view_of
 from reader.wording.choices import talk_choice
 from reader.wording.figures import in_figures
@@ -169,3 +169,20 @@ def test_two_numbers_side_by_side_stay_apart() -> None:
     """Two eyes of eight millimetres are not 28 and not "2 8"."""
     assert in_figures("Two eight millimetre eyes.") == "Two 8 millimetre eyes."
     assert in_figures("Three point seven five millimetres.") == "3.75 millimetres."
+
+
+def test_only_the_counts_is_said_where_it_is_still_chosen() -> None:
+    """Chosen another evening and forgotten, it would leave a maker without instructions."""
+    play = Play(demo("harbour-lighthouse"), Tastes(words=Words.COUNT))
+    assert "only the counts are read" in play.answer.lower()
+    assert "only the counts are read" in play.away(1).lower()
+    assert "only the counts" not in Play(demo("harbour-lighthouse")).answer.lower()
+
+
+def test_a_row_that_is_measured_is_not_called_the_last() -> None:
+    """It stands for as many rows as the measure takes."""
+    scarf = "Scarf\n\nCast on 20 sts.\nRow 1: Knit.\nRow 2: Purl.\nRow 3: Knit.\nRow 4: Purl.\n"
+    play = Play(plan_of(scarf + "Rep rows 1 to 4 until work measures 28 cm.\n"))
+    said = [play.maker("row done") for _ in range(5)]
+    assert "until work measures" in said[-1].lower()
+    assert not any("this is the last row" in words.lower() for words in said)
