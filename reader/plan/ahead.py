@@ -200,6 +200,8 @@ def _decreases(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
     for at, index in enumerate(worked):
         row = rows[index]
         fewer = row.count and row.count_before and row.count < row.count_before
+        if at == 0 and fewer and DECREASE.search(row.written):
+            return []  # They begin with the part; said later it would be wrong.
         if at > 0 and fewer and DECREASE.search(row.written):
             text = f"The decreases begin {_coming(rows, worked, at, 1)}."
             return [(worked[at - 1], Notice("decreases", text, 1))]

@@ -186,3 +186,13 @@ def test_a_row_that_is_measured_is_not_called_the_last() -> None:
     said = [play.maker("row done") for _ in range(5)]
     assert "until work measures" in said[-1].lower()
     assert not any("this is the last row" in words.lower() for words in said)
+
+
+def test_decreases_that_begin_with_the_part_are_not_announced_later() -> None:
+    """A crown that decreases in its first round, then every other one."""
+    crown = "Hat\n\nBRIM\nCO 24 sts. Join to work in the round.\nRnd 1: Knit. 24 sts\n\nCROWN\n"
+    crown += "Rnd 1: *k4, k2tog; rep from * around. 20 sts\nRnd 2: Knit. 20 sts\n"
+    play = Play(plan_of(crown + "Rnd 3: *k3, k2tog; rep from * around. 16 sts\n"))
+    said = [play.maker("row done") for _ in range(4)]
+    assert "round three" in play.place().lower()
+    assert not any("decreases begin" in words.lower() for words in said)
