@@ -12,7 +12,8 @@ from reader.counts.growth import LONGEST, run_through
 from reader.counts.ledger import Ledger
 from reader.counts.sentences import sentences_of
 from reader.pattern.labels import Mark
-from reader.pattern.layout import ACTION, WrittenRow
+from reader.pattern.layout import WrittenRow
+from reader.pattern.line_words import ACTION
 from reader.pattern.printed import printed_in
 from reader.pattern.rules import Rule, find_rule
 from reader.pattern.tree import Unread

@@ -6,7 +6,8 @@ from __future__ import annotations
 
 import re
 
-from reader.pattern.layout import ACTION, WrittenRow
+from reader.pattern.layout import WrittenRow
+from reader.pattern.line_words import ACTION
 
 NEXT_SENTENCE = re.compile(
     r"(?<=[.])\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?(?:work|continue|cont\b|bind off|cast off"

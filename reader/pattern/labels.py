@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from reader.terms.numbers import word_number
+from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
 _WORD = (
     r"(?:(?:twenty|thirty|forty|fifty)[ -])?(?:one|two|three|four|five|six|seven|eight|nine)\b"
@@ -15,27 +15,39 @@ _WORD = (
     r"|forty\b|fifty\b"
 )
 _NUM = rf"(?:\d+|{_WORD})"
-_ORD = r"\d+(?:st|nd|rd|th|d)\b"
+_ORDINAL_WORD = (
+    rf"(?:(?:twenty|thirty|forty|fifty)[ -])?(?:{'|'.join([*ORDINALS, *TENTHS])})\b"
+)
+_ORD = rf"(?:\d+(?:st|nd|rd|th|d)\b|{_ORDINAL_WORD})"
+_MANNER = (
+    r"(?:(?:open|plain|pattern|patt|lace|fancy|close|solid|rib|garter|knit|purl|eyelet)\s+)?"
+)
 _JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and)\s*)"
 _SIDE = r"(?:\s*[\(\[][^)\]]{0,40}[\)\]])?"
-_END = r"\s*(?:[:.]|—|-+(?=\s|[A-Z(*])|(?=\())"
+_END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|(?=\())"
+_AIM = r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—]))?"
+_LOOSE = (
+    r"(?P<loose>,(?=\s+(?!(?:and|or|then)\b)[a-z(*\d])"
+    r"|\s+(?=(?:is|was|will|we|you|i'm|i|it's|just)\b))"
+)
+"""Behind a label that begins a sentence a comma, or a verb, may stand for the colon."""
 _ROUND = r"rounds?|rnds?|rds?|rows?"
 
 WORD_FIRST = re.compile(
     rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND}|R(?=\d))\s*)?"
-    rf"{_NUM})*)[\])]?(?P<side>{_SIDE})(?P<end>{_END}\s|{_END}$|{_END}(?=\S))",
+    rf"{_NUM})*)[\])]?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}\s|{_END}$|{_END}(?=\S)|{_LOOSE})",
     re.IGNORECASE,
 )
 ORDINAL_FIRST = re.compile(
-    rf"(?<![\w-])(?P<nums>{_ORD}(?:{_JOIN}(?:{_ORD}|\d+))*)\s+(?P<what>{_ROUND})(?:\s+(?:of\s+peta"
-    rf"ls|incl\w*))?\.?(?P<side>{_SIDE})(?P<end>{_END})",
+    rf"(?<![\w-])(?P<nums>{_ORD}(?:{_JOIN}(?:{_ORD}|\d+))*)\s+{_MANNER}(?P<what>{_ROUND})"
+    rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}|{_LOOSE})",
     re.IGNORECASE,
 )
 BARE = re.compile(r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?P<end>[.)]|:)\s+(?=\S)")
 NAMED = re.compile(
-    rf"(?<![\w-])(?P<name>next|following|last|first|foundation|base|set-?up|inc|increase|dec"
-    rf"|decrease|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>\d+\s+)?(?P<what>"
-    rf"{_ROUND})\b(?P<side>{_SIDE})\s*[:.—]",
+    rf"(?<![\w-])(?P<name>next|following|last|foundation|base|set-?up|inc|increase|dec"
+    rf"|decrease|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>(?:\d+|{_WORD})\s+)?"
+    rf"(?P<what>{_ROUND})\b(?P<side>{_SIDE}){_AIM}(?:{_END}|{_LOOSE})",
     re.IGNORECASE,
 )
 EVERY_AFTER = re.compile(
@@ -49,7 +61,7 @@ EVERY_AFTER = re.compile(
 @dataclass(frozen=True, slots=True)
 class Mark:
     """A label in clean text: from start to end; numbers (a range opened, a list kept) or a name
-    with how many rows.
+    with how many rows. loose: only a comma or a verb ends it, so it must begin a sentence.
     """
 
     start: int
@@ -60,15 +72,17 @@ class Mark:
     is_round: bool | None = None
     side: str = ""
     every_other: str = ""
+    loose: bool = False
 
 
 def opened(text: str) -> tuple[int, ...]:
     """The row numbers in a piece of text: "5-8" is 5 6 7 8, "2, 4" is 2 4; () where it has none."""
-    text = re.sub(_WORD, lambda m: str(word_number(m.group())), text.lower())
+    text = re.sub(_ORDINAL_WORD, lambda m: str(ordinal_number(m.group())), text.lower())
+    text = re.sub(_WORD, lambda m: str(word_number(m.group())), text)
     text = re.sub(
         r"[a-z.]+(?=\s|\d|$)",
         lambda m: m.group() if m.group() in ("to", "and", "through", "thru") else " ",
-        text.lower(),
+        text,
     )
     numbers: list[int] = []
     joiner = ""
@@ -127,19 +141,22 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
 
 def _numbered(found: re.Match[str], start: int, side: str = "", every_other: str = "") -> Mark:
     numbers, is_round = opened(found.group("nums")), _is_round(found.group("what"))
-    return Mark(start, found.end(), numbers, "", 1, is_round, side, every_other)
+    loose = bool(found.groupdict().get("loose"))
+    return Mark(start, found.end(), numbers, "", 1, is_round, side, every_other, loose)
 
 
 def _by_name(found: re.Match[str], start: int) -> Mark:
-    times = int((found.group("times") or "1").strip()[:3])
-    name = re.sub(r"\s+", " ", found.group().strip(" :.—"))
+    said = (found.group("times") or "1").strip()
+    times = int(said[:3]) if said.isdigit() else word_number(said) or 1
+    name = re.sub(r"\s+", " ", found.group().strip(" :.,—-"))
     is_round, side = _is_round(found.group("what")), _side(found.group("side") or "")
-    return Mark(start, found.end(), (), name, times, is_round, side)
+    loose = bool(found.group("loose"))
+    return Mark(start, found.end(), (), name, times, is_round, side, "", loose)
 
 
 CANDIDATE = re.compile(
     rf"(?<![\w-])(?:{_ORD}|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:next|following|last|foundation"
-    rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:\d+\s+)?(?:{_ROUND}))",
+    rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND}))",
     re.IGNORECASE,
 )
 
@@ -160,7 +177,10 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
         if candidate is None:
             return marks
         spot = candidate.start()
-        mark = label_at(text, spot, False) if _may_begin(text[start:spot]) else None
+        before = text[start:spot]
+        mark = label_at(text, spot, False) if _may_begin(before) else None
+        if mark and mark.loose and not ends_sentence(before):
+            mark = None
         if mark and mark.end <= end:
             marks.append(mark)
             at = mark.end
@@ -176,3 +196,8 @@ def _may_begin(before: str) -> bool:
     if words and words[-1] not in ".;:)]!—*" and not words.lower().endswith(("turn", "join")):
         return False
     return not re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", words, re.IGNORECASE)
+
+
+def ends_sentence(before: str) -> bool:
+    """Whether a sentence can begin behind these words."""
+    return before.rstrip()[-1:] in ("", ".", ";", ":", "!", ")", "]")

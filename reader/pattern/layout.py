@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
-from reader.pattern.labels import Mark, label_at, labels_in
+from reader.pattern.labels import Mark, ends_sentence, label_at, labels_in
+from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, RUN_IN, STITCHY
 from reader.terms.numbers import UNITS
 
 
@@ -43,52 +44,6 @@ class Layout:
     title: str
     parts: tuple[WrittenPart, ...]
     notes: tuple[WrittenNote, ...]
-
-
-MATERIALS = re.compile(
-    r"^\W*(materials?|supplies|you(?: will|'ll)? need|yarn|hook|needles?|notions|gauge|tension"
-    r"|sizes?|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?"
-    r"|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
-    re.IGNORECASE,
-)
-FINISHING = re.compile(
-    r"^\W*(finishing|assembly|to finish|making up|to make up|sew |weave in|block|steam|stuff"
-    r"|fringe|tassel|trim |embroider|to assemble|joining)\b",
-    re.IGNORECASE,
-)
-MAKE = re.compile(
-    r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|one|two|three|four|five|six|seven|eight|nine|ten"
-    r"|twelve)\b|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",
-    re.IGNORECASE,
-)
-RUN_IN = re.compile(
-    r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th) [A-Z][A-Z "
-    r"]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
-)
-STITCHY = re.compile(
-    r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
-    r"|stitch(?:es)?|cast on|co ?\d+|bind off|bo ?\d*|bo|doubles?|trebles?|rnds?|rounds?|rows?"
-    r"|rep|repeat|sc\d\w*|htr|mr|magic ring|single crochet|double crochet|loops?|picots?|\dsc"
-    r"|\dinc|\ddec)\b",
-    re.IGNORECASE,
-)
-ACTION = re.compile(
-    r"\b(?:ch(?:ain)?\s+\w+|\d+ ?ch\b|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c"
-    r"|d c)\b"
-    r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s?\d+|p\s?\d+|knit|purl"
-    r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b"
-    r"|dec\b"
-    r"|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
-    re.IGNORECASE,
-)
-
-
-BEGINS = re.compile(
-    r"(?:(?:with|using) [\w' -]{2,40}?,? )?(?:co|cast on|ch|chain|fsc|make a (?:magic"
-    r"|chain))\b(?: \d|.*ring)",
-    re.IGNORECASE,
-)
-"""A line that starts a piece of work."""
 
 
 def blocks(text: str) -> list[tuple[int, int]]:
@@ -133,11 +88,13 @@ def _widths(lines: list[str]) -> list[int]:
 def _continues(before: str, line: str, width: int) -> bool:
     """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
-    if label_at(line, 0, True) is not None:
+    label = label_at(line, 0, True)
+    if label is not None and not (label.loose and not ends_sentence(last)):
         bare = re.match(r"^\d+[.)]", line)
         if not (bare and not last.endswith((".", ":", ")", "!", "]"))):
             return False
-    if re.match(r"^[#•]|^[-*] \w+ ?:", line) or (MATERIALS.match(line) and not last.endswith(",")):
+    named = MATERIALS.match(line) and not last.endswith(",")
+    if re.match(r"^[#•]|^[-*] \w+ ?:", line) or (named and not line[0].islower()):
         return False
     if is_heading(line) or is_heading(last):
         return False
@@ -362,37 +319,3 @@ def _only_says(words: str) -> bool:
         re.match(r"^[a-z0-9/& -]{1,24}\s*(?:=|:)\s*[a-z]", low)
         and not re.search(r"\bch(?:ain)? \d+|cast on|\bco \d", low)
     )
-
-
-SIZED = re.compile(
-    r"(?<![x×*\d])(?<![x×*] )\d+\s*[\(\[]\s*(\d+(?:\s*[,:;]\s*\d+)*)\s*[\)\]]", re.IGNORECASE
-)
-"""A number with those of other sizes behind it; "x6 (12)" is a repeat with its total."""
-
-
-def sizes_named(text: str) -> tuple[str, ...]:
-    """The names of the sizes, ("one size",) where the text names none."""
-    found = re.search(
-        r"(?:^\W*|[.;] +)(?:sizes?|to fit)[^:.\n]{0,20}:?\s*(?P<list>[^\n]{3,90})$",
-        text,
-        re.IGNORECASE | re.MULTILINE,
-    )
-    if found:
-        said = re.sub(r"[\[\](){}]", ",", found.group("list"))
-        names = [
-            name.strip(" .")
-            for name in re.split(r"[,;/:]|\bto\b|\band\b", said)
-            if name.strip(" .")
-        ]
-        names = [name for name in names if len(name) < 20]
-        if 1 < len(names) <= 12 and re.search(r"[\[(,]", found.group("list")):
-            lists = re.findall(r"\d+\s*[\(\[]([\d\s,:;-]+)[\)\]]", text)
-            fits = sum(len(re.findall(r"\d+|-", one)) == len(names) - 1 for one in lists)
-            if fits >= 1:
-                return tuple(names)
-    lists = [len(re.findall(r"\d+", one)) for one in SIZED.findall(text)]
-    if len(lists) >= 3:
-        common = max(set(lists), key=lists.count)
-        if lists.count(common) >= 3 and (common > 1 or lists.count(1) >= 3):
-            return tuple(f"size {n + 1}" for n in range(common + 1))
-    return ("one size",)

@@ -8,7 +8,8 @@ import re
 from dataclasses import dataclass
 
 from reader.pattern.cursor import Book, Special
-from reader.pattern.layout import Layout, lay_out, sizes_named
+from reader.pattern.layout import Layout, lay_out
+from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean

@@ -60,6 +60,7 @@ ORDINALS = {
     "nineteenth": 19,
     "twentieth": 20,
 }
+TENTHS = {"thirtieth": 30, "fortieth": 40, "fiftieth": 50}
 TIMES = {"once": 1, "twice": 2, "thrice": 3}
 """How often, in one word."""
 
@@ -73,3 +74,12 @@ def word_number(words: str) -> int | None:
             return None
         total = value if total is None else total + value
     return total
+
+
+def ordinal_number(words: str) -> int | None:
+    """ "twenty-first" -> 21, "third" -> 3; None for anything else."""
+    *tens, last = re.split(r"[\s-]+", words.lower().strip())
+    value = ORDINALS.get(last, TENTHS.get(last))
+    if value is None or len(tens) > 1 or (tens and (tens[0] not in TENS or value > 9)):
+        return None
+    return value + (TENS[tens[0]] if tens else 0)

@@ -1,0 +1,54 @@
+"""The words by which a line shows what it is: materials, finishing, stitches worked, the start of a
+piece.
+"""
+
+from __future__ import annotations
+
+import re
+
+MATERIALS = re.compile(
+    r"^\W*(materials?|supplies|you(?: will|'ll)? need|yarn|hook|needles?|notions|gauge|tension"
+    r"|sizes?|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?"
+    r"|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
+    re.IGNORECASE,
+)
+FINISHING = re.compile(
+    r"^\W*(finishing|assembly|to finish|making up|to make up|sew |weave in|block|steam|stuff"
+    r"|fringe|tassel|trim |embroider|to assemble|joining)\b",
+    re.IGNORECASE,
+)
+MAKE = re.compile(
+    r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|one|two|three|four|five|six|seven|eight|nine|ten"
+    r"|twelve)\b|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",
+    re.IGNORECASE,
+)
+RUN_IN = re.compile(
+    r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th) [A-Z][A-Z "
+    r"]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
+)
+STITCHY = re.compile(
+    r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
+    r"|stitch(?:es)?|cast on|co ?\d+|bind off|bo ?\d*|bo|doubles?|trebles?|rnds?|rounds?|rows?"
+    r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam|make one|take in|pick up|long st"
+    r"|every (?:second|other|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|\d)"
+    r"|rep|repeat|sc\d\w*|htr|mr|magic ring|single crochet|double crochet|loops?|picots?|\dsc"
+    r"|\dinc|\ddec)\b",
+    re.IGNORECASE,
+)
+ACTION = re.compile(
+    r"\b(?:ch(?:ain)?\s+\w+|\d+ ?ch\b|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c"
+    r"|d c)\b"
+    r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s?\d+|p\s?\d+|knit|purl"
+    r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b"
+    r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b"
+    r"|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
+    re.IGNORECASE,
+)
+
+
+BEGINS = re.compile(
+    r"(?:(?:with|using) [\w' -]{2,40}?,? )?(?:co|cast on|ch|chain|fsc|make a (?:magic"
+    r"|chain))\b(?: \d|.*ring)",
+    re.IGNORECASE,
+)
+"""A line that starts a piece of work."""
