@@ -7,8 +7,7 @@ from dataclasses import replace
 from reader.commands.command import Ask, Command
 from reader.commands.numbers import sounds_like
 from reader.plan import find
-from reader.plan.mismatch import compare
-from reader.session import gauging, marking, moving, noting, searching
+from reader.session import checking, gauging, marking, moving, noting, searching
 from reader.session.effects import Saying
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
@@ -64,27 +63,6 @@ def _rip(state: State, number: int) -> Out:
     )
 
 
-def stitches_on_hand(state: State, command: Command) -> Out:
-    """Asks for the number of stitches, or compares it when it came along."""
-    if command.number is not None:
-        return _compared(state, command.number)
-    if find.row_at(state.plan, state.place).count is None:
-        return say(state, Saying("count unknown", state.place))
-    return say(replace(state, mode=Mode.HAVE_NUMBER), Saying("how many have you", state.place))
-
-
-def _compared(state: State, number: int) -> Out:
-    found = compare(state.plan, state.place, number)
-    state = replace(state, mode=Mode.STEP)
-    if found is None:
-        return say(state, Saying("count unknown", state.place, number))
-    told = Saying("compared", state.place, number)
-    if not searching.can_search(found):
-        return say(state, told)
-    state = replace(state, mode=Mode.CONFIRM, pending=Command(Ask.I_HAVE, number))
-    return say(state, told, Saying("find offered"))
-
-
 def number_given(state: State, command: Command) -> Out:
     """A number, for whichever question is open."""
     number = command.number if command.number is not None else -1
@@ -93,7 +71,7 @@ def number_given(state: State, command: Command) -> Out:
     if state.mode is Mode.RIP_NUMBER:
         return _rip(state, number)
     if state.mode is Mode.HAVE_NUMBER:
-        return _compared(state, number)
+        return checking.told(state, number)
     if state.mode is Mode.GAUGE_NUMBER:
         return gauging.told(state, number)
     if state.mode is Mode.YARN_NUMBER:
@@ -162,6 +140,8 @@ def yes(state: State, command: Command) -> Out:
         first = find.first_place(state.plan) or state.place
         return moving.moved(state, first, pending.ask)
     number = pending.number or 0
+    if pending.ask is Ask.I_HAVE and pending.word:
+        return checking.compared(state, number)
     if pending.ask is Ask.I_HAVE:
         return searching.begin(state, number)
     if pending.ask is Ask.RIP_BACK and pending.word:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from reader.commands.numbers import say_number
 from reader.plan import find
-from reader.plan.step import RowKind
+from reader.session.checking import expected_counts
 from reader.session.state import Mode, State
 
 MOST_ROWS = 40
@@ -12,8 +12,6 @@ MOST_ROWS = 40
 make the grammar larger than it was measured with. Our own choice."""
 MOST_BEHIND = 20
 """Rows to rip back to in one breath."""
-NEAR = 12
-"""Stitches to each side of the expected count."""
 
 
 def breaths_for(state: State) -> tuple[str, ...]:
@@ -42,8 +40,4 @@ def _rows(state: State) -> tuple[str, ...]:
 
 
 def _counts(state: State) -> tuple[str, ...]:
-    row = find.row_at(state.plan, state.place)
-    if row.kind is not RowKind.WORK or not row.count:
-        return ()
-    near = range(max(1, row.count - NEAR), min(row.count + NEAR, 999) + 1)
-    return tuple(f"i have {say_number(n)}" for n in near)
+    return tuple(f"i have {say_number(n)}" for n in expected_counts(state))

@@ -9,7 +9,7 @@ from reader.commands.numbers import say_number
 from reader.commands.phrases import MAIN, MORE, phrases_of
 from reader.plan import find
 from reader.plan.gauge import wanted_gauge
-from reader.session import gauging, marking, noting, searching
+from reader.session import checking, gauging, marking, noting, searching
 from reader.session.state import Mode, State
 
 MOST_NUMBERS = 220
@@ -61,7 +61,8 @@ def _parts(state: State) -> tuple[str, ...]:
 
 
 def _counts(state: State) -> tuple[str, ...]:
-    return _near(find.row_at(state.plan, state.place).count or USUAL)
+    counts = checking.expected_counts(state)
+    return tuple(say_number(n) for n in counts) or _near(USUAL)
 
 
 def _counts_on_the_way(state: State) -> tuple[str, ...]:

@@ -11,8 +11,9 @@ from reader.session.state import Mode, State
 
 
 def looked_into(state: State) -> Mismatch | None:
-    """What the maker's count says of the present row; None where no search is on."""
-    return None if state.have is None else compare(state.plan, state.place, state.have)
+    """What the maker's count says of the row it is about; None where no search is on."""
+    at = state.have_at or state.place
+    return None if state.have is None else compare(state.plan, at, state.have)
 
 
 def can_search(found: Mismatch) -> bool:
@@ -46,5 +47,5 @@ def _next(state: State) -> Out:
     if state.search is None:
         return say(replace(state, mode=Mode.STEP), Saying("count unknown", state.place))
     if asked_count(state) is None:
-        return say(replace(state, mode=Mode.STEP), Saying("slip found", state.place))
-    return say(replace(state, mode=Mode.FIND_NUMBER), Saying("count here", state.place))
+        return say(replace(state, mode=Mode.STEP), Saying("slip found", state.have_at))
+    return say(replace(state, mode=Mode.FIND_NUMBER), Saying("count here", state.have_at))

@@ -95,7 +95,8 @@ class State:
     now_s: the latest time. said: the number of the text spoken last. talking: whether it is still
     being said. misses: unclear words in a row. deaf: the maker asked it not to listen. ticked:
     things gathered, by index; gather_at: the one asked about. finished: the last step was done.
-    have, search: the count that was wrong, and between which passes the slip is. timing: pace
+    have, have_at, search: the count that was wrong, of which row, and between which passes the slip
+    is. timing: pace
     aloud; due_told: said for this row. by_voice: the latest command was spoken. asked_at_s: when a
     note was asked for.
     """
@@ -127,6 +128,7 @@ class State:
     gather_at: int = 0
     finished: bool = False
     have: int | None = None
+    have_at: Place | None = None
     search: Search | None = None
     timing: bool = False
     due_told: bool = False

@@ -16,6 +16,7 @@ from reader.plan.step import Grain
 from reader.session import (
     answering,
     asking,
+    checking,
     counting,
     gathering,
     gauging,
@@ -83,7 +84,7 @@ ALWAYS: dict[Ask, Answer] = {
     Ask.GO_TO_ROW: asking.which_row,
     Ask.GO_TO_PART: asking.which_part,
     Ask.RIP_BACK: asking.rip_to,
-    Ask.I_HAVE: asking.stitches_on_hand,
+    Ask.I_HAVE: checking.begin,
     Ask.NUMBER: asking.number_given,
     Ask.WORD: asking.word_given,
     Ask.START_OVER: asking.confirm,

@@ -20,7 +20,8 @@ def say_mismatch(found: Mismatch, noun: str = "round") -> str:
         return f"Right: {_stitches(found.have)}."
     off = abs(found.difference)
     way = "too few" if found.difference < 0 else "too many"
-    head = f"There should be {number_words(found.expected)}. You have {number_words(off)} {way}."
+    have = sentence(number_words(found.have))[:-1]
+    head = f"{have}: there should be {number_words(found.expected)}, so {number_words(off)} {way}."
     return f"{head} {sentence(_slip(found, noun))}"
 
 

@@ -15,6 +15,7 @@ from reader.wording.mismatch_words import say_choice, say_mismatch
 from reader.wording.numbers import number_words
 from reader.wording.say import (
     Length,
+    counted,
     read_out,
     say_count,
     say_label,
@@ -115,13 +116,30 @@ def complete(one: Saying, state: State) -> str:
 
 
 def compared(one: Saying, state: State) -> str:
-    """The maker's count beside the expected one, the likeliest slip, and what can be done."""
-    found = compare(state.plan, one.place or state.place, one.number or 0)
+    """The maker's count beside the expected one, the likeliest slip, and what can be done.
+
+    The row is named where it is not the present one.
+    """
+    place = one.place or state.place
+    found = compare(state.plan, place, one.number or 0)
     if found is None:
         return "I can't tell how many there should be here."
     noun = noun_of(one, state)
     choice = say_choice(found, noun) if found.difference else ""
-    return f"{say_mismatch(found, noun)} {choice}".strip()
+    other = find.row_start(place) != find.row_start(state.place)
+    after = f"After {say_label(row_of(one, state)).rstrip('.').lower()}. " if other else ""
+    return f"{after}{say_mismatch(found, noun)} {choice}".strip()
+
+
+def right_so_far(one: Saying, state: State) -> str:
+    """A count in mid-row that is right, before or after the present step."""
+    step, row, number = step_of(one, state), row_of(one, state), one.number or 0
+    when = "before" if number == step.done else "with"
+    total = counted(row.count or 0, row.of, row.reading)
+    return (
+        f"{sentence(number_words(number))[:-1]} is right {when} this step; "
+        f"the {noun_of(one, state)} ends with {total}."
+    )
 
 
 def how_long(one: Saying, state: State) -> str:

@@ -167,6 +167,10 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "how many": place_words.how_many,
     "all done": _all_done,
     "compared": place_words.compared,
+    "right so far": place_words.right_so_far,
+    "confirm count": lambda one, state: (
+        f"{sentence(number_words(one.number or 0))[:-1]}, is that right? Yes or no."
+    ),
     "count here": stop_asked,
     "slip found": found_told,
     "how long": place_words.how_long,

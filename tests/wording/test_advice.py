@@ -69,7 +69,8 @@ def test_a_miscount_is_talked_through() -> None:
     found = compare(PLAN, Place(0, 4, 0), 23)
     assert found is not None
     assert say_mismatch(found) == (
-        "There should be twenty-four. You have one too few. Most likely an increase was missed."
+        "Twenty-three: there should be twenty-four, so one too few. "
+        "Most likely an increase was missed."
     )
     search = start_search(found)
     assert search is not None

@@ -1,0 +1,100 @@
+"""Plays on checking a count: which row is meant, counts in mid-row, numbers that sound alike."""
+
+from __future__ import annotations
+
+from reader.session.breaths import breaths_for
+from reader.session.state import Mode
+from tests.session.play import Play, demo, perform
+
+LIGHTHOUSE = demo("harbour-lighthouse")
+
+
+def test_a_count_taken_just_after_a_round_is_about_that_round() -> None:
+    """Round three is said to be complete with eighteen; who then counts seventeen means it."""
+    play = perform(
+        """
+        maker: go to round three
+        maker: row done
+        program: you should have eighteen
+        maker: i have seventeen
+        program: after round three. seventeen: there should be eighteen, so one too few
+        program: shall i help to find where
+        maker: yes
+        program: to the end of the third pass. there should be nine
+        maker: eight
+        maker: three
+        maker: five
+        program: the slip is in the second pass
+        place: round four
+        """,
+        Play(LIGHTHOUSE),
+    )
+    assert play.state.mode is Mode.STEP
+
+
+def test_a_right_count_just_after_a_round_is_right() -> None:
+    """Neither the next round's total nor a fault is spoken of."""
+    perform(
+        """
+        maker: go to round three
+        maker: row done
+        maker: i have eighteen
+        program: after round three. right: eighteen
+        silent: twenty-four
+        """,
+        Play(LIGHTHOUSE),
+    )
+
+
+def test_a_count_taken_once_the_row_can_be_worked_is_about_the_row() -> None:
+    """Who works a round in one go and counts before saying so means that round."""
+    play = perform("maker: go to round three\nmaker: row done", Play(LIGHTHOUSE))
+    play.maker("i have twenty two", after_s=120)
+    assert "Twenty-two: there should be twenty-four" in play.answer
+    assert "after round" not in play.answer.lower()
+
+
+def test_a_count_in_mid_row_is_told_right_so_far() -> None:
+    """Three passes of three stitches are done and the fourth is read: nine, or twelve with it."""
+    perform(
+        """
+        maker: go to round three
+        maker: next
+        maker: next
+        maker: next
+        maker: i have nine
+        program: nine is right before this step; the round ends with eighteen
+        maker: check my count
+        maker: twelve
+        program: twelve is right with this step
+        maker: i have eighteen
+        program: right: eighteen
+        """,
+        Play(LIGHTHOUSE),
+    )
+
+
+def test_a_count_that_sounds_like_another_is_said_back() -> None:
+    """Thirteen and thirty both lie near twenty-four: it asks which, and no leaves it."""
+    perform(
+        """
+        maker: go to round four
+        maker: i have thirty
+        program: thirty, is that right? yes or no
+        maker: no
+        program: as it was
+        maker: i have thirty
+        maker: yes
+        program: thirty: there should be twenty-four, so six too many
+        """,
+        Play(LIGHTHOUSE),
+    )
+
+
+def test_counts_that_can_be_said_lie_near_those_that_can_be_meant() -> None:
+    """In round four after round three: six to thirty-six; nothing far off."""
+    play = perform("maker: go to round three\nmaker: row done", Play(LIGHTHOUSE))
+    heard = breaths_for(play.state)
+    assert "i have six" in heard
+    assert "i have thirty six" in heard
+    assert "i have fifty" not in heard
