@@ -58,7 +58,7 @@ class Ledger:
         before: Below | None = None,
     ) -> None:
         self.pattern, self.size, self.part, self.room = pattern, size, part, room
-        self.text = pattern.source.text
+        self.text = pattern.reading
         self.rows: list[CountedRow] = []
         self.problems: list[Problem] = []
         self.below = Below()
@@ -78,7 +78,7 @@ class Ledger:
 
     def words(self, start: int, end: int) -> str:
         """The pattern's words in a stretch, on one line."""
-        return " ".join(self.text[start:end].split()).lstrip(".,;: ")
+        return " ".join(self.pattern.source.text[start:end].split()).lstrip(".,;: ")
 
     def span(self, start: int, end: int) -> Span:
         """The span in the maker's text."""

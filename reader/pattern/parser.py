@@ -14,11 +14,14 @@ from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
 from reader.text.same_length import with_ones, without_front_matter, without_links
+from reader.text.undotted import undotted
 
 
 @dataclass(frozen=True, slots=True)
 class Pattern:
-    """A pattern as written, for all sizes at once."""
+    """A pattern as written, for all sizes at once. reading: the clean text as it is read, place for
+    place, without what only abbreviates.
+    """
 
     title: str
     craft: Craft
@@ -31,6 +34,7 @@ class Pattern:
     book: Book
     chain_counts: dict[int, bool]
     silent_counts: bool | None
+    reading: str
 
 
 DEFINED = re.compile(
@@ -228,7 +232,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
     source = clean(with_ones(without_links(without_front_matter(text))))
-    plain = source.text
+    plain = undotted(source.text)
     which = Craft(craft) if craft else craft_of(plain)
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = sizes_named(plain)
@@ -239,5 +243,6 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     book.learn()
     rules, silent = chain_rules(plain)
     return Pattern(
-        layout.title, which, chosen, why, sizes, layout, key, source, book, rules, silent
-    )
+        layout.title, which, chosen, why, sizes, layout, key, source, book, rules, silent,
+        plain,
+    )  # fmt: skip

@@ -26,6 +26,12 @@ FROM = (
     "what is between",
     "the instructions between",
 )  # fmt: skip
+SO_ON = (
+    "and so on", "and so continue", "so continue", "so on", "and continue so", "and thus continue",
+    "continue thus", "continue so", "and continue thus", "continue in this way", "and so forth",
+    "and continue in this way",
+)  # fmt: skip
+"""Said in place of "repeat"."""
 ROWS_MEANT = frozenset(
     ["row", "rows", "rnd", "rnds", "round", "rounds", "last", "these", "this", "the", "pattern"]
 )
@@ -104,6 +110,9 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         return _how_often(cur, "beginning", "beginning")
     if again:
         cur.at = start
+    if cur.accept(*SO_ON):
+        cur.accept(",")
+        return _how_often(cur, "*", "")
     if not cur.accept("rep", "repeat", "repeating", "reps"):
         if bare:
             return _bare(cur, start)

@@ -76,6 +76,12 @@ EVEN_ROUND = re.compile(
     rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$))",
     re.IGNORECASE,
 )
+LIKE_LAST = re.compile(
+    r"\s*,?\s*(?:(?:worked\s+)?(?:the\s+)?same\b|(?:in (?:the )?same (?:way|manner))|like the"
+    r"|as the (?:last|previous)|as before)",
+    re.IGNORECASE,
+)
+"""Behind a number of rows, these say that they are the last row again."""
 CHART = re.compile(
     rf"{_AT}?[^.;]*?\b(?:work|knit|follow|purl)\w*\s+(?:the\s+)?(?:from\s+)?chart\b[^.;]*?{_ROWS}"
     rf"\s*(\d+)\s*(?:-|to|through)\s*(\d+)",
@@ -254,6 +260,9 @@ def _rows_again(words: str) -> Rule | None:
         return None
     first = int((found.group("a") or found.group("c"))[:4])
     final = int((found.group("b") or found.group("d") or str(first))[:4])
+    goal = goal_in(words[found.end() :])
+    if goal is not None and VARIED.search(words[found.end() :]):
+        return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
     return _again("rows", words, found, first, max(first, final), 1)
 
 
@@ -263,6 +272,8 @@ def _even(words: str) -> Rule | None:
     if not found:
         return None
     rows = _value(found.group(1), found.group(2)) or 1
+    if LIKE_LAST.match(found.groupdict().get("rest") or ""):
+        return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
     return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
 
 

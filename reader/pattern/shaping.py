@@ -20,7 +20,7 @@ SPOTS = re.compile(
     r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of"
     r"|beg(?:inning)? and end|(?:first|1st) and last"
 )
-EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th)?\b")
+EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th|d)?\b(?: and (\d+)(?:st|nd|rd|th))?")
 GOAL = re.compile(r"\b(?:until|till) (?:there are )?(\d+)")
 COUNTED = re.compile(r"^(?:increasing|decreasing|inc|dec) \d+ (?:times|sts|stitches)$")
 """So many in the row, wherever they are."""
@@ -36,7 +36,8 @@ def _words(cur: Cursor) -> tuple[list[str], int]:
         low = cur.low(ahead)
         if low in (",", ";", ".", "(", "[", ")", "]", "*", "") and ahead > 0:
             break
-        lows.append(low)
+        ordinal = cur.kind(ahead) == "ord" and not low[0].isdigit() and "every" in lows
+        lows.append(f"{cur.peek(ahead).value}th" if ordinal else low)
     return lows, len(lows)
 
 
@@ -73,7 +74,7 @@ def _step(said: str, every: re.Match[str] | None) -> int:
     """In every how manieth stitch; 0 where "every" speaks of rows or inches."""
     if every is None or "inch" in said or ROWS_AFTER.match(said, every.end()):
         return 0
-    return 2 if every.group(1) == "other" else int(every.group(1))
+    return 2 if every.group(1) == "other" else int(every.group(2) or every.group(1))
 
 
 def _repeats(cur: Cursor, length: int) -> Num:

@@ -44,9 +44,33 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         cur.at += 1
     found = cur.stitch()
     if found is None:
-        return _bare_number(cur, start, number, made)
+        counted = _stitches_in(cur, start, number, made)
+        return counted or _bare_number(cur, start, number, made)
     cur.at += found.length
     return _finish(cur, start, number, found, made)
+
+
+def _stitches_in(cur: Cursor, start: int, number: Num | None, made: list[Node]) -> Node | None:
+    """ "8 stitches in double crochet", "2 stitches in every stitch": of the stitch named, or of the
+    one before.
+    """
+    if number is None or cur.book.craft is Craft.KNITTING or cur.low() not in NOUNS:
+        return None
+    at = cur.at
+    cur.at += 1
+    if cur.accept("in", "of"):
+        found = cur.stitch()
+        if found is not None and cur.low(found.length) not in NOUNS:
+            cur.at += found.length
+            return _finish(cur, start, number, found, made)
+        cur.at = at + 1
+    place = find_place(cur) if cur.low() in ("in", "into", "under", "over") else None
+    if place is None or place.where is Where.PLAIN:
+        cur.at = at
+        return None
+    last = next((one.stitch for one in reversed(made) if isinstance(one, Work)), None)
+    stitch = last or stitch_named("st", cur.book.craft)
+    return Work(cur.span(start), cur.said(start), stitch, number, place) if stitch else None
 
 
 def _in_stitch(cur: Cursor, start: int) -> Node | None:
@@ -73,13 +97,15 @@ def _sts_together(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
         found = cur.stitch()
         cur.at += found.length if found is not None else 0
-        taken = cur.accept(*NOUNS) or found is not None
+        taken = cur.accept(*NOUNS) or found is not None or at > start
         if taken and cur.accept("tog", "together"):
-            base = "k" if cur.book.craft is Craft.KNITTING else "sc"
-            stitch = stitch_named(f"{base}{number.values[0]}tog", cur.book.craft)
-            if stitch is not None:
-                place = Place(Where.PLAIN, cur.span(start))
-                return Work(cur.span(start), cur.said(start), stitch, None, place)
+            base = "k" if cur.book.craft is Craft.KNITTING else found.stitch.name if found else "sc"
+            name = f"{base}{number.values[0]}tog"
+            stitch = stitch_named(name, cur.book.craft) or stitch_named("sc2tog", cur.book.craft)
+            if stitch is not None and stitch.takes == number.values[0]:
+                by = _times(cur)
+                place = _place(cur)
+                return Work(cur.span(start), cur.said(start), stitch, by, place, by=by)
     cur.at = at
     return None
 
