@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from reader.plan.step import Plan
-from reader.plan.tools import Tool, next_tool
+from reader.plan.tools import Tool, next_tool, tool_named
 
 CM_PER_INCH = 2.54
 """By definition."""
@@ -93,12 +93,26 @@ def wanted_gauge(plan: Plan) -> Gauge | None:
 
 
 def tool_mm(plan: Plan) -> float | None:
-    """The millimetres of the hook or needles in the gathering list; None where none are told."""
-    for item in plan.gather:
-        found = _MILLIMETRES.search(item.text) if item.kind in ("hook", "needle") else None
-        if found:
-            return float(found[1])
+    """The millimetres of the hook or needles that the gauge is told for, else the largest in the
+    gathering list; None where none are told.
+
+    The largest, since the smaller ones of a list are for ribs and edges (common practice, no
+    source).
+    """
+    told = next((text for text in plan.gauge if read_gauge(text)), "")
+    listed = [item.text for item in plan.gather if item.kind in ("hook", "needle")]
+    for texts in ([told], listed):
+        sizes = [size for text in texts for size in _sizes_mm(text, plan.craft)]
+        if sizes:
+            return max(sizes)
     return None
+
+
+def _sizes_mm(text: str, craft: str) -> list[float]:
+    """The sizes that words name in millimetres, else the one they name by its US size."""
+    found = [float(size) for size in _MILLIMETRES.findall(text)]
+    tool = None if found else tool_named(text, craft)
+    return [tool.mm] if tool else found
 
 
 def measured(stitches: float, over_cm: float, rows: float | None = None) -> Gauge | None:

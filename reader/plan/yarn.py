@@ -22,11 +22,26 @@ ours."""
 MOST_ROWS = 1500
 """Rows up to which every stitch is weighed; longer plans go by the rows' counts."""
 
-_GRAMS = re.compile(
-    r"(?P<amount>\d+(?:\.\d+)?)\s*(?P<unit>g|gr|grams?|oz|ounces?)\b", re.IGNORECASE
+_WEIGHT = r"(?P<amount>\d+(?:\.\d+)?)[\s-]*(?P<unit>g|gr|grams?|oz|ounces?)\b"
+_BALLS = r"(?:balls?|skeins?|hanks?|cones?)"
+_GRAMS = re.compile(_WEIGHT, re.IGNORECASE)
+_EACH = tuple(
+    re.compile(form, re.IGNORECASE)
+    for form in (
+        rf"(?<![\d.])(?P<many>\d{{1,2}})\s*[x×]\s*{_WEIGHT}",
+        rf"(?<![\d.])(?P<many>\d{{1,2}})[\s(]+{_WEIGHT}\s*\)?\s*{_BALLS}\b",
+        rf"{_WEIGHT}\s*(?:per\s+)?{_BALLS}\s*[:,]\s*(?P<many>\d{{1,2}})\b",
+        rf"(?<![\d.])(?P<many>\d{{1,2}})\s*{_BALLS}\s*(?:of|at)\s*{_WEIGHT}",
+        rf"(?<![\d.])(?P<many>\d{{1,2}})\s*{_BALLS}\b[^\d]{{0,30}}{_WEIGHT}\s*(?:each|per|/)",
+    )
 )
+"""So many balls of a weight each: "3 x 50 g", "2 (100 g) skeins", "100 g balls: 6", "4 balls of
+50 g", "2 balls (50 g each)"."""
+_MANY_BALLS = re.compile(rf"(?<![\d.])(?:[2-9]|\d\d)\s*{_BALLS}\b[^\d]{{0,30}}\d", re.IGNORECASE)
 GRAMS_PER_OUNCE = 28.35
 """By definition, rounded."""
+LETTERS = 3
+"""Signs up to which a colour's name is a letter of the pattern's own: A, MC, CC2."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,12 +107,33 @@ def will_last(share: float, used: float, left: float) -> YarnLeft | None:
 
 
 def grams_of(item: GatherItem) -> float | None:
-    """The grams that an item of the gathering list asks for; None where it tells no weight."""
+    """The grams that an item of the gathering list asks for; None where it tells no weight, or
+    where it may be that of one ball or of all ("3 balls (50 g)").
+    """
+    each = next((found for form in _EACH if (found := form.search(item.text))), None)
+    if each is not None:
+        return int(each["many"]) * _grams(each)
     found = _GRAMS.search(item.text)
-    if found is None:
+    if found is None or _MANY_BALLS.search(item.text[: found.end()]):
         return None
+    return _grams(found)
+
+
+def _grams(found: re.Match[str]) -> float:
     amount = float(found["amount"])
     return amount if found["unit"].lower().startswith("g") else amount * GRAMS_PER_OUNCE
+
+
+def yarns_of(plan: Plan, colour: str) -> tuple[GatherItem, ...]:
+    """The yarns on the list that bear a colour's name; the only yarn where none bears it.
+
+    A letter must stand alone and as written: colour "B" is in "Bracken (B)", not in "balls".
+    """
+    yarns = [item for item in plan.gather if item.kind == "yarn"]
+    short = len(colour) <= LETTERS
+    named = re.compile(rf"(?<!\w){re.escape(colour)}(?!\w)", re.NOFLAG if short else re.IGNORECASE)
+    found = [item for item in yarns if colour and named.search(item.text)]
+    return tuple(found or (yarns if len(yarns) == 1 else []))
 
 
 def grams_left(item: GatherItem, share: ColourShare) -> float | None:

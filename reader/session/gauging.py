@@ -7,7 +7,7 @@ from dataclasses import replace
 from reader.commands.command import Command
 from reader.plan import find
 from reader.plan.gauge import wanted_gauge
-from reader.plan.yarn import ColourShare, colour_shares, grams_of
+from reader.plan.yarn import ColourShare, colour_shares, grams_of, yarns_of
 from reader.session.effects import Saying
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
@@ -54,8 +54,5 @@ def present_share(state: State) -> ColourShare | None:
 
 def grams_listed(state: State) -> float | None:
     """The grams of the present colour on the list; None where it tells none."""
-    colour = present_colour(state)
-    yarns = [item for item in state.plan.gather if item.kind == "yarn"]
-    named = [item for item in yarns if colour and colour.lower() in item.text.lower()]
-    only = named or (yarns if len(yarns) == 1 else [])
-    return next((grams for item in only if (grams := grams_of(item))), None)
+    yarns = yarns_of(state.plan, present_colour(state))
+    return next((grams for item in yarns if (grams := grams_of(item))), None)

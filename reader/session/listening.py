@@ -19,6 +19,8 @@ FIRST = (Ask.MATERIALS, Ask.PATTERN_NOTES)
 """What the greeting names can be said at once, until the first move."""
 NEAR = 12
 """Stitches to each side of the expected count that can be said."""
+FINE_GRAMS = 50
+"""Up to here each gram can be said, beyond it every fifth where there are very many."""
 USUAL = 40
 """The count in whose neighbourhood numbers can be said where none is expected."""
 
@@ -75,8 +77,10 @@ def _gauges(state: State) -> tuple[str, ...]:
 
 
 def _grams(state: State) -> tuple[str, ...]:
-    most = round(gauging.grams_listed(state) or USUAL)
-    return tuple(say_number(n) for n in range(min(most, MOST_NUMBERS) + 1))
+    most = min(round(gauging.grams_listed(state) or USUAL), 999)
+    each = 1 if most <= MOST_NUMBERS else 5
+    fine = range(min(most, FINE_GRAMS) + 1)
+    return tuple(say_number(n) for n in (*fine, *range(FINE_GRAMS + each, most + 1, each)))
 
 
 def _near(middle: int) -> tuple[str, ...]:

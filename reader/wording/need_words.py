@@ -6,7 +6,7 @@ from reader.plan import find
 from reader.plan.gauge import SWATCH_CM, check_gauge, measured, tool_mm, wanted_gauge, width_cm
 from reader.plan.step import Reading
 from reader.plan.tools import tool_named
-from reader.plan.yarn import ColourShare, colour_shares, grams_left, will_last
+from reader.plan.yarn import ColourShare, colour_shares, grams_left, will_last, yarns_of
 from reader.session.effects import Saying
 from reader.session.gauging import grams_listed, present_colour, present_share
 from reader.session.state import State
@@ -14,7 +14,7 @@ from reader.wording.gathering import say_item, say_weight
 from reader.wording.gauge_words import say_finished, say_gauge
 from reader.wording.numbers import decimal_words, number_words
 from reader.wording.say import say_written
-from reader.wording.yarn_words import say_share, say_yarn
+from reader.wording.yarn_words import colour_said, say_share, say_yarn
 
 
 def reading_of(state: State) -> Reading:
@@ -64,8 +64,8 @@ def item_explained(one: Saying, state: State) -> str:
 
 def grams_asked(one: Saying, state: State) -> str:
     """Asks for the weight of what is left."""
-    colour = present_colour(state) or "yarn"
-    return f"To tell whether it lasts: how many grams of the {colour} are left? Or no."
+    name = colour_said(present_colour(state), reading_of(state))
+    return f"To tell whether it lasts: how many grams of the {name} are left? Or no."
 
 
 def lasts(one: Saying, state: State) -> str:
@@ -92,7 +92,4 @@ def yarn_told(one: Saying, state: State) -> str:
 
 def _grams_to_go(state: State, share: ColourShare) -> list[float | None]:
     """The grams left of the yarns on the list that bear this colour's name."""
-    yarns = [item for item in state.plan.gather if item.kind == "yarn"]
-    named = [item for item in yarns if share.colour and share.colour.lower() in item.text.lower()]
-    only = yarns if len(yarns) == 1 else named
-    return [grams_left(item, share) for item in only]
+    return [grams_left(item, share) for item in yarns_of(state.plan, share.colour)]

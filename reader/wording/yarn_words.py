@@ -12,11 +12,11 @@ from reader.wording.speak import speak
 def say_share(share: ColourShare, reading: Reading) -> str:
     """ "Of the white, about a third is worked."; without a colour "Of the yarn"."""
     if share.share >= 0.995:
-        return sentence(f"the {_colour(share.colour, reading)} is all worked")
+        return sentence(f"the {colour_said(share.colour, reading)} is all worked")
     if share.worked <= 0:
-        return sentence(f"the {_colour(share.colour, reading)} is not begun")
+        return sentence(f"the {colour_said(share.colour, reading)} is not begun")
     return sentence(
-        f"of the {_colour(share.colour, reading)}, about {_part(share.share)} is worked"
+        f"of the {colour_said(share.colour, reading)}, about {_part(share.share)} is worked"
     )
 
 
@@ -24,7 +24,7 @@ def say_yarn(found: YarnLeft, colour: str, reading: Reading, unit: str = "grams"
     """Whether a yarn lasts and by how much; close calls are called close. unit: "grams" or
     "metres".
     """
-    name = _colour(colour, reading)
+    name = colour_said(colour, reading)
     needed, left = max(0, round(found.needed)), max(0, round(found.left))
     rest = f"about {number_words(needed)} {unit} to go and {number_words(left)} left"
     if found.left < found.needed * 0.95:
@@ -34,7 +34,8 @@ def say_yarn(found: YarnLeft, colour: str, reading: Reading, unit: str = "grams"
     return sentence(f"the {name} should last: {rest}")
 
 
-def _colour(colour: str, reading: Reading) -> str:
+def colour_said(colour: str, reading: Reading) -> str:
+    """ "white", "colour B"; "yarn" without a name."""
     if not colour:
         return "yarn"
     name = speak(f"with {colour}", reading).removeprefix("with ")

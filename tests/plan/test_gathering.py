@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from reader.plan.cautions import FOR_BABIES, FOR_CORDS, FOR_HEAT, FOR_SMALL_PARTS, cautions
 from reader.plan.find import find_row
 from reader.plan.gather import gather
+from reader.plan.gauge import tool_mm
 from reader.plan.place import Place
 from reader.plan.step import GatherItem
-from reader.plan.yarn import colour_shares, grams_of, will_last
+from reader.plan.yarn import colour_shares, grams_of, will_last, yarns_of
 from tests.plan.made import buoy_plan
 
 PLAN = buoy_plan()
@@ -91,3 +94,43 @@ def test_grams_are_read() -> None:
     assert grams_of(GatherItem("yarn", "white, 60 g", "")) == 60
     assert grams_of(GatherItem("yarn", "3.5 oz", "")) == pytest.approx(99.2, abs=0.1)
     assert grams_of(GatherItem("yarn", "a little yellow", "")) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "grams"),
+    [
+        ("3 x 100 g balls of DK yarn in Heather (A)", 300),
+        ("Aran yarn, 100 g balls: 6 balls in Samphire", 600),
+        ("2 (50g) skeins sock yarn", 100),
+        ("4 balls of 25 g", 100),
+        ("5 balls of aran yarn, 100 g each", 500),
+        ("100 g (2 balls) of rust", 100),
+        ("1 ball aran yarn, 100 g", 100),
+        ("3 balls of aran yarn (100 g)", None),
+    ],
+)
+def test_balls_of_a_weight_are_multiplied(text: str, grams: float | None) -> None:
+    """So many balls of a weight each; a weight that may be that of one ball or of all tells none.
+    Forms as yarn lists are written, common practice, no source."""
+    assert grams_of(GatherItem("yarn", text, "")) == grams
+
+
+def test_a_colour_that_is_a_letter_is_found_as_a_letter() -> None:
+    """Colour B is Bracken (B), not the first line with a b in it."""
+    lines = ("2 balls of yarn in Heather (A)", "1 ball of yarn in Bracken (B)")
+    plan = replace(buoy_plan(), gather=gather(lines, "crochet"))
+    assert [item.text for item in yarns_of(plan, "B")] == [lines[1]]
+    assert [item.text for item in yarns_of(plan, "heather")] == [lines[0]]
+    assert yarns_of(plan, "red") == ()
+
+
+def test_the_tool_of_the_gauge_is_the_one_to_change() -> None:
+    """A list with needles for ribs and for the rest: the gauge says which it was made with; else
+    the larger ones are meant (common practice, no source)."""
+    items = gather(("4.5 mm and 5 mm needles",), "knitting")
+    told = replace(buoy_plan(), craft="knitting", gather=items, gauge=("18 sts = 10 cm",))
+    assert tool_mm(told) == 5.0
+    named = "18 sts = 10 cm on 4 mm needles"
+    assert tool_mm(replace(told, gauge=(named,))) == 4.0
+    american = gather(("US 7 needles",), "knitting")
+    assert tool_mm(replace(told, gather=american)) == 4.5
