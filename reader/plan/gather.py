@@ -26,7 +26,9 @@ AMOUNT = re.compile(
 NEXT = re.compile(
     r"^\s*(?:gauge|tension|abbreviations?|notes?|sizes?|finished size|[A-Z][A-Z ]{3,})\s*:?\s*$"
 )
-ONLY_MEASURE = re.compile(r"(?:about )?[\d.½¼¾]+\s?(?:mm|cm|in|inch|inches|\"|”)(?: \w+)?", re.I)
+ONLY_MEASURE = re.compile(
+    r"set of (?:\d+|four|five)|(?:about )?[\d.½¼¾]+\s?(?:mm|cm|in|inch|inches|\"|”)(?: \w+)?", re.I
+)
 """A measure alone, which belongs to the thing named before it: "a brass ring, 2 cm"."""
 _AMOUNT_LATE = re.compile(r"(?<=[a-z])\s+(?=\d)")
 _RUN_IN = re.compile(
@@ -36,6 +38,12 @@ BULLET = re.compile(r"^\s*(?:[-–—•*]|\d+[.)](?=\s))\s*")
 HEADING = re.compile(
     r"^\s*(?:materials?|supplies|you (?:will )?need|what you need)\s*:?\s*$", re.IGNORECASE
 )
+REMARK = re.compile(
+    r"(?:(?:notes?|n\.?b\.?)\s*[:.-]|(?:gauge|tension|work|worked|do not|don't|read|see|please|"
+    r"this|these|the (?:pattern|piece)|you can|all rounds|rounds? (?:is|are)|rows? (?:is|are))\b)",
+    re.IGNORECASE,
+)
+"""How a sentence about the work begins that stands in a list of things."""
 
 
 def gather(texts: tuple[str, ...], craft: str) -> tuple[GatherItem, ...]:
@@ -51,9 +59,15 @@ def gather(texts: tuple[str, ...], craft: str) -> tuple[GatherItem, ...]:
     for text in texts:
         for line in text.splitlines():
             plain = " ".join(BULLET.sub("", line).split()).rstrip(".")
-            if plain and not HEADING.match(plain):
+            if plain and not HEADING.match(plain) and not REMARK.match(plain):
                 items += _line(plain, craft)
     return tuple(items)
+
+
+def remarks_among(texts: tuple[str, ...]) -> tuple[str, ...]:
+    """The lines of a list that are no things to gather but sentences about the work."""
+    lines = (BULLET.sub("", line).strip() for text in texts for line in text.splitlines())
+    return tuple(line for line in lines if REMARK.match(line))
 
 
 def materials_in(text: str) -> str:

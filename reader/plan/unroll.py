@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import hashlib
+import re
 from dataclasses import replace
 from functools import partial
 
@@ -11,7 +12,7 @@ from reader.counts.worked import Move
 from reader.plan.ahead import with_notices
 from reader.plan.cautions import caution_rows, cautions
 from reader.plan.colours import with_colours
-from reader.plan.gather import gather, materials_in
+from reader.plan.gather import gather, materials_in, remarks_among
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
 from reader.plan.place import Place
@@ -32,6 +33,8 @@ Our own judgement."""
 
 MANY_MEANINGS = 3
 """Equal signs from which a note is a list of abbreviations, which the plan's key holds already."""
+
+_LEAD = re.compile(r"(?!notes?:)[A-Za-z][A-Za-z ]{3,30}:", re.IGNORECASE)
 
 _FINISHING = ("finishing", "assembly")
 _WORTH_SAYING = (Verdict.TOTAL_DISAGREES, Verdict.DOES_NOT_FIT, Verdict.UNCLEAR)
@@ -57,6 +60,7 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
     counted = replace(counted, notes=tuple(one for one in counted.notes if one not in opening))
     names, said = counted.sizes, cautions(text)
     parts = _opened(_all_parts(counted, reading), _said(opening, counted))
+    needed = _materials(counted, text)
     return Plan(
         title=counted.title,
         craft=counted.craft,
@@ -64,9 +68,9 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         size=names[counted.size] if 1 < len(names) > counted.size else "",
         sizes=names,
         parts=parts,
-        gather=gather(_materials(counted, text), counted.craft),
+        gather=gather(needed, counted.craft),
         cautions=said,
-        notes=_said(counted.notes, counted),
+        notes=_notes(counted, needed),
         gauge=_said(counted.gauge, counted),
         key=tuple(counted.key.items()),
         warnings=_warnings(counted.problems),
@@ -92,10 +96,17 @@ def _lines_kept(counted: CountedPattern, text: str) -> CountedPattern:
     return replace(
         counted,
         materials=tuple(lined(one) for one in counted.materials),
-        notes=tuple(lined(one) for one in counted.notes),
+        notes=tuple(_labelled(lined(one), text) for one in counted.notes),
         gauge=tuple(lined(one) for one in counted.gauge),
         finishing=tuple(lined(one) for one in counted.finishing),
     )
+
+
+def _labelled(note: Remark, text: str) -> Remark:
+    """The note with the words that lead it in its line: "To fit chest: 86 cm" and not "86 cm"."""
+    start = text.rfind("\n", 0, note.span.start) + 1
+    lead = text[start : note.span.start].strip()
+    return replace(note, text=f"{lead} {note.text}") if _LEAD.fullmatch(lead) else note
 
 
 def _opening_of(counted: CountedPattern, text: str) -> tuple[Remark, ...]:
@@ -158,6 +169,17 @@ def _materials(counted: CountedPattern, text: str) -> tuple[str, ...]:
     if listed:
         return (only_size(listed, counted.size, counted.sizes),)
     return _texts(counted.materials, counted)
+
+
+def _notes(counted: CountedPattern, needed: tuple[str, ...]) -> tuple[str, ...]:
+    """What the pattern says first: without pieces of the list of what is needed, with the sentences
+    that stand in that list.
+    """
+    listed, among = " ".join(" ".join(needed).split()), remarks_among(needed)
+    own = tuple(one for one in counted.notes if " ".join(one.text.split()) not in listed)
+    said = _said(own, counted)
+    told = (line for text in among for line in sentences(text))
+    return (*said, *(line for line in told if line not in said))
 
 
 def _said(remarks: tuple[Remark, ...], counted: CountedPattern) -> tuple[str, ...]:

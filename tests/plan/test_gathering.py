@@ -14,6 +14,7 @@ from reader.plan.place import Place
 from reader.plan.step import GatherItem
 from reader.plan.yarn import colour_shares, grams_of, will_last, yarns_of
 from tests.plan.made import buoy_plan
+from tests.session.play import plan_of
 
 PLAN = buoy_plan()
 
@@ -134,3 +135,34 @@ def test_the_tool_of_the_gauge_is_the_one_to_change() -> None:
     assert tool_mm(replace(told, gauge=(named,))) == 4.0
     american = gather(("US 7 needles",), "knitting")
     assert tool_mm(replace(told, gather=american)) == 4.5
+
+
+LISTED = """Fen Bird
+
+You need:
+50 g aran yarn in teal
+2.5 mm double-pointed needles, set of 5
+Notes: any scraps will do.
+Gauge is not critical.
+Work in a spiral and do not join.
+
+To fit: a palm
+Finished height: 9 cm
+
+BODY
+Rnd 1: 6 sc in a magic ring. (6)
+"""
+
+
+def test_sentences_in_the_list_are_no_things_to_gather() -> None:
+    """They are read with the pattern's notes, and nothing of the list is read there too; a set of
+    needles is one thing; a note keeps the words that lead it."""
+    plan = plan_of(LISTED)
+    assert [item.text for item in plan.gather] == [
+        "50 g aran yarn in teal",
+        "2.5 mm double-pointed needles, set of 5",
+    ]
+    told = " ".join(plan.notes)
+    for words in ("any scraps will do", "Gauge is not critical", "Finished height: 9 cm"):
+        assert words in told
+    assert "teal" not in told
