@@ -6,6 +6,7 @@ import re
 from bisect import bisect_left
 from dataclasses import replace
 
+from reader.plan.sizes import only_size
 from reader.plan.step import Notice, PlanRow, RowKind
 
 COLOUR_AHEAD = 2
@@ -33,6 +34,11 @@ SAME_TIME = re.compile(r"\bat (?:the )?same time\b", re.IGNORECASE)
 MEASURE = re.compile(
     r"\buntil\b[^.;]*?\bmeasures?\b[^.;]*|\bmeasures?\b[^.;]*|\buntil\b[^.;]*?\b(?:long|tall|"
     r"wide|from)\b",
+    re.IGNORECASE,
+)
+REPEATED = re.compile(
+    r"\b(?:rep|repeat|repeating)\b (?:the )?(?:last )?(?P<noun>rows?|rounds?|rnds?)\.? "
+    r"(?P<first>\d+)(?:\s*(?P<last>-|–|to|and|&|,))?",
     re.IGNORECASE,
 )
 LENGTH = re.compile(r"\d[\d./½¼¾⅓⅔⅛ ]*\s?(?:\"|”|″|in\b|inch|cm\b|mm\b)", re.IGNORECASE)
@@ -81,7 +87,9 @@ def with_notices(rows: tuple[PlanRow, ...], part: str) -> tuple[PlanRow, ...]:
 
 LONGEST_NAME = 4
 """Words of a part's name that are said with its last row; a longer one is the pattern's title."""
-_DEED = re.compile(r"(?:shape|work|make|join|sew|decrease|increase|divide)\b", re.IGNORECASE)
+_DEED = re.compile(
+    r"(?:shape|work|make|join|sew|decrease|increase|divide|turn|with|using|change)\b", re.IGNORECASE
+)
 """A heading that tells what is done names no thing that could have a last row."""
 
 Found = list[tuple[int, Notice]]
@@ -140,22 +148,35 @@ def _same_time(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
         if not SAME_TIME.search(row.written):
             continue
         before = _before(worked, index)
-        text = f"Two things go on at the same time here: {row.written}"
+        what = _bare(only_size(row.written, row.reading.size, row.reading.sizes))
+        text = f"Two things go on at the same time here: {what}"
         places = {worked[max(0, before - 1)], worked[min(before, len(worked) - 1)]}
         found += [(at, Notice("same time", text, 1 if at < index else 0)) for at in sorted(places)]
+        if before > 1:
+            # What goes on meanwhile may begin long before the line that tells of it.
+            ahead = Notice(
+                "same time", f"Further on in this part, at the same time: {what}", before
+            )
+            found.append((worked[0], ahead))
     return found
+
+
+def _bare(written: str) -> str:
+    """The words without a leading "at the same time", which is said already."""
+    start = SAME_TIME.match(written)
+    return written[start.end() :].lstrip(" ,:") if start else written
 
 
 def _measures(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
     found: Found = []
     for index, row in enumerate(rows):
-        words = MEASURE.search(row.written)
-        if not words or not LENGTH.search(row.written):
+        words = _length(row)
+        if not words:
             continue
         before = _before(worked, index)
-        text = "Measure here, do not count rows: " + words.group().strip() + "."
+        text = f"Measure here, do not count rows: {words}."
         if row.kind is RowKind.WORK:
-            found.append((index, Notice("measure", text, 0)))
+            found.append((index, Notice("measure", _again(row, rows) or text, 0)))
         if before > 0:
             found.append(
                 (
@@ -164,6 +185,28 @@ def _measures(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
                 )
             )
     return found
+
+
+def _length(row: PlanRow) -> str:
+    """The words of a row that name a length to be measured, in the chosen size; "" for none."""
+    written = only_size(row.written, row.reading.size, row.reading.sizes)
+    words = MEASURE.search(written)
+    return words.group().strip() if words and LENGTH.search(written) else ""
+
+
+def _again(row: PlanRow, rows: tuple[PlanRow, ...]) -> str:
+    """How to hear the rows again that are repeated until a length is reached; "" where they bear no
+    number here.
+    """
+    named = REPEATED.search(row.written)
+    if named is None or not any(one.number == int(named["first"]) for one in rows):
+        return ""
+    noun = "row" if named["noun"].lower().startswith("row") else "round"
+    s = "s" if named["last"] else ""
+    return (
+        f"Measure here, do not count: go to {noun} {named['first']} reads the {noun}{s} again, "
+        "next goes on."
+    )
 
 
 def _markers(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
@@ -264,7 +307,7 @@ def _tools(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
 
 def _last_row(rows: tuple[PlanRow, ...], worked: list[int], part: str) -> Notice | None:
     after = " ".join(row.written for row in rows[worked[-1] + 1 :])
-    if MEASURE.search(rows[worked[-1]].written) and LENGTH.search(rows[worked[-1]].written):
+    if _length(rows[worked[-1]]):
         return None  # It stands for as many rows as the measure takes.
     if len(worked) < 3 or MEASURE.search(after) or GOES_ON.search(after):
         return None

@@ -11,7 +11,9 @@ from reader.counts.counted import CountedPart, CountedPattern, CountedRow, Probl
 from reader.counts.worked import Move
 from reader.plan.ahead import with_notices
 from reader.plan.cautions import caution_rows, cautions
+from reader.plan.colour_names import with_names
 from reader.plan.colours import with_colours
+from reader.plan.elsewhere import with_elsewhere
 from reader.plan.gather import gather, materials_in, remarks_among
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
@@ -61,6 +63,8 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
     names, said = counted.sizes, cautions(text)
     parts = _opened(_all_parts(counted, reading), _said(opening, counted))
     needed = _materials(counted, text)
+    things = gather(needed, counted.craft)
+    parts = with_names(with_elsewhere(parts), things)
     return Plan(
         title=counted.title,
         craft=counted.craft,
@@ -68,7 +72,7 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         size=names[counted.size] if 1 < len(names) > counted.size else "",
         sizes=names,
         parts=parts,
-        gather=gather(needed, counted.craft),
+        gather=things,
         cautions=said,
         notes=_notes(counted, needed),
         gauge=_said(counted.gauge, counted),

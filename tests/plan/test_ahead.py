@@ -6,6 +6,7 @@ from reader.counts.counted import CountedPart
 from reader.plan.step import PlanRow, RowKind
 from reader.plan.unroll import make_plan
 from tests.plan.made import BUOY_ROUNDS, buoy_plan, move, pattern, remark, round_of
+from tests.session.play import plan_of
 
 
 def told(rows: tuple[PlanRow, ...]) -> list[tuple[str, str, int]]:
@@ -54,7 +55,67 @@ def test_at_the_same_time_is_told_with_the_row_before_the_words() -> None:
     note = remark("note", "At the same time, dec 1 st each end every 4th row.", 3)
     made = make_plan(pattern(CountedPart("Sail", 1, rows, (note,))), "x").parts[0].rows
     found = [one for one in told(made) if one[1] == "same time"]
-    assert found == [("Row 3", "same time", 1), ("Row 4", "same time", 0)]
+    assert found == [
+        ("Row 1", "same time", 3),
+        ("Row 3", "same time", 1),
+        ("Row 4", "same time", 0),
+    ]
+
+
+def test_what_goes_on_meanwhile_is_told_at_the_start_of_the_part_in_one_size() -> None:
+    """It may begin long before the line that tells of it; only the chosen size's number is told."""
+    text = (
+        TWO_SIZES + "At the same time, when it measures 30 (34) cm, change to blue.\nBO all sts.\n"
+    )
+    rows = plan_of(text, 1).parts[0].rows
+    first = next(n.text for n in rows[0].notices if n.kind == "same time")
+    assert first.startswith("Further on in this part, at the same time: when it measures 34 cm")
+    assert all("30" not in n.text for row in rows for n in row.notices)
+
+
+TWO_SIZES = """Pier Bag
+
+Sizes: small (large)
+
+BAG
+Cast on 20 (24) sts.
+Row 1: k to end.
+Row 2: p to end.
+Row 3: k to end.
+Row 4: p to end.
+"""
+
+
+def test_rows_repeated_to_a_length_tell_how_to_hear_them_again() -> None:
+    """The length is that of the size; the last row is not called the last while it repeats."""
+    text = TWO_SIZES + "Rep rows 3 and 4 until work measures 20 (25) cm.\n"
+    rows = plan_of(text, 1).parts[0].rows
+    told_last = [notice.text for notice in rows[-1].notices]
+    assert told_last == [
+        "Measure here, do not count: go to row 3 reads the rows again, next goes on."
+    ]
+    assert "until work measures 25 cm" in " ".join(n.text for n in rows[-2].notices)
+
+
+def test_a_part_that_is_quoted_and_not_opened_is_named() -> None:
+    """ "Work as for Back until": the maker is told where these rows can be heard."""
+    text = TWO_SIZES.replace("BAG\n", "BACK\n") + (
+        "BO all sts.\n\nFRONT\nCast on 20 (24) sts.\nWork as for Back until it measures 12 cm.\n"
+    )
+    rows = plan_of(text).parts[1].rows
+    told_front = " ".join(n.text for row in rows for n in row.notices)
+    assert "The rows of the back are not read out here. Go to part, then back" in told_front
+
+
+def test_a_colour_that_is_a_letter_is_told_by_its_yarns_name() -> None:
+    """A ball bears its colour's name and not the pattern's letter."""
+    text = "Rug\n\nMaterials\n2 balls of DK yarn in Heather (A)\n1 ball in Bracken (B)\n\nRUG\n" + (
+        "With A, ch 12.\nRow 1: sc in 2nd ch from hook and in each ch. (11)\n"
+        "Row 2: ch 1, sc in each st. (11)\nChange to B.\nRow 3: ch 1, sc in each st. (11)\n"
+    )
+    rows = plan_of(text).parts[0].rows
+    told_all = [n.text for row in rows for n in row.notices if n.kind == "colour"]
+    assert told_all[-1] == "Colour change ahead: Bracken, colour B, comes in the next row."
 
 
 def test_a_length_is_told_as_a_length() -> None:
