@@ -149,7 +149,7 @@ def find_part(plan: Plan, words: str) -> int | None:
 
 def part_phrases(plan: Plan) -> tuple[str, ...]:
     """What a maker can say to name each part, lower-case words, in the plan's order: "second
-    window".
+    window" of "Windows, make 2".
 
     "" for a part whose name holds no letters; copies beyond the twentieth have no ordinal and
     are "".
@@ -157,7 +157,8 @@ def part_phrases(plan: Plan) -> tuple[str, ...]:
     ordinals = {number: word for word, number in ORDINALS.items()}
     found = []
     for part in plan.parts:
-        name = " ".join(re.findall(r"[a-z]+", part.name.lower()))
+        called = one_of(part.name) if part.copies > 1 else part.name
+        name = " ".join(re.findall(r"[a-z]+", called.lower()))
         which = ordinals.get(part.copy, "") if part.copies > 1 else ""
         lost = part.copies > 1 and not which
         found.append("" if lost else f"{which} {name}".strip() if name else "")
@@ -223,5 +224,22 @@ def _plain(words: str) -> tuple[str, ...]:
     return tuple(_single(word) for word in found if word not in _IDLE)
 
 
+_ONE = {"feet": "foot", "leaves": "leaf", "hooves": "hoof", "scarves": "scarf", "knives": "knife"}
+
+
 def _single(word: str) -> str:
+    if word in _ONE:
+        return _ONE[word]
     return word[:-1] if len(word) > 3 and word.endswith("s") and not word.endswith("ss") else word
+
+
+def one_of(name: str) -> str:
+    """The name of one copy: "Wing" for "Wings", "Front leg" for "Front legs"; several things named
+    together stay so.
+    """
+    *before, last = name.split() or [""]
+    one = _single(last.lower())
+    if one == last.lower() or "and" in before or "&" in before:
+        return name
+    one = one.upper() if last.isupper() else one.capitalize() if last[0].isupper() else one
+    return " ".join([*before, one])

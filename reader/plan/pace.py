@@ -28,6 +28,10 @@ MOST_SAMPLES = 25
 PAUSE_FACTOR = 3.5
 """A step slower than the middle by this factor was a pause and teaches nothing."""
 
+HASTY_SHARE = 0.3
+"""Share of the first guess that no hand is quicker than: the step was skipped, not worked. 0.3 of
+1.7 s is the 118 knitted stitches in a minute of the published record (from memory)."""
+
 LONGEST_S = 45.0
 """Seconds a stitch beyond which anyone has paused."""
 
@@ -54,12 +58,15 @@ class Pace:
 
 
 def learn(pace: Pace, step: Step, seconds: float) -> Pace:
-    """The pace after a step that took so many seconds; a pause, a slip of the key or no stitch
-    changes nothing.
+    """The pace after a step that took so many seconds; a pause, a step quicker than any hand or no
+    stitch changes nothing.
     """
     work = tuple(_work(step))
     stitches = sum(count for _, count in work)
     if not stitches or seconds <= 0 or seconds / stitches > LONGEST_S:
+        return pace
+    guess = sum(count * FIRST_GUESS_S.get(kind, OTHER_S) for kind, count in work)
+    if seconds < HASTY_SHARE * guess:
         return pace
     factor = seconds / sum(count * _seconds(pace, kind) for kind, count in work)
     settled = pace.known

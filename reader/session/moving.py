@@ -8,7 +8,7 @@ from reader.commands.command import Ask, Command
 from reader.plan import find
 from reader.plan.pace import learn
 from reader.plan.place import Place
-from reader.plan.step import RowKind
+from reader.plan.step import Grain, RowKind, Step
 from reader.session import cautioning, noting
 from reader.session.effects import Chime, Effect, Save, Saying
 from reader.session.speaking import Out, say
@@ -71,18 +71,21 @@ def next_step(state: State, command: Command) -> Out:
     grain = state.tastes.grain
     step = find.step_at(state.plan, state.place, grain)
     row = find.row_at(state.plan, state.place)
-    pace = (
-        learn(state.pace, step, state.now_s - state.step_since_s)
-        if state.mode is Mode.STEP
-        else state.pace
-    )
-    state = replace(state, pace=pace)
+    state = learned(state, step)
     to = find.next_place(state.plan, state.place, grain)
     if to is None:
         return all_done(state)
     if (to.part, to.row) == (state.place.part, state.place.row) or row.kind is not RowKind.WORK:
         return moved(state, to, command.ask)
     return row_ended(state, to, command.ask)
+
+
+def learned(state: State, step: Step) -> State:
+    """The state with the maker's pace after a step that was just done."""
+    if state.mode is not Mode.STEP:
+        return state
+    pace = learn(state.pace, step, state.now_s - state.step_since_s)
+    return replace(state, pace=pace)
 
 
 def all_done(state: State) -> Out:
@@ -125,6 +128,7 @@ def row_done(state: State, command: Command) -> Out:
         return all_done(state)
     if find.row_at(state.plan, state.place).kind is not RowKind.WORK:
         return moved(state, to, command.ask)
+    state = learned(state, find.step_at(state.plan, state.place, Grain.ROW))
     return row_ended(state, to, command.ask)
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from reader.plan import find
 from reader.plan.mismatch import compare
 from reader.plan.pace import part_left_s, piece_left_s, row_left_s, seconds_a_stitch
@@ -29,6 +31,7 @@ from reader.wording.speak import speak
 from reader.wording.time_words import say_time
 
 LENGTH = {Words.FULL: Length.FULL, Words.SHORT: Length.SHORT, Words.COUNT: Length.COUNT_ONLY}
+_SIDE = re.compile(r", (?:right|wrong) side$")
 LONG_AWAY_DAYS = 21
 """Days after which a recap tells everything. Our own choice."""
 
@@ -111,7 +114,7 @@ def complete(one: Saying, state: State) -> str:
     row = row_of(one, state)
     what = f"{noun_of(one, state).capitalize()} complete."
     if row.number is None and row.label:
-        what = f"{say_label(row).rstrip('.')} done."
+        what = f"{_SIDE.sub('', say_label(row).rstrip('.'))} done."
     return f"{what} {say_count(row)}".strip()
 
 

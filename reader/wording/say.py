@@ -6,6 +6,7 @@ import re
 from enum import Enum
 
 from reader.counts.worked import Pass
+from reader.plan.find import one_of
 from reader.plan.step import PlanPart, PlanRow, Reading, RowKind, Step
 from reader.wording.fold import folded
 from reader.wording.numbers import number_words, ordinal_words
@@ -81,10 +82,10 @@ _SIDES = {"rs": "right side", "ws": "wrong side", "right": "right side", "wrong"
 
 
 def say_part(part: PlanPart) -> str:
-    """ "Sleeve, the second of two, as the first."; the program's own word where a part has no
-    name.
+    """ "Sleeve, the second of two, as the first." of "Sleeves, make 2"; the program's own word
+    where a part has no name.
     """
-    name = speak(part.name) or "the piece"
+    name = speak(one_of(part.name) if part.copies > 1 else part.name) or "the piece"
     if part.copies < 2:
         return sentence(name)
     which = f"{name}, the {ordinal_words(part.copy)} of {number_words(part.copies)}"

@@ -33,6 +33,7 @@ _ROWS = re.compile(
     re.IGNORECASE,
 )
 _SHORT_ROW = re.compile(r"^\s*R\s?(?P<first>\d+)(?:\s*[-–]\s*R?(?P<last>\d+))?(?=\s*[:.\-–(])")
+_IN_WORDS = re.compile(r"(?<![\w-])R(\d{1,3})\b(?!\s*[:=-])")
 _WEB = re.compile(r"https?://\S+|\bwww\.\S+", re.IGNORECASE)
 _DOTTED = re.compile(r"\b[a-z]\.(?:\s?[a-z]\.)+(?:[a-z]\b\.?)?", re.IGNORECASE)
 """Letters with stops between them, "p.s.s.o."."""
@@ -65,17 +66,20 @@ def speak(text: str, reading: Reading = PLAIN) -> str:
     said = re.sub(r"\b([Yy]) [Oo]\b", r"\1o", said)
     said = total_in_words(said)
     said = without_stars(" ".join(without_brackets(said).split()))
-    said = _labels(said)
+    said = _labels(said, reading)
     said = short_forms_in_words(said, reading)
     said = _numbers(said)
     return _tidy(_articles(said))
 
 
-def _labels(text: str) -> str:
+def _labels(text: str, reading: Reading) -> str:
     text = _SHORT_ROW.sub(
         lambda m: f"rows {m['first']} to {m['last']}" if m["last"] else f"row {m['first']}", text
     )
-    return _ROWS.sub(_rows_range, text)
+    text = _ROWS.sub(_rows_range, text)
+    # In crochet "R8" in running words is nearly always a round, in knitting a row.
+    noun = "round" if reading.craft == "crochet" else "row"
+    return _IN_WORDS.sub(lambda m: f"{noun} {m[1]}", text)
 
 
 def _rows_range(found: re.Match[str]) -> str:

@@ -69,3 +69,11 @@ def test_an_unseen_kind_goes_by_the_seen_ones() -> None:
     one, two = seconds_a_stitch(quick, "dc"), seconds_a_stitch(slow, "dc")
     assert one is not None
     assert two == pytest.approx(2 * one)
+
+
+def test_steps_quicker_than_any_hand_teach_nothing_from_the_first_on() -> None:
+    """Who hurries through the first steps to look around has not shown a pace. The quickest knitter
+    on record makes a stitch in half a second (published record, from memory)."""
+    hurried = worked(0.4 * 4, 6)
+    assert hurried == UNKNOWN
+    assert seconds_a_stitch(worked(20, ENOUGH, hurried), "sc") == pytest.approx(5.0, rel=0.1)

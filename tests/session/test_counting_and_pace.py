@@ -270,3 +270,19 @@ def test_a_number_may_come_with_its_request() -> None:
     assert "rip back to the start of round three" in typed("rip back to round 3")
     typed("yes")
     assert "round three" in play.place().lower()
+
+
+def test_whole_rows_done_teach_the_pace_too() -> None:
+    """Who says row done at each round's end is told the time left by their own pace; rounds that
+    are only leafed through teach nothing."""
+    slow, leafed = Play(LIGHTHOUSE), Play(LIGHTHOUSE)
+    for _ in range(5):
+        stitches = slow.state.plan.parts[0].rows[slow.state.place.row].count or 0
+        slow.maker("row done", after_s=8.0 * stitches)
+        leafed.maker("row done", after_s=1.0)
+    for play in (slow, leafed):
+        play.maker("more words")
+        play.maker("how long")
+    assert "your pace yet" in leafed.answer
+    assert "your pace yet" not in slow.answer
+    assert "about four minutes for this round" in slow.answer.lower()

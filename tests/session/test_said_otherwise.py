@@ -216,3 +216,17 @@ def test_no_request_is_answered_with_silence(way: tuple[str, ...]) -> None:
         sounds = [one for one in effects if isinstance(one, Chime)]
         assert said or sounds or words.ask is Ask.HUSH, words.ask
         assert all(one.strip() for one in said), words.ask
+
+
+def test_a_named_row_is_done_without_its_side() -> None:
+    """ "Set-up row done", since the side was said when it began."""
+    text = "Buoy Cowl\n\nCOWL\nCast on 12 sts.\nSet-up row (WS): p to end.\nRow 1: k to end.\n"
+    perform(
+        """
+        maker: row done
+        program: set-up row, wrong side
+        maker: row done
+        program: set-up row done. you should have twelve stitches
+        """,
+        Play(plan_of(text)),
+    )

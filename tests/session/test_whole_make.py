@@ -8,7 +8,7 @@ from reader.plan.step import RowKind
 from reader.session.effects import Saying
 from reader.session.progress import from_plain, to_plain
 from reader.wording.talk import sentence_of
-from tests.session.play import Play, demo, perform
+from tests.session.play import Play, demo, perform, plan_of
 
 LIGHTHOUSE = demo("harbour-lighthouse")
 SMALL, LARGE = demo("mooring-pennant", 0), demo("mooring-pennant", 1)
@@ -198,4 +198,35 @@ def test_what_the_pattern_says_first_is_not_lost() -> None:
         silent: with grey
         """,
         play,
+    )
+
+
+SPARROW = """Dock Sparrow
+
+WINGS (make 2)
+R1: 5 sc in a magic ring. (5)
+R2: inc in each st. (10)
+
+FEET (make 2)
+R1: 4 sc in a magic ring. (4)
+
+ASSEMBLY
+Sew the wings between R1 and R2 of the body.
+"""
+
+
+def test_one_copy_is_called_by_the_name_of_one() -> None:
+    """ "Wings, make 2" are the first wing and the second; rows named in sewing up are rounds."""
+    perform(
+        """
+        program: wing, the first of two
+        maker: go to part
+        program: one, first wing; two, second wing; three, first foot
+        maker: second foot
+        program: foot, the second of two, worked as the first
+        maker: go to part
+        maker: finishing
+        program: between round one and round two
+        """,
+        Play(plan_of(SPARROW)),
     )
