@@ -11,7 +11,7 @@ from reader.session.events import CommandGiven, DeviceCame, DeviceWent, KeyUnkno
 from reader.session.state import Tastes
 from reader.session.transitions import respond
 from reader.wording.talk import talk
-from tests.session.play import Play, demo, perform
+from tests.session.play import Play, demo, perform, plan_of
 
 LIGHTHOUSE = demo("harbour-lighthouse")
 
