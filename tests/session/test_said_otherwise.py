@@ -220,7 +220,9 @@ def test_no_request_is_answered_with_silence(way: tuple[str, ...]) -> None:
 
 def test_a_named_row_is_done_without_its_side() -> None:
     """ "Set-up row done", since the side was said when it began."""
-    text = "Buoy Cowl\n\nCOWL\nCast on 12 sts.\nSet-up row (WS): p to end.\nRow 1: k to end.\n"
+    text = (
+        "Buoy Cowl\n\nCast on 12 sts.\nSet-up row (WS): P.\nRow 1 (RS): K1, ssk, k to end. (11)\n"
+    )
     perform(
         """
         maker: row done
