@@ -48,7 +48,8 @@ FINISHES = (
     "bind up",
 )
 COUNT_STARTS = frozenset(
-    ["this", "that", "counts", "count", "does", "always", "it", "which", "will", "not", "the"]
+    ["this", "that", "counts", "count", "does", "always", "it", "which", "will", "not", "the",
+     "to", "standing", "stands", "stand", "counting"]
 )
 JOINED_TO = (
     "top of", "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top",
@@ -123,6 +124,7 @@ HANDWORK = frozenset(
         "pull",
         "tighten",
         "divide",
+        "taking",
         "thread",
         "draw",
     ]
@@ -169,7 +171,7 @@ def _count_words(cur: Cursor, start: int) -> Node | None:
             break
         lows.append(cur.low(ahead))
     counts = chain_counts(lows)
-    if counts is None:
+    if counts is None or (cur.low() == "to" and cur.low(1) not in ("count", "stand")):
         return None
     cur.at += len(lows)
     return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])

@@ -7,18 +7,17 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.acts import find_act
+from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, names
 from reader.pattern.bundles import bundle_from, each_and_each
 from reader.pattern.cursor import Book, Cursor
 from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
-from reader.pattern.places import find_place
 from reader.pattern.remarks import remark_in
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
 from reader.pattern.stars import body_start
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
-    ONE,
     Act,
     Chain,
     Deed,
@@ -33,9 +32,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )
-from reader.terms.stitches import Kind
 
-OPEN_CLOSE = {"(": ")", "[": "]", "{": "}"}
 FILLER = frozenset(
     {"then", "now", "and", "work", "make", "working", "with", "just", "please", "also", "begin",
     "beginning", "again", "so", "&",
@@ -54,6 +51,34 @@ def read_tokens(tokens: list[Token], text: str, book: Book) -> tuple[Node, ...]:
     """The instructions of a list of tokens."""
     cur = Cursor(tokens, text, book)
     return _Reading(cur).all()
+
+
+ENDS_GROUP = frozenset(
+    {".", ";", "join", "turn", "cut", "fasten", "repeat", "rep", "ending", "sl", "break", "finish"}
+)
+
+
+def read_group(cur: Cursor) -> tuple[Node, ...]:
+    """The instructions of one place that stand behind it: up to the clause's end, or to the first
+    that has a place of its own.
+    """
+    reading = _Reading(cur)
+    while not cur.done() and cur.low() not in ENDS_GROUP and cur.kind() != "stars":
+        if cur.low() in (",", "and") and cur.low(1) in ENDS_GROUP:
+            break
+        at, made = cur.at, list(reading.made)
+        reading.one()
+        if cur.at == at:
+            reading.lose()
+        last = reading.made[-1] if len(reading.made) > len(made) else None
+        elsewhere = isinstance(last, Skip | Repeat) or (
+            isinstance(last, Work) and last.place.where not in (Where.PLAIN, Where.SAME)
+        )
+        if made and elsewhere and not reading.stars:
+            cur.at, reading.made, reading.lost_from = at, made, None
+            break
+    reading.flush()
+    return tuple(reading.made)
 
 
 class _Reading:
@@ -210,7 +235,7 @@ class _Reading:
         del self.made[index:]
         start = cur.at
         cur.at += 1
-        node = self.bracketed(start, body, None)
+        node = bracketed(cur, self.made, start, body, None)
         if node is not None:
             self.made.append(node)
         return True
@@ -310,63 +335,20 @@ class _Reading:
             cur.at += 2
         if cur.low() not in OPEN_CLOSE:
             return None
-        close = _closing(cur)
+        close = closing(cur)
         if close < 0:
             cur.at = start if before is None else cur.at
             cur.at += 1
             return None
         inner = cur.tokens[cur.at + 1 : close]
         cur.at = close + 1
-        if before is None and self.names(inner):
+        if before is None and names(cur, self.made, inner):
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         remark = remark_in(inner, cur, start)
         if remark is not None:
             return remark
         body = read_tokens(inner, cur.text, cur.book)
-        return self.bracketed(start, body, before)
-
-    def names(self, inner: list[Token]) -> bool:
-        """Whether a bracket explains the stitch before it, or only names it: "picot (ch 3, sl st
-        ...)".
-        """
-        cur = self.cur
-        last = self.made[-1] if self.made else None
-        if not isinstance(last, Work) or cur.low() in ("in", "into", "x", "*", "times", "twice"):
-            return False
-        if cur.kind() in ("num", "times") and cur.low(1) in ("times", "x", "more"):
-            return False
-        form = " ".join(token.low for token in inner)
-        if form in cur.book.known and not any(token.kind == "num" for token in inner):
-            return True
-        special = last.stitch.kind in (Kind.EXTRA, Kind.GROUP, Kind.CLUSTER)
-        return special and last.place.where is Where.PLAIN and len(inner) > 3
-
-    def bracketed(self, start: int, body: tuple[Node, ...], before: Num | None) -> Node | None:
-        """The node a bracket of instructions makes, by what follows."""
-        cur = self.cur
-        times = before or count_after(cur)
-        if times is not None:
-            return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, times)
-        found = find_repeat(cur, bare=True)
-        if found is not None:
-            return Repeat(cur.span(start), cur.said(start), body, found.until, found.number)
-        works = [one for one in body if not isinstance(one, Act)]
-        if not works:
-            return Act(cur.span(start), cur.said(start), Deed.NOTE)
-        place = (
-            find_place(cur)
-            if cur.low()
-            in ("in", "into", "all", "over", "under", "around", "across", "to", "until")
-            else None
-        )
-        if place is not None and place.where in (Where.REST, Where.TO_LAST):
-            until = Until.OPEN if place.where is Where.REST else Until.TO_LAST
-            return Repeat(cur.span(start), cur.said(start), body, until, place.number)
-        if place is not None:
-            return Group(cur.span(start), cur.said(start), body, place)
-        if len(works) == 1 and isinstance(works[0], Work) and works[0].number is None and self.made:
-            return Act(cur.span(start), cur.said(start), Deed.NOTE)
-        return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, ONE)
+        return bracketed(cur, self.made, start, body, before)
 
 
 def _stitchy(low: str, book: Book) -> bool:
@@ -382,17 +364,3 @@ def _stitchy(low: str, book: Book) -> bool:
         "inc",
         "dec",
     )
-
-
-def _closing(cur: Cursor) -> int:
-    """The index of the bracket that closes the one here, -1 when none does."""
-    depth = 0
-    for index in range(cur.at, len(cur.tokens)):
-        low = cur.tokens[index].low
-        if low in OPEN_CLOSE:
-            depth += 1
-        elif low in OPEN_CLOSE.values():
-            depth -= 1
-            if depth == 0:
-                return index
-    return -1

@@ -18,8 +18,9 @@ SPACE_NOUNS = frozenset(
 )  # fmt: skip
 CHAIN_NOUNS = frozenset({"ch", "chs", "chain", "chains"})
 GROUP_NOUNS = frozenset(
-    {"group", "groups", "petal", "petals", "scallop", "scallops", "grp", "grps", "block", "blocks"}
-)
+    {"group", "groups", "petal", "petals", "leaf", "leaves", "scallop", "scallops",
+     "grp", "grps", "block", "blocks"}
+)  # fmt: skip
 RING_WORDS = (
     "magic ring", "magic circle", "magic loop", "mr", "adjustable ring", "ring", "the ring",
     "circle",

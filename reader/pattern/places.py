@@ -10,6 +10,7 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_nouns import counts_stitches, find_noun, find_noun_chain, take_after
 from reader.pattern.place_words import (
     AROUND,
+    CHAIN_NOUNS,
     DETERMINERS,
     GROUP_NOUNS,
     LEFT_OVER,
@@ -230,6 +231,12 @@ def _each(cur: Cursor, here: object) -> Place:
         found = _numbered(cur, here, each=True)
         return found if found is not None else place
     cur.accept("of", "the")
+    if cur.kind() == "num" and cur.low(1) in CHAIN_NOUNS and cur.low(-2) in ("under", "over"):
+        # "under every 2 chain": the space that the two chains make.
+        chains = cur.peek().value
+        cur.at += 2
+        take_after(cur)
+        return replace(place, noun="sp", chain=chains)
     remaining = cur.accept("remaining", "rem", "following", "unworked", "other")
     if cur.kind() == "ord" and cur.low(1) in STITCH_NOUNS:
         nth = cur.peek().value
@@ -238,18 +245,7 @@ def _each(cur: Cursor, here: object) -> Place:
         return replace(place, nth=nth)
     noun, chain = find_noun_chain(cur)
     nouns = [noun or "st"]
-    while cur.low() in ("and", "&", "or"):
-        skip = 2 if cur.low(1) in ("each", "in") else 1
-        if cur.words("in each", 1):
-            skip = 3
-        at = cur.at
-        cur.at += skip
-        more, more_chain = find_noun_chain(cur)
-        if not more or (cur.low() in ("in",) and more not in ("ch", "sp", "st")):
-            cur.at = at
-            break
-        nouns.append(more)
-        chain = chain or more_chain
+    chain = _more_nouns(cur, nouns) or chain
     sides = take_after(cur)
     to_last = _to_last(cur) if not among_openings(nouns) else None
     if to_last is not None:
@@ -257,6 +253,21 @@ def _each(cur: Cursor, here: object) -> Place:
     return replace(
         place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides
     )
+
+
+def _more_nouns(cur: Cursor, nouns: list[str]) -> int:
+    """Adds the nouns of "and each ch-1 sp"; the chains of their space, 0 where none is named."""
+    chain = 0
+    while cur.low() in ("and", "&", "or"):
+        at = cur.at
+        cur.at += 3 if cur.words("in each", 1) else 2 if cur.low(1) in ("each", "in") else 1
+        more, chains = find_noun_chain(cur)
+        if not more or (cur.low() == "in" and more not in ("ch", "sp", "st")):
+            cur.at = at
+            break
+        nouns.append(more)
+        chain = chain or chains
+    return chain
 
 
 def among_openings(nouns: list[str]) -> bool:
@@ -300,7 +311,7 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     """ "next 3 sts", "last st", "3rd ch from hook", "same space", "8 stitches following"."""
     start = cur.at
     said = _Said(each)
-    while not cur.done() and said.take(cur):
+    while not cur.done() and (_of_several(cur, said) or said.take(cur)):
         cur.at += 1
     noun, chain = find_noun_chain(cur)
     counted = said.number is not None and (each or cur.done() or cur.low() in STOPS)
@@ -309,6 +320,13 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
         cur.at = start
         return None
     return _finish(cur, start, said, noun, chain)
+
+
+def _of_several(cur: Cursor, said: _Said) -> bool:
+    """The "four" of "first of the four": a group's size, not how many places."""
+    one = said.determiner in ("first", "last") or said.nth > 0
+    behind = cur.low(-1) == "of" or (cur.low(-1) == "the" and cur.low(-2) == "of")
+    return one and behind and cur.kind() == "num"
 
 
 def _same_as_what(cur: Cursor) -> None:

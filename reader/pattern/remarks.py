@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from reader.pattern.cursor import Cursor
 from reader.pattern.tokens import Token
 from reader.pattern.tree import Act, Deed, Node
@@ -51,6 +53,8 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
     say nothing of it.
     """
     said = " ".join(lows)
+    if re.search(r"\bstand(?:s|ing)? for\b", said):
+        said = re.sub(r"\bstand(?:s|ing)? for\b", "counts as", said)
     if "count" not in said:
         return None
     if (
@@ -64,7 +68,7 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
         return False, ""
     if "counts as" in said or "count as" in said or "counted as" in said or "counts for" in said:
         space = ""
-        if " ch " in said + " " or "+ ch" in said:
+        if " ch " in said + " " or "+ ch" in said or " chain" in said:
             numbers = [low for low in lows if low.isdigit()]
             space = numbers[-1] if numbers else "1"
         return True, space

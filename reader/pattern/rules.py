@@ -31,8 +31,8 @@ REPEAT_ROWS = re.compile(
 )
 _LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
 SAME_AS = re.compile(
-    rf"^\W*(?:(?:attach|join|with|using|change to|carry)\b(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, "
-    rf"]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow "
+    rf"^\W*(?:(?:attach|join|with|using|change to|carry|behind|still|always)\b"
+    rf"(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow "
     rf"directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>last"
     rf"|previous|preceding|prev)\s+{_ROWS}|(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}"
     rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
@@ -123,9 +123,15 @@ BOTH_ENDS = re.compile(
     re.IGNORECASE,
 )
 VARIED = re.compile(
-    r"\b(?:\d+|one) (?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
+    r"\b(?:\d+|one) (?:\w+ ){0,2}?(?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
 )
-PLAIN_DIFFERENCE = re.compile(r"\b(?:but|except)\b(?! ch(?:ain)? \d)", re.IGNORECASE)
+PLAIN_DIFFERENCE = re.compile(
+    r"\b(?:but|except)\b(?! (?:(?:with|making|having|of) )?(?:ch(?:ain)? \d|\d+ ch)"
+    r"| (?:work(?:ing)? |taking )?(?:up )?(?:through|in(?:to)?|under) (?:the )?(?:both|back|front)"
+    r"| (?:with|in|using) [a-z]+(?: [a-z])?\s*[.,;])",
+    re.IGNORECASE,
+)
+"""A difference that changes the stitches; other chains, loops or colours don't."""
 
 
 @dataclass(frozen=True, slots=True)

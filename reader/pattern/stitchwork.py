@@ -31,7 +31,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         if whole is not None:
             return whole
         cur.at = start + 1
-    if cur.low() in ("in", "into", "over") and _place_first(cur):
+    if cur.low() in PLACES_FIRST and _place_first(cur):
         return _inverted(cur, start)
     tog = _sts_together(cur, start)
     if tog is not None:
@@ -247,13 +247,28 @@ def _between(cur: Cursor) -> int:
     return 0
 
 
+PLACES_FIRST = ("in", "into", "over", "under")
+
+
 def _place_first(cur: Cursor) -> bool:
-    """ "In each loop work 1 sc, 5 dc"."""
-    return any(cur.low(n) in VERBS for n in range(1, 9)) and cur.low(1) not in ("pattern", "patt")
+    """ "In each loop work 1 sc, 5 dc", "under each loop 1 dc, 3 tr": the place before its stitches.
+    """
+    if cur.low(1) in ("pattern", "patt"):
+        return False
+    for ahead in range(1, 9):
+        if cur.low(ahead) in VERBS:
+            return True
+        if cur.low(ahead) in (".", ";", "(", "["):
+            break
+    at = cur.at
+    place = find_place(cur) if cur.low(1) in ("each", "every", "next", "the", "same") else None
+    counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
+    cur.at = at
+    return place is not None and counted
 
 
 def _inverted(cur: Cursor, start: int) -> Node | None:
-    from reader.pattern.instructions import read_tokens
+    from reader.pattern.instructions import read_group
     from reader.pattern.tree import Group
 
     place = find_place(cur)
@@ -261,21 +276,7 @@ def _inverted(cur: Cursor, start: int) -> Node | None:
         cur.at = start
         return None
     cur.accept(*VERBS)
-    first = cur.at
-    while not cur.done() and cur.low() not in (
-        ".",
-        ";",
-        "join",
-        "turn",
-        "cut",
-        "fasten",
-        "repeat",
-        "rep",
-    ):
-        if cur.low() == "," and cur.low(1) in ("join", "turn", "cut", "ending", "sl"):
-            break
-        cur.at += 1
-    body = read_tokens(cur.tokens[first : cur.at], cur.text, cur.book)
+    body = read_group(cur)
     return Group(cur.span(start), cur.said(start), body, place) if body else None
 
 
