@@ -232,7 +232,7 @@ class _LayingOut:
             self.unlabelled(here, stop)
         for index, mark in enumerate(marks):
             stop = marks[index + 1].start if index + 1 < len(marks) else end
-            words = self.text[mark.end : stop]
+            words = " ".join(self.text[mark.end : stop].split())
             if not STITCHY.search(words) and not re.search(
                 r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without",
                 words,

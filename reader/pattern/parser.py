@@ -14,6 +14,7 @@ from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
 from reader.text.same_length import with_ones, without_front_matter, without_links
+from reader.text.tables import untabled
 from reader.text.undotted import undotted
 
 
@@ -232,7 +233,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
     source = clean(with_ones(without_links(without_front_matter(text))))
-    plain = undotted(source.text)
+    plain = undotted(untabled(source.text))
     which = Craft(craft) if craft else craft_of(plain)
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = sizes_named(plain)

@@ -35,7 +35,7 @@ def find_skip(cur: Cursor) -> Node | None:
         # A slip stitch of the join is no stitch of the row.
         cur.at += slip.length
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    place = find_place(cur)
+    place = _nth(cur) or find_place(cur)
     if place is None:
         number = cur.number()
         if number is None:
@@ -46,6 +46,18 @@ def find_skip(cur: Cursor) -> Node | None:
         take_after(cur)
         place = Place(Where.NEXT, cur.span(start), number, noun)
     return Skip(cur.span(start), cur.said(start), place)
+
+
+def _nth(cur: Cursor) -> Place | None:
+    """ "1st st": one stitch, the first; "2nd dc" likewise one."""
+    if cur.kind() != "ord":
+        return None
+    start, first = cur.at, cur.peek().value == 1
+    cur.at += 1
+    noun = _bare_noun(cur)
+    take_after(cur)
+    text = cur.said(start)
+    return Place(Where.FIRST if first else Where.NEXT, cur.span(start), noun=noun, text=text)
 
 
 def find_chain(cur: Cursor) -> Node | None:

@@ -8,6 +8,9 @@ from reader.pattern.cursor import Cursor
 from reader.pattern.tokens import Token
 from reader.pattern.tree import Act, Deed, Node
 
+SHAPING_WORDS = ("dec", "inc", "decrease", "increase", "make", "narrow", "widen")
+"""Behind "to" in a bracket: how such a thing is worked, told once."""
+
 
 def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     """A bracket that only says something: "counts as dc", a definition, a colour, a size."""
@@ -35,6 +38,8 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         "always",
         "when",
     }
+    if lows[0] == "to" and len(lows) > 2 and lows[1] in SHAPING_WORDS:
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if colon or words & set(lows[:4]) or lows[0] in ("a", "an"):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if (

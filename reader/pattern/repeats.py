@@ -68,7 +68,7 @@ def count_after(cur: Cursor) -> Num | None:
     if cur.low() in ("x", "*") and cur.kind(1) == "num":
         number = cur.number(1)
         after = cur.low(2)
-        if cur.low() == "*" and after not in ("", ",", ".", ";", "(", "[", "times"):
+        if cur.low() == "*" and (cur.stitch(2) or after in ("ch", "chain", "st", "sts", "in")):
             return None
         cur.at += 2
         cur.accept("times")

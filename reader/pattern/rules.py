@@ -32,7 +32,8 @@ REPEAT_ROWS = re.compile(
 _LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
 SAME_AS = re.compile(
     rf"^\W*(?:(?:attach|join|with|using|change to|carry|behind|still|always)\b"
-    rf"(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?(?:(?:same|exactly)\s+as|as|like|follow "
+    rf"(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?"
+    rf"(?:(?:same|exactly)\s+as|as|like|follow "
     rf"directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>last"
     rf"|previous|preceding|prev)\s+{_ROWS}|(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}"
     rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
@@ -72,7 +73,8 @@ EVEN = re.compile(
     re.IGNORECASE,
 )
 EVEN_ROUND = re.compile(
-    rf"{_AT}(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight|of\s+(?:sc|dc|garter|st st"
+    rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight"
+    rf"|of\s+(?:sc|dc|garter|st st"
     rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$))",
     re.IGNORECASE,
 )

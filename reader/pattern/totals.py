@@ -47,7 +47,8 @@ TAIL = re.compile(
 )
 SPOKEN = re.compile(
     r"(?:you (?:should|will|'ll|now)(?: now)? (?:have|be at)(?: a total of)?|that gives you|which "
-    r"gives you|that(?:'s| is| makes| brings us (?:up |back )?to| brings you to)|giving you|for a "
+    r"gives you|which gives|which makes|that(?:'s| is| makes| brings us (?:up |back )?to"
+    r"| brings you to)|giving you|for a "
     r"total of|we are back to|we're at|there (?:are|should be|will be)|still|back to|up to|total "
     r"of|we have|leaving(?: you with)?)\s+(?P<n>\d+|[a-z]+(?:[- ][a-z]+)?)(?P<more>\s*[\(\[][\d,;"
     r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles)?(?: "
