@@ -12,7 +12,7 @@ from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
 from reader.counts.repeating import fixed
 from reader.counts.solve import Solved, values
-from reader.pattern.tree import Edge, Group, Node, Repeat, Shape, Until, Work
+from reader.pattern.tree import Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
 from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
 
@@ -73,6 +73,8 @@ def fault_of(
     sure = plainly_read(nodes) and not tally.unsure and not tally.spaced and not below.spaces
     agreed = stated is not None and agrees and closes
     if solved.fits is False and sure and below.stitches is not None and not agreed:
+        if not doubted and stated is None and turned_before_end(solved, nodes):
+            return _left_unworked(solved, where)
         if not doubted:
             return _does_not_fit(solved, stated, below, where, nodes)
         if agrees:
@@ -100,6 +102,25 @@ def _left_out(stated: int, where: Where) -> Problem:
         f"with it there are {stated + 1}: {quoted(where.words)}."
     )
     return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label, None, stated + 1, "")
+
+
+def turned_before_end(solved: Solved, nodes: Sequence[Node]) -> bool:
+    """Whether a row without a printed total turns and leaves stitches: a slip, or a shape."""
+    turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in nodes)
+    open_ended = any(isinstance(one, Repeat) and not fixed(one) for one in nodes)
+    return turns and solved.left > 0 and not solved.short and not open_ended
+
+
+def _left_unworked(solved: Solved, where: Where) -> Problem:
+    left = solved.left
+    said = (
+        f"{where.label}: {left} {'stitch is' if left == 1 else 'stitches are'} left at the end, "
+        f"and the words do not say so: {quoted(where.words)}. "
+        f"Are they to stay unworked?"
+    )
+    return Problem(
+        Verdict.UNCLEAR, said, where.span, where.part, where.label, None, solved.count, ""
+    )
 
 
 def _unclear(where: Where, stated: int | None) -> Problem:

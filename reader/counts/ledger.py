@@ -101,11 +101,23 @@ class Ledger:
         if row.mark is None and is_start(entry.nodes):
             self.start(entry)
             return
+        numbers = numbers_of(row.mark)
         for one in over_rows(entry):
-            for number in numbers_of(row.mark):
+            for at, number in enumerate(numbers):
                 if self.full():
                     return
-                self.work(one, number)
+                last = at + 1 == len(numbers)
+                self.work(one if last else self.within_range(one), number)
+
+    def within_range(self, entry: Entry) -> Entry:
+        """A row that is not the last of its label: where each row changes the count, the printed
+        total is that of the last.
+        """
+        if not entry.printed:
+            return entry
+        count = self.solve(entry, None, "").count
+        changes = count is not None and count != self.below.stitches
+        return replace(entry, printed=()) if changes else entry
 
     def start(self, entry: Entry) -> None:
         """A foundation."""

@@ -23,7 +23,7 @@ def bundle_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
     if not isinstance(last, Work) or not _may_share(last):
         return None
     first = len(made)
-    while first > clause and _joins(made[first - 1]):
+    while first > clause and _joins(made[first - 1], _all_in(last)):
         first -= 1
     while first < len(made) and not isinstance(made[first], Work):
         first += 1
@@ -62,15 +62,21 @@ def _may_share(last: Work) -> bool:
     place = last.place
     if last.stitch.craft is not Craft.CROCHET or last.stitch.kind in CHANGES:
         return False
-    if place.where not in SHARED or last.number is None:
+    if place.where not in SHARED or (last.number is None and not _all_in(last)):
         return False
     return place.where is Where.EACH or place.number.values == (1,) or place.noun in OPENINGS
 
 
-def _joins(one: Node) -> bool:
+def _all_in(last: Work) -> bool:
+    """ "dc, ch 1 and dc all in next dc": the words say that the list shares the place."""
+    return " all in" in last.words.lower()
+
+
+def _joins(one: Node, bare: bool = False) -> bool:
     if isinstance(one, Act):
         return not one.words.strip()
     if isinstance(one, Chain):
         return True
-    plain = isinstance(one, Work) and one.place.where is Where.PLAIN and one.number is not None
-    return isinstance(one, Work) and plain and one.stitch.kind not in CHANGES
+    if not isinstance(one, Work) or one.stitch.kind in CHANGES:
+        return False
+    return one.place.where is Where.PLAIN and (one.number is not None or bare)

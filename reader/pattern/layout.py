@@ -71,6 +71,18 @@ LEAST_WIDTH = 46
 """Characters: lines are not wrapped by a machine to less than this."""
 
 
+OPEN_RANGE = re.compile(
+    r"(?:\b\d+(?:st|nd|rd|th|d)|\b(?:rows?|rnds?|rounds?)\s+\d+)\s*(?:to|and|through|thru|&|-|,)$",
+    re.IGNORECASE,
+)
+"""A line that ends inside a label: "5th to"."""
+RUNS_ON = re.compile(
+    r"(?:rep(?:eat)?\b\.? (?:from )?\*|\*|join\b|ending\b|end with\b|ch \d+[.,] turn\b|turn\b)",
+    re.IGNORECASE,
+)
+"""How a line begins that cannot stand alone."""
+
+
 def _widths(lines: list[str]) -> list[int]:
     """For each line, the longest line of its paragraph: where the lines of that paragraph are
     wrapped.
@@ -88,6 +100,8 @@ def _widths(lines: list[str]) -> list[int]:
 def _continues(before: str, line: str, width: int) -> bool:
     """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
+    if OPEN_RANGE.search(last) or (width >= LEAST_WIDTH and RUNS_ON.match(line)):
+        return True
     label = label_at(line, 0, True)
     if label is not None and not (label.loose and not ends_sentence(last)):
         bare = re.match(r"^\d+[.)]", line)

@@ -26,9 +26,14 @@ from reader.pattern.place_words import (
     TO_LAST,
     TOPS,
 )
+from reader.pattern.same_place import same_as_what, that_holds, that_one
 from reader.pattern.tree import ONE, Num, Place, Where
 
 GROUPS = GROUP_NOUNS | {"shell", "shells", "v-st", "v-sts", "fan", "fans", "cluster", "clusters"}
+AFTER_IT = (
+    "the one after it", "the one after", "the one following", "following one", "the following one",
+    "the next one", "next one", "the one beside it", "the other one",
+)  # fmt: skip
 ENTERED = ("next", "each", "first", "last", "the", "all")
 """After "in back loop of", these go on with the place."""
 
@@ -84,9 +89,16 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         saw and (cur.kind() in ("ord", "num") or find_noun(cur, peek=True))
     ):
         return _numbered(cur, here)
+    if saw and (cur.low() in ("that", "joining") or cur.words("the joining")):
+        same = that_one(cur, start)
+        if same is not None:
+            return same
+    if saw and cur.accept(*AFTER_IT):
+        return Place(Where.NEXT, cur.span(start), noun="st")
     if saw and cur.low() in ("the", "a", "that", "this", "these", "those", "it"):
         cur.at += 1
-        return _place(cur, start, True)
+        held = that_holds(cur, start)
+        return held or _place(cur, start, True)
     return None
 
 
@@ -329,13 +341,6 @@ def _of_several(cur: Cursor, said: _Said) -> bool:
     return one and behind and cur.kind() == "num"
 
 
-def _same_as_what(cur: Cursor) -> None:
-    """Takes "as first sc" behind "in same st"."""
-    if cur.low() in ("as", "with", "where"):
-        while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
-            cur.at += 1
-
-
 OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch")
 
 
@@ -350,7 +355,7 @@ def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Plac
     if said.nth and "hook" in words:
         return Place(Where.CHAIN, span, noun="ch", nth=said.nth)
     if said.determiner == "same" or "at base of" in words:
-        _same_as_what(cur)
+        same_as_what(cur)
         return Place(Where.SAME, cur.span(start), number, noun or "st", text=words)
     if noun == "tch" or any(chains in words for chains in OF_CHAIN):
         kind = "tch" if noun in ("st", "ch", "tch", "") else noun

@@ -38,6 +38,8 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         "always",
         "when",
     }
+    if lows[0] == "for" and len(lows) > 2 and ":" in lows[:8]:
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if lows[0] == "to" and len(lows) > 2 and lows[1] in SHAPING_WORDS:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if colon or words & set(lows[:4]) or lows[0] in ("a", "an"):

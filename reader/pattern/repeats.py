@@ -20,6 +20,9 @@ ENDING = (
     "ending last repeat with",
     "finishing with",
     "ending last rep with",
+    "and end with",
+    "and end",
+    "and ending with",
 )
 FROM = (
     "from", "between", "instructions between", "everything from", "directions from",

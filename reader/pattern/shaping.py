@@ -24,6 +24,9 @@ EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th|d)?\b(?: and (\d+
 GOAL = re.compile(r"\b(?:until|till) (?:there are )?(\d+)")
 COUNTED = re.compile(r"^(?:increasing|decreasing|inc|dec) \d+ (?:times|sts|stitches)$")
 """So many in the row, wherever they are."""
+ONE_END = re.compile(
+    r"\bat (?:the )?(?:beg\w*|start|end|one end|one side) of (?:the |each |every )?\w+"
+)
 OVER = re.compile(r"\bof the (\d+)")
 IN_PLACE = re.compile(r"^(?:inc|dec) in (?:next|each|every st|first|last)")
 """An increase in one place: a stitch, not a rule."""
@@ -51,8 +54,9 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     said = " ".join(lows)
     every = EVERY.search(said)
     ends = SPOTS.search(said)
+    end = ONE_END.search(said)
     counted = COUNTED.match(said) is not None
-    if not ("even" in said or ends or every or counted or "across row" in said):
+    if not ("even" in said or ends or every or counted or end or "across row" in said):
         return None
     if IN_PLACE.match(said) and not ends and not every:
         return None

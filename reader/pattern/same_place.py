@@ -1,0 +1,42 @@
+"""The place just worked in, said again: "in that dc", "in the joining st", "the ch that holds the
+last sc".
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.place_nouns import find_noun, take_after
+from reader.pattern.tree import Place, Where
+
+
+def that_one(cur: Cursor, start: int) -> Place | None:
+    """ "in that dc", "in the joining st": the place just worked in."""
+    at = cur.at
+    cur.accept("the")
+    cur.at += 1
+    noun = find_noun(cur)
+    if not noun:
+        cur.at = at
+        return None
+    take_after(cur)
+    return Place(Where.SAME, cur.span(start), noun=noun, text="same " + cur.said(start))
+
+
+def that_holds(cur: Cursor, start: int) -> Place | None:
+    """ "in the ch that holds the last sc", "the st in which the last was worked": the same "
+    "place."""
+    at = cur.at
+    noun = find_noun(cur)
+    if noun and cur.accept("that holds", "that held", "holding", "in which", "where"):
+        while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
+            cur.at += 1
+        return Place(Where.SAME, cur.span(start), noun=noun, text="same " + cur.said(start))
+    cur.at = at
+    return None
+
+
+def same_as_what(cur: Cursor) -> None:
+    """Takes "as first sc" behind "in same st"."""
+    if cur.low() in ("as", "with", "where"):
+        while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
+            cur.at += 1
