@@ -376,6 +376,10 @@ class Ledger:
 
     def stated(self, entry: Entry) -> tuple[int | None, str]:
         """The printed total of the row for this size, and what it counts."""
+        changes = [one for one in entry.printed if one.change]
+        if len(changes) > 1 and len(changes) == len(entry.printed) and self.below.stitches:
+            # "(1 inc) ... (2 inc)": each tells of its own spot.
+            return self.below.stitches + sum(one.change * one.numbers[0] for one in changes), ""
         for one in reversed(entry.printed):
             sized = len(one.numbers) == len(self.pattern.sizes)
             number = one.numbers[self.size if sized else 0]

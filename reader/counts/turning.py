@@ -40,9 +40,30 @@ def chain_options(
     if height in held:
         return [held[height], not held[height]]
     if height <= 1 or (tall <= 1 and work is not None):
+        if height >= 3 and stands_for_one(ends.body, size):
+            return [True, False]
         return [False, True] if height >= 3 else [False]
     usual = silent if silent is not None else height >= 3
+    if not usual and stands_for_one(ends.body, size):
+        usual = True
     return [usual, not usual]
+
+
+def stands_for_one(body: Sequence[Node], size: int) -> bool:
+    """Whether the first group lacks one stitch against those of the repeat: "ch 3, 2 dc, * 3 dc in
+    next sp".
+    """
+    first = next((one for one in body if isinstance(one, Work | Group | Repeat)), None)
+    again = next((one for one in body if isinstance(one, Repeat)), None)
+    if not isinstance(first, Work) or again is None or first.number is None:
+        return False
+    alike = [
+        one for one in again.body
+        if isinstance(one, Work) and one.stitch == first.stitch and one.number is not None
+    ]  # fmt: skip
+    numbers = {one.number.at(size) for one in alike if one.number is not None}
+    own = first.number.at(size)
+    return numbers == {own + 1} and own > 1
 
 
 def _skipped(work: Work | None, body: Sequence[Node]) -> list[bool | None]:

@@ -98,6 +98,15 @@ def craft_of(text: str) -> Craft:
     return Craft.KNITTING if knit > crochet else Craft.CROCHET
 
 
+UK_WORDS = re.compile(
+    r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk"
+    r"|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour"
+)
+TALL_DC = re.compile(
+    r"(?:rnd|round|row)[ .\d:]*\**\s*(?:work |make )?(?:3 ch|ch 3)\b[^.;*]{0,24}?\b(?:\d+ )?dcs? in"
+)
+
+
 def terms_of(text: str) -> tuple[Terms, str]:
     """US or UK, and the evidence in one sentence."""
     low = text.lower()
@@ -111,13 +120,10 @@ def terms_of(text: str) -> tuple[Terms, str]:
             low,
         )
     )
-    uk = len(
-        re.findall(
-            r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk"
-            r"|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour",
-            low,
-        )
-    )
+    uk = len(UK_WORDS.findall(low))
+    faint = len(re.findall(r"\bss\b|\bcolour", low))
+    if not us and uk <= faint and TALL_DC.search(low):
+        return Terms.US, "three chains begin its dc rows, the height of a US double crochet"
     if us and us >= uk:
         return (
             Terms.US,

@@ -52,8 +52,9 @@ def find_noun_chain(cur: Cursor) -> tuple[str, int]:
 def find_noun(cur: Cursor, peek: bool = False) -> str:
     """The noun that stands here: "st", "sp", "ch", "group", or a stitch name; "" when none does."""
     before = 0
-    while cur.low(before) in ADJECTIVES and cur.low(before + 1) in (
-        SPACE_NOUNS | STITCH_NOUNS | CHAIN_NOUNS
+    while cur.low(before) in ADJECTIVES and (
+        cur.low(before + 1) in SPACE_NOUNS | STITCH_NOUNS | CHAIN_NOUNS
+        or (cur.low(before) in ("center", "centre", "corner") and cur.stitch(before + 1))
     ):
         before += 1
     noun, took = _named(cur, before) or _plain(cur, before)

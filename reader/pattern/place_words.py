@@ -73,7 +73,8 @@ AFTER = frozenset(
      "loop", "loops", "shell", "petals", "petal", "group", "motif", "to", "marker", "top", "in",
      "where", "were", "as", "first",
      "your", "way", "down", "ea", "rnds", "rows", "up", "post", "that", "piece", "now", "join",
-     "joining", "corner", "strip"}
+     "joining", "corner", "strip",
+     "this"}
 )  # fmt: skip
 TO_LAST = (
     "to within the last", "to within last", "to the last", "to last", "until the last",

@@ -34,6 +34,8 @@ AFTER_IT = (
     "the one after it", "the one after", "the one following", "following one", "the following one",
     "the next one", "next one", "the one beside it", "the other one",
 )  # fmt: skip
+CORNERS = ("corner", "point", "tip", "marked")
+VERBS = ("work", "make", "and", "then")
 ENTERED = ("next", "each", "first", "last", "the", "all")
 """After "in back loop of", these go on with the place."""
 
@@ -85,6 +87,9 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         saw = True
     if cur.low() in ("each", "every", "ea") and not cur.words("each time"):
         return _each(cur, here)
+    held = that_holds(cur, start) if saw else None
+    if held is not None:
+        return held
     if cur.low() in DETERMINERS or (
         saw and (cur.kind() in ("ord", "num") or find_noun(cur, peek=True))
     ):
@@ -97,8 +102,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return Place(Where.NEXT, cur.span(start), noun="st")
     if saw and cur.low() in ("the", "a", "that", "this", "these", "those", "it"):
         cur.at += 1
-        held = that_holds(cur, start)
-        return held or _place(cur, start, True)
+        return _place(cur, start, True)
     return None
 
 
@@ -193,9 +197,9 @@ def _to_last(cur: Cursor) -> Place | None:
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
         cur.accept(*ROW_ENDS)
         return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
-    if cur.low() in ("to", "until", "till") or cur.words("across to"):
-        cur.at += 1 if cur.low() != "across" else 2
-        found = _to_spot(cur, start)
+    far = cur.accept("as far as", "up to")
+    if far or cur.accept("across to", "to", "until", "till"):
+        found = _to_spot(cur, start, far)
         if found is not None:
             return found
     cur.at = start
@@ -209,8 +213,10 @@ def _take_number(cur: Cursor) -> Num | None:
     return number
 
 
-def _to_spot(cur: Cursor, start: int) -> Place | None:
-    """What stands behind "to": stitches before the end, or a marker."""
+def _to_spot(cur: Cursor, start: int, far: bool) -> Place | None:
+    """What stands behind "to": stitches before the end, a marker, or a corner."""
+    if _corner_ahead(cur, far):
+        return Place(Where.UNUSED, cur.span(start), Num((0,)), "corner")
     number = _take_number(cur)
     if number is None:
         return Place(Where.UNUSED, cur.span(start), Num((0,)), "marker") if _marker(cur) else None
@@ -221,6 +227,21 @@ def _to_spot(cur: Cursor, start: int) -> Place | None:
         _marker(cur)
         return Place(Where.UNUSED, cur.span(start), number, "marker")
     return None
+
+
+def _corner_ahead(cur: Cursor, far: bool) -> bool:
+    """Takes "the center sc of next 3-sc group", "next corner", "point": a spot on the way."""
+    at = cur.at
+    cur.accept("the")
+    cur.accept("next", "first", "last", "each")
+    spot = cur.accept(*CORNERS) or (far and cur.accept("center", "centre", "middle"))
+    while spot and not cur.done() and cur.low() not in STOPS and cur.low() not in VERBS:
+        if cur.low() in SPACE_NOUNS | CHAIN_NOUNS:
+            spot = False
+        cur.at += 1
+    if not spot:
+        cur.at = at
+    return spot
 
 
 def _marker(cur: Cursor) -> bool:

@@ -12,6 +12,13 @@ SHAPING_WORDS = ("dec", "inc", "decrease", "increase", "make", "narrow", "widen"
 """Behind "to" in a bracket: how such a thing is worked, told once."""
 
 
+SAYING = frozenset(
+    {"this", "these", "counts", "completed", "made", "see", "note",
+     "right", "wrong", "side", "opposite", "always", "when"}
+)  # fmt: skip
+"""Words near the start of a bracket that only says something."""
+
+
 def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     """A bracket that only says something: "counts as dc", a definition, a colour, a size."""
     lows = [token.low for token in inner]
@@ -23,26 +30,9 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     if lows[-1] in ("row", "rnd", "round", "rows") and not any(low.isdigit() for low in lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     colon = ":" in lows[:7] and lows.index(":") >= 1
-    words = {
-        "this",
-        "these",
-        "counts",
-        "completed",
-        "made",
-        "see",
-        "note",
-        "right",
-        "wrong",
-        "side",
-        "opposite",
-        "always",
-        "when",
-    }
-    if lows[0] == "for" and len(lows) > 2 and ":" in lows[:8]:
+    if _told_once(lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if lows[0] == "to" and len(lows) > 2 and lows[1] in SHAPING_WORDS:
-        return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if colon or words & set(lows[:4]) or lows[0] in ("a", "an"):
+    if colon or SAYING & set(lows[:4]) or lows[0] in ("a", "an"):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if (
         len(lows) == 1
@@ -53,6 +43,15 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
             cur.span(start), cur.said(start), Deed.COLOUR if lows[0].isalpha() else Deed.NOTE
         )
     return None
+
+
+def _told_once(lows: list[str]) -> bool:
+    """ "for a pc st: ...", "on the 14th rnd there are ...", "to dec, work ...": told, not worked."""
+    if lows[0] == "for":
+        return len(lows) > 2 and ":" in lows[:8]
+    if lows[0] in ("on", "at", "after"):
+        return bool({"rnd", "row", "round"} & set(lows))
+    return lows[0] == "to" and len(lows) > 2 and lows[1] in SHAPING_WORDS
 
 
 def chain_counts(lows: list[str]) -> tuple[bool, str] | None:

@@ -40,7 +40,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         number = cur.number()
         cur.at += 1
         cur.accept("more", "plain", "x", "complete")
-    elif cur.low() in ("a", "an", "one"):
+    elif cur.low() in ("a", "an", "one", "another"):
         cur.at += 1
     found = cur.stitch()
     if found is None:
@@ -174,6 +174,8 @@ def _number_behind(cur: Cursor) -> bool:
 
 def _place(cur: Cursor) -> Place:
     start = cur.at
+    if cur.low() == "all" and cur.low(1) in ("in", "into"):
+        cur.at += 1
     if cur.low() in (",", ";", ".", "", "(", ")", "[", "]", "and", "then") or cur.kind() == "stars":
         return Place(Where.PLAIN, cur.span(max(start - 1, 0)))
     place = find_place(cur)
@@ -261,8 +263,10 @@ def _place_first(cur: Cursor) -> bool:
         if cur.low(ahead) in (".", ";", "(", "["):
             break
     at = cur.at
-    place = find_place(cur) if cur.low(1) in ("each", "every", "next", "the", "same") else None
+    named = cur.low(1) in ("each", "every", "next", "the", "same", "that")
+    place = find_place(cur) if named else None
     counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
+    counted = counted or cur.stitch() is not None
     cur.at = at
     return place is not None and counted
 

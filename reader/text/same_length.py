@@ -27,9 +27,15 @@ ELL = re.compile(
 )
 
 
+TEN = re.compile(
+    r"(?<=\b(?:sc|dc|tr|st|Sc|Dc|Tr) )10(?= (?:next|each|same|first|last|the|ring)\b)"
+    r"|(?<=\b(?:hdc|sts) )10(?= (?:next|each|same|first|last|the|ring)\b)"
+)
+
+
 def with_ones(text: str) -> str:
-    """The text with a letter l that a copy put for a 1 set right."""
-    return ELL.sub("1", text)
+    """The text with a letter l that a copy put for a 1 set right, and a 10 put for "in"."""
+    return TEN.sub("in", ELL.sub("1", text))
 
 
 def without_front_matter(text: str) -> str:

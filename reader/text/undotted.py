@@ -1,5 +1,6 @@
 """Clean text -> the same text, length kept, without the full stops that only end an abbreviation:
-"1 d.c. into 2nd ch. from hook" -> "1 dc   into 2nd ch  from hook".
+"1 d.c. into 2nd ch. from hook" -> "1 dc   into 2nd ch  from hook"; and with the chains of a space
+behind it.
 """
 
 from __future__ import annotations
@@ -23,14 +24,28 @@ SHORT = re.compile(
     re.IGNORECASE,
 )
 """A short word whose full stop is followed by what goes on with the sentence."""
+SPACE_OF = re.compile(
+    r"(?P<before>\b(?:next|each|same|last|the|any|first|every|corner)\s)?"
+    r"\b(?P<n>\d+)(?P<gap>[ -]?)ch(?=[ -](?:sp|space|lp|loop|arch|corner|gap)(?P<many>s?)\b)",
+    re.IGNORECASE,
+)
+"""A space named by its chains, number first: "next 2-ch sp"."""
 ENDS = re.compile(r"\s*(?:[A-Z]|$)")
 
 
 def undotted(text: str) -> str:
     """The text without them; a full stop that may end a sentence stays, at the same place."""
+    text = SPACE_OF.sub(_chains_first, text)
     text = ST_ST.sub(lambda m: "st st".ljust(len(m.group())), text)
     text = DOTTED.sub(lambda m: _joined(m.group(), text[m.end() :]), text)
     return SHORT.sub(lambda m: m.group()[:-1] + " ", text)
+
+
+def _chains_first(said: re.Match[str]) -> str:
+    """ "next 2-ch sp" -> "next ch-2 sp"; "2 ch sps" may be two spaces and stays."""
+    if said["gap"] != "-" and (said["many"] or not said["before"]):
+        return said.group()
+    return f"{said['before'] or ''}ch{said['gap']}{said['n']}"
 
 
 def _joined(said: str, after: str) -> str:
