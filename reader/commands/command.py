@@ -34,6 +34,7 @@ class Ask(Enum):
     COUNT_ONLY = "count-only"
     SPELL = "spell"
     EXPLAIN = "explain"
+    WHICH_STITCH = "which-stitch"
     WHAT_CAN_I_SAY = "what-can-i-say"
     STOP_LISTENING = "stop-listening"
     FINISH_TODAY = "finish-today"

@@ -44,6 +44,7 @@ TABLE: tuple[Words, ...] = (
     Words(Ask.AS_WRITTEN, ("as written",), "t", "the step as the pattern writes it"),
     Words(Ask.SPELL, ("spell that",), "s", "spells it"),
     Words(Ask.EXPLAIN, ("explain that",), "e", "how the stitch is made"),
+    Words(Ask.WHICH_STITCH, ("which stitch",), "v", "how a stitch that you name is made"),
     Words(Ask.SMALLER_STEPS, ("smaller steps",), ",", "smaller steps"),
     Words(Ask.BIGGER_STEPS, ("bigger steps",), ".", "bigger steps"),
     Words(Ask.FULL_WORDS, ("full words",), "1", "everything in full"),
@@ -91,13 +92,12 @@ MAIN = (
 """Requests that can be said while a step waits."""
 
 MORE = (
-    Ask.AS_WRITTEN, Ask.SPELL, Ask.EXPLAIN, Ask.SMALLER_STEPS, Ask.BIGGER_STEPS, Ask.FULL_WORDS,
+    Ask.AS_WRITTEN, Ask.SPELL, Ask.EXPLAIN, Ask.WHICH_STITCH, Ask.SMALLER_STEPS,
+    Ask.BIGGER_STEPS, Ask.FULL_WORDS,
     Ask.SHORT_WORDS, Ask.COUNT_ONLY, Ask.COUNT_ALONG, Ask.ROW_START, Ask.RIP_BACK, Ask.MARK,
     Ask.LIFELINE, Ask.GO_TO_MARK, Ask.LAST_TIME, Ask.HOW_LONG, Ask.PACE, Ask.NOTE,
     Ask.READ_NOTES,
-    Ask.PATTERN_NOTES, Ask.PATTERN_NOTES,
-    Ask.MATERIALS,
-    Ask.GAUGE, Ask.YARN_LEFT, Ask.START_OVER,
+    Ask.PATTERN_NOTES, Ask.MATERIALS, Ask.GAUGE, Ask.YARN_LEFT, Ask.START_OVER,
 )  # fmt: skip
 """Requests behind "more words"."""
 

@@ -17,6 +17,7 @@ from reader.plan.elsewhere import with_elsewhere
 from reader.plan.gather import gather, materials_in, remarks_among
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
+from reader.plan.own_key import own_key
 from reader.plan.place import Place
 from reader.plan.sentences import sentences
 from reader.plan.sizes import only_size
@@ -53,7 +54,7 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
     reading = Reading(
         counted.craft,
         counted.terms,
-        tuple(sorted((k.lower(), v) for k, v in counted.key.items())),
+        own_key(counted.key),
         counted.size,
         counted.sizes,
     )

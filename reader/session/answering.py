@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.commands.command import Ask, Command
-from reader.commands.phrases import phrases_of
 from reader.plan import find
 from reader.session.effects import Saying
 from reader.session.speaking import Out, say
@@ -21,6 +20,7 @@ QUESTIONS = (
     Mode.YARN_NUMBER,
     Mode.MARK_NAME,
     Mode.MARK_GO,
+    Mode.STITCH_NAME,
     Mode.NOTE,
     Mode.GATHER,
     Mode.PART_NAME,
@@ -74,12 +74,6 @@ def as_written(state: State, command: Command) -> Out:
 def spelled(state: State, command: Command) -> Out:
     """Letter by letter."""
     return say(state, Saying("spelled", state.place))
-
-
-def explained(state: State, command: Command) -> Out:
-    """How the step's stitches are made, or one that was named."""
-    named = command.word not in phrases_of((Ask.EXPLAIN,))
-    return say(state, Saying("explained", state.place, words=command.word if named else ""))
 
 
 def last_done(state: State, command: Command) -> Out:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from reader.commands.command import Ask, Command
 from reader.commands.numbers import sounds_like
 from reader.plan import find
-from reader.session import checking, gauging, marking, moving, noting, searching
+from reader.session import checking, explaining, gauging, marking, moving, noting, searching
 from reader.session.effects import Saying
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
@@ -90,6 +90,7 @@ def word_given(state: State, command: Command) -> Out:
     named = {
         Mode.MARK_NAME: marking.named,
         Mode.MARK_GO: marking.chosen,
+        Mode.STITCH_NAME: explaining.named,
         Mode.RIP_NUMBER: marking.rip_asked,
     }
     if state.mode in named and command.word:
@@ -168,6 +169,7 @@ def no(state: State, command: Command) -> Out:
         Mode.YARN_NUMBER,
         Mode.MARK_NAME,
         Mode.MARK_GO,
+        Mode.STITCH_NAME,
         Mode.PART_NAME,
         Mode.MORE,
         Mode.COUNTING,

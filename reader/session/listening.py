@@ -9,7 +9,7 @@ from reader.commands.numbers import say_number
 from reader.commands.phrases import MAIN, MORE, phrases_of
 from reader.plan import find
 from reader.plan.gauge import wanted_gauge
-from reader.session import checking, gauging, marking, noting, searching
+from reader.session import checking, explaining, gauging, marking, noting, searching
 from reader.session.state import Mode, State
 
 MOST_NUMBERS = 220
@@ -104,6 +104,7 @@ OWN: dict[Mode, Callable[[State], tuple[str, ...]]] = {
     Mode.PART_NAME: _parts,
     Mode.MARK_NAME: marking.free_names,
     Mode.MARK_GO: marking.names,
+    Mode.STITCH_NAME: explaining.names,
     Mode.NOTE: lambda state: noting.SPOKEN,
 }
 """What can be said in a mode beside requests: numbers that exist, names."""

@@ -25,6 +25,7 @@ class Mode(Enum):
     FIND_NUMBER = "waiting for a count on the way"
     MARK_NAME = "waiting for the name of a mark"
     MARK_GO = "waiting for which mark"
+    STITCH_NAME = "waiting for the name of a stitch"
     NOTE = "waiting for a note"
     GAUGE_NUMBER = "waiting for the stitches of your gauge"
     YARN_NUMBER = "waiting for the grams that are left"

@@ -29,7 +29,7 @@ NUMBERS = (
     Mode.PART_NAME,
 )
 """What a number answers."""
-WORDED = (Mode.MARK_NAME, Mode.MARK_GO, Mode.NOTE)
+WORDED = (Mode.MARK_NAME, Mode.MARK_GO, Mode.STITCH_NAME, Mode.NOTE)
 """What words answer."""
 FIRST = (Ask.NEXT, Ask.AGAIN, Ask.BACK, Ask.WHERE, Ask.HOW_MANY, Ask.WHAT_CAN_I_SAY)
 

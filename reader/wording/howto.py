@@ -43,6 +43,18 @@ def say_how(form: str, reading: Reading) -> str:
     return " ".join(piece for piece in (said, found.words if found else "") if piece)
 
 
+def say_how_named(spoken: str, short: str, reading: Reading) -> str:
+    """How the stitch of that US short name is made, under its spoken name in the pattern's terms;
+    what the pattern's own list says of it comes first.
+    """
+    craft = Craft.KNITTING if reading.craft == "knitting" else Craft.CROCHET
+    terms = Terms.UK if reading.terms == "UK" else Terms.US
+    own = next((form for form, _ in reading.key if name_of(form, craft, terms) == short), "")
+    said = say_how(own, reading) if own else ""
+    made = how_to(short, craft)
+    return said or (sentence(f"{spoken}: {made.words[0].lower()}{made.words[1:]}") if made else "")
+
+
 def find_how(form: str, reading: Reading) -> HowTo | None:
     """The making of a written form, with its source; None for an unknown one."""
     craft = Craft.KNITTING if reading.craft == "knitting" else Craft.CROCHET

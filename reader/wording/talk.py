@@ -13,7 +13,7 @@ from reader.session.state import State, Words
 from reader.wording import need_words, place_words
 from reader.wording.fixed import FIXED
 from reader.wording.gathering import say_item, say_missing
-from reader.wording.howto import say_how, say_how_step
+from reader.wording.howto import say_how, say_how_named, say_how_step
 from reader.wording.need_words import reading_of
 from reader.wording.numbers import number_words
 from reader.wording.place_words import complete, noun_of, read, row_of, spoken_place, step_of
@@ -157,6 +157,10 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
         )
         or NOT_EXPLAINED
     ),
+    "stitch explained": lambda one, state: (
+        say_how_named(one.words, one.more[0], row_of(one, state).reading) or NOT_EXPLAINED
+    ),
+    "which stitch": lambda one, state: f"Which one? This pattern has: {', '.join(one.more)}.",
     "part": lambda one, state: say_part(find.part_at(state.plan, one.place or state.place)),
     "notice": lambda one, state: say_written(one.words, row_of(one, state).reading),
     "warning": _warning,

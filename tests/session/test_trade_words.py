@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from reader.commands.asked import command_of
 from reader.session.events import CommandGiven
+from reader.session.listening import phrases_for
+from reader.session.state import Mode
 from reader.session.transitions import respond
-from tests.session.play import Play, demo, plan_of
+from tests.session.play import Play, demo, perform, plan_of
 
 MAT = """Pier Mat
 
@@ -59,3 +61,51 @@ def test_how_long_tells_the_seconds_of_a_stitch_once_they_are_known() -> None:
     play.maker("more words")
     said = play.maker("how long").lower()
     assert "single crochet takes you about six seconds" in said
+
+
+def test_any_stitch_of_the_pattern_is_explained_by_its_name() -> None:
+    """By voice alone: asked which, the pattern's own are told in its terms; the place stays."""
+    play = perform(
+        """
+        maker: next
+        maker: more words
+        maker: which stitch
+        program: this pattern has: single crochet, increase
+        program: magic ring
+        maker: single crochet two together
+        program: through all three loops
+        place: round two
+        maker: more words
+        maker: which stitch
+        maker: no
+        program: as it was
+        """,
+        Play(demo("harbour-lighthouse")),
+    )
+    assert play.state.mode is Mode.STEP
+
+
+def test_stitches_are_named_in_the_terms_of_the_pattern() -> None:
+    """In UK terms the pattern has trebles and no single crochet; a list of abbreviations in one
+    line is taken apart."""
+    play = perform("maker: more words\nmaker: which stitch", Play(plan_of(BLANKET)))
+    assert "treble" in phrases_for(play.state)
+    assert "single crochet" not in phrases_for(play.state)
+    play.maker("treble")
+    assert "insert" in play.answer.lower()
+    key = dict(play.plan.parts[0].rows[0].reading.key)
+    assert (key["ch"], key["tr"]) == ("chain", "treble")
+
+
+BLANKET = """Fell Cloth
+
+UK terms.
+
+Abbreviations
+ch = chain; tr = treble; st(s) = stitch(es)
+
+CLOTH
+Ch 12.
+Row 1: 1 tr in 4th ch from hook, 1 tr in each ch to end. Turn. (10 tr)
+Row 2: Ch 3, miss first st, 1 tr in each st to end. Turn. (10 tr)
+"""
