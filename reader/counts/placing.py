@@ -214,7 +214,7 @@ def _into_all(
 ) -> None:
     place, stitch, walk = work.place, work.stitch, tally.walk
     counted = place.where is Where.REST and place.sides == 1 and number is not None and number > 1
-    if counted and stitch.takes == 1:
+    if counted and stitch.takes == 1 and stitch.craft is Craft.CROCHET:
         # "sc 24 around": the number is that of the row.
         walk.take(number or 0)
         _put(work, tally, number or 0, 1)
@@ -227,6 +227,9 @@ def _into_all(
         tally.make(used + times * (per - 1 if per > 1 else stitch.makes - 1), made_name(stitch))
         return
     per = number if number is not None and (place.each or place.where is Where.EACH) else 1
+    if stitch.craft is Craft.KNITTING and stitch.takes == stitch.makes == 1:
+        # "k 1, p 2 to end": each is worked into a stitch of its own.
+        per = 1 if place.where is Where.REST else per
     times = places // stitch.takes if stitch.takes > 1 else places
     if stitch.takes > 1 and places % stitch.takes:
         tally.uneven = (places, stitch.takes)

@@ -15,7 +15,7 @@ def readings(
     nodes: Sequence[Node], chains: Sequence[bool | None], below: Below
 ) -> Iterator[Choice]:
     """Every combination of what the words leave open, the usual ones first."""
-    again = pair = ending = bundle = opening = False
+    again = pair = ending = bundle = opening = joined = False
     stack = list(nodes)
     while stack:
         one = stack.pop()
@@ -23,6 +23,7 @@ def readings(
             opening = opening or one.place.noun in SPACES | UNITS
         if isinstance(one, Repeat):
             again = again or one.until is Until.AGAIN
+            joined = joined or one.joined
             ending = ending or (one.has_ending and one.until in (Until.OPEN, Until.TO_LAST))
             stack += [*one.body, *one.ending]
         elif isinstance(one, Work):
@@ -36,10 +37,10 @@ def readings(
     options = product(
         chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False,
         True) if below.spaces and not opening else (False,),
-        listed,
+        listed, _either(joined),
     )  # fmt: skip
-    for chain, more, each, cut, bundled, spaced, whole in options:
-        yield Choice(chain, more, each, cut and ending, bundled, spaced, whole)
+    for chain, more, each, cut, bundled, spaced, whole, both in options:
+        yield Choice(chain, more, each, cut and ending, bundled, spaced, whole, both)
 
 
 def times_of_list(nodes: Sequence[Node]) -> Num | None:

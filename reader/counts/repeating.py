@@ -64,6 +64,9 @@ def body_of(body: Sequence[Node], tally: Tally, work_all: Worker) -> Tally:
 
 def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
     """A body over and over."""
+    if node.joined and not tally.choice.joined:
+        work_all(node.body[:-1], tally, need)
+        node = replace(node, body=node.body[-1:], joined=False)
     node = filled(node, tally, need, work_all)
     one = body_of(node.body, tally, work_all)
     ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)

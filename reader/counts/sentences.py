@@ -12,7 +12,8 @@ from reader.pattern.line_words import ACTION
 NEXT_SENTENCE = re.compile(
     r"(?<=[.])\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?(?:work|continue|cont\b|bind off|cast off"
     r"|bo \d|dec\b|inc\b|decrease|increase"
-    r"|knit|purl|rep\b|repeat|shape|k \d|p \d|k\d|p\d|\*\s*k|beg with|next row|change to|place)\b)",
+    r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:from\s*)?\*)|shape|k\s*\d|p\s*\d|\*\s*k|beg with"
+    r"|next row|change to|place)\b)",
     re.IGNORECASE,
 )
 

@@ -17,7 +17,8 @@ class Choice:
     chain: the first chain counts as a stitch. again_more: "N times" is N more. pair_each: equal
     numbers are one each. cut_ending: the last repeat is cut off. bundle: a list of stitches with
     one place at its end goes into that place. chains_below: every chain below is a place of its
-    own. whole_list: "x 6" at the end of a list is of the whole list.
+    own. whole_list: "x 6" at the end of a list is of the whole list. joined: so is
+    "twice" behind two joined by "and".
     """
 
     chain: bool | None = None
@@ -27,6 +28,7 @@ class Choice:
     bundle: bool = True
     chains_below: bool = False
     whole_list: bool = True
+    joined: bool = True
 
     def oddity(self) -> int:
         """How far from the usual reading; the smaller the better."""
@@ -37,6 +39,7 @@ class Choice:
             + (not self.bundle)
             + 2 * self.chains_below
             + (not self.whole_list)
+            + (not self.joined)
         )
 
 

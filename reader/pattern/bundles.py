@@ -7,7 +7,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.pattern.tree import Act, Chain, Node, Where, Work
+from reader.pattern.tree import Act, Chain, Node, Repeat, Until, Where, Work
 from reader.terms.stitches import Craft, Kind
 
 SHARED = (Where.NEXT, Where.EACH, Where.FIRST, Where.LAST, Where.SAME, Where.ONE_PLACE, Where.CHAIN)
@@ -56,6 +56,17 @@ def each_and_each(before: Node | None, node: Node) -> Work | None:
         stitches, among=(*stitches.among, openings.noun), chain=openings.chain, text=text
     )
     return replace(before, place=place, words=f"{before.words} and {node.words}")
+
+
+def joined_pair(before: Node | None, node: Node) -> Repeat | None:
+    """ "make one and narrow five times": the two joined by "and", that many times; else None."""
+    if not isinstance(node, Work) or not isinstance(before, Work):
+        return None
+    if node.stitch.craft is not Craft.KNITTING or before.by is not None or node.by is None:
+        return None
+    once = replace(node, number=None, by=None)
+    words = f"{before.words} and {node.words}"
+    return Repeat(before.span, words, (before, once), Until.TIMES, node.by, joined=True)
 
 
 def _may_share(last: Work) -> bool:

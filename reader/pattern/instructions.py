@@ -8,8 +8,9 @@ from dataclasses import replace
 
 from reader.pattern.acts import find_act
 from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, names
-from reader.pattern.bundles import bundle_from, each_and_each
+from reader.pattern.bundles import bundle_from, each_and_each, joined_pair
 from reader.pattern.cursor import Book, Cursor
+from reader.pattern.knitting_words import find_knitting
 from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.remarks import remark_in
@@ -120,6 +121,7 @@ class _Reading:
         node = (
             self.repeat()
             or self.bracket()
+            or find_knitting(cur)
             or find_leave(cur)
             or find_act(cur)
             or find_skip(cur)
@@ -128,6 +130,10 @@ class _Reading:
         )
         if node is not None:
             self.flush(start)
+            both = joined_pair(self.made[-1], node) if self.made else None
+            if both is not None and start and cur.tokens[start - 1].low == "and":
+                self.made.pop()
+                node = both
             self.put(node)
         elif cur.low() in FILLER:
             cur.at += 1

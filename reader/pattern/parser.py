@@ -14,6 +14,7 @@ from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
 from reader.text.same_length import with_ones, without_front_matter, without_links
+from reader.text.stops import without_stops
 from reader.text.tables import untabled
 from reader.text.undotted import undotted
 
@@ -93,7 +94,7 @@ ONE_PLACE = re.compile(
 
 def craft_of(text: str) -> Craft:
     """Crochet or knitting, by the words used."""
-    knit = len(re.findall(KNITTING_WORDS, text))
+    knit = len(re.findall(KNITTING_WORDS, text, re.IGNORECASE))
     crochet = len(re.findall(CROCHET_WORDS, text, re.IGNORECASE))
     return Craft.KNITTING if knit > crochet else Craft.CROCHET
 
@@ -240,7 +241,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """
     source = clean(with_ones(without_links(without_front_matter(text))))
     plain = undotted(untabled(source.text))
-    which = Craft(craft) if craft else craft_of(plain)
+    which = Craft(craft) if craft else craft_of(without_stops(plain))
+    plain = without_stops(plain) if which is Craft.KNITTING else plain
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = sizes_named(plain)
     layout = lay_out(plain)

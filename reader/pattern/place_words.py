@@ -38,6 +38,14 @@ AROUND = (
     "in each row", "in every row", "to the other end", "until end", "till end", "until the end",
     "till the end",
     "until end of row", "till end of row", "round",
+    "all along", "all the way along", "along the row", "all through", "throughout", "all round",
+    "the whole row", "the whole round", "the rest of the row", "the rest of the round",
+    "the rest of row", "the rest of the stitches", "the rest", "the remainder of the row",
+    "the remainder of row", "the remainder", "the others", "all the others", "all the rest",
+    "remainder", "rest of row", "rest of round", "all sts", "all stitches", "all the stitches",
+    "all the way", "every stitch", "every st", "to the end of the needle", "to end of needle",
+    "to the end of needle", "the entire row", "the entire round", "to the other end", "back",
+    "across to end", "to the end of the pin", "for the rest of the row",
 )  # fmt: skip
 LOOP_ONLY = (
     "in both loops", "in back loops only", "in front loops only", "in back loop only",
@@ -81,6 +89,9 @@ TO_LAST = (
     "until last", "up to last",
     "across to last", "around to last", "across to within last", "till last", "up to the last",
     "to within",
+    "all but the last", "all but last", "all except the last", "all except last", "till the last",
+    "till within the last", "till within last", "till within", "until within the last",
+    "until within", "up to within", "as far as the last", "as far as last", "except the last",
     "across to the last", "around to the last", "across to within the last", "even to last",
     "until within last",
 )  # fmt: skip
@@ -173,6 +184,7 @@ TOPS = (
     "the base of", "bottom of",
 )  # fmt: skip
 ROW_ENDS = (
+    "of the end of the row", "of end of row", "of end",
     "of row", "of rnd", "of round", "from end", "of the row", "of the round", "of needle",
     "of the end",
 )  # fmt: skip

@@ -158,6 +158,8 @@ def _ring(cur: Cursor) -> int:
 
 def _around_alone(cur: Cursor) -> bool:
     length = cur.any_words(AROUND)
+    if not length and cur.low() == "all" and cur.low(1) in (*STOPS, ""):
+        length = 1
     if not length:
         return False
     after = cur.peek(length)

@@ -5,11 +5,12 @@ are 39 sts".
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from reader.pattern.changes import find_change
 from reader.pattern.labels import opened
+from reader.terms.numbers import ORDINALS, SPELLED, TENS, word_number
 from reader.terms.numbers import TIMES as TIMES_WORDS
-from reader.terms.numbers import word_number
 
 _N = r"(\d+)(?:st|nd|rd|th|d)?"
 _ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
@@ -91,6 +92,7 @@ CHART = re.compile(
 )
 """Rows that only a chart shows: their count is taken to stay."""
 FABRIC = re.compile(
+    r"(?!.*\b(?:in|into) (?:the )?(?:next|first|same|last|each)\b)"
     rf"^[^\w*]*(?:work(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
     r"(?:\s+(?:st|stitch|ribbing))?\b[^.\d*]*(?:\([^)*]*\))?[^.\d*]*\.?\s*$",
     re.IGNORECASE,
@@ -100,7 +102,8 @@ MEASURE = re.compile(
     rf"{_AT}(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work"
     rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p "
     rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b"
-    rf"|\bin\.|[\"″]|\bcm\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
+    rf"|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)"
+    r"(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 """Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
@@ -111,19 +114,7 @@ GOES_ON = re.compile(
     re.IGNORECASE,
 )
 """Rows go on as they went before, or as the words say."""
-CHANGES = re.compile(
-    r"\b(?P<way>inc|dec)(?:rease|reasing|s|\.)?\s+(?P<n>\d+|one)?\s*(?:sts?|stitch|stitches|sc|s "
-    r"c|dc|d c)?\.?\s*(?P<where>[^.;]*?)\b(?:every|each|ev)\s+(?:(?P<other>other|alt\w*|rs|ws"
-    r"|right side|wrong side|knit|k|purl|(?P<nth>\d+)(?:st|nd|rd|th)|foll?\w*)\s+)?(?:\w+\s+)?(?:r"
-    r"ows?|rnds?|rounds?)\b",
-    re.IGNORECASE,
-)
-"""A change worked in every row, or in every nth."""
-BOTH_ENDS = re.compile(
-    r"\b(?:each|both|either) (?:end|side|edge)s?|\bfirst and last\b|\bbeg(?:inning)? and end\b"
-    r"|1st and last",
-    re.IGNORECASE,
-)
+NEXT_ROW = re.compile(r"\bnext (?:\w+ )?(?:row|rnd|round)", re.IGNORECASE)
 VARIED = re.compile(
     r"\b(?:\d+|one) (?:\w+ ){0,2}?(?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
 )
@@ -191,6 +182,52 @@ def goal_in(words: str) -> int | None:
 def find_rule(words: str, labelled: bool) -> Rule | None:
     """The rule a row's words are, or contain at their end; None where they are plain instructions.
     """
+    tight, places = tightened(words)
+    rule = _rule_in(tight, labelled)
+    if rule is None:
+        return None
+    return replace(rule, start=places[rule.start], end=places[rule.end])
+
+
+PIECE = re.compile(
+    rf"(?P<space>\s+)|\b(?P<number>{SPELLED})|\b(?P<ordinal>(?:(?:twenty|thirty|forty|fifty)"
+    rf"[ -])?(?:{'|'.join(ORDINALS)}))\b",
+    re.IGNORECASE,
+)
+"""What is put otherwise before rules are looked for: white space, numbers in words."""
+
+
+def tightened(words: str) -> tuple[str, list[int]]:
+    """The words with single spaces and their numbers in figures, and for each of their places where
+    it stood.
+    """
+    letters: list[str] = []
+    places: list[int] = []
+    at = 0
+    for found in PIECE.finditer(words):
+        letters.append(words[at : found.start()])
+        places += range(at, found.start())
+        new = _in_figures(found)
+        letters.append(new)
+        places += [found.start()] * len(new)
+        at = found.end()
+    letters.append(words[at:])
+    places += range(at, len(words) + 1)
+    return "".join(letters), places
+
+
+def _in_figures(found: re.Match[str]) -> str:
+    if found.group("space"):
+        return " "
+    if found.group("number"):
+        return str(word_number(found.group()) or 0)
+    *tens, last = re.split(r"[\s-]+", found.group().lower())
+    value = ORDINALS[last] + (TENS[tens[0]] if tens else 0)
+    ending = {1: "st", 2: "nd", 3: "rd"}.get(value % 10 if value not in (11, 12, 13) else 0, "th")
+    return f"{value}{ending}"
+
+
+def _rule_in(words: str, labelled: bool) -> Rule | None:
     return (
         (_same_as(words) if labelled else None)
         or _last_again(words)
@@ -275,59 +312,54 @@ def _rows_again(words: str) -> Rule | None:
 
 
 def _even(words: str) -> Rule | None:
-    """ "Work 6 rounds even"."""
+    """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     found = EVEN.search(words) or EVEN_ROUND.search(words)
     if not found:
         return None
     rows = _value(found.group(1), found.group(2)) or 1
     if LIKE_LAST.match(found.groupdict().get("rest") or ""):
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
+    tail = re.split(r"[.;]", words[found.start() :], maxsplit=1)[0]
+    change = find_change(tail)
+    if change is not None and change.step:
+        end = found.start() + len(tail)
+        times = change.times or rows // change.every
+        return Rule(
+            "grow", times=times, start=found.start(), end=end, rest=tail, step=change.step,
+            every=change.every, at_once=change.at_once, rows=rows,
+        )  # fmt: skip
     return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
 
 
 def _grow(words: str) -> Rule | None:
     """ "Continue in this way until there are 15", "inc 1 st each end every 4th row 5 times"."""
-    change = CHANGES.search(words)
+    change = find_change(words)
     found = GOES_ON.search(words)
     if found is None and change is None:
         return None
-    start = min(one.start() for one in (found, change) if one is not None)
+    start = min(found.start() if found else len(words), change.start if change else len(words))
     tail = words[start:]
     goal = goal_in(tail) or _section_goal(tail)
-    if found is None and goal is None and times_in(tail) is None:
+    times = change.times if change is not None else None
+    if times is None:
+        times = times_in(tail)
+    if found is None and goal is None and times is None:
         return None
-    step, every = _change(change)
     total = re.search(r"\((\d+)\s*(?:[a-z][a-z .]{0,12})?\)", tail)
     between = re.search(r"\bbetween\b", tail) is not None
-    times = times_in(tail) if change is not None and goal is None else None
     return Rule(
         "grow",
-        times=times,
+        times=times if change is not None and goal is None else None,
         goal=goal,
         start=start,
         end=len(words),
         rest=tail,
-        step=step,
-        every=every,
-        at_once=re.search(r"\bnext (?:\w+ )?(?:row|rnd|round)", tail) is not None,
+        step=change.step if change is not None else 0,
+        every=change.every if change is not None else 1,
+        at_once=(change is not None and change.at_once) or NEXT_ROW.search(tail) is not None,
         total=int(total.group(1)[:5]) if total and goal is not None else None,
         between=between,
     )
-
-
-def _change(found: re.Match[str] | None) -> tuple[int, int]:
-    """Stitches gained (or lost) each time, and in every how manieth row; 0 where no number is said.
-    """
-    if found is None:
-        return 0, 1
-    said = found.group("n")
-    number = 1 if said is None or not said.isdigit() else int(said[:4])
-    ends = 2 if BOTH_ENDS.search(found.group()) else 1
-    if said is None and ends == 1:
-        return 0, 1
-    other = found.group("other")
-    every = int(found.group("nth")[:3]) if found.group("nth") else 2 if other else 1
-    return (number if found.group("way").lower() == "inc" else -number) * ends, every
 
 
 def _section_goal(words: str) -> int | None:

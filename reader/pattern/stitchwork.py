@@ -7,6 +7,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.cursor import Cursor, Found
+from reader.pattern.knitting_words import at_ends
 from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
@@ -14,6 +15,7 @@ from reader.terms.stitches import Craft, Kind, Stitch
 
 VERBS = ("work", "make", "place", "worked", "working")
 NOUNS = ("sts", "st", "stitches", "stitch")
+TOGETHER = ("tog", "together", "togb", "togtbl")
 NOT_OURS = frozenset(
     ["times", "x", "more", "rows", "rnds", "rounds", "inches", "in", "tog", "together"]
 )
@@ -142,6 +144,10 @@ def _finish(
         cur.accept(*NOUNS)
     by = _times(cur)
     number = _multiplied(number, by)
+    if cur.book.craft is Craft.KNITTING and stitch.makes != stitch.takes:
+        ends = at_ends(cur, start, stitch.makes - stitch.takes, number)
+        if ends is not None:
+            return ends
     if stitch.kind is Kind.GROUP and cur.low() == "of" and cur.kind(1) == "num":
         _made_of(cur)
     cur.accept("as before", "as usual", "made as before")
@@ -220,9 +226,9 @@ def _own_number(cur: Cursor) -> bool:
 def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
     """ "2 tog", "two together", "2tog" after a stitch: the decrease it makes."""
     amount, took = 0, 0
-    if cur.kind() == "num" and cur.low(1) in ("tog", "together"):
+    if cur.kind() == "num" and cur.low(1) in TOGETHER:
         amount, took = cur.peek().value, 2
-    elif cur.low() in ("tog", "together") and number is not None:
+    elif cur.low() in TOGETHER and number is not None:
         amount, took = number.values[0], 1
     if not took or not 1 < amount < 30:
         return None
@@ -230,6 +236,7 @@ def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
     if made is None:
         return None
     cur.at += took
+    cur.accept("b", "through the back loops", "through the back of the loops", "through backs")
     return made
 
 

@@ -83,6 +83,10 @@ def _add(
         found.append(Token("ord", low, start, end, (int(re.sub(r"\D", "", low)[:9]),), spaced))
     elif kind == "dots":
         bare = low.rstrip(".")
+        if bare not in known and bare.replace(".", "") in known | {"tbl", "wyib", "wyif"}:
+            bare = bare.replace(".", "")
+            found.append(Token("word", bare, start, end, (), spaced))
+            return
         found.append(Token("word", bare, start, start + len(bare), (), spaced))
         if len(bare) < len(low) and bare not in known:
             found.append(Token("mark", ".", end - 1, end, (), False))
@@ -149,37 +153,40 @@ def _hyphened(
 def _words_to_numbers(found: list[Token]) -> list[Token]:
     made: list[Token] = []
     for token in found:
-        low = token.low
-        if token.kind != "word":
+        low, last = token.low, made[-1] if made else None
+        value = TENS.get(low, UNITS.get(low))
+        if _under_hundred(made, token):
+            # "a hundred and four" is one number.
+            made[:] = [one for one in made if one is not made[-1] or one.low != "and"]
+            added = made[-1].value + (value or 0)
+            kept = low if low in TENS else ""
+            made[-1] = replace(made[-1], low=kept, end=token.end, values=(added,))
+        elif token.kind != "word":
             made.append(token)
-        elif low in TENS:
-            made.append(replace(token, kind="num", values=(TENS[low],)))
-        elif low in UNITS and low != "no":
-            before = made[-1] if made else None
-            joined = (
-                before
-                and before.kind == "num"
-                and before.low in TENS
-                and UNITS[low] in range(1, 10)
-            )
-            if before and joined:
-                made[-1] = replace(
-                    before,
-                    low=f"{before.low} {low}",
-                    end=token.end,
-                    values=(before.value + UNITS[low],),
-                )
+        elif value is not None and low != "no":
+            if last and last.kind == "num" and last.low in TENS and 1 <= value <= 9:
+                joined = (last.value + value,)
+                made[-1] = replace(last, low=f"{last.low} {low}", end=token.end, values=joined)
             else:
-                made.append(replace(token, kind="num", values=(UNITS[low],)))
+                made.append(replace(token, kind="num", values=(value,)))
         elif low in ORDINALS:
             made.append(replace(token, kind="ord", values=(ORDINALS[low],)))
         elif low in TIMES:
             made.append(replace(token, kind="times", values=(TIMES[low],)))
-        elif low == "hundred" and made and made[-1].kind == "num":
-            made[-1] = replace(made[-1], end=token.end, values=(made[-1].value * 100,))
+        elif low == "hundred" and last and (last.kind == "num" or last.low == "a"):
+            hundreds = (100 * (last.value if last.kind == "num" else 1),)
+            made[-1] = replace(last, kind="num", low="hundred", end=token.end, values=hundreds)
         else:
             made.append(token)
     return made
+
+
+def _under_hundred(made: list[Token], token: Token) -> bool:
+    """Whether a number in words goes on with the hundred before it."""
+    before = made[:-1] if made and made[-1].low == "and" else made
+    if token.kind != "word" or not before or before[-1].low != "hundred":
+        return False
+    return token.low in TENS or (token.low in UNITS and token.low not in ("no", "zero"))
 
 
 def _needles_joined(found: list[Token]) -> list[Token]:

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 
 from reader.terms.crafts import Terms
 from reader.terms.forms import forms
+from reader.terms.numbers import SPELLED
 from reader.terms.stitches import Craft
 
 _KIND = r"[A-Za-z][A-Za-z0-9 \-'.]*?"
@@ -46,13 +47,18 @@ TAIL = re.compile(
     re.IGNORECASE,
 )
 SPOKEN = re.compile(
-    r"(?:you (?:should|will|'ll|now)(?: now)? (?:have|be at)(?: a total of)?|that gives you|which "
-    r"gives you|which gives|which makes|that(?:'s| is| makes| brings us (?:up |back )?to"
-    r"| brings you to)|giving you|for a "
-    r"total of|we are back to|we're at|there (?:are|should be|will be)|still|back to|up to|total "
-    r"of|we have|leaving(?: you with)?)\s+(?P<n>\d+|[a-z]+(?:[- ][a-z]+)?)(?P<more>\s*[\(\[][\d,;"
+    r"(?<!until )(?<!till )(?<!when )(?<!if )(?<!once )(?<!as )"
+    r"(?:(?<!that )(?:you|we|and|now|which|should|will) (?:should |will |'ll |now )*(?:now |then )?"
+    r"(?:have|be at)(?: a total of| now)?|that gives you|which gives you|which gives|which makes"
+    r"|(?:that|this|which)(?:'s| is| makes| leaves| will leave| gives| brings us (?:up |back )?to"
+    r"| brings you to)|giving you|giving|making|for a total of|we are back to|we're at"
+    r"|there (?:are|is|should(?: now)? be|will(?: now)? be|must(?: now)? be|ought to be)(?: now)?"
+    r"|still|back to|up to|total of|leaving(?: you with)?"
+    r"|having(?: now)?|should be)"
+    rf"\s+(?:in all )?(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;"
     r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles)?(?: "
-    r"(?:in all|now|total|on (?:the )?needles?|on needle))?\s*(?=[.!;),]|$)",
+    r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
+    r"(?:needles?|pins?|wires?)|on needle))*\s*(?=[.!;),]|$)",
     re.IGNORECASE,
 )
 

@@ -133,7 +133,7 @@ class Repeat:
     in all unless the count closes only with N. OPEN: until the row below is used up. TO_LAST: until
     `number` are left. ending: instructions after "ending with"; altered: they replace the end of
     the last pass for certain. lost: the star it refers to is missing, the body is the whole list
-    before it.
+    before it. joined: "make one and narrow five times", where the times may be of the last alone.
     """
 
     span: Span
@@ -146,6 +146,7 @@ class Repeat:
     altered: bool = False
     lost: bool = False
     noun: str = "st"
+    joined: bool = False
 
 
 class Deed(Enum):

@@ -66,14 +66,19 @@ TIMES = {"once": 1, "twice": 2, "thrice": 3}
 
 
 def word_number(words: str) -> int | None:
-    """ "twenty two" -> 22; None for anything else."""
-    total = None
+    """ "twenty two" -> 22, "a hundred and four" -> 104; None for anything else."""
+    total: int | None = None
     for word in re.split(r"[\s-]+", words.lower().strip()):
-        value = TENS.get(word, UNITS.get(word))
+        if word == "hundred" and total is not None:
+            total *= 100
+            continue
+        if word == "and" and total is not None and total >= 100:
+            continue
+        value = 1 if word == "a" and total is None else TENS.get(word, UNITS.get(word))
         if value is None:
             return None
         total = value if total is None else total + value
-    return total
+    return None if words.strip().lower() == "a" else total
 
 
 def ordinal_number(words: str) -> int | None:
@@ -83,3 +88,12 @@ def ordinal_number(words: str) -> int | None:
     if value is None or len(tens) > 1 or (tens and (tens[0] not in TENS or value > 9)):
         return None
     return value + (TENS[tens[0]] if tens else 0)
+
+
+_BELOW_TWENTY = "|".join(sorted(set(UNITS) - {"zero", "no"}, key=len, reverse=True))
+_TENS = "|".join(TENS)
+SPELLED = (
+    rf"(?:(?:(?:{_BELOW_TWENTY}|a) hundred(?: and)? )?(?:(?:{_TENS})(?:[ -](?:{_BELOW_TWENTY}))?"
+    rf"|{_BELOW_TWENTY})|(?:{_BELOW_TWENTY}|a) hundred)\b"
+)
+"""A pattern for numbers in words."""

@@ -1,0 +1,91 @@
+"""Changes worked over several rows: "dec 1 st at each end of every 4th row 5 times", "of the next 5
+rows", "of next and foll 4 alt rows" -> how many stitches, how often, in every how manieth row.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+_ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
+_WAY = (
+    r"(?P<way>inc|dec|narrow|widen|take in|k(?:nit)? ?2 ?tog|cast off|bind off|cast on)"
+    r"(?:reas(?:e|es|ing|ings)|ings?|s|\.)?(?: once| by)?"
+)
+_COUNTED = (
+    r"(?:\s+(?P<n>\d+|one)\b(?! times))?\s*(?:sts?\b|stitch(?:es)?|sc\b|s c\b|dc\b|d c\b)?\.?\s*"
+)
+_EVERY = (
+    rf"\b(?:every|each|ev|foll\w*)\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|2nd|rs|ws"
+    r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)(?:st|nd|rd|th))\s+)?(?:foll\w*\s+)?"
+    rf"(?:\w+\s+)?{_ROWS}\b"
+)
+_FIRST = rf"(?:next|this|same|the|\d+(?:st|nd|rd|th)|last)(?: {_ROWS})?\s*,?\s*(?:and|then)"
+CHANGES = re.compile(
+    rf"\b{_WAY}{_COUNTED}(?P<where>[^.;]*?)(?:(?P<first>\b{_FIRST}\s+(?:then |on |at |in )*"
+    rf"(?:every |each )?(?:foll\w* )?)(?P<more>\d+)\s+(?:foll\w*\s+)?(?P<alt>alt\w*\s+)?{_ROWS}"
+    rf"|(?P<also>\b{_FIRST}\s+(?:then |on |at |in |of )*)?(?P<every>{_EVERY})"
+    rf"|\b(?:next|foll\w*)\s+(?P<rows>\d+)\s+(?P<alts>alt\w*\s+)?{_ROWS}\b)",
+    re.IGNORECASE,
+)
+BOTH_ENDS = re.compile(
+    r"\b(?:each|both|either) (?:end|side|edge)s?|\bfirst and last\b|1st and last"
+    r"|\bbeg(?:inning)? (?:of \w+ )?and (?:at )?(?:the )?end",
+    re.IGNORECASE,
+)
+EACH_TIME = re.compile(
+    r"\b(?:inc|dec)\w*\.? (?:in|on|at)? ?(?:every|each) " + _ROWS + r",? (?P<n>\d+) (?:sts?"
+    r"|stitches) each time",
+    re.IGNORECASE,
+)
+"""The change of a whole round, said behind it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """step: stitches gained (or lost) each time, 0 where none is said. every: in every how manieth
+    row. times: how often, None where other words say it. at_once: in the very next row.
+    """
+
+    start: int
+    step: int
+    every: int = 1
+    times: int | None = None
+    at_once: bool = False
+
+
+def find_change(words: str) -> Change | None:
+    """The change over rows that the words ask for, None where they ask for none."""
+    whole = EACH_TIME.search(words)
+    if whole:
+        number = int(whole.group("n"))
+        gain = number if whole.group().lower().startswith("inc") else -number
+        return Change(whole.start(), gain, 1, None, True)
+    found = CHANGES.search(words)
+    if not found:
+        return None
+    way = found.group("way").lower()
+    if way in ("cast off", "bind off", "cast on") and not found.group("every"):
+        return None
+    said = found.group("n")
+    ends = 2 if BOTH_ENDS.search(found.group()) else 1
+    if said is None and ends == 1 and way in ("inc", "dec"):
+        return Change(found.start(), 0)
+    number = int(said[:4]) if said and said.isdigit() else 1
+    gain = number if way in ("inc", "widen", "cast on") else -number
+    return _how_often(found, gain * ends)
+
+
+def _how_often(found: re.Match[str], step: int) -> Change:
+    at = found.start()
+    if found.group("rows"):
+        every = 2 if found.group("alts") else 1
+        return Change(at, step, every, int(found.group("rows")[:3]), True)
+    if found.group("more"):
+        return Change(
+            at, step, 2 if found.group("alt") else 1, 1 + int(found.group("more")[:3]), True
+        )
+    nth = found.group("nth")
+    every = int(nth[:3]) if nth else 2 if found.group("other") else 1
+    first = found.group("also") or ""
+    return Change(at, step, every, None, re.match(r"\s*(?:next|this|same)", first) is not None)

@@ -1,0 +1,340 @@
+"""Knitting said in words: "make one", "thread over twice", "take in", "knit twice into the next",
+"pass the slipped stitch over", "pick up the loop and knit it" -> Work, Shape, Group.
+"""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.places import find_place
+from reader.pattern.tree import ONE, Group, Node, Num, Place, Shape, Where, Work
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft, Kind
+
+NOUNS = ("sts", "st", "stitches", "stitch", "loops", "loop")
+OVERS = (
+    "bring the wool forward", "bring wool forward", "bring the thread forward",
+    "bring thread forward", "bring the cotton forward", "bring cotton forward",
+    "bring the yarn forward", "bring yarn forward", "bring the silk forward",
+    "put the wool over", "put the thread over", "put the cotton over", "put the yarn over",
+    "throw the thread over", "throw the wool over", "throw thread over", "throw the cotton over",
+    "wool round needle", "wool round the needle", "yarn round needle", "yarn round the needle",
+    "thread round the needle", "cotton round the needle", "wool on needle", "yarn on needle",
+    "wool over needle", "yarn over needle", "wool over the needle", "thread over the needle",
+    "cotton over the needle", "thread over", "wool over", "cotton over", "silk over", "yarn over",
+    "thread forward", "wool forward", "cotton forward", "yarn forward", "silk forward",
+    "wool fwd", "wl fwd", "w fwd", "wfwd", "yarn fwd", "yfwd", "cotton fwd", "thread fwd",
+    "wl rd n", "w r n", "wrn", "y r n", "yrn", "wl o n", "w o n", "won", "yon", "y o n", "th o",
+    "y fwd", "y f", "w f", "w fd", "wl f", "yf",
+)  # fmt: skip
+"""An over, in the words of two centuries; figures or "twice" may follow."""
+THREADS = frozenset(["yarn", "wool", "thread", "cotton", "silk"])
+PASSES = frozenset(["pass", "draw", "pull", "bring", "throw", "lift", "slip", "passing", "drawing"])
+LIFTS = (
+    "pick up", "picking up", "lift", "lifting", "raise", "raising", "take up", "taking up", "pu",
+)
+STRANDS = frozenset(["loop", "thread", "strand", "bar", "horizontal", "wool", "yarn", "running"])
+ENDS = (
+    "at each end of needle", "at each end of the needle", "at each end of the row",
+    "at each end of row", "at each end", "each end of row", "each end of needle", "each end",
+    "at both ends of row", "at both ends of the row", "at both ends of needle", "at both ends",
+    "both ends", "at each side", "at either end", "at either side", "at beginning and end of row",
+    "at beginning and end of the row", "at the beginning and end of the row",
+    "at the beginning and end of row", "at beg and end of row", "at beginning and end",
+    "at beg and end", "at the beginning and the end of the row", "at the beginning and end",
+)  # fmt: skip
+
+
+def find_knitting(cur: Cursor) -> Node | None:
+    """The stitches that stand here in words, taken; None (nothing taken) when none do."""
+    if cur.book.craft is not Craft.KNITTING:
+        return None
+    start = cur.at
+    for reading in (
+        _over, _made, _raised, _passed_over, _taken_in, _twice_into, _all_into_one, _in_fabric,
+        _slipped_together,
+    ):  # fmt: skip
+        node = reading(cur, start)
+        if node is not None:
+            return node
+        cur.at = start
+    return None
+
+
+def at_ends(cur: Cursor, start: int, gain: int, number: Num | None) -> Shape | None:
+    """ "k 2 tog at each end": a change at both ends of the row; None where no such words follow."""
+    if not cur.accept(*ENDS):
+        return None
+    return Shape(cur.span(start), cur.said(start), gain, number or ONE, 2)
+
+
+def _worked(
+    cur: Cursor, start: int, name: str, number: Num | None, counted: bool = False
+) -> Node | None:
+    stitch = stitch_named(name, cur.book.craft)
+    if stitch is None:
+        return None
+    ends = at_ends(cur, start, stitch.makes - stitch.takes, number)
+    if ends is not None:
+        return ends
+    place = Place(Where.PLAIN, cur.span(start))
+    by = number if counted else None
+    return Work(cur.span(start), cur.said(start), stitch, number, place, by=by)
+
+
+def _how_many(cur: Cursor) -> Num | None:
+    """The "twice", "3 times" or "2" that stands here, taken."""
+    number = cur.number()
+    if cur.kind() == "times":
+        cur.at += 1
+        return number
+    if cur.kind() == "num" and cur.low(1) in ("times", "time"):
+        cur.at += 2
+        return number
+    if cur.kind() == "num" and cur.low(1) in (*STOPS, ""):
+        cur.at += 1
+        return number
+    return None
+
+
+def _over(cur: Cursor, start: int) -> Node | None:
+    if cur.any_words(OVERS):
+        cur.accept(*OVERS)
+        if _comes_back(cur):
+            return None
+        cur.accept("the needle", "needle", "the pin", "pin", "again")
+        number = _how_many(cur)
+        cur.accept("to make a stitch", "to make 1", "to make a st", "to make one")
+        return _worked(cur, start, "yo", number)
+    if cur.kind() == "num" and cur.low(1) in ("over", "overs") and cur.low(2) in (*STOPS, ""):
+        number = cur.number()
+        cur.at += 2
+        return _worked(cur, start, "yo", number)
+    if cur.low() not in ("o", "over") or cur.low(-1) not in (*STOPS, "", "*", "and"):
+        return None
+    cur.at += 1
+    number = _how_many(cur)
+    if cur.low() not in (*STOPS, "", "and"):
+        return None
+    return _worked(cur, start, "yo", number, cur.low(-1) in ("times", "twice"))
+
+
+def _comes_back(cur: Cursor) -> bool:
+    """Whether the yarn only goes to the front while stitches are slipped, and back again."""
+    ahead = 1 if cur.low() == "," else 0
+    if cur.low(ahead) not in ("sl", "slip", "s"):
+        return False
+    lows = [cur.low(ahead + n) for n in range(12)]
+    return any(one in THREADS and after == "back" for one, after in pairwise(lows))
+
+
+def _made(cur: Cursor, start: int) -> Node | None:
+    """ "make one", "m 2": so many more."""
+    if cur.low() not in ("make", "m", "making") or cur.kind(1) != "num":
+        return None
+    number = cur.number(1)
+    cur.at += 2
+    if cur.accept(*NOUNS):
+        pass
+    elif cur.stitch() is not None and cur.low(-1).isdigit() and cur.low(-2) == "make":
+        return None
+    if cur.low() in ("by", "from", "out"):
+        while not cur.done() and cur.low() not in STOPS:
+            cur.at += 1
+    times = _how_many(cur)
+    if times is not None and number is not None:
+        number = Num(tuple(one * times.at(size) for size, one in enumerate(number.values)))
+    return _worked(cur, start, "m1", number)
+
+
+def _raised(cur: Cursor, start: int) -> Node | None:
+    """ "pick up the loop before the next stitch and knit into the back of it"."""
+    if not cur.accept(*LIFTS):
+        return None
+    lows = []
+    while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
+        lows.append(cur.low())
+        cur.at += 1
+    if not STRANDS & set(lows[:4]):
+        return None
+    if not {"knit", "k", "purl", "p", "work"} & set(lows):
+        # The knitting may stand behind a comma: "pick up the loop between, knit it".
+        if cur.low() != "," or cur.low(1) not in ("knit", "k") or cur.low(2) not in ("it", "into"):
+            return None
+        cur.at += 1
+        while not cur.done() and cur.low() not in STOPS:
+            cur.at += 1
+    return _worked(cur, start, "m1", None)
+
+
+FABRICS = (
+    "work in patt", "work in pattern", "cont in patt", "continue in patt", "keep in patt",
+    "patt", "pattern", "rib", "work in rib", "work in ribbing", "work", "moss st", "m st", "moss",
+    "in rib", "in patt", "in pattern", "work patt", "work even", "g st", "garter st",
+)  # fmt: skip
+
+
+def _in_fabric(cur: Cursor, start: int) -> Node | None:
+    """ "rib 20", "patt to last 2 sts", "6 plain": stitches of a fabric that is known already."""
+    plain = cur.kind() == "num" and cur.low(1) in ("plain", "even") and cur.low(2) in (*STOPS, "")
+    number = cur.number() if plain else None
+    if plain:
+        cur.at += 2
+    elif not cur.accept(*FABRICS):
+        return None
+    cur.accept("across", "over", "the", "next", "the next", "over next")
+    stitch = stitch_named("st", cur.book.craft)
+    if stitch is None:
+        return None
+    if not plain and cur.kind() == "num" and cur.low(1) in (*STOPS, "", *NOUNS):
+        number = cur.number()
+        cur.at += 1
+        cur.accept(*NOUNS)
+    if number is not None:
+        if cur.low() in ("of", "on", "from"):
+            return None
+        cur.accept("as before", "as set", "in patt", "in pattern", "in rib")
+        place = Place(Where.PLAIN, cur.span(start))
+        return Work(cur.span(start), cur.said(start), stitch, number, place)
+    if plain or cur.at == start:
+        return None
+    found = find_place(cur)
+    if found is None or found.where not in (Where.REST, Where.TO_LAST, Where.UNUSED):
+        return None
+    return Work(cur.span(start), cur.said(start), stitch, None, found)
+
+
+def _slipped_together(cur: Cursor, start: int) -> Node | None:
+    """ "sl 2 tog knitwise": two slipped at once."""
+    if cur.low() not in ("sl", "slip") or cur.kind(1) != "num":
+        return None
+    together = 2 if cur.low(2) in ("tog", "together") else 0
+    together = 3 if cur.low(2) in NOUNS and cur.low(3) in ("tog", "together") else together
+    if not together:
+        return None
+    number = cur.number(1)
+    cur.at += together + 1
+    find_place(cur)
+    return _worked(cur, start, "sl", number)
+
+
+def _passed_over(cur: Cursor, start: int) -> Node | None:
+    """ "pass the slipped stitch over the knitted one"."""
+    if cur.low() not in PASSES:
+        return None
+    lows = [cur.low(n) for n in range(1, 10)]
+    stop = next((n for n, low in enumerate(lows) if low in STOPS), len(lows))
+    lows = lows[:stop]
+    if "over" not in lows[:7]:
+        return None
+    over = lows.index("over")
+    named = {"slipped", "slip", "sl", "first", "it", "1st", "slipt"} & set(lows[:over])
+    if not named or (cur.low() == "slip" and not {"first", "it", "slipped"} & set(lows[:over])):
+        return None
+    both = {"2", "two", "both"} & set(lows[:over])
+    cur.at += over + 2
+    while cur.low() in ("the", "it", "knitted", "knit", "one", "two", "next", "last", "second",
+                        "others", "other", "them", "2", "k2tog", "st", "stitch"):  # fmt: skip
+        cur.at += 1
+    return _worked(cur, start, "p2sso" if both else "psso", None)
+
+
+def _taken_in(cur: Cursor, start: int) -> Node | None:
+    """ "take in", "take two together", "n", "knit 2 in one": decreases."""
+    if cur.accept("take in", "narrow once", "narrow") or (
+        cur.low() == "n" and cur.low(1) in (*STOPS, "", "and") and cur.accept("n")
+    ):
+        if cur.kind() == "num" and cur.low(1) in NOUNS:
+            number = cur.number()
+            cur.at += 2
+            return _worked(cur, start, "k2tog", number)
+        number = _how_many(cur)
+        return _worked(cur, start, "k2tog", number, not cur.low(-1).isdigit())
+    verb = cur.low()
+    if verb not in ("take", "taking", "knit", "k", "pearl", "purl", "p", "work", "slip"):
+        return None
+    cur.at += 1
+    cur.accept("the")
+    which = cur.accept("next", "first", "last", "following")
+    amount = cur.peek().value if cur.kind() == "num" else 0
+    if not 1 < amount < 9:
+        return None
+    cur.at += 1
+    cur.accept(*NOUNS)
+    joined = cur.accept("in one", "into one", "as one", "in 1", "into 1", "as 1")
+    if not joined and not ((which or verb in ("take", "taking")) and cur.accept("together", "tog")):
+        return None
+    return _worked(cur, start, f"{'p' if verb in ('pearl', 'purl', 'p') else 'k'}{amount}tog", None)
+
+
+def _twice_into(cur: Cursor, start: int) -> Node | None:
+    """ "knit twice into the next", "k into front and back of next 2 sts": increases."""
+    if not cur.accept("knit", "k", "purl", "p", "pearl", "work"):
+        return None
+    cur.accept("1", "one")
+    front = cur.accept(
+        "in front and back of", "into front and back of", "in the front and back of",
+        "into the front and back of", "in back and front of", "into back and front of",
+        "into the front and then into the back of", "into the back and front of",
+        "through the front and back of", "in both front and back of", "front and back of",
+    )  # fmt: skip
+    if not front and not cur.accept("twice in", "twice into", "two times into", "two times in"):
+        return None
+    cur.accept("both", "the")
+    pair = cur.accept("first and last", "1st and last")
+    if pair:
+        cur.accept(*NOUNS)
+        span = cur.span(start)
+        return Shape(span, cur.said(start), 1, ONE, 2)
+    cur.at -= 1
+    found = find_place(cur)
+    if found is None:
+        cur.at += 1
+        cur.accept(*NOUNS)
+    place = found or Place(Where.NEXT, cur.span(start))
+    stitch = stitch_named("kfb", cur.book.craft)
+    return Work(cur.span(start), cur.said(start), stitch, None, place) if stitch else None
+
+
+def _all_into_one(cur: Cursor, start: int) -> Node | None:
+    """ "k 1 and p 1 into next st", "k 1, p 1, k 1 all into the next": one becomes several."""
+    body: list[Node] = []
+    commas = False
+    while len(body) < 7:
+        one = _one_of_several(cur, cur.at)
+        if one is None:
+            break
+        body.append(one)
+        if cur.low() in ("and", "then", "&") or (cur.low() == "," and cur.low(1) != "all"):
+            commas = commas or cur.low() == ","
+            cur.at += 1
+            cur.accept("and", "then")
+        elif cur.low() != "," or cur.low(1) != "all":
+            break
+    cur.accept(",")
+    every = cur.accept("all")
+    if len(body) < 2 or (commas and not every) or cur.low() not in ("in", "into"):
+        return None
+    place = find_place(cur)
+    if place is None or place.where not in (Where.NEXT, Where.FIRST, Where.LAST, Where.EACH):
+        return None
+    if place.where is Where.NEXT and place.number.values[0] != 1 and not place.each:
+        return None
+    return Group(cur.span(start), cur.said(start), tuple(body), place)
+
+
+def _one_of_several(cur: Cursor, start: int) -> Node | None:
+    """A plain stitch with its number, or an over."""
+    over = _over(cur, start)
+    if over is not None:
+        return over
+    cur.at = start
+    found = cur.stitch()
+    if found is None or found.stitch.kind is not Kind.STITCH:
+        return None
+    cur.at += found.length
+    number = cur.number() if cur.kind() == "num" else None
+    cur.at += number is not None
+    place = Place(Where.PLAIN, cur.span(start))
+    return Work(cur.span(start), cur.said(start), found.stitch, number, place)

@@ -1,0 +1,65 @@
+"""Full stops that end an abbreviation, not a sentence, turned to spaces: "k. 2 tog., p. 1" reads as
+"k 2 tog , p 1"; the length stays, so that every offset does.
+"""
+
+from __future__ import annotations
+
+import re
+
+SHORT = (
+    r"[a-z]|kn|pl|st|sts|stitch|tog|rep|rem|beg|inc|incs|dec|decs|sl|alt|cont|contin|foll|fol|follg"
+    r"|fwd|wl|patt|pat|prev|nxt|rd|rds|ndl|ndls|approx|incl|oz|ozs|yd|yds|meas|tbl|psso|yo"
+    r"|yrn|yon|wrn|yfwd|wfwd|rev|bet|opp|ea|ev|no|nos|th|kwise|pwise|turn|mm|cms?|ins|sq|str"
+    r"|col|cols|sk|rt|lt|(?<=[\d½¼¾⅓⅔] )in"
+)
+"""Words that knitting patterns cut short with a full stop. Common practice, no source."""
+NOUNS = frozenset(["st", "sts", "rem", "tog", "stitch", "ins", "cm", "cms", "turn", "oz", "ozs"])
+"""These may end a sentence, so a figure, a bracket or a star behind them may begin the next."""
+NEVER_LAST = frozenset(
+    ["foll", "fol", "follg", "alt", "rep", "cont", "contin", "no", "nos", "approx", "prev", "nxt",
+     "opp", "ev", "ea", "bet", "incl"]
+)  # fmt: skip
+"""These end no sentence."""
+STOPPED = re.compile(rf"(?<![A-Za-z'.])(?:{SHORT})\.(?![A-Za-z]\.)", re.IGNORECASE)
+LETTERS = re.compile(r"(?<![A-Za-z.])(?:[A-Za-z]\.){2,}(?=\s*[a-z\d,;:)*-])")
+"""Letters for words, each with its stop: "p.s.s.o.", "t.b.l."."""
+ROW = r"(?:rows?|rnds?|rounds?|rds?|needles?|pattern|patt)\b"
+BEGINS_ROW = re.compile(
+    rf"\d+(?:st|nd|rd|th|d)\b|\d+\s+(?:more\s+)?{ROW}|{ROW}\s*\d|next\s+{ROW}"
+    r"|(?:first|second|third|fourth|fifth|last)\s+(?:row|round)",
+    re.IGNORECASE,
+)
+"""What begins a row, so that the stop before it ends a sentence."""
+
+
+def without_stops(text: str) -> str:
+    """The text with the stops of abbreviations turned to spaces; those that end a sentence stay."""
+    out = list(text)
+    for found in STOPPED.finditer(text):
+        if _goes_on(text, found.group()[:-1], found.end()):
+            out[found.end() - 1] = " "
+    for found in LETTERS.finditer(text):
+        if not BEGINS_ROW.match(text[found.end() :].lstrip()):
+            out[found.end() - 1] = " "
+    return "".join(out)
+
+
+def _goes_on(text: str, word: str, at: int) -> bool:
+    """Whether the sentence goes on behind the stop of a word."""
+    behind = re.compile(r"[^\S\n]*\n?[^\S\n]*").match(text, at)
+    rest = text[behind.end() if behind else at :][:40]
+    first = rest[:1]
+    if word.lower() in NEVER_LAST and first:
+        return True
+    line = behind is not None and "\n" in behind.group()
+    if not first or BEGINS_ROW.match(rest) or (line and re.match(r"\d+[.)]\s", rest)):
+        return False
+    if first.islower() or first in ",;:)]-—/":
+        return True
+    ends = word.lower() in NOUNS
+    if first.isdigit():
+        glued = at < len(text) and text[at].isdigit()
+        return not ends or glued or re.match(r"\d+ (?:more )?times?\b", rest) is not None
+    if first in "([*":
+        return not ends
+    return first.isupper() and at < len(text) and text[at].isupper() and not ends
