@@ -25,6 +25,12 @@ LARGEST_ROW = 5_000
 """Stitches: a repeat that makes rows longer than this has run away, and is not followed further."""
 
 
+FURTHER = re.compile(
+    r"\W*(?:and|then)\s+(?:the\s+)?(?:\d+(?:st|nd|rd|th)|\w+)\s+(?:row|round|rnd)\b", re.IGNORECASE
+)
+"""A repeat that goes on with one row more: "11 times more, then the 1st row once"."""
+
+
 class Evens:
     """The rows of "row 2 and all even rows", kept to be filled in between labels."""
 
@@ -60,7 +66,8 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
 
 
 def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
-    rule = find_rule(ledger.text[row.start : row.end], row.mark is not None)
+    words, sizes = ledger.text[row.start : row.end], len(ledger.pattern.sizes)
+    rule = find_rule(words, row.mark is not None, ledger.size, sizes)
     if rule is None:
         ledger.plain(row)
     elif rule.kind == "same":
@@ -107,7 +114,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         repeat(ledger, row, rule, upto)
     rest = row.start + rule.end
     after = ledger.text[rest : row.end]
-    if ACTION.search(after) and len(after.split()) > 2:
+    if (ACTION.search(after) and len(after.split()) > 2) or FURTHER.match(after):
         _add_one(ledger, WrittenRow(None, rest, row.end), upto, evens)
 
 
@@ -124,7 +131,8 @@ def body_of(ledger: Ledger, rule: Rule) -> list[Entry]:
     """The rows that a repeat calls back."""
     if rule.kind == "last":
         return ledger.entries[-max(1, min(rule.rows, len(ledger.entries) or 1)) :]
-    numbers = range(rule.first, min(rule.last, rule.first + 200) + 1)
+    last = rule.last or ledger.number
+    numbers = range(rule.first, min(last, rule.first + 200) + 1)
     found = [ledger.entry_of(number) for number in numbers]
     return [one for one in found if one is not None]
 
@@ -141,7 +149,7 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if rule.until_row is not None and upto is None:
         times = max(0, (rule.until_row - ledger.number) // len(entries)) if ledger.number else 0
     span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
-    if times == 0 and MEASURES.search(ledger.text[span.start : span.end]):
+    if times == 0 and (MEASURES.search(ledger.text[span.start : span.end]) or rule.times is None):
         # How many rows that is only the measure tells; the words stand as one row, never dropped.
         why = "as many rows as the measure takes"
         ledger.even(ledger.below.stitches, None, span.start, span.end, why, True)

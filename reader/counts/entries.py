@@ -10,8 +10,10 @@ from reader.counts.counted import Problem, Verdict
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.totals import Printed
-from reader.pattern.tree import Act, Edge, Node, Unread, Work
-from reader.terms.stitches import Kind
+from reader.pattern.tree import Act, Edge, Node, Num, Place, Shape, Unread, Where, Work
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft, Kind
+from reader.text.span import Span
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +32,25 @@ class Entry:
     gain: int | None = None
     quoted: bool = False
     told: bool = False
+
+
+def by_rule(
+    row: WrittenRow,
+    words: str,
+    span: Span,
+    number: int | None,
+    before: int | None,
+    count: int | None,
+) -> Entry:
+    """A knitted row that only its rule is known of, to be called back: plain, or with its gain."""
+    plain = stitch_named("st", Craft.KNITTING)
+    gain = count - before if count is not None and before is not None else 0
+    nodes: tuple[Node, ...] = ()
+    if gain:
+        nodes = (Shape(span, words, 1 if gain > 0 else -1, Num((abs(gain),))),)
+    elif plain is not None:
+        nodes = (Work(span, words, plain, None, Place(Where.REST, span)),)
+    return Entry(number, nodes, row, (), gain)
 
 
 def requoted(problem: Problem, below: int | None, gain: int | None) -> Problem:

@@ -8,7 +8,14 @@ import re
 from dataclasses import replace
 
 from reader.counts.counted import CountedRow, Problem, Verdict
-from reader.counts.entries import Entry, nothing_worked, numbers_of, over_rows, requoted
+from reader.counts.entries import (
+    Entry,
+    by_rule,
+    nothing_worked,
+    numbers_of,
+    over_rows,
+    requoted,
+)
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turned
 from reader.counts.faults import Where, fault_of, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
@@ -183,6 +190,9 @@ class Ledger:
             assumed=(why,) if why else (),
         ))  # fmt: skip
         self.number = number or self.number
+        row = WrittenRow(mark, start, end)
+        if self.pattern.craft is Craft.KNITTING and not measured:
+            self.entries.append(by_rule(row, words, span, number, before, count))
         if count != before:
             self.below = plain(count, self.below.sections)
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import STRETCH, act_here, take_phrase
-from reader.pattern.tree import Deed, Edge, Node, Place, Skip, Where
+from reader.pattern.tree import Deed, Edge, Node, Num, Place, Skip, Where
 from reader.terms.stitches import Craft
 
 CAST_ON = (
@@ -37,6 +37,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if number is not None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
+    if cast_on:
+        number = _further_edges(cur, number)
     rows = _edge_rows(cur)
     if "at a time" in cur.said(start).lower():
         number = None
@@ -52,6 +54,31 @@ def _edge_again(cur: Cursor) -> bool:
         return True
     cur.at = start
     return False
+
+
+ALONG = frozenset(
+    ["along", "across", "down", "up", "from", "round", "around", "at", "on", "over", "for",
+     "evenly", "each", "in"]
+)  # fmt: skip
+
+
+def _further_edges(cur: Cursor, number: Num | None) -> Num | None:
+    """ "pick up 18 along front, 19 across back and 18 along other side": all of them together."""
+    while number is not None:
+        ahead = 0
+        while ahead < STRETCH and cur.low(ahead) not in (",", "and", ";", ".", "(", "[", ""):
+            ahead += 1
+        ahead += cur.low(ahead) == ","
+        ahead += cur.low(ahead) in ("and", "then")
+        more = cur.number(ahead)
+        nouns = ahead + 1 + (cur.low(ahead + 1) in ("sts", "st", "stitches", "more"))
+        if more is None or cur.kind(ahead) != "num" or cur.low(nouns) not in ALONG:
+            return number
+        if cur.low(ahead - 1) not in (",", "and", "then"):
+            return number
+        number = Num(tuple(one + more.at(size) for size, one in enumerate(number.values)))
+        cur.at += nouns
+    return number
 
 
 def _edge_rows(cur: Cursor) -> int:

@@ -53,7 +53,7 @@ def find_knitting(cur: Cursor) -> Node | None:
     start = cur.at
     for reading in (
         _over, _made, _raised, _passed_over, _taken_in, _twice_into, _all_into_one, _in_fabric,
-        _slipped_together,
+        _slipped_together, _in_colour,
     ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
@@ -203,6 +203,35 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
     if found is None or found.where not in (Where.REST, Where.TO_LAST, Where.UNUSED):
         return None
     return Work(cur.span(start), cur.said(start), stitch, None, found)
+
+
+COLOURS = frozenset(
+    ["mc", "cc", "main", "contrast", "white", "black", "red", "blue", "green", "yellow", "navy",
+     "cream", "grey", "gray", "pink", "brown", "fawn", "dark", "light", "natural", "gold", "orange",
+     "purple", "scarlet", "maroon", "beige", "lemon", "mauve", "lilac", "rust", "ivory", "tan",
+     "crimson", "camel", "rose", "turquoise", "background", "ground", "pattern", "lt", "dk"]
+)  # fmt: skip
+NO_LETTERS = frozenset("kpsmonytwx")
+"""Letters that are stitches or yarn overs, so no yarn by themselves behind a number."""
+
+
+def _in_colour(cur: Cursor, start: int) -> Node | None:
+    """ "3 L, 1 D", "2 white": so many plain stitches of a colour."""
+    if cur.kind() != "num":
+        return None
+    low = cur.low(1)
+    letter = len(low) == 1 and low.isalpha() and (low not in NO_LETTERS or cur.low(2) == ",")
+    named = low in COLOURS or (letter and cur.stitch(1) is None)
+    length = 3 if cur.low(2) in ("colour", "color", "wool", "yarn", "sts", "st") else 2
+    if not named or cur.low(length) not in (*STOPS, "", "and", "to", "*", "rep"):
+        return None
+    number = cur.number()
+    cur.at += length
+    place = find_place(cur) if cur.low() == "to" else None
+    if place is not None and place.where is Where.REST:
+        stitch = stitch_named("k", cur.book.craft)
+        return Work(cur.span(start), cur.said(start), stitch, number, place) if stitch else None
+    return _worked(cur, start, "k", number)
 
 
 def _slipped_together(cur: Cursor, start: int) -> Node | None:

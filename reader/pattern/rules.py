@@ -8,123 +8,33 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.changes import find_change
+from reader.pattern.figures import tightened
 from reader.pattern.labels import opened
-from reader.terms.numbers import ORDINALS, SPELLED, TENS, word_number
+from reader.pattern.rule_words import (
+    BY_KIND,
+    CHANGES_COUNT,
+    CHART,
+    EVEN,
+    EVEN_ROUND,
+    FABRIC,
+    GOES_ON,
+    LEFT,
+    LIKE_LAST,
+    MEASURE,
+    NEXT_ROW,
+    NOT_STITCHES,
+    PLAIN_DIFFERENCE,
+    REPEAT_LAST,
+    REPEAT_ROWS,
+    SAME_AS,
+    SHAPED,
+    TIMES,
+    UNTIL,
+    UNTIL_ROW,
+    VARIED,
+)
 from reader.terms.numbers import TIMES as TIMES_WORDS
-
-_N = r"(\d+)(?:st|nd|rd|th|d)?"
-_ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
-_ONES = (
-    r"(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen"
-    r"|twenty)"
-)
-
-REPEAT_LAST = re.compile(
-    rf"\b(?:rep(?:eat)?|work)\s+(?:the\s+)?(?:last|these|previous)\s*(?:(\d+)|{_ONES})?\s*{_ROWS}",
-    re.IGNORECASE,
-)
-REPEAT_ROWS = re.compile(
-    rf"\b(?:rep(?:eat)?(?:ing)?)\s+(?:the\s+)?(?:from\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:\s*(?:-|—|to"
-    rf"|through|thru|&|and)\s*(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?(?:\s*(?:,|-"
-    rf"|to|through|and|&)\s*(?:\d+(?:st|nd|rd|th)\s*(?:,|and)\s*)*(?P<d>\d+)(?:st|nd|rd"
-    rf"|th))?\s*{_ROWS})",
-    re.IGNORECASE,
-)
-_LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
-SAME_AS = re.compile(
-    rf"^\W*(?:(?:attach|join|with|using|change to|carry|behind|still|always)\b"
-    rf"(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?"
-    rf"(?:(?:same|exactly)\s+as|as|like|follow "
-    rf"directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>last"
-    rf"|previous|preceding|prev)\s+{_ROWS}|(?P<a>{_N}{_LIST}{_N})*)\s*{_ROWS}"
-    rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
-    re.IGNORECASE | re.DOTALL,
-)
-TIMES = re.compile(rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times|\b(once|twice|thrice)\b", re.IGNORECASE)
-UNTIL = re.compile(
-    r"\b(?:until|till|to)\s+(?:there\s+are|you\s+have|there\s+is|it\s+has)?\s*(\d+)\s*(?:\([\d,\s]"
-    r"+\)\s*)?(?:sts?|stitches|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are "
-    r"left|left)?",
-    re.IGNORECASE,
-)
-_AT = r"(?:^\W*|(?<=[.,;:)\]]\s))"
-"""Where a sentence may begin."""
-_FABRIC = (
-    r"(?:garter|stockinette|stockinet|stocking|st st|s\.? ?s\b|stst|seed|moss"
-    r"|rev(?:erse)?\b[^.;,]{0,20}"
-    r"|(?:back and forth|plain|even|straight)?,? ?(?:without|no) (?:any )?(?:widen\w*|narrow\w*"
-    r"|increas\w*|decreas\w*|shaping)"
-    r"|k(?:nit)? the k\w* sts?,? and p(?:url)? the p\w* sts?|sts? as they appear"
-    r"|(?:\w+ ){0,3}rib\w*|k ?1,? ?p ?1|k ?2,? ?p ?2|(?:the )?(?:established )?patt(?:ern)?)"
-)
-NOT_STITCHES = re.compile(
-    r"\s*(?:in\b|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|repeats|patterns|scallops"
-    r"|motifs|blocks|times|points)\b)",
-    re.IGNORECASE,
-)
-"""What a number behind "until" may count instead of stitches."""
-UNTIL_ROW = re.compile(
-    rf"\b(?:until|till)\b[^.]*?\b(\d+)\s+{_ROWS}\b|\((\d+)\s+{_ROWS}\)", re.IGNORECASE
-)
-EVEN = re.compile(
-    rf"{_AT}(?:then\s+)?(?:(?:beg\w*|start\w*)\s+with\s+[^,.;]{{2,20}},\s*)?"
-    r"(?:work|knit|k|purl|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
-    r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
-    rf"\b(?:(\d+)|{_ONES})\s+(?:more\s+)?{_ROWS}\b(?P<rest>[^.;]*)",
-    re.IGNORECASE,
-)
-EVEN_ROUND = re.compile(
-    rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight"
-    rf"|of\s+(?:sc|dc|garter|st st"
-    rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$))",
-    re.IGNORECASE,
-)
-LIKE_LAST = re.compile(
-    r"\s*,?\s*(?:(?:worked\s+)?(?:the\s+)?same\b|(?:in (?:the )?same (?:way|manner))|like the"
-    r"|as the (?:last|previous)|as before)",
-    re.IGNORECASE,
-)
-"""Behind a number of rows, these say that they are the last row again."""
-CHART = re.compile(
-    rf"{_AT}?[^.;]*?\b(?:work|knit|follow|purl)\w*\s+(?:the\s+)?(?:from\s+)?chart\b[^.;]*?{_ROWS}"
-    rf"\s*(\d+)\s*(?:-|to|through)\s*(\d+)",
-    re.IGNORECASE,
-)
-"""Rows that only a chart shows: their count is taken to stay."""
-FABRIC = re.compile(
-    r"(?!.*\b(?:in|into) (?:the )?(?:next|first|same|last|each)\b)"
-    rf"^[^\w*]*(?:work(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
-    r"(?:\s+(?:st|stitch|ribbing))?\b[^.\d*]*(?:\([^)*]*\))?[^.\d*]*\.?\s*$",
-    re.IGNORECASE,
-)
-"""A whole row in a fabric that is named and not spelled out."""
-MEASURE = re.compile(
-    rf"{_AT}(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work"
-    rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p "
-    rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b"
-    rf"|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)"
-    r"(?P<rest>[^.;]*)",
-    re.IGNORECASE,
-)
-"""Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
-SHAPED = re.compile(r"\b(?:inc(?!h)|dec|shap|rnds? \d|rows? \d)", re.IGNORECASE)
-GOES_ON = re.compile(
-    r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working"
-    r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
-    re.IGNORECASE,
-)
-"""Rows go on as they went before, or as the words say."""
-NEXT_ROW = re.compile(r"\bnext (?:\w+ )?(?:row|rnd|round)", re.IGNORECASE)
-VARIED = re.compile(
-    r"\b(?:\d+|one) (?:\w+ ){0,2}?(?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
-)
-PLAIN_DIFFERENCE = re.compile(
-    r"\b(?:but|except)\b(?! (?:(?:with|making|having|of) )?(?:ch(?:ain)? \d|\d+ ch)"
-    r"| (?:work(?:ing)? |taking )?(?:up )?(?:through|in(?:to)?|under) (?:the )?(?:both|back|front)"
-    r"| (?:with|in|using) [a-z]+(?: [a-z])?\s*[.,;])",
-    re.IGNORECASE,
-)
-"""A difference that changes the stitches; other chains, loops or colours don't."""
+from reader.terms.numbers import word_number
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,55 +86,18 @@ def goal_in(words: str) -> int | None:
     found = UNTIL.search(words)
     if found and not NOT_STITCHES.match(words[found.end() :]):
         return int(found.group(1)[:5])
-    return None
+    left = LEFT.search(words)
+    return int(left.group(1)[:5]) if left else None
 
 
-def find_rule(words: str, labelled: bool) -> Rule | None:
+def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule | None:
     """The rule a row's words are, or contain at their end; None where they are plain instructions.
     """
-    tight, places = tightened(words)
+    tight, places = tightened(words, size, sizes)
     rule = _rule_in(tight, labelled)
     if rule is None:
         return None
     return replace(rule, start=places[rule.start], end=places[rule.end])
-
-
-PIECE = re.compile(
-    rf"(?P<space>\s+)|\b(?P<number>{SPELLED})|\b(?P<ordinal>(?:(?:twenty|thirty|forty|fifty)"
-    rf"[ -])?(?:{'|'.join(ORDINALS)}))\b",
-    re.IGNORECASE,
-)
-"""What is put otherwise before rules are looked for: white space, numbers in words."""
-
-
-def tightened(words: str) -> tuple[str, list[int]]:
-    """The words with single spaces and their numbers in figures, and for each of their places where
-    it stood.
-    """
-    letters: list[str] = []
-    places: list[int] = []
-    at = 0
-    for found in PIECE.finditer(words):
-        letters.append(words[at : found.start()])
-        places += range(at, found.start())
-        new = _in_figures(found)
-        letters.append(new)
-        places += [found.start()] * len(new)
-        at = found.end()
-    letters.append(words[at:])
-    places += range(at, len(words) + 1)
-    return "".join(letters), places
-
-
-def _in_figures(found: re.Match[str]) -> str:
-    if found.group("space"):
-        return " "
-    if found.group("number"):
-        return str(word_number(found.group()) or 0)
-    *tens, last = re.split(r"[\s-]+", found.group().lower())
-    value = ORDINALS[last] + (TENS[tens[0]] if tens else 0)
-    ending = {1: "st", 2: "nd", 3: "rd"}.get(value % 10 if value not in (11, 12, 13) else 0, "th")
-    return f"{value}{ending}"
 
 
 def _rule_in(words: str, labelled: bool) -> Rule | None:
@@ -251,7 +124,8 @@ def _same_as(words: str) -> Rule | None:
     if found.group("last") and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):
         return None
     numbers = opened(found.group("a") or found.group("b") or "0")
-    differs = PLAIN_DIFFERENCE.search(rest[:40]) is not None
+    differing = PLAIN_DIFFERENCE.search(rest[:40])
+    differs = differing is not None and bool(CHANGES_COUNT.search(rest[differing.end() :]))
     return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, differs=differs)
 
 
@@ -268,6 +142,9 @@ def _fabric(words: str) -> Rule | None:
     found = FABRIC.match(words)
     if found:
         return Rule("fabric", start=0, end=found.end(), rest=words)
+    kinds = [one for one in re.split(r",? and |[,;] ?", words.strip(" .")) if one]
+    if len(kinds) > 1 and all(BY_KIND.fullmatch(one) for one in kinds):
+        return Rule("fabric", start=0, end=len(words), rest=words)
     chart = CHART.match(words)
     if not chart:
         return None
@@ -305,6 +182,9 @@ def _rows_again(words: str) -> Rule | None:
         return None
     first = int((found.group("a") or found.group("c"))[:4])
     final = int((found.group("b") or found.group("d") or str(first))[:4])
+    if found.group("from") and not (found.group("b") or found.group("d")):
+        # "Repeat from the 1st row": up to the last that was worked.
+        return _again("rows", words, found, first, 0, 1)
     goal = goal_in(words[found.end() :])
     if goal is not None and VARIED.search(words[found.end() :]):
         return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)

@@ -15,6 +15,13 @@ SHORT = (
 """Words that knitting patterns cut short with a full stop. Common practice, no source."""
 NOUNS = frozenset(["st", "sts", "rem", "tog", "stitch", "ins", "cm", "cms", "turn", "oz", "ozs"])
 """These may end a sentence, so a figure, a bracket or a star behind them may begin the next."""
+ROW = r"(?:rows?|rnds?|rounds?|rds?|needles?|pattern|patt)\b"
+LABEL = re.compile(
+    rf"(?:\d+(?:st|nd|rd|th|d)(?:\s*(?:,|and|to|&|-)\s*\d+(?:st|nd|rd|th|d))*\s+{ROW}|{ROW}\s*\d+)"
+    r"\s*(?:[:.(—]|--)",
+    re.IGNORECASE,
+)
+"""The label of a row, with the mark that ends it."""
 NEVER_LAST = frozenset(
     ["foll", "fol", "follg", "alt", "rep", "cont", "contin", "no", "nos", "approx", "prev", "nxt",
      "opp", "ev", "ea", "bet", "incl"]
@@ -23,7 +30,6 @@ NEVER_LAST = frozenset(
 STOPPED = re.compile(rf"(?<![A-Za-z'.])(?:{SHORT})\.(?![A-Za-z]\.)", re.IGNORECASE)
 LETTERS = re.compile(r"(?<![A-Za-z.])(?:[A-Za-z]\.){2,}(?=\s*[a-z\d,;:)*-])")
 """Letters for words, each with its stop: "p.s.s.o.", "t.b.l."."""
-ROW = r"(?:rows?|rnds?|rounds?|rds?|needles?|pattern|patt)\b"
 BEGINS_ROW = re.compile(
     rf"\d+(?:st|nd|rd|th|d)\b|\d+\s+(?:more\s+)?{ROW}|{ROW}\s*\d|next\s+{ROW}"
     r"|(?:first|second|third|fourth|fifth|last)\s+(?:row|round)",
@@ -50,7 +56,7 @@ def _goes_on(text: str, word: str, at: int) -> bool:
     rest = text[behind.end() if behind else at :][:40]
     first = rest[:1]
     if word.lower() in NEVER_LAST and first:
-        return True
+        return LABEL.match(rest) is None
     line = behind is not None and "\n" in behind.group()
     if not first or BEGINS_ROW.match(rest) or (line and re.match(r"\d+[.)]\s", rest)):
         return False

@@ -1,0 +1,55 @@
+"""Words as rules are looked for in: single spaces, numbers in figures, lists of sizes put down to
+the number of one size; each place knows where it stood.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.terms.numbers import ORDINALS, SPELLED, TENS, word_number
+
+PIECE = re.compile(
+    r"(?P<sizes>\b\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/]\s*[\d—-]+)*\s*[)\]])|(?P<space>\s+)"
+    rf"|\b(?P<number>{SPELLED})|\b(?P<ordinal>(?:(?:twenty|thirty|forty|fifty)"
+    rf"[ -])?(?:{'|'.join(ORDINALS)}))\b",
+    re.IGNORECASE,
+)
+"""What is put otherwise before rules are looked for: white space, numbers in words."""
+
+
+def tightened(words: str, size: int = 0, sizes: int = 1) -> tuple[str, list[int]]:
+    """The words with single spaces, numbers in figures and of one size only, and for each of their
+    places where it stood.
+    """
+    letters: list[str] = []
+    places: list[int] = []
+    at = 0
+    for found in PIECE.finditer(words):
+        letters.append(words[at : found.start()])
+        places += range(at, found.start())
+        new = _of_size(found, size, sizes) if found.group("sizes") else _in_figures(found)
+        letters.append(new)
+        places += [found.start()] * len(new)
+        at = found.end()
+    letters.append(words[at:])
+    places += range(at, len(words) + 1)
+    return "".join(letters), places
+
+
+def _of_size(found: re.Match[str], size: int, sizes: int) -> str:
+    """The number of a size out of a list; the list as it stands where it has not one for each."""
+    values = re.findall(r"\d+|(?<=[\s(\[,;:])[-—](?=[\s)\],;:])", found.group())
+    if sizes < 2 or len(values) != sizes:
+        return re.sub(r"\s+", " ", found.group())
+    return values[size] if values[size].isdigit() else "0"
+
+
+def _in_figures(found: re.Match[str]) -> str:
+    if found.group("space"):
+        return " "
+    if found.group("number"):
+        return str(word_number(found.group()) or 0)
+    *tens, last = re.split(r"[\s-]+", found.group().lower())
+    value = ORDINALS[last] + (TENS[tens[0]] if tens else 0)
+    ending = {1: "st", 2: "nd", 3: "rd"}.get(value % 10 if value not in (11, 12, 13) else 0, "th")
+    return f"{value}{ending}"

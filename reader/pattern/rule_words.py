@@ -1,0 +1,143 @@
+"""The words of rules over rows, as patterns; white space is single and numbers are in figures."""
+
+from __future__ import annotations
+
+import re
+
+_N = r"(\d+)(?:st|nd|rd|th|d)?"
+_ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
+_ONES = (
+    r"(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen"
+    r"|twenty)"
+)
+
+_AGAIN = r"(?:rep(?:eat)?(?:ing)?|work|knit|do)"
+REPEAT_LAST = re.compile(
+    rf"\b{_AGAIN}\s+(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing|above)\s*"
+    rf"(?:(\d+)|{_ONES})?\s*(?:(?:pattern|patt|dec\w*|inc\w*)\s+)?{_ROWS}",
+    re.IGNORECASE,
+)
+REPEAT_ROWS = re.compile(
+    r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?)\s+(?:the\s+)?"
+    rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:\s*(?:-|—|to"
+    rf"|through|thru|&|and)\s*(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?(?:\s*(?:,|-"
+    rf"|to|through|and|&)\s*(?:the )?(?:\d+(?:st|nd|rd|th)\s*(?:,|and)\s*)*(?P<d>\d+)(?:st|nd|rd"
+    rf"|th))?\s*{_ROWS})",
+    re.IGNORECASE,
+)
+_LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
+SAME_AS = re.compile(
+    rf"^\W*(?:(?:attach|join|with|using|change to|carry|behind|still|always)\b"
+    rf"(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?"
+    rf"(?:(?:same|exactly)\s+as|as|like|follow "
+    rf"directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>last"
+    rf"|previous|preceding|prev)\s+{_ROWS}|(?P<a>{_N}{_LIST}{_N})*)\s*(?:{_ROWS}|(?=[.,;]|$))"
+    rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
+    re.IGNORECASE | re.DOTALL,
+)
+TIMES = re.compile(rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times|\b(once|twice|thrice)\b", re.IGNORECASE)
+UNTIL = re.compile(
+    r"\b(?:until|till|to)\s+(?:(?:there\s+(?:are|is|remains?|will be|shall be)|you\s+have|it\s+has"
+    r"|but|only|just|all but)\s+)*(\d+)\s*(?:\([\d,\s]"
+    r"+\)\s*)?(?:sts?|stitches|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are "
+    r"left|left)?",
+    re.IGNORECASE,
+)
+LEFT = re.compile(
+    r"\b(?:until|till)\b[^.;]*?\b(\d+)\s*(?:sts?\b|stitches|loops)?\s*(?:only\s+)?(?:rem(?:ain)?s?\b"
+    r"|are left|left|on (?:the |each )?(?:needles?|pins?))",
+    re.IGNORECASE,
+)
+"""A number that is left behind other words: "until all are worked in and 16 remain"."""
+_AT = r"(?:^\W*|(?<=[.,;:)\]]\s))"
+"""Where a sentence may begin."""
+_FABRIC = (
+    r"(?:garter|stockinette|stockinet|stocking|st st|s\.? ?s\b|stst|seed|moss"
+    r"|rev(?:erse)?\b[^.;,]{0,20}"
+    r"|(?:back and forth|plain|even|straight)?,? ?(?:without|no) (?:any )?(?:widen\w*|narrow\w*"
+    r"|increas\w*|decreas\w*|shaping)"
+    r"|sts? as they appear"
+    r"|(?:\w+ ){0,3}rib\w*|k ?1,? ?p ?1|k ?2,? ?p ?2|(?:the )?(?:established )?patt(?:ern)?)"
+)
+BY_KIND = re.compile(
+    r"(?:k|knit|p|purl|pearl|sl|slip|work)(?: all)?(?: the)?(?: (?!first|last|next|rem)[a-z]+){0,3}"
+    r" (?:sts?|stitches|ones|others|loops)(?: (?:wyi[bf]|purlwise|knitwise|pwise|kwise|as they \w+"
+    r"|of the last row|as before|again|plain))*",
+    re.IGNORECASE,
+)
+"""A part of a row that says what is done to all stitches of a kind: "knit the cream sts"."""
+NOT_STITCHES = re.compile(
+    r"\s*(?:in\b|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|repeats|patterns|scallops"
+    r"|motifs|blocks|times|points)\b)",
+    re.IGNORECASE,
+)
+"""What a number behind "until" may count instead of stitches."""
+UNTIL_ROW = re.compile(
+    rf"\b(?:until|till)\b[^.]*?\b(\d+)\s+{_ROWS}\b|\((\d+)\s+{_ROWS}\)", re.IGNORECASE
+)
+EVEN = re.compile(
+    rf"{_AT}(?:then\s+)?(?:(?:beg\w*|start\w*)\s+with\s+[^,.;]{{2,20}},\s*)?"
+    r"(?:work|knit|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
+    r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
+    rf"\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter|rib"
+    rf"|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
+    re.IGNORECASE,
+)
+EVEN_ROUND = re.compile(
+    rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight"
+    rf"|of\s+(?:sc|dc|garter|st st"
+    rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$))",
+    re.IGNORECASE,
+)
+LIKE_LAST = re.compile(
+    r"\s*,?\s*(?:(?:worked\s+)?(?:the\s+)?same\b|(?:in (?:the )?same (?:way|manner))|like the"
+    r"|as the (?:last|previous)|as before)",
+    re.IGNORECASE,
+)
+"""Behind a number of rows, these say that they are the last row again."""
+CHART = re.compile(
+    rf"{_AT}?[^.;]*?\b(?:work|knit|follow|purl)\w*\s+(?:the\s+)?(?:from\s+)?chart\b[^.;]*?{_ROWS}"
+    rf"\s*(\d+)\s*(?:-|to|through)\s*(\d+)",
+    re.IGNORECASE,
+)
+"""Rows that only a chart shows: their count is taken to stay."""
+FABRIC = re.compile(
+    r"(?!.*\b(?:in|into) (?:the )?(?:next|first|same|last|each)\b)"
+    rf"^[^\w*]*(?:work(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
+    r"(?:\s+(?:st|stitch|ribbing))?\b[^.\d*]*(?:\([^)*]*\))?[^.\d*]*\.?\s*$",
+    re.IGNORECASE,
+)
+"""A whole row in a fabric that is named and not spelled out."""
+MEASURE = re.compile(
+    rf"{_AT}(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work"
+    rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p "
+    rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b"
+    rf"|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)"
+    r"(?P<rest>[^.;]*)",
+    re.IGNORECASE,
+)
+"""Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
+SHAPED = re.compile(r"\b(?:inc(?!h)|dec|shap|rnds? \d|rows? \d)", re.IGNORECASE)
+GOES_ON = re.compile(
+    r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working"
+    r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
+    re.IGNORECASE,
+)
+"""Rows go on as they went before, or as the words say."""
+NEXT_ROW = re.compile(r"\bnext (?:\w+ )?(?:row|rnd|round)", re.IGNORECASE)
+VARIED = re.compile(
+    r"\b(?:\d+|one) (?:\w+ ){0,2}?(?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
+)
+CHANGES_COUNT = re.compile(
+    r"\d|\b(?:inc|dec|tog|over|make|m1|yo|miss|skip|sk\b|omit|leav|more|less|fewer|times|between|end"
+    r"|in place|in each|one|two|three|ch\b|chain)",
+    re.IGNORECASE,
+)
+"""A difference with none of these words in it changes no count: "but knit instead of purl"."""
+PLAIN_DIFFERENCE = re.compile(
+    r"\b(?:but|except)\b(?! (?:(?:with|making|having|of) )?(?:ch(?:ain)? \d|\d+ ch)"
+    r"| (?:work(?:ing)? |taking )?(?:up )?(?:through|in(?:to)?|under) (?:the )?(?:both|back|front)"
+    r"| (?:with|in|using) [a-z]+(?: [a-z])?\s*[.,;])",
+    re.IGNORECASE,
+)
+"""A difference that changes the stitches; other chains, loops or colours don't."""
