@@ -38,18 +38,8 @@ STITCHES = ("", "sts", "stitches", "st")
 MOST_MOVES = 60_000
 """Moves of one part that are opened; a part that a person can work has fewer."""
 PLAIN_KINDS = (
-    "sc",
-    "s c",
-    "dc",
-    "d c",
-    "hdc",
-    "tr",
-    "htr",
-    "tr c",
-    "singles",
-    "doubles",
-    "trebles",
-)
+    "sc", "s c", "dc", "d c", "hdc", "tr", "htr", "tr c", "singles", "doubles", "trebles",
+)  # fmt: skip
 
 
 class Ledger:
