@@ -179,7 +179,7 @@ class Loop:
             return self.key(event.name, now)
         if isinstance(event, Typed):
             words = " ".join(event.words.lower().split())
-            if len(words) == 1 and not self.number_wanted():
+            if len(words) == 1 and not words.isdigit() and not self.number_wanted():
                 return self.key(words, now)
             plain = words.removeprefix(f"{self.attention} ") if self.attention else words
             return [happened.CommandGiven(command_of(plain), now, False)]
@@ -229,6 +229,8 @@ class Loop:
                 self.screen.heard_line(self.digits)
             return []
         digits, self.digits = self.digits, ""
+        if digits and self.screen:
+            self.screen.heard_line("")  # The figures stood there while they were typed.
         if digits and name in ("enter", "space"):
             command = Command(Ask.NUMBER, int(digits), digits)
             return [happened.CommandGiven(command, now, False)]

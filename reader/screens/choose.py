@@ -37,7 +37,7 @@ def choose_screen(
     if plain or needs_plain():
         from reader.screens.plain import PlainScreen
 
-        return PlainScreen()
+        return PlainScreen(help_lines=help_lines)
     from reader.screens.textual_app.full_screen import FullScreen
 
     return FullScreen(look, help_lines)

@@ -16,13 +16,26 @@ from reader.screens.typed import Words
 from reader.wording.show import news, one_line
 from reader.wording.shown import Shown
 
+HELP = ("f1", "help", "keys")
+"""What asks for the list of words and keys."""
+LINES_HELP = (
+    "Where lines are typed: the words, or the key, then enter; a number alone answers a question; "
+    "key 3 presses the key 3."
+)
+
 
 class PlainScreen:
     """Keeps ScreenPort with lines on a stream. Words that were just printed are not printed again
     as a fact.
     """
 
-    def __init__(self, source: TextIO | None = None, out: TextIO | None = None) -> None:
+    def __init__(
+        self,
+        source: TextIO | None = None,
+        out: TextIO | None = None,
+        help_lines: tuple[str, ...] = (),
+    ) -> None:
+        self._help_lines = help_lines
         self._out = sys.stdout if out is None else out
         source = sys.stdin if source is None else source
         self._source = LineSource(source, single_keys=_takes_single_keys(source))
@@ -81,10 +94,19 @@ class PlainScreen:
 
     def _give(self, typed: str | Words, on_key: OnKey, on_words: OnWords | None) -> None:
         self._recent = ""
-        if isinstance(typed, str):
+        asked = typed if isinstance(typed, str) else typed.text
+        if asked in HELP and self._help_lines:
+            self._help()
+        elif isinstance(typed, str):
             on_key(typed)
         elif on_words is not None:
             on_words(typed.text)
+
+    def _help(self) -> None:
+        """What can be said and pressed, one request a line."""
+        with self._lock:
+            for line in (*self._help_lines, LINES_HELP):
+                self._print(line)
 
     def _just_said(self, text: str) -> bool:
         words = _bare(text)

@@ -83,7 +83,7 @@ class Words:
 
 def from_line(line: str) -> str | Words:
     """A typed line: the key it names ("n", "space", "" for enter), or words; a number is words,
-    since it is whole.
+    since it is whole, and "key 3" is the key 3.
     """
     plain = line.rstrip("\r\n")
     if plain in ("", " "):
@@ -92,6 +92,9 @@ def from_line(line: str) -> str | Words:
     if len(word) == 1 and not word.isdigit():
         return word
     small = " ".join(word.lower().split())
+    pressed = small.removeprefix("key ")
+    if pressed != small and (len(pressed) == 1 or pressed in KEY_NAMES):
+        return pressed
     return small if small in KEY_NAMES else Words(small)
 
 

@@ -82,7 +82,7 @@ def number_given(state: State, command: Command) -> Out:
         return noting.worded(state, command.word or str(number))
     if state.mode is Mode.PART_NAME:
         return word_given(state, command)
-    return say(state, Saying("not known"))
+    return say(state, Saying("number unasked", state.place, number))
 
 
 def word_given(state: State, command: Command) -> Out:

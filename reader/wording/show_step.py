@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.counts.worked import Pass
+from reader.plan.find import one_of
 from reader.plan.step import PlanPart, PlanRow, RowKind, Step
 from reader.wording.figures import in_figures
 from reader.wording.say import Length, say_step, say_written
@@ -36,7 +37,7 @@ def shown_step(title: str, part: PlanPart, row: PlanRow, step: Step) -> Shown:
 
 def _part(part: PlanPart) -> str:
     name = " ".join(part.name.split())
-    return f"{name} {part.copy} of {part.copies}".strip() if part.copies > 1 else name
+    return f"{one_of(name)} {part.copy} of {part.copies}".strip() if part.copies > 1 else name
 
 
 def _pass(one: Pass) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
-from reader.commands.phrases import BY_ASK, MORE, ask_of
+from reader.commands.phrases import BY_ASK, MORE, TABLE, ask_of
 from reader.plan import find
 from reader.plan.step import RowKind
 from reader.session.effects import Saying
@@ -112,6 +112,14 @@ def _row_named(one: Saying, state: State) -> str:
     return f"{noun_of(one, state)} {number_words(one.number or 0)}"
 
 
+def _number_unasked(one: Saying, state: State) -> str:
+    """What a number alone could mean, where none was asked for."""
+    number, noun = number_words(one.number or 0), noun_of(one, state)
+    told = f"I asked for no number. Say go to {noun} {number}, or I have {number}."
+    key = next((words for words in TABLE if words.key == str(one.number)), None)
+    return f"{told} Typed, key {number} is: {key.does}." if key else told
+
+
 def _skipped(one: Saying, state: State) -> str:
     expected = number_words(int(one.words))
     return f"You said {number_words(one.number or 0)}; I had expected {expected}."
@@ -196,6 +204,7 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "which part": _which_part,
     "which mark": lambda one, state: f"Which one? There are: {', '.join(one.more)}.",
     "no such row": place_words.rows_there,
+    "number unasked": _number_unasked,
     "row ahead": lambda one, state: (
         f"{sentence(_row_named(one, state))[:-1]} is still ahead; ripping back goes back."
     ),

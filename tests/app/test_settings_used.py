@@ -137,3 +137,16 @@ def test_without_barge_in_nothing_is_heard_while_the_program_speaks() -> None:
     room.voice.listen_on()
     room.give(Tick())
     assert "next" in room.ear.phrases
+
+
+def test_a_digit_typed_as_a_line_without_a_question_is_told_what_it_could_mean() -> None:
+    """It changes nothing: "3" is no wish for counts only; the key can be typed as a key."""
+    room = Room(Settings())
+    before = room.loop.state
+    assert before is not None
+    room.give(Typed("3"))
+    assert room.loop.state is not None
+    assert (room.loop.state.tastes, room.loop.state.place) == (before.tastes, before.place)
+    said = room.voice.said[-1].text
+    assert "go to round three, or I have three" in said
+    assert "key three is: counts only" in said

@@ -16,6 +16,8 @@ from reader.screens.plain import PlainScreen, writable
 from reader.wording.shown import Ear, Shown
 from tests.screens.moments import ANY, TOWER
 
+HELP_LINES = ('the next step: say "next" or press space.',)
+
 
 class Typing:
     """A pipe somebody types into, and what the screen made of it."""
@@ -26,7 +28,7 @@ class Typing:
         self.out = io.StringIO()
         self.keys: list[str] = []
         self.words: list[str] = []
-        self.screen = PlainScreen(self.source, self.out)
+        self.screen = PlainScreen(self.source, self.out, HELP_LINES)
         os.write(self.write_end, typed.encode())
         if finish:
             os.close(self.write_end)
@@ -213,3 +215,14 @@ def test_plain_is_chosen_where_block_letters_cannot_be_written() -> None:
         assert needs_plain(source, old, "xterm")
         assert not needs_plain(source, new, "xterm")
     os.close(ours)
+
+
+def test_the_list_of_words_and_keys_is_there_where_lines_are_typed() -> None:
+    """f1, help or keys print a line for each request; none of them reaches the session."""
+    for asked in ("f1", "help", "Keys"):
+        typing = Typing(f"{asked}\nkey 3\n")
+        typing.run()
+        told = typing.out.getvalue().splitlines()
+        assert told[0] == HELP_LINES[0]
+        assert "key 3 presses the key 3" in told[1]
+        assert (typing.keys, typing.words) == (["3", "ctrl+d"], [])
