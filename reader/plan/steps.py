@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from reader.counts.worked import Move, MoveKind, Pass
 from reader.plan.groups import Cut
 from reader.plan.place import Place
@@ -9,6 +11,11 @@ from reader.plan.step import Step
 
 COUNTED = (MoveKind.WORK, MoveKind.CHAIN)
 """The moves that change the count of the row being made."""
+FAR_CHAIN = re.compile(
+    r"\b(?:3rd|4th|5th|6th|third|fourth|fifth|sixth)\s+(?:ch(?:ain)?|st(?:itch)?)\s+from\b",
+    re.IGNORECASE,
+)
+"""Working into a chain so far from the hook leaves some that stand for a stitch."""
 
 
 def made_by(moves: tuple[Move, ...], count: int | None) -> tuple[tuple[int, ...], int | None]:
@@ -27,11 +34,32 @@ def made_by(moves: tuple[Move, ...], count: int | None) -> tuple[tuple[int, ...]
     for adds in (worked, with_start):
         if sum(adds) == count:
             return adds, count
-    solved = _one_unknown(moves, worked, count)
-    if solved is not None:
-        return solved, count
+    for solved in (_chain_counted(moves, worked, count), _one_unknown(moves, worked, count)):
+        if solved is not None:
+            return solved, count
     unread = any(move.kind is MoveKind.UNREAD for move in moves)
     return worked, count if unread and sum(worked) < count else None
+
+
+def _chain_counted(
+    moves: tuple[Move, ...], worked: tuple[int, ...], count: int
+) -> tuple[int, ...] | None:
+    """What each move adds where one stitch is missing and a turning chain can be it: the chain that
+    the row begins with, or those left by working into the fourth chain from the hook.
+    """
+    if count - sum(worked) != 1:
+        return None
+    first = next((n for n, move in enumerate(moves) if move.kind is MoveKind.WORK), 0)
+    turning = [
+        n
+        for n, move in enumerate(moves[:first])
+        if move.kind is MoveKind.CHAIN and move.times > 1 and not move.makes
+    ]
+    far = bool(moves) and FAR_CHAIN.search(moves[first].into)
+    if not far and not turning:
+        return None
+    at = first if far else turning[-1]
+    return (*worked[:at], worked[at] + 1, *worked[at + 1 :])
 
 
 def _one_unknown(

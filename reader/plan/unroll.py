@@ -123,7 +123,8 @@ def _opening_of(counted: CountedPattern, text: str) -> tuple[Remark, ...]:
     if part is None or not part.name or not part.rows:
         return ()
     heading = text.rfind(part.name, 0, part.rows[0].span.start)
-    under = tuple(note for note in counted.notes if 0 <= heading < note.span.start)
+    first = part.rows[0].span.start
+    under = tuple(note for note in counted.notes if 0 <= heading < note.span.start < first)
     return under if sum(len(note.text.split()) for note in under) <= MOST_OPENING else ()
 
 

@@ -14,6 +14,7 @@ from reader.plan.step import RowKind
 from reader.plan.unroll import MOST_COPIES, fingerprint, make_plan
 from reader.text.span import Span
 from tests.plan.made import SPAN, buoy, buoy_plan, move, pattern, remark, repeated, round_of
+from tests.session.play import plan_of
 
 
 def test_each_copy_is_a_part_and_finishing_comes_last() -> None:
@@ -267,3 +268,24 @@ def test_lists_keep_their_lines() -> None:
     joined = Remark("materials", "4 mm hook Stitch marker", Span(0, 24, 1))
     plan = make_plan(replace(pattern(), materials=(joined,)), text)
     assert [item.text for item in plan.gather] == ["4 mm hook", "Stitch marker"]
+
+
+CLOTH = """Fell Cloth
+
+Abbreviations
+ch = chain; tr = treble
+
+CLOTH
+Ch 14.
+Row 1: 1 tr in 4th ch from hook, 1 tr in each ch to end. Turn. (12 tr)
+Row 2: Ch 3, miss first st, 1 tr in each st to end. Turn. (12 tr)
+"""
+
+
+def test_a_turning_chain_that_counts_is_counted_where_it_is_made() -> None:
+    """The running count of each row ends with its total: the turning chain of three is a stitch (UK
+    trebles, common practice of the trade's leaflets)."""
+    for row in plan_of(CLOTH).parts[0].rows[1:]:
+        assert [step.total for step in row.groups] == [12] * len(row.groups)
+        assert row.groups[-1].done_after == 12
+    assert plan_of(CLOTH).parts[0].rows[2].groups[0].done_after == 1
