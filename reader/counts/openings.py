@@ -27,19 +27,18 @@ def is_opening(place: Place, walk: Walk) -> bool:
 def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
     """The spaces a place means; where the row has none so named, any."""
     text = (place.text + " " + words).lower()
-    ahead = [run for run in walk.ahead() if not run.is_stitch]
     if place.noun in UNITS:
-        return _unit(place.noun, text, ahead)
-    if place.chain and any(run.chains == place.chain for run in ahead):
+        return _unit(place.noun, text, walk)
+    if place.chain and walk.has(lambda run: run.chains == place.chain):
         return lambda run: run.chains == place.chain
-    if "corner" in text and any(run.corner for run in ahead):
+    if "corner" in text and walk.any_ahead(lambda run: run.corner):
         return lambda run: run.corner
     return any_space if LOOP.search(text) and not BETWEEN.search(text) else any_opening
 
 
-def _unit(noun: str, text: str, ahead: list[Run]) -> Callable[[Run], bool]:
+def _unit(noun: str, text: str, walk: Walk) -> Callable[[Run], bool]:
     if BETWEEN.search(text):
         return lambda run: run.name == GAP and not run.unit
-    if any(run.unit == noun for run in ahead):
+    if walk.any_ahead(lambda run: run.unit == noun):
         return lambda run: run.unit == noun
     return lambda run: bool(run.unit)

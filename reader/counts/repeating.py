@@ -215,10 +215,22 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
     room = walk.left - ending - need.stitches
     length, used = prefix_that_fits(node, one.walk.takes, room, tally, work_all)
     work_alike(node, one, max(0, room - used) // one.walk.takes, tally)
+    prefix = node.body[: length or 0]
     if length is not None:
-        work_all(node.body[:length], tally, need)
+        work_all(prefix, tally, need)
         tally.uneven = None
-    work_ending(node, tally, need, work_all)
+    if not ends_so(prefix, node.ending):
+        work_ending(node, tally, need, work_all)
+
+
+def ends_so(prefix: Sequence[Node], ending: Sequence[Node]) -> bool:
+    """Whether what is left of the last pass is the ending already: "* ch 3, skip 2, ... ending with
+    ch 3" skips the same stitches there.
+    """
+    chains = [one.number for one in prefix if isinstance(one, Chain)]
+    only = all(isinstance(one, Chain | Skip) for one in prefix)
+    said = [one.number for one in ending if isinstance(one, Chain)]
+    return only and len(said) == len(ending) == 1 and chains == said
 
 
 def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:

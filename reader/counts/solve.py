@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
@@ -127,8 +128,23 @@ def _ring_below(body: Sequence[Node]) -> bool:
     return isinstance(one, Work | Group) and one.place.where is Where.RING
 
 
+BARE_SPACE = re.compile(r"^(?:all )?(?:in|into|under|over|inside)(?: the)? (?:sp|space|loop|lp)$")
+
+
+def _in_that_space(rest: list[Node]) -> None:
+    """ "Sl st to next sp, ch 3, 2 dc in sp": the space that the slip stitch went to."""
+    works = [at for at, one in enumerate(rest) if isinstance(one, Work | Group | Repeat)]
+    if len(works) < 2 or not travels(rest[works[0]]):
+        return
+    for at in works[1:3]:
+        one = rest[at]
+        if isinstance(one, Work | Group) and BARE_SPACE.match(one.place.text.lower()):
+            rest[at] = replace(one, place=replace(one.place, where=Where.SAME))
+
+
 def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
     """Turns the row below so that it begins where the yarn is joined, when that is a space."""
+    _in_that_space(rest)
     works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
     first: Node | None = works[0] if works else None
     if isinstance(first, Repeat):

@@ -166,6 +166,14 @@ class Walk:
         stitches = sum(run.n for run in before if run.is_stitch)
         return stitches, sum(run.n for run in before if run.name == SPACE)
 
+    def any_ahead(self, wanted: Callable[[Run], bool]) -> bool:
+        """Whether a wanted space lies ahead."""
+        return self._next(wanted) is not None
+
+    def has(self, wanted: Callable[[Run], bool]) -> bool:
+        """Whether the row has a wanted space at all, used or not."""
+        return any(not run.is_stitch and wanted(run) for run in self._runs)
+
     def count_spaces(self, wanted: Callable[[Run], bool]) -> int:
         """How many wanted spaces lie ahead."""
         return sum(run.n for run in self.ahead() if not run.is_stitch and wanted(run))

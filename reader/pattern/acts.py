@@ -7,6 +7,7 @@ from __future__ import annotations
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge, set_aside
 from reader.pattern.phrasing import act_here, take_phrase
+from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.remarks import chain_counts
 from reader.pattern.tree import (
     Act,
@@ -208,7 +209,7 @@ def _join(cur: Cursor, start: int) -> Node | None:
         cur.at += slip
     elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ("in", "to", "into", "with"):
         rest = " ".join(cur.low(slip + n) for n in range(1, 9))
-        if not rest.startswith(JOINED_TO):
+        if not rest.startswith(JOINED_TO) or _goes_to_space(cur, slip):
             return None
         cur.at += slip
     elif not cur.any_words(JOIN_STARTS):
@@ -218,6 +219,19 @@ def _join(cur: Cursor, start: int) -> Node | None:
         return act_here(cur, start, Deed.COLOUR)
     take_phrase(cur)
     return act_here(cur, start, Deed.JOIN, cur.said(start).lower())
+
+
+def _goes_to_space(cur: Cursor, slip: int) -> bool:
+    """Whether a slip stitch at the row's start only goes on to a space: "sl st to first ch-2 "
+    "sp"."""
+    if any(cur.stitch(-back) for back in range(1, cur.at + 1)):
+        return False
+    for ahead in range(slip + 1, slip + 8):
+        if cur.low(ahead) in STOPS or cur.low(ahead) in ("and", "of"):
+            return False
+        if cur.low(ahead) in SPACE_NOUNS:
+            return True
+    return False
 
 
 def _is_colour_join(cur: Cursor) -> bool:

@@ -346,6 +346,7 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     """ "next 3 sts", "last st", "3rd ch from hook", "same space", "8 stitches following"."""
     start = cur.at
     said = _Said(each)
+    topped = "top" in (cur.low(-1), cur.low(-2), cur.low(-3))
     while not cur.done() and (_of_several(cur, said) or said.take(cur)):
         cur.at += 1
     noun, chain = find_noun_chain(cur)
@@ -354,6 +355,9 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     if not named:
         cur.at = start
         return None
+    if chain and topped and cur.low(-1) not in SPACE_NOUNS:
+        # "top of the ch-3": the chain as a stitch, not its space.
+        noun, chain = "tch", 0
     return _finish(cur, start, said, noun, chain)
 
 

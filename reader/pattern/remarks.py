@@ -46,7 +46,7 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
 
 
 def _told_once(lows: list[str]) -> bool:
-    """ "for a pc st: ...", "on the 14th rnd there are ...", "to dec, work ...": told, not worked."""
+    """ "for a pc st: ...", "on the 14th rnd there are ...", "to dec, ...": told, not worked."""
     if lows[0] == "for":
         return len(lows) > 2 and ":" in lows[:8]
     if lows[0] in ("on", "at", "after"):
