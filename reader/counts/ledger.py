@@ -343,7 +343,8 @@ class Ledger:
         if stated is not None and not wrong:
             return False
         tally = solved.tally
-        unsure = tally.unread or tally.unsure or bool(tally.spaces) or solved.count is None
+        unsure = tally.unread or tally.unsure or tally.branched or bool(tally.spaces)
+        unsure = unsure or solved.count is None
         return self.doubted or unsure or solved.fits is False
 
     def book(

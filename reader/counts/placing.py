@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from reader.counts.fabric import Run, foundation
 from reader.counts.openings import BETWEEN, SPACES, is_opening, wanted
 from reader.counts.tally import Need, Tally
@@ -11,6 +13,9 @@ from reader.terms.stitches import Craft, Kind, Stitch
 
 CLUSTERS = ("cluster", "popcorn", "puff", "bobble", "picot")
 OTHER_EDGE = ("other side", "opposite side", "down the other")
+NEXT_GROUP = re.compile(
+    r"\bof (?:the )?(?:next|following) .{0,12}(?:group|grp|petal|shell|scallop|fan)"
+)
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
 
@@ -186,6 +191,14 @@ def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -
 def _into_chain(work: Work, n: int, tally: Tally) -> None:
     """ "in 2nd ch from hook": the chains before it are passed."""
     walk, place = tally.walk, work.place
+    last = tally.runs[-1] if tally.runs else None
+    if last is not None and last.name == "sp" and last.chains > place.nth > 1 and place.nth < 6:
+        # "ch 7, sc in 2nd ch from hook, dc in next 5": worked back along the chain just made.
+        walk.aside = last.chains - place.nth
+        tally.branched = True
+        tally.runs[-1:] = [Run("sp", last.n - 1, last.chains)] if last.n > 1 else []
+        _put(work, tally, n, 1)
+        return
     if tally.below.chained:
         if walk.takes == 0:
             walk.over(foundation(sum(run.n for run in tally.below.runs), True))
@@ -261,6 +274,9 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         _put(work, tally, times, 1)
         return
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
+    if NEXT_GROUP.search(place.text):
+        walk.to_group()
+        walk.take(max(0, place.nth - 1))
     if not plural:
         walk.take(1 if stitch.takes or stitch.name == "yo" else 0, name)
         _put(work, tally, n, 1)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from reader.counts.fabric import Run
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind, Pass
@@ -72,7 +73,11 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)
     behind = Need(need.stitches + ending.takes, need.spaces + ending.space_takes)
     cut = not fixed(node) and bool(node.ending) and tally.choice.cut_ending
-    if cut:
+    if cut and not tally.walk.alike(names_in(node.body)) and cut_walking(
+        node, tally, need, work_all
+    ):
+        pass
+    elif cut:
         work_cut(node, one, tally, need, work_all)
     elif tally.walk.alike(names_in(node.body)) and not one.unsure:
         times = times_said(node, tally) if fixed(node) else room_for(node, one, tally, behind)
@@ -84,6 +89,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     tally.unsure = tally.unsure or (one.unsure and not tally.walk.known)
     tally.unread = tally.unread or one.unread
     tally.elastic = tally.elastic or one.elastic
+    tally.branched = tally.branched or one.branched
     tally.spaced = tally.spaced or one.spaced
 
 
@@ -216,11 +222,60 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
     length, used = prefix_that_fits(node, one.walk.takes, room, tally, work_all)
     work_alike(node, one, max(0, room - used) // one.walk.takes, tally)
     prefix = node.body[: length or 0]
+    if prefix and node.ending and _same_chain(prefix[-1], node.ending[0]):
+        # "... ch 3, 2 dc in next sp; ending with ch 3": the chain stands once.
+        prefix = prefix[:-1]
     if length is not None:
         work_all(prefix, tally, need)
         tally.uneven = None
     if not ends_so(prefix, node.ending):
         work_ending(node, tally, need, work_all)
+
+
+def _same_chain(one: Node, other: Node) -> bool:
+    return isinstance(one, Chain) and isinstance(other, Chain) and one.number == other.number
+
+
+def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> bool:
+    """Passes along the row below while there is room, then as much of one more as leaves the ending
+    its places; False, and nothing worked, where that does not close the row.
+    """
+    begun = _kept(tally)
+    work_each(node, tally, need, work_all)
+    tally.uneven = None
+    full = _kept(tally)
+    for length in range(len(node.body) - 1, -1, -1):
+        prefix = node.body[:length]
+        if prefix and _same_chain(prefix[-1], node.ending[0]):
+            continue
+        _put_back(tally, full)
+        short, lacking = tally.walk.short, tally.walk.lacking
+        work_all(prefix, tally, need)
+        if not ends_so(prefix, node.ending):
+            work_ending(node, tally, need, work_all)
+        missing = tally.walk.short > short or tally.walk.lacking > lacking
+        if missing or tally.walk.left is None:
+            continue
+        if _by_groups(node) and tally.walk.left > need.stitches:
+            # What lies between a group and the next is passed over.
+            tally.walk.take(tally.walk.left - need.stitches)
+        if tally.walk.left == need.stitches:
+            return True
+    _put_back(tally, begun)
+    return False
+
+
+def _by_groups(node: Repeat) -> bool:
+    return any(isinstance(one, Work) and "of next" in one.place.text for one in node.body)
+
+
+def _kept(tally: Tally) -> tuple[Walk, list[Run], list[Move], int]:
+    return tally.walk.copy(), list(tally.runs), list(tally.moves), tally.sections
+
+
+def _put_back(tally: Tally, kept: tuple[Walk, list[Run], list[Move], int]) -> None:
+    walk, runs, moves, tally.sections = kept
+    tally.walk, tally.runs, tally.moves = walk.copy(), list(runs), list(moves)
 
 
 def ends_so(prefix: Sequence[Node], ending: Sequence[Node]) -> bool:

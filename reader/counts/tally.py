@@ -57,7 +57,8 @@ NOTHING = Need()
 @dataclass(slots=True)
 class Tally:
     """A running count of one row. sections: how often its last repeat was worked. cycle: the body
-    of the repeat that is being worked, whose beginning follows its end.
+    of the repeat that is being worked, whose beginning follows its end. branched: stitches were
+    worked back along a chain, whose other side may be worked into later.
     """
 
     size: int
@@ -75,6 +76,7 @@ class Tally:
     grouped: bool = False
     cycle: tuple[Node, ...] = ()
     shaped: int = 0
+    branched: bool = False
 
     @property
     def makes(self) -> int:

@@ -12,15 +12,15 @@ from reader.counts.fabric import GAP, SPACE, Below, Run
 class Walk:
     """Takes stitches and spaces of a row in working order.
 
-    left: stitches ahead, None while the row below is unknown. short: stitches asked for that were
-    not there. opened, united: whether the row has spaces, or groups with a middle. takes,
-    space_takes: how many were asked for in all. lacking: spaces asked for that were not there.
+    aside: chains of a chain just made that are worked back along. left: stitches ahead, None while
+    the row below is unknown. short: stitches asked for that were not there. opened, united: whether
+    the row has spaces, or groups with a middle. takes, space_takes: how many were asked for in all.
+    lacking: spaces asked for that were not there.
     """
 
     __slots__ = (
-        "_runs", "at", "into", "known", "lacking", "left", "opened", "short", "space_takes",
-        "spaces", "takes",
-        "united",
+        "_runs", "aside", "at", "into", "known", "lacking", "left", "opened", "short",
+        "space_takes", "spaces", "takes", "united",
     )  # fmt: skip
 
     def __init__(self, below: Below | None) -> None:
@@ -32,6 +32,7 @@ class Walk:
         self.united = any(run.unit for run in self._runs)
         self.at = 0
         self.into = 0
+        self.aside = 0
         self.takes = 0
         self.space_takes = 0
         self.short = 0
@@ -83,6 +84,9 @@ class Walk:
 
     def take(self, stitches: int, name: str = "") -> None:
         """Uses stitches, passing over spaces; name: of that kind where the row has it ahead."""
+        on_chain = min(self.aside, stitches)
+        self.aside -= on_chain
+        stitches -= on_chain
         self.takes += stitches
         if not self.known or self.left is None:
             return
@@ -110,6 +114,27 @@ class Walk:
         if self.into >= run.n:
             self.at += 1
             self.into = 0
+
+    def to_group(self) -> None:
+        """Goes on to where the next group of stitches begins."""
+        at = self.at + (self.into > 0)
+        while at < len(self._runs) and not self._begins_group(at):
+            at += 1
+        if self.known and at >= len(self._runs):
+            self.lacking += 1
+        while self.at < at < len(self._runs):
+            run = self._runs[self.at]
+            self._pass(run, run.n - self.into)
+
+    def _begins_group(self, at: int) -> bool:
+        if at and self._runs[at - 1].is_stitch:
+            return False
+        many = 0
+        for run in self._runs[at:]:
+            if not run.is_stitch or many > 1:
+                break
+            many += run.n
+        return many > 1
 
     def take_spaces(self, number: int, wanted: Callable[[Run], bool]) -> None:
         """Uses spaces of the wanted kind, passing over the stitches before each."""

@@ -13,29 +13,24 @@ from reader.pattern.place_words import (
     CHAIN_NOUNS,
     DETERMINERS,
     GROUP_NOUNS,
-    LEFT_OVER,
     LOOP_ONLY,
-    MARKERS,
     PASSED_OVER,
     PREPOSITIONS,
     RING_WORDS,
-    ROW_ENDS,
     ROW_WORDS,
     SPACE_NOUNS,
     STITCH_NOUNS,
-    TO_LAST,
     TOPS,
 )
 from reader.pattern.same_place import same_as_what, that_holds, that_one
 from reader.pattern.tree import ONE, Num, Place, Where
+from reader.pattern.up_to import to_last_of
 
 GROUPS = GROUP_NOUNS | {"shell", "shells", "v-st", "v-sts", "fan", "fans", "cluster", "clusters"}
 AFTER_IT = (
     "the one after it", "the one after", "the one following", "following one", "the following one",
     "the next one", "next one", "the one beside it", "the other one",
 )  # fmt: skip
-CORNERS = ("corner", "point", "tip", "marked")
-VERBS = ("work", "make", "and", "then")
 ENTERED = ("next", "each", "first", "last", "the", "all")
 """After "in back loop of", these go on with the place."""
 
@@ -76,7 +71,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
     ring = _ring(cur)
     if ring:
         return Place(Where.RING, here, noun="ring")
-    to_last = _to_last(cur)
+    to_last = to_last_of(cur)
     if to_last is not None:
         return to_last
     if _around_alone(cur):
@@ -187,75 +182,6 @@ def _around_alone(cur: Cursor) -> bool:
     return True
 
 
-def _to_last(cur: Cursor) -> Place | None:
-    """ "to last 2 sts", "to 3 sts before end", "until 2 sts remain", "to marker"."""
-    start = cur.at
-    length = cur.any_words(TO_LAST)
-    if length:
-        cur.at += length
-        number = _take_number(cur)
-        noun = find_noun(cur) or "st"
-        if cur.accept("of", "before") and _marker(cur):
-            return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
-        cur.accept(*ROW_ENDS)
-        return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
-    far = cur.accept("as far as", "up to")
-    if far or cur.accept("across to", "to", "until", "till"):
-        found = _to_spot(cur, start, far)
-        if found is not None:
-            return found
-    cur.at = start
-    return None
-
-
-def _take_number(cur: Cursor) -> Num | None:
-    number = cur.number()
-    if number is not None:
-        cur.at += 1
-    return number
-
-
-def _to_spot(cur: Cursor, start: int, far: bool) -> Place | None:
-    """What stands behind "to": stitches before the end, a marker, or a corner."""
-    if _corner_ahead(cur, far):
-        return Place(Where.UNUSED, cur.span(start), Num((0,)), "corner")
-    number = _take_number(cur)
-    if number is None:
-        return Place(Where.UNUSED, cur.span(start), Num((0,)), "marker") if _marker(cur) else None
-    noun = find_noun(cur) or "st"
-    if cur.accept(*LEFT_OVER):
-        return Place(Where.TO_LAST, cur.span(start), number, noun)
-    if cur.accept("before", "past", "after"):
-        _marker(cur)
-        return Place(Where.UNUSED, cur.span(start), number, "marker")
-    return None
-
-
-def _corner_ahead(cur: Cursor, far: bool) -> bool:
-    """Takes "the center sc of next 3-sc group", "next corner", "point": a spot on the way."""
-    at = cur.at
-    cur.accept("the")
-    cur.accept("next", "first", "last", "each")
-    spot = cur.accept(*CORNERS) or (far and cur.accept("center", "centre", "middle"))
-    while spot and not cur.done() and cur.low() not in STOPS and cur.low() not in VERBS:
-        if cur.low() in SPACE_NOUNS | CHAIN_NOUNS:
-            spot = False
-        cur.at += 1
-    if not spot:
-        cur.at = at
-    return spot
-
-
-def _marker(cur: Cursor) -> bool:
-    at = cur.at
-    cur.accept("the")
-    cur.accept("next", "first", "1st", "2nd", "second", "last", "beg", "bor", "side")
-    if cur.accept(*MARKERS):
-        return True
-    cur.at = at
-    return False
-
-
 def _each(cur: Cursor, here: object) -> Place:
     start = cur.at
     cur.at += 1
@@ -282,7 +208,7 @@ def _each(cur: Cursor, here: object) -> Place:
     nouns = [noun or "st"]
     chain = _more_nouns(cur, nouns) or chain
     sides = take_after(cur)
-    to_last = _to_last(cur) if not among_openings(nouns) else None
+    to_last = to_last_of(cur) if not among_openings(nouns) else None
     if to_last is not None:
         return replace(to_last, each=True)
     return replace(
@@ -371,9 +297,23 @@ def _of_several(cur: Cursor, said: _Said) -> bool:
 OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch")
 
 
+def _of_next_group(cur: Cursor) -> None:
+    """Takes "of next group", "of the next 3-dc group" behind a stitch."""
+    at = cur.at
+    if cur.low(-1) == "of" or cur.accept("of"):
+        cur.accept("the")
+        if cur.accept("next", "following", "same"):
+            for ahead in range(4):
+                if cur.low(ahead) in GROUPS and cur.low(ahead) not in ("cluster", "clusters"):
+                    cur.at += ahead + 1
+                    return
+    cur.at = at
+
+
 def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Place:
     span = cur.span(start)
     sides = take_after(cur)
+    _of_next_group(cur)
     words = cur.said(start).lower()
     number = said.number or ONE
     if noun == "ch" and number.values[0] > 1 and cur.low(start - cur.at - 1) in ("under", "over"):

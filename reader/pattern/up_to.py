@@ -1,0 +1,89 @@
+"""How far an instruction goes: "to last 2 sts", "to 3 sts before end", "to marker", "as far as the
+corner" -> Place.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.place_nouns import find_noun
+from reader.pattern.place_words import (
+    CHAIN_NOUNS,
+    LEFT_OVER,
+    MARKERS,
+    ROW_ENDS,
+    SPACE_NOUNS,
+    TO_LAST,
+)
+from reader.pattern.tree import ONE, Num, Place, Where
+
+CORNERS = ("corner", "point", "tip", "marked")
+VERBS = ("work", "make", "and", "then")
+
+
+def to_last_of(cur: Cursor) -> Place | None:
+    """ "to last 2 sts", "to 3 sts before end", "until 2 sts remain", "to marker"."""
+    start = cur.at
+    length = cur.any_words(TO_LAST)
+    if length:
+        cur.at += length
+        number = _take_number(cur)
+        noun = find_noun(cur) or "st"
+        if cur.accept("of", "before") and _marker(cur):
+            return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
+        cur.accept(*ROW_ENDS)
+        return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
+    far = cur.accept("as far as", "up to")
+    if far or cur.accept("across to", "to", "until", "till"):
+        found = _to_spot(cur, start, far)
+        if found is not None:
+            return found
+    cur.at = start
+    return None
+
+
+def _take_number(cur: Cursor) -> Num | None:
+    number = cur.number()
+    if number is not None:
+        cur.at += 1
+    return number
+
+
+def _to_spot(cur: Cursor, start: int, far: bool) -> Place | None:
+    """What stands behind "to": stitches before the end, a marker, or a corner."""
+    if _corner_ahead(cur, far):
+        return Place(Where.UNUSED, cur.span(start), Num((0,)), "corner")
+    number = _take_number(cur)
+    if number is None:
+        return Place(Where.UNUSED, cur.span(start), Num((0,)), "marker") if _marker(cur) else None
+    noun = find_noun(cur) or "st"
+    if cur.accept(*LEFT_OVER):
+        return Place(Where.TO_LAST, cur.span(start), number, noun)
+    if cur.accept("before", "past", "after"):
+        _marker(cur)
+        return Place(Where.UNUSED, cur.span(start), number, "marker")
+    return None
+
+
+def _corner_ahead(cur: Cursor, far: bool) -> bool:
+    """Takes "the center sc of next 3-sc group", "next corner", "point": a spot on the way."""
+    at = cur.at
+    cur.accept("the")
+    cur.accept("next", "first", "last", "each")
+    spot = cur.accept(*CORNERS) or (far and cur.accept("center", "centre", "middle"))
+    while spot and not cur.done() and cur.low() not in STOPS and cur.low() not in VERBS:
+        if cur.low() in SPACE_NOUNS | CHAIN_NOUNS:
+            spot = False
+        cur.at += 1
+    if not spot:
+        cur.at = at
+    return spot
+
+
+def _marker(cur: Cursor) -> bool:
+    at = cur.at
+    cur.accept("the")
+    cur.accept("next", "first", "1st", "2nd", "second", "last", "beg", "bor", "side")
+    if cur.accept(*MARKERS):
+        return True
+    cur.at = at
+    return False
