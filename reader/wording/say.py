@@ -130,14 +130,19 @@ def say_count(row: PlanRow) -> str:
 
 
 def say_tally(step: Step, row: PlanRow) -> str:
-    """What is done before this step, what is left and the total; "" outside worked rows."""
+    """What is done before this step, what is left and the total; "" outside worked rows.
+
+    Where the steps do not add up to the row's count, what is left is not told.
+    """
     of = row.of
     if row.kind is not RowKind.WORK:
         return ""
     if step.total is None:
-        return sentence(
-            f"{counted(step.done, of, row.reading)} done; I can't tell how many there should be"
-        )
+        told = f"{counted(step.done, of, row.reading)} done; "
+        if row.count is None:
+            return sentence(f"{told}I can't tell how many there should be")
+        noun = "round" if row.is_round else "row"
+        return sentence(f"{told}the {noun} should end with {counted(row.count, of, row.reading)}")
     left = step.total - step.done
     if left <= 0:
         return sentence(f"all {counted(step.total, of, row.reading)} done")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from reader.session.breaths import breaths_for
 from reader.session.state import Mode
-from tests.session.play import Play, demo, perform
+from tests.session.play import Play, demo, perform, plan_of
 
 LIGHTHOUSE = demo("harbour-lighthouse")
 
@@ -98,3 +98,24 @@ def test_counts_that_can_be_said_lie_near_those_that_can_be_meant() -> None:
     assert "i have six" in heard
     assert "i have thirty six" in heard
     assert "i have fifty" not in heard
+
+
+COASTER = """Kelp Coaster
+
+COASTER
+Rnd 1: 6 sc in a magic ring. (6)
+Rnd 2: *sc in next 4 sts, inc in next st; rep from * around. (9)
+"""
+
+
+def test_where_the_words_do_not_add_up_the_end_is_still_told() -> None:
+    """What is done by the words, and the count that the round should end with; no false rest."""
+    perform(
+        """
+        maker: row done
+        maker: how many
+        program: done; the round should end with nine stitches
+        silent: left
+        """,
+        Play(plan_of(COASTER)),
+    )
