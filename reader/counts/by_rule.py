@@ -14,7 +14,6 @@ from reader.counts.sentences import sentences_of
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
-from reader.pattern.printed import printed_in
 from reader.pattern.rules import Rule, find_rule
 from reader.pattern.tree import Unread
 from reader.terms.stitches import Craft
@@ -85,7 +84,7 @@ def same(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     if not entries:
         ledger.plain(row)
         return
-    printed, _ = printed_in(ledger.text[row.start : row.end], len(ledger.pattern.sizes))
+    printed, _ = ledger.printed(ledger.text[row.start : row.end])
     for index, number in enumerate(numbers_of(row.mark)):
         entry = entries[index % len(entries)]
         nodes = entry.nodes

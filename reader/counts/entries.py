@@ -4,6 +4,7 @@ gained.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, replace
 
 from reader.counts.counted import Problem, Verdict
@@ -62,6 +63,27 @@ def requoted(problem: Problem, below: int | None, gain: int | None) -> Problem:
         "the stitches do not fit the row below", "the row it quotes does not fit here"
     )
     return replace(problem, verdict=Verdict.UNCLEAR, message=said, counted=counted)
+
+
+ELIDED = re.compile(
+    r"^\W*(?:and )?(?:in )?every (\d+(?:st|nd|rd|th)|[a-z]+)(?: st\w*)?\W*$", re.IGNORECASE
+)
+"""A row that only says in every how manieth stitch."""
+
+
+def elided(nodes: tuple[Node, ...], words: str, last: tuple[Node, ...]) -> tuple[Node, ...]:
+    """ "Fifth row, in every fourth": the increase of the row before (last), at another distance;
+    other rows as they are.
+    """
+    every = ELIDED.match(" ".join(words.split()))
+    shape = next((one for one in last if isinstance(one, Shape) and one.every), None)
+    if every is None or shape is None:
+        return nodes
+    digits = re.sub(r"\D", "", every.group(1))
+    step = int(digits) if digits else ordinal_number(every.group(1))
+    if not step:
+        return nodes
+    return (replace(shape, every=step, span=nodes[0].span if nodes else shape.span),)
 
 
 def over_rows(entry: Entry) -> list[Entry]:

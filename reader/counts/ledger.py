@@ -30,6 +30,7 @@ from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.printed import printed_in
+from reader.pattern.totals import Printed
 from reader.pattern.tree import Act, Deed
 from reader.terms.stitches import Craft
 from reader.text.span import Span
@@ -83,9 +84,14 @@ class Ledger:
 
     def read(self, row: WrittenRow) -> Entry:
         """The instructions and totals of a written row."""
-        printed, blank = printed_in(self.text[row.start : row.end], len(self.pattern.sizes))
+        printed, blank = self.printed(self.text[row.start : row.end])
         nodes = read_row(blank, 0, len(blank), self._book(row.start))
-        return Entry(None, nodes, row, tuple(printed))
+        last = self.entries[-1].nodes if self.entries else ()
+        return Entry(None, elided(nodes, blank, last), row, tuple(printed))
+
+    def printed(self, words: str) -> tuple[list[Printed], str]:
+        """The totals printed in words, and the words without them."""
+        return printed_in(words, len(self.pattern.sizes), self.pattern.book.filet)
 
     def _book(self, start: int) -> Book:
         """The pattern's words, with spans counted from a row's place in the text."""
@@ -201,7 +207,7 @@ class Ledger:
     def check_total(self, row: WrittenRow, start: int, end: int) -> None:
         """Compares the total that is printed behind a rule with what its rows came to."""
         words = self.text[row.start + start : row.start + end]
-        printed, _ = printed_in(words, len(self.pattern.sizes))
+        printed, _ = self.printed(words)
         entry = Entry(None, (), row, tuple(one for one in printed if not one.change))
         stated, kind = self.stated(entry)
         here = self.below.stitches
@@ -277,7 +283,7 @@ class Ledger:
         ))  # fmt: skip
         kept = self.below
         self.book(solved, count, entry, number, is_round)
-        if aside:
+        if aside and stated is None:
             self.below = kept
 
     def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:

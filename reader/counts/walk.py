@@ -136,6 +136,17 @@ class Walk:
             many += run.n
         return many > 1
 
+    def take_square(self) -> None:
+        """Uses one square of a net: its space or its two stitches, and the stitch at its edge."""
+        at = self.at
+        while self.known and at < len(self._runs) and self._runs[at].name == GAP:
+            at += 1
+        if self.known and at < len(self._runs) and self._runs[at].name == SPACE:
+            self.take_spaces(1, lambda run: run.name == SPACE)
+            self.take(1)
+        else:
+            self.take(3)
+
     def take_spaces(self, number: int, wanted: Callable[[Run], bool]) -> None:
         """Uses spaces of the wanted kind, passing over the stitches before each."""
         self.space_takes += number

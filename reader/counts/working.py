@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.fabric import Run
+from reader.counts.meshes import work_mesh
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.placing import (
     OTHER_EDGE,
@@ -26,6 +27,7 @@ from reader.pattern.tree import (
     Edge,
     Group,
     LeaveRest,
+    Mesh,
     Node,
     Place,
     Repeat,
@@ -116,6 +118,8 @@ def work_one(node: Node, tally: Tally, need: Need, limit: tuple[int, int] | None
         shape_by_rule(node, tally, need)
     elif isinstance(node, Edge):
         edge(node, tally)
+    elif isinstance(node, Mesh):
+        work_mesh(node, tally)
     else:
         other(node, tally)
 

@@ -287,6 +287,9 @@ def _finish(cur: Cursor, start: int) -> Node | None:
 
 
 def _marker(cur: Cursor, start: int) -> Node | None:
+    if cur.words("making the last") or cur.words("working the last"):
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     if cur.accept(*MARKERS):
         if cur.low() not in STOPS and not cur.stitch() and cur.kind() not in ("num", "stars"):
             take_phrase(cur)

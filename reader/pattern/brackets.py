@@ -36,7 +36,7 @@ def bracketed(
     times = before or count_after(cur)
     if times is not None:
         return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, times)
-    found = find_repeat(cur, bare=True)
+    found = find_repeat(cur, bare=True) if not _to_star(cur) else None
     if found is not None:
         return Repeat(cur.span(start), cur.said(start), body, found.until, found.number)
     works = [one for one in body if not isinstance(one, Act)]
@@ -56,6 +56,13 @@ def bracketed(
     if len(works) == 1 and isinstance(works[0], Work) and works[0].number is None and made:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, ONE)
+
+
+def _to_star(cur: Cursor) -> bool:
+    """Whether the repeat behind a bracket goes back to a star, and so is not the bracket's own."""
+    return any(cur.kind(ahead) == "stars" for ahead in range(1, 5)) and any(
+        cur.low(ahead) in ("rep", "repeat", "repeating") for ahead in range(2)
+    )
 
 
 def closing(cur: Cursor) -> int:

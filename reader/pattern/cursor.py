@@ -43,7 +43,7 @@ class Special:
 @dataclass(slots=True)
 class Book:
     """Words to read with: craft, terms, how many sizes, and the pattern's own stitches by written
-    form.
+    form. filet: its rows are told in squares.
     """
 
     craft: Craft
@@ -54,6 +54,7 @@ class Book:
     lines: tuple[int, ...] = ()
     known: frozenset[str] = frozenset()
     letters: frozenset[str] = frozenset()
+    filet: bool = False
 
     def learn(self) -> None:
         """Brings the set of known written forms up to date with the specials."""

@@ -10,6 +10,7 @@ from reader.pattern.acts import find_act
 from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, names
 from reader.pattern.bundles import bundle_from, each_and_each, joined_pair
 from reader.pattern.cursor import Book, Cursor
+from reader.pattern.filet import find_mesh
 from reader.pattern.knitting_words import find_knitting
 from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
@@ -126,6 +127,7 @@ class _Reading:
             or find_act(cur)
             or find_skip(cur)
             or find_chain(cur)
+            or find_mesh(cur)
             or find_work(cur, self.made)
         )
         if node is not None:

@@ -119,6 +119,10 @@ def _side(words: str) -> str:
     )
 
 
+NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
+"""Behind a row: "Next, plain."."""
+
+
 def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's
     start.
@@ -132,6 +136,8 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         found = ordinal or word
         assert found is not None
         return _numbered(found, start, _side(found.group("side") or ""))
+    if NEXT_ALONE.match(text, start):
+        return Mark(start, start + 5, (), "Next row", loose=True)
     named = NAMED.match(text, start)
     if named:
         return _by_name(named, start)
@@ -155,7 +161,7 @@ def _by_name(found: re.Match[str], start: int) -> Mark:
 
 
 CANDIDATE = re.compile(
-    rf"(?<![\w-])(?:{_ORD}|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:next|following|last|foundation"
+    rf"(?<![\w-])(?:{_ORD}|next,|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:next|following|last|foundation"
     rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND}))",
     re.IGNORECASE,
 )

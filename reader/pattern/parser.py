@@ -8,6 +8,7 @@ import re
 from dataclasses import dataclass
 
 from reader.pattern.cursor import Book, Special
+from reader.pattern.filet import is_filet
 from reader.pattern.layout import Layout, lay_out
 from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
@@ -249,6 +250,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     specials, key = specials_in(plain, which, chosen)
     lines = tuple(found.start() + 1 for found in re.finditer("\n", text))
     book = Book(which, chosen, len(sizes), specials, source, (0, *lines))
+    book.filet = which is Craft.CROCHET and is_filet(plain)
     book.learn()
     rules, silent = chain_rules(plain)
     return Pattern(

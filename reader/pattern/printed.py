@@ -20,8 +20,10 @@ FOLLOWS = re.compile(
 )
 
 
-def printed_in(words: str, sizes: int) -> tuple[list[Printed], str]:
-    """Totals in order, and the words with each total turned to spaces."""
+def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printed], str]:
+    """Totals in order, and the words with each total turned to spaces; filet: squares without
+    brackets are worked, not totals.
+    """
     found: list[Printed] = []
     text = words
     for bracket in BRACKET.finditer(words):
@@ -41,6 +43,8 @@ def printed_in(words: str, sizes: int) -> tuple[list[Printed], str]:
             + " " * (bracket.end() - bracket.start())
             + text[bracket.end() :]
         )
+    if filet and SQUARES.search(text):
+        return found, text
     text = _tail(text, found, sizes)
     text = _spoken(text, found)
     return found, text
@@ -62,6 +66,7 @@ def _whole(body: str, one: Printed) -> bool:
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)
 
 
+SQUARES = re.compile(r"\b\d+ (?:more )?(?:bls?|blocks?|sps?|spaces?)\b", re.IGNORECASE)
 RANGE = re.compile(r"(?:ch|rnds?|rows?|\d)\s*$", re.IGNORECASE)
 """Before a dash and a number, these make a range of it ("rows 3-8")."""
 

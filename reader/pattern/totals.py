@@ -41,7 +41,8 @@ WHOLE = re.compile(
 TAIL = re.compile(
     rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
     rf"\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
-    rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*(?:and|,|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?"
+    rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*\+\s*(?:\d+\s*)?(?:sl sts?|ss))?(?:\s*(?:and|,"
+    rf"|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?"
     rf"|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each "
     rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
     re.IGNORECASE,

@@ -215,6 +215,16 @@ class Edge:
 
 
 @dataclass(frozen=True, slots=True)
+class Mesh:
+    """Squares of a filet net: open ones (spaces) or solid ones (blocks)."""
+
+    span: Span
+    words: str
+    number: Num
+    solid: bool
+
+
+@dataclass(frozen=True, slots=True)
 class Unread:
     """Words that may hold an instruction and could not be read."""
 
@@ -248,6 +258,7 @@ Node = (
     | Start
     | Shape
     | Edge
+    | Mesh
     | Unread
     | ShortTurn
     | LeaveRest

@@ -27,7 +27,7 @@ def untabled(text: str) -> str:
 
 
 def _line(row: re.Match[str]) -> str:
-    first = row["first"].replace("|", ":")
+    first = ":".ljust(len(row["first"]))
     words, total = row["words"].replace("|", " "), (row["total"] or "").replace("|", " ")
     last = "=" if row["last"] else ""
     return row["lead"].replace("|", " ") + row["label"] + first + words + last + total + (
