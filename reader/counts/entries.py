@@ -13,6 +13,7 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.totals import Printed
 from reader.pattern.tree import Act, Edge, Node, Num, Place, Shape, Unread, Where, Work
 from reader.terms.forms import stitch_named
+from reader.terms.numbers import ordinal_number
 from reader.terms.stitches import Craft, Kind
 from reader.text.span import Span
 
