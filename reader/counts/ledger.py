@@ -11,6 +11,7 @@ from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import (
     Entry,
     by_rule,
+    elided,
     nothing_worked,
     numbers_of,
     over_rows,
