@@ -16,6 +16,9 @@ from reader.session.effects import Saying
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
 
+WORKING = (Ask.NEXT, Ask.ROW_DONE, Ask.BACK, Ask.ROW_START, Ask.RIP_BACK, Ask.GO_TO_MARK)
+"""Moves after which the stitches of the row below are on the hook; after a jump to a row the row
+itself is meant."""
 NEAR = 12
 """Stitches to each side of an expected count that can be said."""
 JUST_BEGUN = 0.5
@@ -27,7 +30,7 @@ def begin(state: State, command: Command) -> Out:
     """Asks for the number of stitches, or compares it when it came along."""
     if command.number is not None:
         return told(state, command.number)
-    if find.row_at(state.plan, state.place).count is None and below(state) is None:
+    if not expected_counts(state):
         return say(state, Saying("count unknown", state.place))
     return say(replace(state, mode=Mode.HAVE_NUMBER), Saying("how many have you", state.place))
 
@@ -46,6 +49,8 @@ def compared(state: State, number: int) -> Out:
     state = replace(state, mode=Mode.STEP)
     if _so_far(state, number):
         return say(state, Saying("right so far", state.place, number))
+    if _before(state, number):
+        return say(state, Saying("right before", state.place, number))
     meant = row_meant(state, number)
     found = compare(state.plan, meant, number)
     if found is None:
@@ -59,12 +64,14 @@ def compared(state: State, number: int) -> Out:
 
 
 def row_meant(state: State, number: int) -> Place:
-    """The present row; the one below it where that was just completed and this is hardly begun."""
+    """The present row; the one below it where that was just completed, or come back to, and this is
+    hardly begun.
+    """
     under = below(state)
     row = find.row_at(state.plan, state.place)
     if under is None or number == row.count:
         return state.place
-    if row.count is None or number == find.row_at(state.plan, under).count:
+    if row.kind is not RowKind.WORK or row.count is None:
         return under
     needed = row_left_s(state.pace, state.plan, state.place)
     begun = state.now_s - state.step_since_s >= JUST_BEGUN * needed
@@ -72,27 +79,35 @@ def row_meant(state: State, number: int) -> Place:
 
 
 def below(state: State) -> Place | None:
-    """The row that the last move completed, while the row above it waits at its first step."""
+    """The worked row below, while what comes after it waits at its first step and the last move led
+    there from the work itself; None after a jump.
+    """
     last = state.journal[-1] if state.journal else None
-    if state.place.step or last is None or last.ask not in (Ask.NEXT, Ask.ROW_DONE):
+    if state.place.step or last is None or last.after != state.place or last.ask not in WORKING:
         return None
-    under = find.row_start(last.before)
-    row = find.row_at(state.plan, under)
-    known = row.kind is RowKind.WORK and bool(row.count)
-    return under if known and under.part == state.place.part and last.after == state.place else None
+    rows = state.plan.parts[state.place.part].rows[: state.place.row]
+    at = next((n for n in reversed(range(len(rows))) if rows[n].kind is RowKind.WORK), None)
+    return Place(state.place.part, at, 0) if at is not None and rows[at].count else None
 
 
 def expected_counts(state: State) -> tuple[int, ...]:
-    """The counts that can be said: near the row's, near that of a row just completed, and near
-    what there should be before and after the present step.
+    """The counts that can be said: near the row's, near what there should be before it while it
+    waits at its first step, and near what there should be before and after the present step.
     """
     row, under = find.row_at(state.plan, state.place), below(state)
-    counts = [row.count, find.row_at(state.plan, under).count if under else None]
+    before = None if state.place.step else row.count_before
+    counts = (row.count, before, find.row_at(state.plan, under).count if under else None)
     found = {n for count in counts if count for n in range(count - NEAR, count + NEAR + 1)}
     if row.kind is RowKind.WORK and state.place.step:
         step = find.step_at(state.plan, state.place, state.tastes.grain)
         found |= set(range(step.done - 2, step.done_after + 3))
     return tuple(sorted(n for n in found if 0 < n < 1000))
+
+
+def _before(state: State, number: int) -> bool:
+    """Whether so many stitches are right before the row that waits at its first step."""
+    row = find.row_at(state.plan, state.place)
+    return not state.place.step and number == row.count_before and number != row.count
 
 
 def _so_far(state: State, number: int) -> bool:

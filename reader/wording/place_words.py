@@ -68,8 +68,12 @@ def where(one: Saying, state: State) -> str:
     if row.number is None and sum(one.label == row.label for one in part.rows) > 1:
         # Two rows called "next row" would sound alike.
         words.append(sentence(f"{_of(place.row, len(part.rows))} in this part"))
+    group = row.groups[place.step]
     if step.passes:
         words.append(say_passes(step))
+    elif place.step and group.passes:
+        # A bigger step holds several passes; the work stands in one of them all the same.
+        words.append(say_passes(group))
     elif len(row.groups) > 1 and step.covers < len(row.groups):
         words.append(f"Step {_of(place.step, len(row.groups))}.")
     if depth > 1 or not step.passes:
@@ -130,8 +134,21 @@ def compared(one: Saying, state: State) -> str:
     noun = noun_of(one, state)
     choice = say_choice(found, noun) if found.difference else ""
     other = find.row_start(place) != find.row_start(state.place)
-    after = f"After {say_label(row_of(one, state)).rstrip('.').lower()}. " if other else ""
+    after = f"After {_label_inside(row_of(one, state))}. " if other else ""
     return f"{after}{say_mismatch(found, noun)} {choice}".strip()
+
+
+def right_before(one: Saying, state: State) -> str:
+    """A count that is right before the row is begun."""
+    row = row_of(one, state)
+    what = counted(one.number or 0, "", row.reading)
+    return f"Right: {what}, before {_label_inside(row)}."
+
+
+def _label_inside(row: PlanRow) -> str:
+    """A row's label within a sentence, without its side."""
+    label = _SIDE.sub("", say_label(row).rstrip("."))
+    return label[:1].lower() + label[1:] if label else "this"
 
 
 def right_so_far(one: Saying, state: State) -> str:

@@ -179,6 +179,7 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "how many": place_words.how_many,
     "all done": _all_done,
     "compared": place_words.compared,
+    "right before": place_words.right_before,
     "right so far": place_words.right_so_far,
     "confirm count": lambda one, state: (
         f"{sentence(number_words(one.number or 0))[:-1]}, is that right? Yes or no."

@@ -88,6 +88,7 @@ class Maker:
         for _ in range(4):
             answer = self.room.say(words)
             self.silence(began)
+            self.grain_told(answer)
             if "stopped listening" in answer:
                 self.room.press("c")
             if answer not in ("", "~"):
@@ -97,6 +98,12 @@ class Maker:
             if not answer:
                 self.room.wait(NOT_HEARD_AGAIN_S)
         return ""
+
+    def grain_told(self, answer: str) -> None:
+        """Whether steps are bigger now, asked for or misheard; the maker hears that too."""
+        told = re.search(r"now by ([a-z ]+)\.", answer.lower())
+        if told and told[1] in GRAINS:
+            self.grain = told[1]
 
     def silence(self, began: float) -> None:
         """The longest time from a first word to any sound."""
@@ -282,9 +289,7 @@ class Maker:
         words = self.chance.choice(("bigger steps", "smaller steps", "slower", "faster"))
         if words.endswith("steps"):
             self.dialogue("more words")
-        told = re.search(r"now by ([a-z ]+)\.", self.request(words, lambda said: True).lower())
-        if told and told[1] in GRAINS:
-            self.grain = told[1]
+        self.request(words, lambda said: True)
         self.bring_back()
 
     def rest(self) -> None:

@@ -39,7 +39,7 @@ def test_a_right_count_just_after_a_round_is_right() -> None:
         maker: go to round three
         maker: row done
         maker: i have eighteen
-        program: after round three. right: eighteen
+        program: right: eighteen stitches, before round four
         silent: twenty-four
         """,
         Play(LIGHTHOUSE),
@@ -118,4 +118,38 @@ def test_where_the_words_do_not_add_up_the_end_is_still_told() -> None:
         silent: left
         """,
         Play(plan_of(COASTER)),
+    )
+
+
+def test_a_count_after_ripping_back_is_about_the_stitches_on_the_hook() -> None:
+    """Ripped back to the start of round three: twelve are told, and twelve is right."""
+    perform(
+        """
+        maker: go to round four
+        maker: next
+        maker: rip back to round three
+        maker: yes
+        program: you should have twelve stitches to work into
+        maker: i have twelve
+        program: right: twelve stitches, before round three
+        maker: i have eleven
+        program: after round two. eleven: there should be twelve, so one too few
+        """,
+        Play(LIGHTHOUSE),
+    )
+
+
+def test_a_count_can_be_told_while_a_remark_waits() -> None:
+    """The round is complete and "change to blue" is read: the count is about that round."""
+    text = "Kelp Mat\n\nMAT\nRnd 1: 6 sc in a magic ring. (6)\nRnd 2: inc in each st. (12)\n"
+    text += "Change to blue.\nRnd 3: sc in each st around. (12)\n"
+    perform(
+        """
+        maker: row done
+        maker: row done
+        program: change to blue
+        maker: i have eleven
+        program: after round two. eleven: there should be
+        """,
+        Play(plan_of(text)),
     )

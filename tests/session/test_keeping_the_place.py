@@ -208,3 +208,18 @@ def test_a_note_begun_by_key_and_never_typed_leaves_nothing() -> None:
     play.key("/")
     play.key("space")
     assert play.state.notes == ()
+
+
+def test_where_am_i_in_bigger_steps_still_tells_the_pass() -> None:
+    """By phrase, in the middle of six passes: the work stands in the second of them."""
+    perform(
+        """
+        maker: go to round five
+        maker: next
+        maker: more words
+        maker: bigger steps
+        maker: where am i
+        program: round five. pass two of six
+        """,
+        Play(LIGHTHOUSE),
+    )
