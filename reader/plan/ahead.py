@@ -88,7 +88,8 @@ def with_notices(rows: tuple[PlanRow, ...], part: str) -> tuple[PlanRow, ...]:
 LONGEST_NAME = 4
 """Words of a part's name that are said with its last row; a longer one is the pattern's title."""
 _DEED = re.compile(
-    r"(?:shape|work|make|join|sew|decrease|increase|divide|turn|with|using|change)\b", re.IGNORECASE
+    r"(?:shape|work|make|making|join|sew|decrease|increase|divide|turn|with|using|change)\b",
+    re.IGNORECASE,
 )
 """A heading that tells what is done names no thing that could have a last row."""
 

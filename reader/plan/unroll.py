@@ -14,6 +14,7 @@ from reader.plan.cautions import caution_rows, cautions
 from reader.plan.colour_names import with_names
 from reader.plan.colours import with_colours
 from reader.plan.elsewhere import with_elsewhere
+from reader.plan.finishing import FINISHING, finishing_apart, making_up_apart
 from reader.plan.gather import gather, materials_in, remarks_among
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
@@ -39,7 +40,6 @@ MANY_MEANINGS = 3
 
 _LEAD = re.compile(r"(?!notes?:)[A-Za-z][A-Za-z ]{3,30}:", re.IGNORECASE)
 
-_FINISHING = ("finishing", "assembly")
 _WORTH_SAYING = (Verdict.TOTAL_DISAGREES, Verdict.DOES_NOT_FIT, Verdict.UNCLEAR)
 
 
@@ -58,7 +58,7 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         counted.size,
         counted.sizes,
     )
-    counted = _finishing_apart(_lines_kept(counted, text))
+    counted = finishing_apart(making_up_apart(_lines_kept(counted, text)))
     opening = _opening_of(counted, text)
     counted = replace(counted, notes=tuple(one for one in counted.notes if one not in opening))
     names, said = counted.sizes, cautions(text)
@@ -140,27 +140,6 @@ def _opened(parts: tuple[PlanPart, ...], said: tuple[str, ...]) -> tuple[PlanPar
     notices = (*(Notice("opening", words) for words in said), *first.notices)
     rows = (replace(first, notices=notices), *rest)
     return (replace(parts[0], rows=rows), *parts[1:])
-
-
-def _finishing_apart(counted: CountedPattern) -> CountedPattern:
-    """The pattern with the finishing that stands after the last part's rows taken out of that part.
-
-    It is for the whole piece and is not worked with every copy of the part it happens to follow.
-    """
-    if not counted.parts or not counted.parts[-1].rows:
-        return counted
-    last = counted.parts[-1]
-    end = len(last.rows)
-    apart = tuple(
-        note
-        for note in last.notes
-        if note.kind in _FINISHING and (note.before_row is None or note.before_row >= end)
-    )
-    if not apart:
-        return counted
-    kept = tuple(note for note in last.notes if note not in apart)
-    parts = (*counted.parts[:-1], replace(last, notes=kept))
-    return replace(counted, parts=parts, finishing=(*apart, *counted.finishing))
 
 
 def _texts(remarks: tuple[Remark, ...], counted: CountedPattern) -> tuple[str, ...]:
@@ -253,7 +232,7 @@ def _finishing(
     texts = [
         only_size(remark.text, counted.size, counted.sizes)
         for remark in counted.finishing
-        if (remark.kind == kind if kind else remark.kind not in _FINISHING)
+        if (remark.kind == kind if kind else remark.kind not in FINISHING)
     ]
     made: list[PlanRow] = []
     for line in (line for text in texts for line in sentences(text)):

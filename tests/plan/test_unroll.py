@@ -262,6 +262,37 @@ def test_finishing_after_the_last_part_is_done_once() -> None:
     ]
 
 
+def test_rows_of_the_making_up_are_worked_once() -> None:
+    """A neckband behind two sleeves is for the whole piece, sewing and pressing in their order."""
+    plan = plan_of(JERSEY)
+    assert [(held.name, held.copies) for held in plan.parts] == [
+        ("SLEEVES", 2),
+        ("SLEEVES", 2),
+        ("Making up", 1),
+    ]
+    told = [row.written for row in plan.parts[-1].rows]
+    assert told[0].startswith("Join the shoulder")
+    assert told[-2:] == ["Sew side seams.", "Press lightly."]
+
+
+JERSEY = """Pier Jersey
+
+SLEEVES (make 2)
+Cast on 24 sts.
+Row 1: *K2, p2; rep from * to end. (24)
+Row 2: *K2, p2; rep from * to end. (24)
+Bind off all sts.
+
+Making up
+Join the shoulder seam.
+With 4 mm needles, pick up and knit 60 sts around neck.
+Row 1: *K2, p2; rep from * to end. (60)
+Bind off in rib.
+Sew side seams.
+Press lightly.
+"""
+
+
 def test_lists_keep_their_lines() -> None:
     """A remark joined into one line is a list again where the maker's text has lines."""
     text = "4 mm hook\nStitch marker\n"
