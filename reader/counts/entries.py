@@ -87,6 +87,23 @@ def elided(nodes: tuple[Node, ...], words: str, last: tuple[Node, ...]) -> tuple
     return (replace(shape, every=step, span=nodes[0].span if nodes else shape.span),)
 
 
+def called(
+    entries: list[Entry], earlier: dict[str, list[Entry]], number: int, words: str = ""
+) -> Entry | None:
+    """The latest row of that number in this part's entries, or in an earlier part's (the one that
+    the words name); None where there is none.
+    """
+    named = [part for part in earlier if part and part.lower() in words.lower()]
+    books = [entries, *list(earlier.values())[::-1]]
+    if named:
+        books.insert(0, earlier[named[-1]])
+    for book in books:
+        for one in reversed(book):
+            if one.number == number:
+                return one
+    return None
+
+
 def over_rows(entry: Entry) -> list[Entry]:
     """ "Bind off 5 sts at beg of next 2 rows": one row for each; the printed total is that of the
     last.

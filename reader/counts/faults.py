@@ -123,6 +123,16 @@ def _left_unworked(solved: Solved, where: Where) -> Problem:
     )
 
 
+def other_sense(where: Where, more: bool) -> Problem:
+    """A question: the times of a repeat are meant otherwise here than in the rows before."""
+    here, there = ("so many more", "so many in all") if more else ("so many in all", "so many more")
+    said = (
+        f"{where.label}: its repeats use all stitches only if their number means {here}, but "
+        f"before it meant {there}: {quoted(where.words)}. Please check the number."
+    )
+    return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label)
+
+
 def _unclear(where: Where, stated: int | None) -> Problem:
     said = f"some words could not be read for certain: {quoted(where.words)}"
     message = f"{where.label}: {said}. Please check them."

@@ -18,7 +18,7 @@ from reader.counts.entries import (
     requoted,
 )
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turned
-from reader.counts.faults import Where, fault_of, quoted
+from reader.counts.faults import Where, fault_of, other_sense, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
 from reader.counts.seen import Shifted, assumptions
 from reader.counts.solve import Solved, best, chains_in
@@ -32,7 +32,7 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.printed import printed_in
 from reader.pattern.totals import Printed
-from reader.pattern.tree import Act, Deed
+from reader.pattern.tree import Act, Deed, Repeat, Until
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
@@ -68,6 +68,7 @@ class Ledger:
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.doubted = False
+        self.times_more: bool | None = None
         self.opened = 0
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
@@ -141,18 +142,8 @@ class Ledger:
             self.number, self.doubted = 0, False
 
     def entry_of(self, number: int, words: str = "") -> Entry | None:
-        """The latest row of that number in this part, or in an earlier one (the one that the words
-        name).
-        """
-        named = [part for part in self.earlier if part and part.lower() in words.lower()]
-        books = [self.entries, *list(self.earlier.values())[::-1]]
-        if named:
-            books.insert(0, self.earlier[named[-1]])
-        for book in books:
-            for one in reversed(book):
-                if one.number == number:
-                    return one
-        return None
+        """The latest row of that number, in this part or in an earlier one."""
+        return called(self.entries, self.earlier, number, words)
 
     def again(self, entry: Entry, number: int | None, written: WrittenRow | None = None) -> None:
         """A row worked again under a new number, with no total printed for it."""
@@ -265,6 +256,7 @@ class Ledger:
             problem = None
         if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and entry.quoted:
             problem = requoted(problem, self.below.stitches, entry.gain)
+        problem = problem or self.other_times(entry, solved, where)
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
             self.problems.append(problem)
@@ -286,6 +278,17 @@ class Ledger:
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:
             self.below = kept
+
+    def other_times(self, entry: Entry, solved: Solved, where: Where) -> Problem | None:
+        """A question where "repeat 5 times" closes only in another sense than in the rows before:
+        5 in all there, 5 more here.
+        """
+        repeats = [one for one in entry.nodes if isinstance(one, Repeat)]
+        if not any(one.until is Until.AGAIN for one in repeats) or solved.fits is not True:
+            return None
+        more, before = solved.choice.again_more, self.times_more
+        self.times_more = more if before is None else before
+        return other_sense(where, more) if before is not None and before != more else None
 
     def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:
         """The row's moves; past what a whole piece can hold, one move stands for a row."""

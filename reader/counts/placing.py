@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from reader.counts.fabric import Run, foundation
 from reader.counts.openings import BETWEEN, SPACES, is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.tree import Chain, Place, Skip, Where, Work
+from reader.pattern.tree import ONE, Chain, Place, Skip, Where, Work
 from reader.terms.stitches import Craft, Kind, Stitch
 
 CLUSTERS = ("cluster", "popcorn", "puff", "bobble", "picot")
@@ -16,6 +17,7 @@ OTHER_EDGE = ("other side", "opposite side", "down the other")
 NEXT_GROUP = re.compile(
     r"\bof (?:the )?(?:next|following) .{0,12}(?:group|grp|petal|shell|scallop|fan)"
 )
+LAYERS = re.compile(r"\b(?:through|thru) (?:both|all|2|two)\b.{0,12}", re.IGNORECASE)
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
 
@@ -96,8 +98,15 @@ def made_by(stitch: Stitch, times: int) -> list[Run]:
 def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | None = None) -> None:
     """Adds one Work to the tally."""
     place, stitch = work.place, work.stitch
+    loop = place.number.values[0]
+    if place.noun == "ch" and loop > 2 and not place.each and _one_loop(work, tally, loop):
+        place = replace(place, noun="sp", chain=loop, number=ONE)
+        work = replace(work, place=place)
     if any(words in place.text for words in OTHER_EDGE):
         to_other_edge(tally)
+    if LAYERS.search(work.words) and work.place.where is not Where.RING:
+        # Two layers are worked as one: how many stitches lie below is not known from the row.
+        tally.walk.lost()
     number = work.number.at(tally.size) if work.number is not None else None
     before, spaces_before, takes_before = tally.makes, tally.spaces, tally.walk.takes
     if stitch.kind is Kind.SLIP and place.where is not Where.RING:
@@ -114,6 +123,14 @@ def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | Non
     tally.moves.append(
         Move(kind, work.words, work.span, takes, made, spaces, stitch.name, max(1, run), place.text)
     )
+
+
+def _one_loop(work: Work, tally: Tally, chains: int) -> bool:
+    """Whether "1 dc in the 18 ch" is the loop of 18 chains, not eighteen places."""
+    single = work.number is None or work.number.values[0] == 1
+    if work.place.where not in (Where.NEXT, Where.FIRST, Where.LAST) or not single:
+        return False
+    return tally.walk.has(lambda run: run.chains == chains)
 
 
 def to_other_edge(tally: Tally) -> None:
@@ -204,6 +221,8 @@ def _into_chain(work: Work, n: int, tally: Tally) -> None:
             walk.over(foundation(sum(run.n for run in tally.below.runs), True))
             walk.take(max(0, place.nth - 1))
         walk.take(max(1, work.stitch.takes))
+    elif walk.takes == 0 and tally.carried >= place.nth > 1 and not tally.runs:
+        walk.aside = tally.carried - place.nth
     # Otherwise the chain was made in this row: nothing of the row below is used.
     _put(work, tally, n, 1)
 
@@ -265,6 +284,10 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         spaces = m if plural and not BETWEEN.search(place.text) else 1
         tally.spaced = True
         walk.take_spaces(spaces, wanted(place, walk))
+        if stitch.takes > 1 and spaces == stitch.takes:
+            # "dc2tog over next 2 sps": one stitch.
+            _put(work, tally, n, 1)
+            return
         _put(work, tally, n, spaces, n > 1)
         return
     if stitch.takes > 1:

@@ -61,7 +61,7 @@ def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) 
     rest = list(ends.body)
     if ends.foundation is not None:
         below = foundation(ends.foundation.number.at(size))
-    tally = Tally(size, below, choice, Walk(below))
+    tally = Tally(size, below, choice, Walk(below), carried=carried)
     for one in ends.lead:
         tally.moves.append(Move(_lead_kind(one), one.words, one.span))
     if any(isinstance(one, Act) and one.deed is Deed.OTHER_SIDE for one in ends.lead):

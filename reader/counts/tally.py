@@ -58,7 +58,8 @@ NOTHING = Need()
 class Tally:
     """A running count of one row. sections: how often its last repeat was worked. cycle: the body
     of the repeat that is being worked, whose beginning follows its end. branched: stitches were
-    worked back along a chain, whose other side may be worked into later.
+    worked back along a chain, whose other side may be worked into later. carried: chains made at
+    the end of the row before.
     """
 
     size: int
@@ -77,6 +78,7 @@ class Tally:
     cycle: tuple[Node, ...] = ()
     shaped: int = 0
     branched: bool = False
+    carried: int = 0
 
     @property
     def makes(self) -> int:

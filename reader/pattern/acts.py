@@ -18,7 +18,7 @@ from reader.pattern.tree import (
     ShortTurn,
     Start,
 )
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 JOIN_STARTS = (
     "join with",
@@ -199,7 +199,25 @@ def _other_side(cur: Cursor, start: int) -> Node | None:
     return act_here(cur, start, Deed.OTHER_SIDE)
 
 
+def _joins_with_stitch(cur: Cursor) -> bool:
+    """ "join with sc": a stitch of the row, where the row begins or a chain stands before it."""
+    length = 0
+    for ahead in (1, 2, 3):
+        if cur.low(ahead) in ("w", "with", "/", "a"):
+            length = ahead + 1
+    if cur.low() != "join" or not length or cur.stitch(length) is None:
+        return False
+    found = cur.stitch(length)
+    slips = found is not None and found.stitch.kind is Kind.SLIP
+    worked = any(cur.stitch(-back) and cur.low(-back) != "ch" for back in range(1, cur.at + 1))
+    return not slips and not worked
+
+
 def _join(cur: Cursor, start: int) -> Node | None:
+    if _joins_with_stitch(cur):
+        while cur.stitch() is None:
+            cur.at += 1
+        return act_here(cur, start, Deed.JOIN, "join with stitch")
     slip = cur.any_words(("sl st", "ss", "slip st", "slip stitch", "sl"))
     if (
         slip

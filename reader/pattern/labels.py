@@ -119,6 +119,20 @@ def _side(words: str) -> str:
     )
 
 
+ANY_NAME = re.compile(
+    r"(?<![\w-])(?!(?:each|every|this|that|previous|last|next|per|same|one|the|of|whole|entire|all"
+    r"|any|half|final|following|in|on|at|a|an|sc|dc|tr|hdc|ch|st|for|to|from|by)\b)"
+    r"(?P<name>[a-z]{3,12})\s+(?P<what>rounds?|rnds?|rows?)(?P<side>)\s*(?P<loose>[:.—])(?=\s)",
+    re.IGNORECASE,
+)
+"""A row called by what it is: "Handle round.", "Beading row:"."""
+NEXT_BARE = re.compile(
+    rf"(?<![\w-])next\s+(?P<what>{_ROUND})(?P<side>)(?P<loose>\s+)"
+    r"(?=(?:\d|one\b|two\b|three\b|sc\b|dc\b|hdc\b|tr\b|htr\b|single\b|double\b|k\s?\d|knit\b"
+    r"|purl\b|ch\b|\*|\())",
+    re.IGNORECASE,
+)
+"""A label with no mark behind it: "next round one in every stitch"."""
 NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
 """Behind a row: "Next, plain."."""
 
@@ -138,7 +152,9 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _numbered(found, start, _side(found.group("side") or ""))
     if NEXT_ALONE.match(text, start):
         return Mark(start, start + 5, (), "Next row", loose=True)
-    named = NAMED.match(text, start)
+    named = (
+        NAMED.match(text, start) or ANY_NAME.match(text, start) or NEXT_BARE.match(text, start)
+    )
     if named:
         return _by_name(named, start)
     bare = BARE.match(text, start) if line_start else None
@@ -152,7 +168,7 @@ def _numbered(found: re.Match[str], start: int, side: str = "", every_other: str
 
 
 def _by_name(found: re.Match[str], start: int) -> Mark:
-    said = (found.group("times") or "1").strip()
+    said = (found.groupdict().get("times") or "1").strip()
     times = int(said[:3]) if said.isdigit() else word_number(said) or 1
     name = re.sub(r"\s+", " ", found.group().strip(" :.,—-"))
     is_round, side = _is_round(found.group("what")), _side(found.group("side") or "")
@@ -162,7 +178,7 @@ def _by_name(found: re.Match[str], start: int) -> Mark:
 
 CANDIDATE = re.compile(
     rf"(?<![\w-])(?:{_ORD}|next,|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:next|following|last|foundation"
-    rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND}))",
+    rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND})|[a-z]{{3,12}}\s+(?:rounds?|rnds?|rows?)\b)",
     re.IGNORECASE,
 )
 

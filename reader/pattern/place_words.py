@@ -66,6 +66,9 @@ LOOP_ONLY = (
     "in back of work", "in front of work", "at back of work", "behind work", "in back of",
     "from behind", "from back",
     "loosely", "in back lps only", "in front lps only", "in the third loop", "in third loop",
+    "through both layers", "thru both layers", "through both thicknesses", "thru both thicknesses",
+    "through both pieces", "through both sides", "through all layers", "thru both",
+    "through 2 layers",
 )  # fmt: skip
 AFTER = frozenset(
     {"of", "on", "at", "from", "along", "around", "across", "below", "made", "the", "each", "side",

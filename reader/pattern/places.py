@@ -29,7 +29,8 @@ from reader.pattern.up_to import to_last_of
 GROUPS = GROUP_NOUNS | {"shell", "shells", "v-st", "v-sts", "fan", "fans", "cluster", "clusters"}
 AFTER_IT = (
     "the one after it", "the one after", "the one following", "following one", "the following one",
-    "the next one", "next one", "the one beside it", "the other one",
+    "the next one", "next one", "the one beside it", "the other one", "one after",
+    "one following",
 )  # fmt: skip
 ENTERED = ("next", "each", "first", "last", "the", "all")
 """After "in back loop of", these go on with the place."""

@@ -46,7 +46,7 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
     if filet and SQUARES.search(text):
         return found, text
     text = _tail(text, found, sizes)
-    text = _spoken(text, found)
+    text = _spoken(_changes(text, found), found)
     return found, text
 
 
@@ -105,6 +105,25 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
             continue
         found.append(Printed(start, end, numbers, re.sub(r"[\s.]+", " ", kind).strip()))
         return text[:start] + " " * (end - start) + text[end:]
+    return text
+
+
+CHANGED = re.compile(
+    r"(?<=[.;]\s)(?P<n>\d+|[a-z]+) (?P<way>in|de)creases(?: in all| made"
+    r"| altogether)?(?=\s*(?:[.;]|$))",
+    re.IGNORECASE,
+)
+"""A sentence that only says how many increases the row has."""
+
+
+def _changes(text: str, found: list[Printed]) -> str:
+    for said in CHANGED.finditer(text):
+        raw = said.group("n")
+        value = int(raw[:4]) if raw.isdigit() else word_number(raw)
+        if value:
+            way = 1 if said.group("way").lower() == "in" else -1
+            found.append(Printed(said.start(), said.end(), (value,), change=way))
+            text = text[: said.start()] + " " * (said.end() - said.start()) + text[said.end() :]
     return text
 
 

@@ -44,7 +44,8 @@ UNTIL = re.compile(
     re.IGNORECASE,
 )
 LEFT = re.compile(
-    r"\b(?:until|till)\b[^.;]*?\b(\d+)\s*(?:sts?\b|stitches|loops)?\s*(?:only\s+)?(?:rem(?:ain)?s?\b"
+    r"\b(?:until|till)\b[^.;]*?\b(\d+)\s*(?:sts?\b|stitches"
+    r"|loops)?\s*(?:only\s+)?(?:rem(?:ain)?s?\b"
     r"|are left|left|on (?:the |each )?(?:needles?|pins?))",
     re.IGNORECASE,
 )
@@ -84,11 +85,25 @@ EVEN = re.compile(
     re.IGNORECASE,
 )
 EVEN_ROUND = re.compile(
-    rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+{_ROWS}\s+(?:even|plain|straight"
+    rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+(?:(?:more\s+)?plain\s+{_ROWS}\b"
+    rf"|{_ROWS}\s+(?:even|plain|straight"
     rf"|of\s+(?:sc|dc|garter|st st"
-    rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$))",
+    rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$)))",
     re.IGNORECASE,
 )
+KEEP_ON = re.compile(
+    rf"\b(?:keep (?:doing that|doing this|going|on)|carry on|do that|do the same|go on)\b[^.;]*?"
+    rf"\b(?:until|till)\b[^.;]*?\b(?P<row>\d+)\s+{_ROWS}\b[^.;]*",
+    re.IGNORECASE,
+)
+"""Said in place of "repeat the last row until there are 18"."""
+DID_SO_MANY = re.compile(
+    rf"(?:^|(?<=[.,;:] ))[^.;]*?\bplain {_ROWS}\b[^.]*\.?\s+(?:i|we|you) (?:did|do|made|make|work"
+    rf"|worked)"
+    r" (?P<rows>\d+) of (?:them|those|these)\b",
+    re.IGNORECASE,
+)
+"""Plain rows, and then how many."""
 LIKE_LAST = re.compile(
     r"\s*,?\s*(?:(?:worked\s+)?(?:the\s+)?same\b|(?:in (?:the )?same (?:way|manner))|like the"
     r"|as the (?:last|previous)|as before)",
@@ -129,13 +144,15 @@ VARIED = re.compile(
     r"\b(?:\d+|one) (?:\w+ ){0,2}?(?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
 )
 CHANGES_COUNT = re.compile(
-    r"\d|\b(?:inc|dec|tog|over|make|m1|yo|miss|skip|sk\b|omit|leav|more|less|fewer|times|between|end"
+    r"\d|\b(?:inc|dec|tog|over|make|m1|yo|miss|skip|sk\b|omit|leav|more|less|fewer|times|between"
+    r"|end"
     r"|in place|in each|one|two|three|ch\b|chain)",
     re.IGNORECASE,
 )
 """A difference with none of these words in it changes no count: "but knit instead of purl"."""
 PLAIN_DIFFERENCE = re.compile(
-    r"\b(?:but|except)\b(?! (?:(?:with|making|having|of) )?(?:ch(?:ain)? \d|\d+ ch)"
+    r"\b(?:but|except|only|omit\w*|instead)\b(?! (?:(?:with|making|having|of) )?(?:ch(?:ain)? \d"
+    r"|\d+ ch)"
     r"| (?:work(?:ing)? |taking )?(?:up )?(?:through|in(?:to)?|under) (?:the )?(?:both|back|front)"
     r"| (?:with|in|using) [a-z]+(?: [a-z])?\s*[.,;])",
     re.IGNORECASE,

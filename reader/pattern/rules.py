@@ -14,10 +14,12 @@ from reader.pattern.rule_words import (
     BY_KIND,
     CHANGES_COUNT,
     CHART,
+    DID_SO_MANY,
     EVEN,
     EVEN_ROUND,
     FABRIC,
     GOES_ON,
+    KEEP_ON,
     LEFT,
     LIKE_LAST,
     MEASURE,
@@ -164,7 +166,11 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
 
 
 def _last_again(words: str) -> Rule | None:
-    """ "Repeat the last 2 rows 15 times"."""
+    """ "Repeat the last 2 rows 15 times", "keep doing that till you've got 18 rows"."""
+    kept = KEEP_ON.search(words)
+    if kept:
+        row = int(kept.group("row")[:4])
+        return Rule("last", start=kept.start(), end=kept.end(), rest=kept.group(), until_row=row)
     found = REPEAT_LAST.search(words)
     if not found:
         return None
@@ -193,6 +199,10 @@ def _rows_again(words: str) -> Rule | None:
 
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
+    counted = DID_SO_MANY.search(words)
+    if counted:
+        rows = int(counted.group("rows")[:4])
+        return Rule("even", rows=rows, start=0, end=counted.end(), rest=counted.group())
     found = EVEN.search(words) or EVEN_ROUND.search(words)
     if not found:
         return None
