@@ -11,6 +11,7 @@ from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import (
     Entry,
     by_rule,
+    called,
     elided,
     nothing_worked,
     numbers_of,
@@ -31,17 +32,13 @@ from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.printed import printed_in
-from reader.pattern.totals import Printed
+from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 from reader.pattern.tree import Act, Deed, Repeat, Until
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
-STITCHES = ("", "sts", "stitches", "st")
 MOST_MOVES = 60_000
 """Moves of one part that are opened; a part that a person can work has fewer."""
-PLAIN_KINDS = (
-    "sc", "s c", "dc", "d c", "hdc", "tr", "htr", "tr c", "singles", "doubles", "trebles",
-)  # fmt: skip
 
 
 class Ledger:

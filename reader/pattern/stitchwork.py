@@ -306,6 +306,14 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
                     number=number,
                     place=place,
                 )
+        if last is None:
+            cur.at = start
+    elif number is not None and cur.accept("to finish", "at the end", "to close", "to end it"):
+        last = next((one for one in reversed(made) if isinstance(one, Work)), None)
+        if last is not None:
+            plain = Place(Where.PLAIN, cur.span(start))
+            words = cur.said(start)
+            return replace(last, span=cur.span(start), words=words, number=number, place=plain)
     cur.at = start
     if (number is None and made and isinstance(made[-1], Work)) or (
         len(made) > 1

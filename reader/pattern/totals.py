@@ -63,6 +63,12 @@ SPOKEN = re.compile(
     re.IGNORECASE,
 )
 
+STITCHES = ("", "sts", "stitches", "st")
+PLAIN_KINDS = (
+    "sc", "s c", "dc", "d c", "hdc", "tr", "htr", "tr c", "singles", "doubles", "trebles",
+)  # fmt: skip
+"""Kinds of stitches of which a total may be the row's."""
+
 
 @dataclass(frozen=True, slots=True)
 class Printed:
