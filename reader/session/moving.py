@@ -36,7 +36,9 @@ def moved(state: State, to: Place, ask: Ask, *first: Saying) -> Out:
     state, cautions = cautioning.cautioned(state, to)
     told = arrival(state, here, to)
     state, hint = _long_repeat(state, to)
-    return say(state, *first, *cautions, *told, *hint, before=(Save(),))
+    new_row = find.row_start(here) != find.row_start(to)
+    sounds = noting.sounds_here(state, to) if new_row else ()
+    return say(state, *first, *cautions, *told, *hint, before=(Save(),), after=sounds)
 
 
 def _long_repeat(state: State, to: Place) -> tuple[State, tuple[Saying, ...]]:

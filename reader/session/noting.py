@@ -68,10 +68,17 @@ def read(state: State, command: Command) -> Out:
 
 def here(state: State, place: Place) -> tuple[Saying, ...]:
     """A row's notes as they are read on reaching it; a later copy reads the first one's too."""
+    return tuple(Saying("note here", place, words=one.words) for one in _of_row(state, place))
+
+
+def sounds_here(state: State, place: Place) -> tuple[PlaySound, ...]:
+    """The sounds of a row's notes that have no words, played behind what is read there."""
+    return tuple(PlaySound(one.name) for one in _of_row(state, place) if not one.words)
+
+
+def _of_row(state: State, place: Place) -> tuple[Note, ...]:
     part = state.plan.parts[place.part]
     parts = {place.part, *([part.first] if part.first is not None else [])}
     return tuple(
-        Saying("note here", place, words=one.words)
-        for one in state.notes
-        if one.words and one.place.part in parts and one.place.row == place.row
+        one for one in state.notes if one.place.part in parts and one.place.row == place.row
     )

@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from reader.plan import find
 from reader.plan.step import Plan
+from reader.session import noting
 from reader.session.cautioning import cautioned
 from reader.session.effects import Saying, SetVoice
 from reader.session.moving import row_told
@@ -35,6 +36,7 @@ def begin(
         Saying("step", state.place),
         *tally,
         before=(voice,),
+        after=noting.sounds_here(state, state.place),
     )
 
 

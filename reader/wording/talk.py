@@ -105,6 +105,8 @@ def _note_kept(one: Saying, state: State) -> str:
 
 
 def _note_here(one: Saying, state: State) -> str:
+    if not one.words:
+        return "A note of yours in sound follows."
     return f"Your note here: {sentence(one.words)}"
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from reader.commands.asked import command_of
-from reader.session.effects import KeepSound, Say
+from reader.session.effects import KeepSound, PlaySound, Say
 from reader.session.events import CommandGiven, Ticked
 from reader.session.state import Mode
 from reader.session.transitions import respond
@@ -223,3 +223,18 @@ def test_where_am_i_in_bigger_steps_still_tells_the_pass() -> None:
         """,
         Play(LIGHTHOUSE),
     )
+
+
+def test_a_note_in_sound_is_played_when_its_row_is_reached() -> None:
+    """It follows what is read there, once on reaching the row, and after coming back."""
+    play = Play(LIGHTHOUSE)
+    for words in ("row done", "more words", "note this"):
+        play.maker(words)
+    play.wait(60)
+    assert "note is kept" in play.answer
+    for arrive in (lambda: play.maker("go back") and play.maker("row done"), lambda: play.away(3)):
+        arrive()
+        assert "a note of yours in sound follows" in play.answer.lower()
+        assert PlaySound("note 1") in play.effects
+    play.maker("row done")
+    assert PlaySound("note 1") not in play.effects
