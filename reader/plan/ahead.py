@@ -6,6 +6,7 @@ import re
 from bisect import bisect_left
 from dataclasses import replace
 
+from reader.plan.alike import alike_told
 from reader.plan.sizes import only_size
 from reader.plan.step import Notice, PlanRow, RowKind
 
@@ -72,6 +73,7 @@ def with_notices(rows: tuple[PlanRow, ...], part: str) -> tuple[PlanRow, ...]:
         _tails,
         _filling,
         _tools,
+        alike_told,
     ):
         for index, notice in finder(rows, worked):
             if notice not in found.setdefault(index, []):

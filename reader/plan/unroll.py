@@ -10,6 +10,7 @@ from functools import partial
 from reader.counts.counted import CountedPart, CountedPattern, CountedRow, Problem, Remark, Verdict
 from reader.counts.worked import Move
 from reader.plan.ahead import with_notices
+from reader.plan.alike import one_at_a_time
 from reader.plan.cautions import caution_rows, cautions
 from reader.plan.colour_names import with_names
 from reader.plan.colours import with_colours
@@ -197,6 +198,7 @@ def _rows(
     part: CountedPart, index: int, counted: CountedPattern, reading: Reading
 ) -> tuple[PlanRow, ...]:
     """The rows of one copy, remarks in their places, each with what must be known before it."""
+    part = replace(part, rows=one_at_a_time(part.rows))
     made: list[PlanRow] = []
     last = len(part.rows)
     before: dict[int, list[Remark]] = {}

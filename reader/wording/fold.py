@@ -76,7 +76,7 @@ def move_words(move: Move, reading: Reading, short: bool = False) -> str:
     if short:
         said = shortened(said)
     number = _untold(move, said)
-    if not number:
+    if not number or _OPEN_END.search(said):
         return said
     plain = move.takes == move.makes
     return f"{said}, that is {number_words(number)}" if plain else f"{said}, {times_words(number)}"
@@ -165,6 +165,10 @@ def _place_left_out(move: Move) -> str:
     return "" if into.lower() in " ".join((move.said or move.words).lower().split()) else into
 
 
+_OPEN_END = re.compile(r"\b(?:of|into|to|from|with)(?: the)?$", re.IGNORECASE)
+"""Words that only the next ones complete: "in the top of" and "chain three"."""
+
+
 def _repeat_at(move: Move, depth: int) -> tuple[int, int] | None:
     if len(move.passes) <= depth:
         return None
@@ -217,6 +221,8 @@ def _listed(pieces: list[Piece]) -> str:
     for piece in (p for p in pieces if p.words):
         if not text:
             text = piece.words
+        elif _OPEN_END.search(text):
+            text = f"{text} {piece.words}"
         elif piece.words[0].isupper():
             text = f"{text}. {piece.words}"
         elif piece.first or repeat_before:

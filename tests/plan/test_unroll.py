@@ -320,3 +320,25 @@ def test_a_turning_chain_that_counts_is_counted_where_it_is_made() -> None:
         assert [step.total for step in row.groups] == [12] * len(row.groups)
         assert row.groups[-1].done_after == 12
     assert plan_of(CLOTH).parts[0].rows[2].groups[0].done_after == 1
+
+
+SOCKLET = """Pier Socklet
+
+Cast on 24 sts. Join in the round.
+Round 1: *K2, p2; rep from * to end. (24 sts)
+Knit 4 rounds.
+Bind off 3 sts at beg of next 2 rows. (18 sts)
+"""
+
+
+def test_rows_asked_for_together_are_read_one_at_a_time() -> None:
+    """ "Knit 4 rounds" is four rounds of "knit this round": read as it stands at each it would be
+    sixteen. That they are alike is told once."""
+    rows = plan_of(SOCKLET).parts[0].rows
+    many = [row for row in rows if row.written.startswith("Knit 4")]
+    assert [row.groups[0].written for row in many] == ["Knit this round"] * 4
+    told = [notice.text for row in many for notice in row.notices if notice.kind == "alike"]
+    assert told == ["The next 4 rounds are alike."]
+    off = [row for row in rows if row.written.startswith("Bind off")]
+    assert [row.groups[0].written for row in off] == ["Bind off 3 sts at beg of this row"] * 2
+    assert [row.count for row in off] == [21, 18]

@@ -28,6 +28,7 @@ from reader.wording.say import (
     spell,
 )
 from tests.plan.made import INC, buoy_plan, move, pattern, repeated, round_of
+from tests.session.play import plan_of
 
 PLAN = buoy_plan()
 
@@ -187,3 +188,11 @@ def test_runs_over_places_are_told_their_number() -> None:
     moves = (move("2 sc in each st around", 12, 24, "sc", 24),)
     plan = make_plan(pattern(CountedPart("Net", 1, (round_of(1, 12, 24, moves, "x"),))), "x")
     assert say_step(*at(1, 0, plan)) == "Two single crochet in each stitch around, twelve times."
+
+
+def test_words_that_only_the_next_ones_complete_have_no_pause() -> None:
+    """ "Slip stitch in the top of chain three" is one breath, however its words were taken."""
+    text = "Shell Square\n\nUK terms\n\nSQUARE\nCh 4, join with ss to form a ring.\n"
+    text += "Round 1: Ch 3 (counts as 1 tr), 11 tr in ring, ss in top of ch 3. (12 tr)\n"
+    said = say_row(plan_of(text).parts[0].rows[-1])
+    assert "slip stitch in the top of chain three" in said
