@@ -27,13 +27,22 @@ NEXT = re.compile(
     r"^\s*(?:gauge|tension|abbreviations?|notes?|sizes?|finished size|[A-Z][A-Z ]{3,})\s*:?\s*$"
 )
 ONLY_MEASURE = re.compile(
-    r"set of (?:\d+|four|five)|(?:about )?[\d.½¼¾]+\s?(?:mm|cm|in|inch|inches|\"|”)(?: \w+)?", re.I
+    r"set of (?:\d+|four|five)|(?:about )?[\d.½¼¾]+\s?"
+    r"(?:mm|cm|m|metres?|meters?|yds?|yards?|in|inch|inches|\"|”)(?: \w+)?",
+    re.I,
 )
 """A measure alone, which belongs to the thing named before it: "a brass ring, 2 cm"."""
 _AMOUNT_LATE = re.compile(r"(?<=[a-z])\s+(?=\d)")
 _RUN_IN = re.compile(
     r"^(?:materials?|supplies|you (?:will )?need|what you need)\s*:\s*", re.IGNORECASE
 )
+LABEL = re.compile(r"^\s*(?:yarns?|wools?|threads?)\s*(?::\s*|$)", re.IGNORECASE)
+"""What only says that a yarn comes."""
+MORE_NEEDED = re.compile(
+    r"^\s*(?:other|others|notions?|extras?|also|you will also need|haberdashery)\s*:\s*",
+    re.IGNORECASE,
+)
+"""Lines outside a list that tell more things to gather."""
 BULLET = re.compile(r"^\s*(?:[-–—•*]|\d+[.)](?=\s))\s*")
 HEADING = re.compile(
     r"^\s*(?:materials?|supplies|you (?:will )?need|what you need)\s*:?\s*$", re.IGNORECASE
@@ -122,11 +131,14 @@ def _colours(line: str) -> list[str]:
     """A yarn line with several colours, each with its amount, as one text a colour; else the line
     itself.
     """
-    head, colon, tail = line.partition(":")
+    head, colon, tail = line.rpartition(":")
     pieces = _commas(tail if colon else line)
     listed = colon and len(pieces) > 1 and sum(bool(AMOUNT.search(p)) for p in pieces) > 1
     if not listed:
-        return [line]
+        return [LABEL.sub("", line)]
+    head = LABEL.sub("", head)
+    if not head.strip():
+        return [_AMOUNT_LATE.sub(", ", piece, count=1) for piece in pieces]
     return [f"{head.strip()}, {_AMOUNT_LATE.sub(', ', piece, count=1)}" for piece in pieces]
 
 

@@ -12,13 +12,15 @@ from reader.counts.worked import Move
 from reader.plan.ahead import with_notices
 from reader.plan.alike import one_at_a_time
 from reader.plan.cautions import caution_rows, cautions
+from reader.plan.colour_headings import under_their_headings
 from reader.plan.colour_names import with_names
 from reader.plan.colours import with_colours
 from reader.plan.elsewhere import with_elsewhere
 from reader.plan.finishing import FINISHING, finishing_apart, making_up_apart
-from reader.plan.gather import gather, materials_in, remarks_among
+from reader.plan.gather import MORE_NEEDED, gather, materials_in, remarks_among
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
+from reader.plan.orphans import orphans_in_place, without_listed
 from reader.plan.own_key import own_key
 from reader.plan.place import Place
 from reader.plan.sentences import sentences
@@ -60,11 +62,13 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         counted.sizes,
     )
     counted = finishing_apart(making_up_apart(_lines_kept(counted, text)))
+    needed = _materials(counted, text)
+    counted = without_listed(counted, needed)
+    counted = orphans_in_place(under_their_headings(counted, text), text)
     opening = _opening_of(counted, text)
     counted = replace(counted, notes=tuple(one for one in counted.notes if one not in opening))
     names, said = counted.sizes, cautions(text)
     parts = _opened(_all_parts(counted, reading), _said(opening, counted))
-    needed = _materials(counted, text)
     things = gather(needed, counted.craft)
     parts = with_names(with_elsewhere(parts), things)
     return Plan(
@@ -154,7 +158,9 @@ def _materials(counted: CountedPattern, text: str) -> tuple[str, ...]:
     listed = materials_in(text)
     if listed:
         return (only_size(listed, counted.size, counted.sizes),)
-    return _texts(counted.materials, counted)
+    more = tuple(note for note in counted.notes if MORE_NEEDED.match(note.text))
+    told = _texts((*counted.materials, *more), counted)
+    return tuple(MORE_NEEDED.sub("", text) for text in told)
 
 
 def _notes(counted: CountedPattern, needed: tuple[str, ...]) -> tuple[str, ...]:
@@ -162,10 +168,15 @@ def _notes(counted: CountedPattern, needed: tuple[str, ...]) -> tuple[str, ...]:
     that stand in that list.
     """
     listed, among = " ".join(" ".join(needed).split()), remarks_among(needed)
-    own = tuple(one for one in counted.notes if " ".join(one.text.split()) not in listed)
+    own = tuple(
+        one
+        for one in counted.notes
+        if " ".join(MORE_NEEDED.sub("", one.text).split()) not in listed
+    )
     said = _said(own, counted)
     told = (line for text in among for line in sentences(text))
-    return (*said, *(line for line in told if line not in said))
+    whole = (*said, *(line for line in told if line not in said))
+    return tuple(line for line in whole if line not in counted.sizes)
 
 
 def _said(remarks: tuple[Remark, ...], counted: CountedPattern) -> tuple[str, ...]:

@@ -1,0 +1,91 @@
+"""Headings that the rows do not stand right below: colours, words alone, lists."""
+
+from __future__ import annotations
+
+from tests.session.play import Play, perform, plan_of
+
+TERN = """Tern Toy
+
+You need:
+50 g worsted yarn in grey
+Stitch markers
+Work in a spiral; do not join.
+
+Body (make 1)
+With grey:
+R1: 6 sc in MR (6)
+R2: inc x6 (12)
+R3: sc around (12)
+
+Wings (make 2)
+With white:
+R1: 5 sc in MR (5)
+R2: inc x5 (11)
+"""
+
+MITTS = """Groyne Mitts
+
+Yarn: DK cotton, 50 g balls: 2 balls Shell (MC), 1 ball Kelp (CC1)
+Hook: 4 mm
+Other: 3 buttons, ribbon, 1 m
+
+LEFT MITT
+Ch 12, join with sl st to form a ring.
+Rnd 1: sc in each ch around. (12)
+Rnd 2: sc in each st around. (12)
+
+Right Mitt
+Work as Left Mitt.
+
+Foot
+Work even until the foot measures 18 cm.
+"""
+
+
+def test_a_colour_line_below_a_heading_is_no_part_of_its_own() -> None:
+    """Body and two wings, each with its colour first; a fault is told in the part so named."""
+    plan = plan_of(TERN)
+    assert [(part.name, part.copies) for part in plan.parts] == [
+        ("Body", 1),
+        ("Wings", 2),
+        ("Wings", 2),
+    ]
+    assert plan.parts[0].rows[0].written == "With grey."
+    assert plan.parts[1].rows[1].colour == "white"
+    assert any("11" in row.warning for row in plan.parts[1].rows)
+
+
+def test_a_line_of_the_list_is_no_part() -> None:
+    """ "Stitch markers" and the sentence below it are no first round; the sentence is a note."""
+    plan = plan_of(TERN)
+    assert "Stitch markers" in [item.text for item in plan.gather]
+    assert any("spiral" in note for note in plan.notes)
+
+
+def test_words_below_a_heading_are_read_in_their_place() -> None:
+    """The right mitt and the foot hold no row that could be counted, and are parts all the same."""
+    perform(
+        """
+        silent: foot
+        maker: go to part
+        program: left mitt; two, right mitt; three, foot
+        maker: right mitt
+        program: the rows of the left mitt are not read out here
+        program: work as left mitt
+        maker: next
+        program: foot
+        program: eighteen centimetres
+        """,
+        Play(plan_of(MITTS)),
+    )
+
+
+def test_yarns_below_one_label_and_other_things_are_gathered() -> None:
+    """Each colour with what all have in common; buttons and ribbon from the other line."""
+    assert [item.text for item in plan_of(MITTS).gather] == [
+        "DK cotton, 50 g balls, 2 balls Shell (MC)",
+        "DK cotton, 50 g balls, 1 ball Kelp (CC1)",
+        "Hook: 4 mm",
+        "3 buttons",
+        "ribbon, 1 m",
+    ]
