@@ -65,13 +65,16 @@ def compared(state: State, number: int) -> Out:
 
 def row_meant(state: State, number: int) -> Place:
     """The present row; the one below it where that was just completed, or come back to, and this is
-    hardly begun.
+    hardly begun, or where the number is far nearer to its count.
     """
     under = below(state)
     row = find.row_at(state.plan, state.place)
     if under is None or number == row.count:
         return state.place
     if row.kind is not RowKind.WORK or row.count is None:
+        return under
+    stitches_below = find.row_at(state.plan, under).count or 0
+    if 2 * abs(number - stitches_below) < abs(number - row.count):
         return under
     needed = row_left_s(state.pace, state.plan, state.place)
     begun = state.now_s - state.step_since_s >= JUST_BEGUN * needed

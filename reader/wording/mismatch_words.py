@@ -6,6 +6,8 @@ from reader.plan.mismatch import Likely, Mismatch, Search, Stop, narrowed
 from reader.wording.numbers import number_words, ordinal_words, times_words
 from reader.wording.say import sentence
 
+FEW = 2
+"""Stitches that may be skipped or doubled without being noticed. Our own judgement."""
 _SLIPS = {
     Likely.INCREASE_MISSED: ("an increase was missed", "{n} increases were missed"),
     Likely.INCREASE_EXTRA: ("there is an increase too many", "there are {n} increases too many"),
@@ -36,6 +38,8 @@ def _slip(found: Mismatch, noun: str) -> str:
         return f"perhaps {again} too often; each pass makes {_stitches(found.each)}"
     if found.likely is Likely.ROW_BELOW:
         return f"the slip may be in the {noun} below; count that one too"
+    if found.likely is Likely.STITCH and found.slips > FEW:
+        return "count once more to be sure; so many are seldom skipped or doubled"
     if found.likely is Likely.STITCH:
         if found.difference < 0:
             return "most likely a stitch was skipped, often the first or the last"

@@ -153,3 +153,26 @@ def test_a_count_can_be_told_while_a_remark_waits() -> None:
         """,
         Play(plan_of(text)),
     )
+
+
+def test_a_count_far_nearer_to_the_round_below_is_about_that_one() -> None:
+    """Nineteen, however long after: one more than the eighteen of round three, not five too few of
+    the twenty-four of round four."""
+    play = perform("maker: go to round three\nmaker: row done", Play(LIGHTHOUSE))
+    play.maker("i have nineteen", after_s=300)
+    assert "After round three. Nineteen: there should be eighteen" in play.answer
+
+
+def test_many_stitches_too_few_are_counted_once_more_before_anything_is_said_of_them() -> None:
+    """Three of ten: nobody skips seven stitches unnoticed."""
+    mat = (
+        "Kelp Mat\n\nMAT\nRnd 1: 5 sc in a magic ring. (5)\nRnd 2: inc in next 4 sts, 2 sc. (10)\n"
+    )
+    perform(
+        """
+        maker: go to round two
+        maker: i have three
+        program: so seven too few. count once more
+        """,
+        Play(plan_of(mat)),
+    )
