@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from itertools import groupby
 
@@ -122,7 +123,7 @@ def _cut_stretch(stretch: tuple[Move, ...], at: int) -> list[Cut]:
         led = index == 1 and stretch[0].kind is MoveKind.CHAIN and words <= TURNING_WORDS
         small = (led or move.kind in SMALL) and words + here <= MOST_WORDS + 2
         full = closed or index - start >= MOST_MOVES or words + here > MOST_WORDS - 1
-        if index > start and full and not small:
+        if index > start and full and not small and not _open(stretch[index - 1]):
             found.append(Cut(at + start, at + index, passes, words))
             start, words, closed = index, 0, False
         words += here
@@ -131,6 +132,14 @@ def _cut_stretch(stretch: tuple[Move, ...], at: int) -> list[Cut]:
             closed = True
     found.append(Cut(at + start, at + len(stretch), passes, words))
     return found
+
+
+_OPEN = re.compile(r"\b(?:a|an|the|of|into|to|from|with|on)$", re.IGNORECASE)
+
+
+def _open(move: Move) -> bool:
+    """Whether the words of a move are only complete with the next ones."""
+    return bool(_OPEN.search((move.said or move.words).strip()))
 
 
 def _stands_alone(stretch: tuple[Move, ...], index: int) -> bool:

@@ -165,7 +165,7 @@ def _place_left_out(move: Move) -> str:
     return "" if into.lower() in " ".join((move.said or move.words).lower().split()) else into
 
 
-_OPEN_END = re.compile(r"\b(?:of|into|to|from|with)(?: the)?$", re.IGNORECASE)
+_OPEN_END = re.compile(r"\b(?:of|into|to|from|with|on)(?: the| an?)?$", re.IGNORECASE)
 """Words that only the next ones complete: "in the top of" and "chain three"."""
 
 

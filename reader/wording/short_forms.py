@@ -151,6 +151,9 @@ _KEEP = {
 }
 
 
+_EVERYDAY = {"seam", "drop", "surf"}
+"""Everyday words that stand for a stitch only where its number follows, as "seam 1" of old books
+for one purled."""
 _ENDS = re.compile(r"\s*$|\s+(?:[A-Z\d]|$)")
 """After a short form's stop: the end of a sentence, and not only the end of the short form."""
 
@@ -160,6 +163,9 @@ def _form(found: re.Match[str], reading: Reading) -> str:
     stop = "." if written.endswith(".") else ""
     bare = written.rstrip(".")
     low = bare.lower()
+    counted = re.match(r"\s*\d", found.string[found.end() :])
+    if low in _EVERYDAY and not counted:
+        return bare + stop
     if low in _KEEP or (_is_english(low) and low not in BOTH):
         return _calm(bare) + stop
     if re.fullmatch(r"[A-Z] [A-Z]", bare):

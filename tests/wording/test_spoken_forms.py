@@ -216,3 +216,11 @@ def test_damaged_text_is_said_quickly(piece: str) -> None:
     began = time.perf_counter()
     speak(piece * 4000, CROCHET)
     assert time.perf_counter() - began < 3
+
+
+def test_everyday_words_that_were_stitches_once_are_left_alone() -> None:
+    """A shoulder seam is no purl; "seam 1" of old books is (old usage, from memory)."""
+    knitting = Reading("knitting")
+    assert speak("Join right shoulder seam.", knitting).startswith("Join right shoulder seam")
+    assert speak("drop the stitch", knitting) == "drop the stitch"
+    assert speak("knit 2, seam 1", knitting) == "knit two, purl one"
