@@ -292,7 +292,7 @@ def _work_row(row: CountedRow, where: Place, reading: Reading, warning: str) -> 
         warning=warning,
         side=row.side,
         colour=row.colour,
-        of=row.of,
+        of=row.of if row.stated in (None, row.count) else "",
         assumed=row.assumed,
         reading=reading,
     )

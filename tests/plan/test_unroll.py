@@ -342,3 +342,12 @@ def test_rows_asked_for_together_are_read_one_at_a_time() -> None:
     off = [row for row in rows if row.written.startswith("Bind off")]
     assert [row.groups[0].written for row in off] == ["Bind off 3 sts at beg of this row"] * 2
     assert [row.count for row in off] == [21, 18]
+
+
+def test_a_count_of_stitches_is_not_called_shells() -> None:
+    """Eight shells of five with eight single crochet are forty-eight stitches, not so many shells;
+    where shells alone are counted they are named."""
+    text = "Surf Mat\n\nMAT\nRnd 1: 16 sc in a magic ring. (16)\n"
+    text += "Rnd 2: *5 dc in next st, sc in next st; rep from * around. (8 shells, 8 sc)\n"
+    last = plan_of(text).parts[0].rows[-1]
+    assert (last.count, last.of) == (48, "")
