@@ -22,6 +22,7 @@ from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
 from reader.plan.orphans import orphans_in_place, without_listed
 from reader.plan.own_key import own_key
+from reader.plan.pairs import pair_wanted, paired, with_finishing_of_each
 from reader.plan.place import Place
 from reader.plan.sentences import sentences
 from reader.plan.sizes import only_size
@@ -61,7 +62,9 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         counted.size,
         counted.sizes,
     )
-    counted = finishing_apart(making_up_apart(_lines_kept(counted, text)))
+    counted = making_up_apart(_lines_kept(counted, text))
+    pair = pair_wanted(counted)
+    counted = with_finishing_of_each(counted) if pair else finishing_apart(counted)
     needed = _materials(counted, text)
     counted = without_listed(counted, needed)
     counted = orphans_in_place(under_their_headings(counted, text), text)
@@ -190,19 +193,27 @@ def _warnings(problems: tuple[Problem, ...]) -> tuple[str, ...]:
 
 
 def _all_parts(counted: CountedPattern, reading: Reading) -> tuple[PlanPart, ...]:
-    made: list[PlanPart] = []
-    for part in counted.parts:
-        copies = max(1, min(part.make, MOST_COPIES))
-        first = len(made)
-        for copy in range(1, copies + 1):
-            rows = _rows(part, len(made), counted, reading)
-            if rows:
-                made.append(PlanPart(part.name, copy, copies, rows, None if copy == 1 else first))
+    made = _copies(counted, reading, 0)
+    if pair_wanted(counted):
+        made = paired(made, _copies(counted, reading, len(made)))
     for kind in ("finishing", "assembly", ""):
         rows = _finishing(counted, kind, len(made), reading)
         if rows:
             made.append(PlanPart("Assembly" if kind == "assembly" else "Finishing", 1, 1, rows))
     return tuple(made)
+
+
+def _copies(counted: CountedPattern, reading: Reading, index: int) -> list[PlanPart]:
+    """Every copy of every part, the first of them with this index."""
+    made: list[PlanPart] = []
+    for part in counted.parts:
+        copies = max(1, min(part.make, MOST_COPIES))
+        first = index + len(made)
+        for copy in range(1, copies + 1):
+            rows = _rows(part, index + len(made), counted, reading)
+            if rows:
+                made.append(PlanPart(part.name, copy, copies, rows, None if copy == 1 else first))
+    return made
 
 
 def _rows(

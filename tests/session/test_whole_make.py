@@ -230,3 +230,36 @@ def test_one_copy_is_called_by_the_name_of_one() -> None:
         """,
         Play(plan_of(SPARROW)),
     )
+
+
+SOCKLETS = """Pier Socklets
+
+CUFF
+Cast on 24 sts. Join in the round.
+Round 1: *K2, p2; rep from * to end. (24 sts)
+
+TOE
+Round 1: *K2tog, k10; rep from * to end. (22 sts)
+Make a second sock the same.
+"""
+
+
+def test_the_second_sock_is_worked_as_the_first_in_all_its_parts() -> None:
+    """Cuff and toe, then cuff and toe again; a third is never asked for."""
+    perform(
+        """
+        program: cuff, the first of two
+        maker: go to part
+        program: one, first cuff; two, first toe; three, second cuff; four, second toe
+        maker: first toe
+        maker: row done
+        program: make a second sock the same
+        maker: next
+        program: cuff, the second of two, worked as the first
+        maker: go to part
+        maker: second toe
+        maker: row done
+        program: the whole piece is done
+        """,
+        Play(plan_of(SOCKLETS)),
+    )
