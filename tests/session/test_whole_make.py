@@ -240,6 +240,7 @@ Round 1: *K2, p2; rep from * to end. (24 sts)
 
 TOE
 Round 1: *K2tog, k10; rep from * to end. (22 sts)
+
 Make a second sock the same.
 """
 
