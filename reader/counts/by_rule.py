@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from reader.counts.entries import Entry, numbers_of
+from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
 from reader.counts.growth import LONGEST, run_through
 from reader.counts.ledger import Ledger
 from reader.counts.sentences import sentences_of
@@ -70,13 +70,27 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     if rule is None:
         ledger.plain(row)
     elif rule.kind == "same":
-        same(ledger, row, rule)
+        same(ledger, row, rule, upto, evens)
     else:
         ruled(ledger, row, rule, upto, evens)
 
 
-def same(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
-    """ "Same as 4th row", "same as 13th and 14th rows", "same as 16th row of motif but ..."."""
+AND_THEN = re.compile(r"(?<=[.;])\s+(?=(?:rep|repeat|work)\b)", re.IGNORECASE)
+"""Where a rule of its own follows a row that is named."""
+
+
+def same(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: Evens) -> None:
+    """ "Same as 4th row", "same as 13th and 14th rows", and what follows it."""
+    then = AND_THEN.search(ledger.text, row.start, row.end)
+    if then and find_rule(ledger.text[then.end() : row.end], False):
+        named(ledger, replace(row, end=then.start()), rule)
+        _add_one(ledger, WrittenRow(None, then.end(), row.end), upto, evens)
+    else:
+        named(ledger, row, rule)
+
+
+def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
+    """A row that is told by the number of another."""
     found = [ledger.entry_of(number, rule.rest) for number in rule.named]
     if rule.named == (0,):
         found = list(ledger.entries[-1:])
@@ -87,12 +101,17 @@ def same(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     printed, _ = ledger.printed(ledger.text[row.start : row.end])
     for index, number in enumerate(numbers_of(row.mark)):
         entry = entries[index % len(entries)]
-        nodes = entry.nodes
+        if rule.by_gain and entry.gain is not None and ledger.below.stitches is not None:
+            why = "as many increases as in the row that is named"
+            ledger.even(ledger.below.stitches + entry.gain, row.mark, row.start, row.end, why)
+            ledger.check_total(row, 0, row.end - row.start, settled=False)
+            continue
+        nodes = once_fewer(entry.nodes) if rule.fewer else entry.nodes
         if rule.differs:
             nodes = (*nodes, Unread(ledger.span(row.start, row.end), rule.rest.strip()))
         if not ledger.full():
             quoted = replace(entry, nodes=nodes, row=row, printed=tuple(printed), quoted=True)
-            ledger.work(quoted, number)
+            ledger.work(replace(quoted, fewer=rule.fewer), number)
 
 
 def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: Evens) -> None:
@@ -153,6 +172,9 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         why = "as many rows as the measure takes"
         ledger.even(ledger.below.stitches, None, span.start, span.end, why, True)
         return
+    if times is None and len(entries) == 1 and entries[0].fewer:
+        pineapple(ledger, entries[0], span, rule.goal or 1)
+        return
     far = distance(ledger, rule.goal)
     most = max(1, LONGEST // len(entries))
     for _ in range(min(times if times is not None else most, most)):
@@ -169,6 +191,13 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
                 ledger.settle(rule.goal)
                 break
     ledger.check_total(row, rule.start, rule.end)
+
+
+def pineapple(ledger: Ledger, entry: Entry, span: WrittenRow, goal: int) -> None:
+    """A row again and again, each time with one loop less in each group, until `goal` remain."""
+    while inner_times(entry.nodes) > goal and not ledger.full():
+        entry = replace(entry, nodes=once_fewer(entry.nodes))
+        ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
 
 
 def distance(ledger: Ledger, goal: int | None) -> int:

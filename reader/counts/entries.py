@@ -11,7 +11,19 @@ from reader.counts.counted import Problem, Verdict
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.totals import Printed
-from reader.pattern.tree import Act, Edge, Node, Num, Place, Shape, Unread, Where, Work
+from reader.pattern.tree import (
+    Act,
+    Edge,
+    Node,
+    Num,
+    Place,
+    Repeat,
+    Shape,
+    Unread,
+    Until,
+    Where,
+    Work,
+)  # fmt: skip
 from reader.terms.forms import stitch_named
 from reader.terms.numbers import ordinal_number
 from reader.terms.stitches import Craft, Kind
@@ -24,7 +36,8 @@ class Entry:
     written.
 
     gain: stitches gained where it fitted. quoted: it is worked again over another row than its own.
-    told: its gain was taken from a printed total, since the words alone do not give it.
+    told: its gain was taken from a printed total, since the words alone do not give it. fewer: each
+    time it is worked, its inner repeats are once less.
     """
 
     number: int | None
@@ -34,6 +47,7 @@ class Entry:
     gain: int | None = None
     quoted: bool = False
     told: bool = False
+    fewer: bool = False
 
 
 def by_rule(
@@ -102,6 +116,37 @@ def called(
             if one.number == number:
                 return one
     return None
+
+
+def once_fewer(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
+    """The row with each counted repeat inside another worked once less: a pineapple's next row."""
+    return tuple(
+        replace(one, body=_fewer_inside(one.body)) if isinstance(one, Repeat) else one
+        for one in nodes
+    )
+
+
+def _fewer_inside(body: tuple[Node, ...]) -> tuple[Node, ...]:
+    out: list[Node] = []
+    for one in body:
+        counted = isinstance(one, Repeat) and one.until is Until.TIMES
+        if counted and isinstance(one, Repeat):
+            number = Num(tuple(max(0, n - 1) for n in one.number.values))
+            if number.values[0]:
+                out.append(replace(one, number=number))
+        else:
+            out.append(one)
+    return tuple(out)
+
+
+def inner_times(nodes: tuple[Node, ...]) -> int:
+    """How often the first counted repeat inside another is worked; 0 where there is none."""
+    for one in nodes:
+        if isinstance(one, Repeat):
+            for inner in one.body:
+                if isinstance(inner, Repeat) and inner.until is Until.TIMES:
+                    return inner.number.values[0]
+    return 0
 
 
 def over_rows(entry: Entry) -> list[Entry]:

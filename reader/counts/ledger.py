@@ -193,8 +193,8 @@ class Ledger:
             self.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
             self.below, self.doubted = plain(stitches), True
 
-    def check_total(self, row: WrittenRow, start: int, end: int) -> None:
-        """Compares the total that is printed behind a rule with what its rows came to."""
+    def check_total(self, row: WrittenRow, start: int, end: int, settled: bool = True) -> None:
+        """Compares the total printed behind a rule with its rows; settled: it is gone on with."""
         words = self.text[row.start + start : row.start + end]
         printed, _ = self.printed(words)
         entry = Entry(None, (), row, tuple(one for one in printed if not one.change))
@@ -213,7 +213,8 @@ class Ledger:
             self.problems.append(
                 Problem(Verdict.UNCLEAR, said, where.span, self.part, label, stated, here)
             )
-        self.settle(stated)
+        if settled:
+            self.settle(stated)
 
     def name(self, mark: Mark | None, number: int | None) -> str:
         """ "Round 5", "Next row"."""

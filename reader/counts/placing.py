@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 
 from reader.counts.fabric import Run, foundation
-from reader.counts.openings import BETWEEN, SPACES, is_opening, wanted
+from reader.counts.openings import BETWEEN, SPACES, UNITS, is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import ONE, Chain, Place, Skip, Where, Work
@@ -17,6 +17,7 @@ OTHER_EDGE = ("other side", "opposite side", "down the other")
 NEXT_GROUP = re.compile(
     r"\bof (?:the )?(?:next|following) .{0,12}(?:group|grp|petal|shell|scallop|fan)"
 )
+COMPLETES = re.compile(r"\b(?:complete|finish|first|1st)\b", re.IGNORECASE)
 LAYERS = re.compile(r"\b(?:through|thru) (?:both|all|2|two)\b.{0,12}", re.IGNORECASE)
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
@@ -133,6 +134,11 @@ def _one_loop(work: Work, tally: Tally, chains: int) -> bool:
     return tally.walk.has(lambda run: run.chains == chains)
 
 
+def completes(work: Work) -> bool:
+    """ "ch 3 and complete shell": a group that the row's first chain belongs to."""
+    return work.stitch.kind is Kind.GROUP and COMPLETES.search(work.words) is not None
+
+
 def to_other_edge(tally: Tally) -> None:
     """Goes on along the other side of the foundation chain; without one nothing is known of what
     lies there.
@@ -169,6 +175,10 @@ def _amount(
 ) -> None:
     """Takes and makes what a Work says."""
     place, stitch = work.place, work.stitch
+    if completes(work) and tally.makes == 1:
+        # "ch 3 and complete shell": the chain is its first stitch.
+        stitch = replace(stitch, makes=stitch.makes - 1)
+        work = replace(work, stitch=stitch)
     n = 1 if number is None else max(0, cap(number))
     where = place.where
     if where is Where.RING:
@@ -297,6 +307,9 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         _put(work, tally, times, 1)
         return
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
+    if place.noun in UNITS and walk.take_group():
+        _put(work, tally, n, 1)
+        return
     if NEXT_GROUP.search(place.text):
         walk.to_group()
         walk.take(max(0, place.nth - 1))

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from reader.counts.fabric import Run
+from reader.counts.openings import UNITS
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind, Pass
 from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
+from reader.terms.stitches import Kind
 
 MOVES = 4_000
 """Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
@@ -18,6 +21,8 @@ PASSES = 5_000
 FAR_SHORT = 500
 """Stitches that a repeat may ask for and not find before it is followed no further."""
 
+INTO_TALL = re.compile(r"^in(?:to)?(?: the)? (?:dc|d c|tr|tr c|treble)$")
+"""The tall stitch that closed the round of loops below."""
 Worker = Callable[[Sequence[Node], Tally, Need], None]
 
 
@@ -71,7 +76,8 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     node = filled(node, tally, need, work_all)
     one = body_of(node.body, tally, work_all)
     ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)
-    behind = Need(need.stitches + ending.takes, need.spaces + ending.space_takes)
+    into_tall = closes_loop(node) and _into_tall(node)
+    behind = Need(need.stitches + ending.takes, need.spaces + ending.space_takes + into_tall)
     cut = not fixed(node) and bool(node.ending) and tally.choice.cut_ending
     if cut and not tally.walk.alike(names_in(node.body)) and cut_walking(
         node, tally, need, work_all
@@ -190,6 +196,9 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         if not moved and not fixed(node):
             tally.unsure = True
             break
+    if not fixed(node) and not node.ending and passes:
+        part = last_part(node, tally, keep, behind, work_all)
+        passes += [part] if part is not None else []
     for number, trial in enumerate(passes, 1):
         tally.make_runs(trial.runs, 1, False)
         tally.shaped += trial.shaped
@@ -202,6 +211,32 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
     tally.sections = len(passes)
     if not fixed(node) and tally.walk.left is not None and tally.walk.left > keep:
         tally.uneven = tally.uneven or (tally.walk.left - keep, tally.walk.left - keep + 1)
+
+
+def last_part(
+    node: Repeat, tally: Tally, keep: int, behind: Need, work_all: Worker
+) -> Tally | None:
+    """As much of one more pass as uses up the row: its end is where the row began; None where none
+    does.
+    """
+    if tally.walk.left is None or tally.walk.left <= keep:
+        return None
+    for length in range(len(node.body) - 1, 0, -1):
+        if not any(isinstance(one, Work | Group | Repeat) for one in node.body[:length]):
+            return None
+        trial = tally.fresh(tally.walk.copy())
+        trial.spaced = tally.spaced
+        work_all(node.body[:length], trial, NOTHING)
+        over = (trial.walk.left or 0) - keep
+        left_out = node.body[length]
+        grouped = isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP
+        fits = over in (0, tally.walk.before) or (grouped and tally.walk.before > 0)
+        if _room(trial, tally.walk, keep, behind.spaces) and fits:
+            # What is left over is the part of a group before the space where the round began.
+            trial.walk.take(over)
+            tally.walk = trial.walk
+            return trial
+    return None
 
 
 def _room(trial: Tally, before: Walk, keep: int, spaces: int) -> bool:
@@ -221,19 +256,23 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
     room = walk.left - ending - need.stitches
     length, used = prefix_that_fits(node, one.walk.takes, room, tally, work_all)
     work_alike(node, one, max(0, room - used) // one.walk.takes, tally)
-    prefix = node.body[: length or 0]
-    if prefix and node.ending and _same_chain(prefix[-1], node.ending[0]):
-        # "... ch 3, 2 dc in next sp; ending with ch 3": the chain stands once.
-        prefix = prefix[:-1]
+    prefix = trimmed(node.body[: length or 0], node.ending)
     if length is not None:
         work_all(prefix, tally, need)
         tally.uneven = None
-    if not ends_so(prefix, node.ending):
-        work_ending(node, tally, need, work_all)
+    work_ending(node, tally, need, work_all)
 
 
-def _same_chain(one: Node, other: Node) -> bool:
-    return isinstance(one, Chain) and isinstance(other, Chain) and one.number == other.number
+def trimmed(prefix: Sequence[Node], ending: Sequence[Node]) -> list[Node]:
+    """The beginning of a last pass without the chains that the ending makes in their place: "* ch
+    5, skip 1, sc in next; ending with ch 2, dc in 1st sc".
+    """
+    kept = list(prefix)
+    if not ending or not isinstance(ending[0], Chain):
+        return kept
+    worked = [n for n, one in enumerate(kept) if isinstance(one, Work | Group | Repeat)]
+    last = worked[-1] if worked else -1
+    return [one for n, one in enumerate(kept) if n <= last or not isinstance(one, Chain)]
 
 
 def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> bool:
@@ -241,18 +280,16 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
     its places; False, and nothing worked, where that does not close the row.
     """
     begun = _kept(tally)
-    work_each(node, tally, need, work_all)
+    takes = body_of(node.ending, tally, work_all).walk.takes
+    work_each(node, tally, Need(need.stitches + takes, need.spaces), work_all)
     tally.uneven = None
     full = _kept(tally)
     for length in range(len(node.body) - 1, -1, -1):
-        prefix = node.body[:length]
-        if prefix and _same_chain(prefix[-1], node.ending[0]):
-            continue
+        prefix = trimmed(node.body[:length], node.ending)
         _put_back(tally, full)
         short, lacking = tally.walk.short, tally.walk.lacking
         work_all(prefix, tally, need)
-        if not ends_so(prefix, node.ending):
-            work_ending(node, tally, need, work_all)
+        work_ending(node, tally, need, work_all)
         missing = tally.walk.short > short or tally.walk.lacking > lacking
         if missing or tally.walk.left is None:
             continue
@@ -266,7 +303,10 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
 
 
 def _by_groups(node: Repeat) -> bool:
-    return any(isinstance(one, Work) and "of next" in one.place.text for one in node.body)
+    return any(
+        isinstance(one, Work) and ("of next" in one.place.text or one.place.noun in UNITS)
+        for one in node.body
+    )
 
 
 def _kept(tally: Tally) -> tuple[Walk, list[Run], list[Move], int]:
@@ -294,10 +334,20 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     """
     before, made = tally.makes, tally.spaces
     work_all(node.ending, tally, need)
-    if not closes_loop(node) or (tally.makes, tally.spaces) != (before + 1, made + 1):
+    if not closes_loop(node) or _into_tall(node):
+        return
+    if (tally.makes, tally.spaces) != (before + 1, made + 1):
         return
     if tally.runs[-1].is_stitch and tally.runs[-1].n == 1:
         tally.runs.pop()
+
+
+def _into_tall(node: Repeat) -> bool:
+    """Whether the ending goes into the tall stitch that closed the round below: in the loop that it
+    made this round began, and ends.
+    """
+    last = node.ending[-1] if node.ending else None
+    return isinstance(last, Work) and INTO_TALL.match(last.place.text.lower()) is not None
 
 
 def closes_loop(node: Repeat) -> bool:
@@ -310,6 +360,7 @@ def closes_loop(node: Repeat) -> bool:
         return False
     place = tall.place
     at_start = place.where in (Where.FIRST, Where.SAME) or place.noun == "tch" or place.nth == 1
+    at_start = at_start or _into_tall(node)
     return at_start and any(isinstance(one, Chain) for one in node.body)
 
 

@@ -9,9 +9,10 @@ from dataclasses import dataclass, replace
 from reader.counts.ends import Ends, ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run, chains_as_stitches, foundation
 from reader.counts.openings import is_opening, wanted
-from reader.counts.placing import to_other_edge
+from reader.counts.placing import completes, to_other_edge
 from reader.counts.readings import readings, times_of_list
 from reader.counts.tally import Choice, Tally
+from reader.counts.turning import symmetric_edge
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
@@ -76,9 +77,10 @@ def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) 
         tally.moves.append(
             Move(MoveKind.CHAIN, ends.chain.words, ends.chain.span, stitch="ch", times=height)
         )
-    _begin_in_space(ends, rest, tally)
     passed = ends.foundation is not None or below.chained
     chained = bool(choice.chain and (height or passed))
+    if not (chained and carried and not _shares_first(rest)):
+        _begin_in_space(ends, rest, tally)
     if chained:
         _count_chain(ends, rest, height, tally)
     if choice.whole_list:
@@ -88,6 +90,12 @@ def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) 
         tally.runs.append(Run("gap"))
     next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
     return _close(tally, choice, chained, next_chain, ends)
+
+
+def _shares_first(rest: Sequence[Node]) -> bool:
+    """Whether the first stitches share the place of the chain, or are slipped to."""
+    first = next((one for one in rest if isinstance(one, Work | Group)), None)
+    return first is not None and (travels(first) or first.place.where is Where.SAME)
 
 
 def _tell_foundation(chain: Chain, tally: Tally, rest: Sequence[Node]) -> None:
@@ -138,6 +146,9 @@ def _in_that_space(rest: list[Node]) -> None:
         return
     for at in works[1:3]:
         one = rest[at]
+        if isinstance(one, Work) and completes(one):
+            rest[at] = replace(one, place=replace(one.place, where=Where.SAME, noun="sp"))
+            return
         if isinstance(one, Work | Group) and BARE_SPACE.match(one.place.text.lower()):
             rest[at] = replace(one, place=replace(one.place, where=Where.SAME))
 
@@ -170,9 +181,10 @@ def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
     tally.walk.begin_at(which)
 
 
-def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) -> None:
+def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> None:
     """The turning chain as the row's first stitch, and the space that its further chains make."""
-    work = first_work([one for one in rest if not travels(one)])
+    edge = symmetric_edge(rest)
+    work = edge or first_work([one for one in rest if not travels(one)])
     name = (work.stitch.base or work.stitch.name) if work is not None else "st"
     tally.make(1, name if name not in ("inc", "dec") else "sc")
     tall = work.stitch.height if work is not None and work.stitch.height else 3
@@ -180,6 +192,11 @@ def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) ->
     over = told or (height - tall if height - tall >= 1 and height >= 4 else 0)
     if over and ends.foundation is None:
         tally.make_space(over)
+    if work is not None and work.place.where is Where.CHAIN:
+        passed = work.place.nth - 1 - tall
+        if passed > 2 and passed % 2 == 0:
+            # "dc in 8th ch": three chains for a stitch, two over the two that are missed.
+            tally.make_space(passed // 2)
     if ends.foundation is not None or not tally.walk.known:
         return
     nxt = next((one for one in rest if isinstance(one, Work | Group | Skip | Repeat)), None)
@@ -191,6 +208,10 @@ def _count_chain(ends: Ends, rest: Sequence[Node], height: int, tally: Tally) ->
         tally.walk.take_spaces(1, wanted(nxt.place, tally.walk))
         tally.spaced = True
         return
+    if isinstance(nxt, Work) and nxt.place.where is Where.FIRST and not nxt.place.nth > 1:
+        # "ch 3, 2 dc in 1st st": the stitch that the chain stands on.
+        at = rest.index(nxt)
+        rest[at] = replace(nxt, place=replace(nxt.place, where=Where.SAME))
     if isinstance(nxt, Skip) and nxt.place.where is Where.FIRST:
         # "miss first st" is the stitch that the chain stands on.
         return

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import Below
-from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Work
+from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Where, Work
 from reader.terms.stitches import Craft
 
 
@@ -37,16 +37,32 @@ def chain_options(
         held.setdefault(height, chain.counts)
         return [chain.counts]
     tall = work.stitch.height if work else 3
+    if height <= 1 and not held.get(height, True):
+        return [False]
     if height in held:
         return [held[height], not held[height]]
     if height <= 1 or (tall <= 1 and work is not None):
-        if height >= 3 and stands_for_one(ends.body, size):
+        if height >= 3 and (stands_for_one(ends.body, size) or symmetric_edge(ends.body)):
             return [True, False]
         return [False, True] if height >= 3 else [False]
     usual = silent if silent is not None else height >= 3
     if not usual and stands_for_one(ends.body, size):
         usual = True
     return [usual, not usual]
+
+
+def symmetric_edge(body: Sequence[Node]) -> Work | None:
+    """The tall stitch at the end of "* ch 5, sc in next loop; ending with ch 2, dc in last sc": the
+    chain at the beginning of such a row is its like; None in other rows.
+    """
+    last = [one for one in body if not isinstance(one, Act | Chain)]
+    repeat = last[-1] if last else None
+    if not isinstance(repeat, Repeat) or len(repeat.ending) != 2:
+        return None
+    chain, tall = repeat.ending
+    fits = isinstance(chain, Chain) and isinstance(tall, Work) and tall.stitch.height >= 3
+    at_end = isinstance(tall, Work) and tall.place.where is Where.LAST
+    return tall if fits and at_end and isinstance(tall, Work) else None
 
 
 def stands_for_one(body: Sequence[Node], size: int) -> bool:

@@ -12,14 +12,15 @@ from reader.counts.fabric import GAP, SPACE, Below, Run
 class Walk:
     """Takes stitches and spaces of a row in working order.
 
-    aside: chains of a chain just made that are worked back along. left: stitches ahead, None while
-    the row below is unknown. short: stitches asked for that were not there. opened, united: whether
-    the row has spaces, or groups with a middle. takes, space_takes: how many were asked for in all.
-    lacking: spaces asked for that were not there.
+    aside: chains of a chain just made that are worked back along. before: stitches that lay before
+    where the round begins. left: stitches ahead, None while the row below is unknown. short:
+    stitches asked for that were not there. opened, united: whether the row has spaces, or groups
+    with a middle. takes, space_takes: how many were asked for in all. lacking: spaces asked for
+    that were not there.
     """
 
     __slots__ = (
-        "_runs", "aside", "at", "into", "known", "lacking", "left", "opened", "short",
+        "_runs", "aside", "at", "before", "into", "known", "lacking", "left", "opened", "short",
         "space_takes", "spaces", "takes", "united",
     )  # fmt: skip
 
@@ -33,6 +34,7 @@ class Walk:
         self.at = 0
         self.into = 0
         self.aside = 0
+        self.before = 0
         self.takes = 0
         self.space_takes = 0
         self.short = 0
@@ -126,6 +128,20 @@ class Walk:
             run = self._runs[self.at]
             self._pass(run, run.n - self.into)
 
+    def take_group(self) -> bool:
+        """Uses the next group, several stitches alike; False where none lies ahead."""
+        if not self.known:
+            return False
+        for at in range(self.at, len(self._runs)):
+            run = self._runs[at]
+            if run.is_stitch and run.n > 1 and (at > self.at or not self.into):
+                while self.at < at:
+                    gone = self._runs[self.at]
+                    self._pass(gone, gone.n - self.into)
+                self.take(run.n)
+                return True
+        return False
+
     def _begins_group(self, at: int) -> bool:
         if at and self._runs[at - 1].is_stitch:
             return False
@@ -182,6 +198,7 @@ class Walk:
             return
         index = self._next(wanted)
         if index:
+            self.before = sum(run.n for run in self._runs[:index] if run.is_stitch)
             self._runs = self._runs[index:] + self._runs[:index]
             self.at = self.into = 0
 

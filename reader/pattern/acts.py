@@ -230,6 +230,9 @@ def _join(cur: Cursor, start: int) -> Node | None:
         if not rest.startswith(JOINED_TO) or _goes_to_space(cur, slip):
             return None
         cur.at += slip
+    elif slip and cur.book.craft is Craft.CROCHET and _ends_row(cur, slip):
+        cur.at += slip
+        return act_here(cur, start, Deed.JOIN, "sl st")
     elif not cur.any_words(JOIN_STARTS):
         return None
     if cur.low() == "join" and cur.low(1) and cur.low(1) not in STOPS and _is_colour_join(cur):
@@ -250,6 +253,13 @@ def _goes_to_space(cur: Cursor, slip: int) -> bool:
         if cur.low(ahead) in SPACE_NOUNS:
             return True
     return False
+
+
+def _ends_row(cur: Cursor, slip: int) -> bool:
+    """Whether a bare slip stitch stands at the very end of a row, where it joins the round."""
+    before = cur.low(-1) in (",", ";", ".", ")", "]")
+    after = all(cur.low(slip + n) in ("", ".") for n in range(2))
+    return before and after
 
 
 def _is_colour_join(cur: Cursor) -> bool:

@@ -2,12 +2,27 @@
 
 from __future__ import annotations
 
+import re
+from itertools import pairwise
+
 from reader.pattern.cursor import Cursor
 from reader.pattern.places import find_place
 from reader.pattern.repeats import count_after, find_repeat
 from reader.pattern.tokens import Token
-from reader.pattern.tree import ONE, Act, Deed, Group, Node, Num, Repeat, Until, Where, Work
-from reader.terms.stitches import Kind
+from reader.pattern.tree import (
+    ONE,
+    Act,
+    Deed,
+    Group,
+    Node,
+    Num,
+    Repeat,
+    Until,
+    Where,
+    Work,
+)  # fmt: skip
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft, Kind
 
 OPEN_CLOSE = {"(": ")", "[": "]", "{": "}"}
 
@@ -24,9 +39,53 @@ def names(cur: Cursor, made: list[Node], inner: list[Token]) -> bool:
     form = " ".join(token.low for token in inner)
     if form in cur.book.known and not any(token.kind == "num" for token in inner):
         return True
+    if inner and inner[0].low in ("in", "into", "over", "under") and not _works_number(inner, cur):
+        return True
     special = last.stitch.kind in (Kind.EXTRA, Kind.GROUP, Kind.CLUSTER)
     return special and last.place.where is Where.PLAIN and len(inner) > 3
 
+
+
+MADE_OF = re.compile(
+    r"^(?:(?:a|an|1|first|another) )?(?P<name>.+?)(?: st| stitch)?(?: made| completed)?$"
+)
+
+
+def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) -> bool:
+    """ "5 dc in next sp, drop loop, ... (1 pc st)": what the bracket names takes the place of the
+    stitches that it is made of; False where it names no such thing.
+    """
+    found = MADE_OF.match(" ".join(token.low for token in inner))
+    at = len(made) - 1
+    while at > 0 and isinstance(made[at], Act):
+        at -= 1
+    last = made[at] if made else None
+    if found is None or not isinstance(last, Work) or last.number is None:
+        return False
+    name = _bare(found["name"])
+    special = cur.book.specials.get(name)
+    stitch = special.stitch if special is not None else stitch_named(name, Craft.CROCHET)
+    amount = last.number.values[0]
+    if stitch is None or cur.book.craft is not Craft.CROCHET or amount < 2:
+        return False
+    group = stitch.kind is Kind.GROUP and stitch.makes == amount and not stitch.spaces
+    if not group and stitch.kind is not Kind.CLUSTER:
+        return False
+    words = " ".join(one.words for one in made[at:])
+    made[at:] = [Work(made[at].span, words, stitch, None, last.place)]
+    return True
+
+
+def _bare(name: str) -> str:
+    return {"pc": "popcorn"}.get(name, name)
+
+
+def _works_number(inner: list[Token], cur: Cursor) -> bool:
+    """Whether a bracket has a number with a stitch behind it: something is worked in it."""
+    return any(
+        one.kind == "num" and other.low in cur.book.known
+        for one, other in pairwise(inner)
+    ) or any(one.low in ("work", "make") for one in inner)
 
 
 def bracketed(

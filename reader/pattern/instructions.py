@@ -7,7 +7,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.acts import find_act
-from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, names
+from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, named_behind, names
 from reader.pattern.bundles import bundle_from, each_and_each, joined_pair
 from reader.pattern.cursor import Book, Cursor
 from reader.pattern.filet import find_mesh
@@ -350,6 +350,8 @@ class _Reading:
             return None
         inner = cur.tokens[cur.at + 1 : close]
         cur.at = close + 1
+        if before is None and named_behind(cur, self.made, inner, start):
+            return Act(cur.span(start), cur.said(start), Deed.NOTE)
         if before is None and names(cur, self.made, inner):
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         remark = remark_in(inner, cur, start)

@@ -214,7 +214,7 @@ def _may_begin(before: str) -> bool:
     """Whether a label may follow these words of its block: only a sentence, a bracket or a turn
     that ends.
     """
-    words = before.rstrip()
+    words = re.sub(r"\.\s?-+$", ".", before.rstrip())
     if words and words[-1] not in ".;:)]!—*" and not words.lower().endswith(("turn", "join")):
         return False
     return not re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", words, re.IGNORECASE)

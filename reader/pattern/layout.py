@@ -108,6 +108,8 @@ def _continues(before: str, line: str, width: int) -> bool:
         if not (bare and not last.endswith((".", ":", ")", "!", "]"))):
             return False
     named = MATERIALS.match(line) and not last.endswith(",")
+    if line[0] == "(" and len(last) > width // 2 >= LEAST_WIDTH // 2 and not ends_sentence(last):
+        return True
     if re.match(r"^[#•]|^[-*] \w+ ?:", line) or (named and not line[0].islower()):
         return False
     if is_heading(line) or is_heading(last):

@@ -54,7 +54,8 @@ NO_COUNT = re.compile(
     re.IGNORECASE,
 )
 COUNTS = re.compile(
-    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each"
+    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b(?![^.\n]{0,50}(?:not|n't|never) count)"
+    r"[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each"
     r"|every|here|always|in all)",
     re.IGNORECASE,
 )
@@ -72,7 +73,7 @@ TO_FIRST = re.compile(
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
 _STITCH = r"(?:s ?c|h ?d ?c|d ?c|tr ?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
 ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|ch(?:ain)?s?\b(?:\s*\d+)?)"
-_GROUP_NAME = r"(?P<name>shell|fan|group|v[- ]?st|scallop)"
+_GROUP_NAME = r"(?P<name>shell|fan|group|v[- ]?st|scallop|corner)"
 NAMED_BEHIND = re.compile(
     rf"(?P<list>\d+\s+{_STITCH}(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch\b\s*\d*))+)"
     rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*\(\s*{_GROUP_NAME}(?:\s+made)?\s*\)",

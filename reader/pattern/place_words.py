@@ -181,7 +181,7 @@ ADJECTIVES = frozenset(
 """Words that may stand right before a noun."""
 TOPS = (
     "center of", "centre of", "middle of", "the center of", "the centre of", "the middle of",
-    "center st of", "centre st of",
+    "center st of", "centre st of", "top st of", "top stitch of", "the top st of",
     "center ch of", "center dc of", "middle st of", "middle dc of", "back of", "between",
     "post of", "posts of", "the post of", "stem of", "top of", "the top of", "tops of", "base of",
     "the base of", "bottom of",

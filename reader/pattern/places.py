@@ -4,6 +4,7 @@ Place.
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import STOPS, Cursor
@@ -322,7 +323,9 @@ def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Plac
         return Place(Where.NEXT, span, ONE, "sp", False, 0, sides, number.values[0])
     if said.nth and "hook" in words:
         return Place(Where.CHAIN, span, noun="ch", nth=said.nth)
-    if said.determiner == "same" or "at base of" in words:
+    made = cur.accept("just made", "just formed", "just completed", "just worked")
+    made = made or re.search(r"\bjust (?:made|formed|completed|worked)\b", words) is not None
+    if made or said.determiner == "same" or "at base of" in words:
         same_as_what(cur)
         return Place(Where.SAME, cur.span(start), number, noun or "st", text=words)
     if noun == "tch" or any(chains in words for chains in OF_CHAIN):

@@ -20,6 +20,10 @@ FOLLOWS = re.compile(
 )
 
 
+ONE_FOR = re.compile(r"\s*= (?:1|one|a|an) [a-z]")
+"""What a chain stands for: "3 ch (= 1 tr)"."""
+
+
 def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printed], str]:
     """Totals in order, and the words with each total turned to spaces; filet: squares without
     brackets are worked, not totals.
@@ -30,10 +34,11 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
         body = bracket.group("body")
         if not re.match(r"\s*(?:\d|total|you|there|makes|=|inc|dec|now)", body, re.IGNORECASE):
             continue
-        if FOLLOWS.match(words[bracket.end() :]):
+        if FOLLOWS.match(words[bracket.end() :]) or ONE_FOR.match(body):
             continue
         if sizes > 1 and re.search(r"\d\s*$", words[: bracket.start()]):
             continue
+        body = " ".join(body.split())
         one = bracket_total(body, bracket.start(), bracket.end())
         if one is None or not _whole(body, one):
             continue
@@ -61,6 +66,7 @@ def _whole(body: str, one: Printed) -> bool:
         count=1,
         flags=re.IGNORECASE,
     )
+    rest = re.sub(r"^\s*,?\s*(?:not )?(?:counting|including)\b.*$", "", rest, flags=re.S | re.I)
     rest = re.sub(r"^(?:\s*[,;:]\s*\d+)+\s*(?:sts|stitches|sc|dc)?\s*$", "", rest)
     rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)

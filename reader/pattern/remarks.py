@@ -12,6 +12,11 @@ SHAPING_WORDS = ("dec", "inc", "decrease", "increase", "make", "narrow", "widen"
 """Behind "to" in a bracket: how such a thing is worked, told once."""
 
 
+ARE_FIRST = re.compile(
+    r"\bch(?:ain)?s? (?:are|is|make|makes|form|forms) (?:your |the |a |one |1 )*(?:first )?"
+    r"(?:htr|tr|dc|hdc|sc|st|stitch)\b"
+)
+MADE_TALL = re.compile(r"^= (?:1 |one |a )?(?:htr|tr|dc|hdc|dtr|sc)\b")
 SAYING = frozenset(
     {"this", "these", "counts", "completed", "made", "see", "note",
      "right", "wrong", "side", "opposite", "always", "when"}
@@ -61,6 +66,8 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
     said = " ".join(lows)
     if re.search(r"\bstand(?:s|ing)? for\b", said):
         said = re.sub(r"\bstand(?:s|ing)? for\b", "counts as", said)
+    if ARE_FIRST.search(said) or (lows[0] == "=" and MADE_TALL.search(said)):
+        said = "counts as " + said
     if "count" not in said:
         return None
     if (

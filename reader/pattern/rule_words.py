@@ -143,6 +143,18 @@ NEXT_ROW = re.compile(r"\bnext (?:\w+ )?(?:row|rnd|round)", re.IGNORECASE)
 VARIED = re.compile(
     r"\b(?:\d+|one) (?:\w+ ){0,2}?(?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
 )
+FEWER_LOOPS = re.compile(
+    r"\bhaving (?:one|1) (?:less|fewer)?\s*(?:loop|lp|sp|space|arch)s? (?:less|fewer)?\s*(?:on|in"
+    r"|over)"
+    r" (?:each|every)\b",
+    re.IGNORECASE,
+)
+"""Pineapples: each time one loop less in each."""
+BETWEEN_INCS = re.compile(
+    r"\b\d+\s+(?:\w+ ){0,3}?(?:between|before)\s+(?:the |each |every )?(?:inc|dec|widen|narrow)",
+    re.IGNORECASE,
+)
+"""The row that is quoted with its increases farther apart."""
 CHANGES_COUNT = re.compile(
     r"\d|\b(?:inc|dec|tog|over|make|m1|yo|miss|skip|sk\b|omit|leav|more|less|fewer|times|between"
     r"|end"

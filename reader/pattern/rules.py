@@ -11,6 +11,7 @@ from reader.pattern.changes import find_change
 from reader.pattern.figures import tightened
 from reader.pattern.labels import opened
 from reader.pattern.rule_words import (
+    BETWEEN_INCS,
     BY_KIND,
     CHANGES_COUNT,
     CHART,
@@ -18,6 +19,7 @@ from reader.pattern.rule_words import (
     EVEN,
     EVEN_ROUND,
     FABRIC,
+    FEWER_LOOPS,
     GOES_ON,
     KEEP_ON,
     LEFT,
@@ -67,6 +69,8 @@ class Rule:
     between: bool = False
     at_once: bool = False
     until_row: int | None = None
+    by_gain: bool = False
+    fewer: bool = False
 
 
 def _value(digits: str | None, word: str | None) -> int | None:
@@ -127,8 +131,14 @@ def _same_as(words: str) -> Rule | None:
         return None
     numbers = opened(found.group("a") or found.group("b") or "0")
     differing = PLAIN_DIFFERENCE.search(rest[:40])
+    if differing is not None and BETWEEN_INCS.search(rest):
+        # As many increases as in the row that is quoted, only farther apart.
+        return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, by_gain=True)
     differs = differing is not None and bool(CHANGES_COUNT.search(rest[differing.end() :]))
-    return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, differs=differs)
+    fewer = FEWER_LOOPS.search(rest) is not None
+    return Rule(
+        "same", numbers[0], numbers[-1], rest=rest, named=numbers, differs=differs, fewer=fewer
+    )
 
 
 def _measured(words: str) -> Rule | None:

@@ -13,7 +13,7 @@ from reader.pattern.tree import Act, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
-VERBS = ("work", "make", "place", "worked", "working")
+VERBS = ("work", "make", "place", "worked", "working", "complete", "finish")
 NOUNS = ("sts", "st", "stitches", "stitch")
 TOGETHER = ("tog", "together", "togb", "togtbl")
 NOT_OURS = frozenset(
@@ -43,6 +43,9 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         cur.at += 1
         cur.accept("more", "plain", "x", "complete")
     elif cur.low() in ("a", "an", "one", "another"):
+        cur.at += 1
+    elif cur.kind() == "ord" and cur.at > start and cur.stitch(1) is not None:
+        # "work 1st corner": which one it is, not how many.
         cur.at += 1
     found = cur.stitch()
     if found is None:
@@ -152,10 +155,27 @@ def _finish(
         _made_of(cur)
     cur.accept("as before", "as usual", "made as before")
     cur.accept("from cn", "from dpn", "from cable needle", "from the cable needle", "from holder")
+    _explained(cur)
     place = _place(cur)
     name = found.special.name if found.special else ""
     between = _between(cur)
     return Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by)
+
+
+HOW = frozenset({"thread", "yarn", "insert", "hook", "draw", "yo", "pull", "wool", "cotton"})
+"""Words that tell how a stitch is made."""
+
+
+def _explained(cur: Cursor) -> None:
+    """Takes a bracket that tells how the stitch before it is made, where a place follows it."""
+    if cur.low() != "(":
+        return
+    for ahead in range(1, 60):
+        if cur.low(ahead) == ")":
+            told = {cur.low(n) for n in range(1, ahead)} & HOW
+            if len(told) > 1 and cur.low(ahead + 1) in ("in", "into", "on", "over", "under"):
+                cur.at += ahead + 1
+            return
 
 
 def _made_of(cur: Cursor) -> None:
@@ -273,7 +293,7 @@ def _place_first(cur: Cursor) -> bool:
     named = cur.low(1) in ("each", "every", "next", "the", "same", "that")
     place = find_place(cur) if named else None
     counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
-    counted = counted or cur.stitch() is not None
+    counted = counted or cur.stitch() is not None or cur.low() in ("(", "[")
     cur.at = at
     return place is not None and counted
 

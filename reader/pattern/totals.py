@@ -41,9 +41,9 @@ WHOLE = re.compile(
 TAIL = re.compile(
     rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
     rf"\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
-    rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*\+\s*(?:\d+\s*)?(?:sl sts?|ss))?(?:\s*(?:and|,"
-    rf"|&)\s*\d+\s*(?:ch[- ]\d+\s*)?(?:sps?"
-    rf"|spaces?|loops?))?(?:\s*(?:on needles?|rem(?:ain(?:ing)?)?|left|in all|total|on each "
+    rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*(?:and|,|&|\+)\s*(?:\d+\s*)?(?:ch[- ]?\d*\s*)?"
+    rf"(?:sps?|spaces?|loops?|corners?|arches|sl sts?|ss)\b)?(?:\s*(?:on needles?"
+    rf"|rem(?:ain(?:ing)?)?|left|in all|total|on each "
     rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
     re.IGNORECASE,
 )
@@ -59,7 +59,7 @@ SPOKEN = re.compile(
     rf"\s+(?:in all )?(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;"
     r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles)?(?: "
     r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
-    r"(?:needles?|pins?|wires?)|on needle))*\s*(?=[.!;),]|$)",
+    r"(?:needles?|pins?|wires?)|on needle))*\s*(?=:?[.!;),]|$)",
     re.IGNORECASE,
 )
 
@@ -91,7 +91,7 @@ def _numbers(first: str, more: str) -> tuple[int, ...]:
 
 def bracket_total(body: str, start: int, end: int) -> Printed | None:
     """The total that a bracket's words state, None when they state none."""
-    text = body.strip().strip(".")
+    text = " ".join(body.split()).strip(".")
     change = re.match(
         r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc|dec)\w*['’]?d?\b.{0,20}$|^(inc"
         r"|dec)\w*\s+(\d+)\s*(?:sts?)?$",

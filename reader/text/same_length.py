@@ -27,6 +27,8 @@ ELL = re.compile(
 )
 
 
+OHS = re.compile(r"(?<=\d)[oO](?=[\s):.,;\]-]|$)|(?<=\d)[oO](?=\d)")
+ELL_DIGIT = re.compile(r"(?<![\w'])[lI](?=\d{1,2}\b)|(?<=\b\d)[lI](?=[\s):.,;\]-]|$)")
 TEN = re.compile(
     r"(?<=\b(?:sc|dc|tr|st|Sc|Dc|Tr) )10(?= (?:next|each|same|first|last|the|ring)\b)"
     r"|(?<=\b(?:hdc|sts) )10(?= (?:next|each|same|first|last|the|ring)\b)"
@@ -34,8 +36,10 @@ TEN = re.compile(
 
 
 def with_ones(text: str) -> str:
-    """The text with a letter l that a copy put for a 1 set right, and a 10 put for "in"."""
-    return TEN.sub("in", ELL.sub("1", text))
+    """The text with letters that a copy put for figures set right (l for 1, O for 0), and a 10 put
+    for "in".
+    """
+    return TEN.sub("in", ELL_DIGIT.sub("1", OHS.sub("0", ELL.sub("1", text))))
 
 
 def without_front_matter(text: str) -> str:
