@@ -14,7 +14,7 @@ from reader.session.state import Mode, State
 
 MOST_NUMBERS = 220
 """Numbers in one grammar at most."""
-ESCAPES = (Ask.NO, Ask.AGAIN, Ask.HUSH)
+ESCAPES = (Ask.NO, Ask.AGAIN, Ask.CARRY_ON, Ask.HUSH)
 FIRST = (Ask.MATERIALS, Ask.PATTERN_NOTES)
 """What the greeting names can be said at once, until the first move."""
 NEAR = 12
@@ -35,11 +35,20 @@ def phrases_for(state: State) -> tuple[str, ...]:
     own, asks = OWN.get(state.mode), ASKS.get(state.mode, ESCAPES)
     if state.mode is Mode.STEP and not state.journal:
         asks = (*asks, *FIRST)
+    if _offered(state):
+        asks = (*asks, Ask.NEXT, Ask.ROW_DONE)
     phrases = (*(own(state) if own else ()), *phrases_of(asks))
     word = state.tastes.attention
     if not word or state.mode not in (Mode.STEP, Mode.PAUSED):
         return phrases
     return tuple(f"{word} {phrase}" for phrase in phrases)
+
+
+def _offered(state: State) -> bool:
+    """Whether the open question is an offer that nobody asked for; who works on has declined it."""
+    pending = state.pending
+    offer = pending is not None and pending.ask is Ask.I_HAVE and not pending.word
+    return state.mode is Mode.CONFIRM and offer
 
 
 def _rows(state: State) -> tuple[str, ...]:

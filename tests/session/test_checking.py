@@ -176,3 +176,25 @@ def test_many_stitches_too_few_are_counted_once_more_before_anything_is_said_of_
         """,
         Play(plan_of(mat)),
     )
+
+
+def test_an_offer_of_help_does_not_stand_in_the_way() -> None:
+    """Who says next, or row done, in place of yes or no goes on working; carry on leaves any
+    question about a number."""
+    perform(
+        """
+        maker: go to round four
+        maker: i have twenty two
+        program: shall i help
+        maker: next
+        program: two of six
+        maker: i have twenty two
+        maker: row done
+        place: round five
+        maker: check my count
+        maker: carry on
+        program: pass one of six
+        place: round five
+        """,
+        Play(LIGHTHOUSE),
+    )
