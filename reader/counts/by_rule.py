@@ -7,10 +7,14 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from reader.counts.casting import cast_on_in
 from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
 from reader.counts.growth import LONGEST, run_through
 from reader.counts.ledger import Ledger
-from reader.counts.sentences import sentences_of
+from reader.counts.narrowed import worked_on
+from reader.counts.sentences import sentences_of, without_heading
+from reader.pattern.changes import THEN_EVERY
+from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
@@ -36,19 +40,45 @@ class Evens:
     def __init__(self) -> None:
         self.parity = 0
         self.entry: Entry | None = None
+        self.waiting: dict[int, Entry] = {}
 
     def keep(self, mark: Mark, entry: Entry) -> None:
         """Remembers a row that stands for every other one."""
-        self.parity, self.entry = mark.numbers[-1] % 2, entry
+        odd = mark.every_other in ("odd", "uneven", "rs", "right side")
+        self.parity, self.entry = mark.numbers[-1] % 2 if mark.numbers else odd, entry
 
     def fill(self, ledger: Ledger, mark: Mark | None) -> None:
         """Works the rows that stand between the last one and a label."""
-        if mark is None or not mark.numbers or self.entry is None:
+        if mark is None or not mark.numbers:
             return
         while ledger.number + 1 < mark.numbers[0] and not ledger.full():
-            if (ledger.number + 1) % 2 != self.parity:
+            if not self.one(ledger):
                 return
-            ledger.again(self.entry, ledger.number + 1)
+
+    def one(self, ledger: Ledger) -> bool:
+        """Works the row that stands for the next number; False where none does."""
+        number = ledger.number + 1
+        entry = self.waiting.pop(number, None)
+        if entry is None and number % 2 == self.parity:
+            entry = self.entry
+        if entry is None:
+            return False
+        ledger.again(entry, number)
+        return True
+
+    def wait(self, ledger: Ledger, row: WrittenRow, upto: int | None) -> WrittenRow:
+        """Of a list of rows told together ("2nd, 4th and 6th"), those that come before the next
+        label; the others wait for their turn.
+        """
+        mark = row.mark
+        if mark is None or upto is None or len(mark.numbers) < 2 or mark.numbers[-1] < upto:
+            return row
+        now = tuple(number for number in mark.numbers if number < upto)
+        if not now or max(mark.numbers) - min(mark.numbers) < len(mark.numbers):
+            return row
+        entry = ledger.read(row)
+        self.waiting |= {number: entry for number in mark.numbers if number > upto}
+        return replace(row, mark=replace(mark, numbers=now))
 
 
 def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
@@ -57,17 +87,38 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
     upto: the number of the next label, where rows run up to it.
     """
     evens.fill(ledger, row.mark)
+    if row.mark and row.mark.every_other and not row.mark.numbers:
+        evens.keep(row.mark, ledger.read(row))
+        return
+    row = evens.wait(ledger, row, upto)
     knits = ledger.pattern.craft is Craft.KNITTING
     for one in sentences_of(ledger.text, row) if knits else [row]:
         _add_one(ledger, one, upto, evens)
-    if row.mark and row.mark.every_other and row.mark.numbers and ledger.entries:
-        evens.keep(row.mark, ledger.entries[-1])
+        if knits:
+            ledger.narrow(worked_on(" ".join(ledger.text[one.start : one.end].split())))
+    if row.mark and ledger.entries and ledger.rows and _for_others(ledger, row):
+        entry = next(
+            (one for one in reversed(ledger.entries) if one.number == row.mark.numbers[-1]),
+            ledger.entries[-1],
+        )
+        evens.keep(row.mark, entry)
+
+
+def _for_others(ledger: Ledger, row: WrittenRow) -> bool:
+    """Whether a row stands for every other one: its label says so, or its own words."""
+    if row.mark is None or not row.mark.numbers:
+        return False
+    said = SAID_OF_IT.search(" ".join(ledger.text[row.start : row.end].split()))
+    return bool(row.mark.every_other) or said is not None
 
 
 def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
     words, sizes = ledger.text[row.start : row.end], len(ledger.pattern.sizes)
+    if row.mark is None and ledger.pattern.craft is Craft.KNITTING:
+        words = without_heading(words)
     rule = find_rule(words, row.mark is not None, ledger.size, sizes)
-    if rule is None:
+    begun = ledger.pattern.craft is Craft.KNITTING and row.mark is None and cast_on_in(words)
+    if rule is None or begun:
         ledger.plain(row)
     elif rule.kind == "same":
         same(ledger, row, rule, upto, evens)
@@ -132,7 +183,8 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         repeat(ledger, row, rule, upto)
     rest = row.start + rule.end
     after = ledger.text[rest : row.end]
-    if (ACTION.search(after) and len(after.split()) > 2) or FURTHER.match(after):
+    further = FURTHER.match(after) or THEN_EVERY.match(after)
+    if (ACTION.search(after) and len(after.split()) > 2) or further:
         _add_one(ledger, WrittenRow(None, rest, row.end), upto, evens)
 
 
@@ -227,7 +279,7 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     """ "Continue in this way, having 1 more in each section until there are 15"."""
     ledger.go_on(None)
-    counts = [one.count for one in ledger.rows if one.count is not None][-4:]
+    counts = [one.count for one in ledger.rows if one.count is not None][-12:]
     if not counts and ledger.below.stitches is not None:
         counts = [ledger.below.stitches]
     last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None

@@ -24,7 +24,8 @@ from reader.pattern.tree import (
     Where,
     Work,
 )  # fmt: skip
-from reader.terms.forms import stitch_named
+from reader.terms.crafts import Terms
+from reader.terms.forms import forms, stitch_named
 from reader.terms.numbers import ordinal_number
 from reader.terms.stitches import Craft, Kind
 from reader.text.span import Span
@@ -163,16 +164,56 @@ def over_rows(entry: Entry) -> list[Entry]:
     return [*out[:-1], replace(out[-1], printed=entry.printed)] if out else [entry]
 
 
+_STITCHES = "|".join(
+    re.escape(form) for form in sorted(forms(Craft.KNITTING, Terms.US), key=len, reverse=True)
+)
+ORDERS = re.compile(
+    r"\W*(?:(?:then|now|and|also|again|but|next|finally|after this|at the end)\b[ ,]*)*"
+    r"(?:(?:with|using|in|on|at|from|for|to|join(?:ing)?|change|changing|keeping|having|when|as|before"
+    r"|by|beginning|starting|beg|turn(?:ing)?|leaving|holding|rejoin|break|cut|fasten|slip|place"
+    r"|put|divide|return|attach)\b[^.;]*?(?:[,:—-]|\band|\bthen)\s*)?"
+    r"(?:k|knit|p|purl|pearl|pl|kn|work|cast|bind|co|bo|dec|inc|decrease|increase|narrow|widen|rep"
+    r"|repeat|continue|cont|sl|slip|s|pick|take|make|m\d?|rib|patt|pattern|shape|do|finish|complete"
+    r"|set|graft|ssk|skp|yo|yfwd|over|o|throw|bring|pass|draw|put|keep|proceed|turn|place|divide"
+    r"|k\d\w*|p\d\w*|m\d\w*|sl\d|co\d+|bo\d+|rows?|rounds?|next|seam|moss|garter|st|stocking"
+    r"|stockinette|raise|lift|leave|start|begin|wind|join|rejoin|using|with|\d+|[(\[*{]"
+    r"|\d+(?:st|nd|rd|th)|instep|heel|back|front|side|first|second|third|fourth|needles?|all"
+    rf"|one|two|three|four|five|six|seven|eight|nine|ten|twelve|{_STITCHES})(?![A-Za-z])",
+    re.IGNORECASE,
+)
+"""How a sentence begins that tells the hands what to do."""
+
+
+def orders(words: str) -> bool:
+    """Whether a sentence is an instruction, not only something that is said."""
+    return ORDERS.match(words) is not None
+
+
 def nothing_worked(nodes: tuple[Node, ...], unlabelled: bool) -> bool:
     """Whether a line leaves the row below as it is: no stitches, or, without a label, only slip
     stitches.
     """
     works = [one for one in nodes if not isinstance(one, Act | Unread)]
-    if not works:
+    if not any(_works(one) for one in works):
+        return True
+    if unlabelled and len(works) == 1 and _only_named(works[0]):
         return True
     return unlabelled and all(
         isinstance(one, Work) and one.stitch.kind is Kind.SLIP for one in works
     )
+
+
+def _works(one: Node) -> bool:
+    """Whether an instruction, or any inside it, works stitches."""
+    if isinstance(one, Repeat):
+        return any(_works(inner) for inner in one.body)
+    return not isinstance(one, Act | Unread)
+
+
+def _only_named(one: Node) -> bool:
+    """ "To increase for the calf": a change that is only named, with no number or place."""
+    named = isinstance(one, Work) and one.stitch.name in ("inc", "dec")
+    return named and isinstance(one, Work) and one.number is None and one.place.where is Where.PLAIN
 
 
 def numbers_of(mark: Mark | None) -> tuple[int | None, ...]:

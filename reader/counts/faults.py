@@ -198,17 +198,8 @@ def _does_not_fit(
     )  # fmt: skip
 
 
-def balanced(solved: Solved) -> bool:
-    """Whether a pass of the row's repeat leaves as many stitches as it takes."""
-    first = [move for move in solved.tally.moves if move.passes and move.passes[0].number == 1]
-    return bool(first) and sum(one.takes for one in first) == sum(one.makes for one in first)
-
-
 def _mend(solved: Solved, have: int, nodes: Sequence[Node]) -> tuple[str, int | None]:
     """The nearest repeat number that would close the row, and the stitches that it makes."""
-    if solved.tally.uneven and not solved.short and solved.count is not None and balanced(solved):
-        # Every pass leaves what it takes, so that the row's gain does not hang on how often.
-        return "", solved.count + solved.left
     counted = [one for one in nodes if isinstance(one, Repeat) and fixed(one)]
     if len(counted) != 1 or not solved.left or solved.short:
         return "", solved.count

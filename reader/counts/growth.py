@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from reader.pattern.rules import Rule
 
@@ -18,6 +19,9 @@ def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, int]:
     if len(counts) < 2:
         return 0, 1
     step = counts[-1] - counts[-2]
+    if rule.paced:
+        changed = [b - a for a, b in pairwise(counts) if a != b]
+        return (changed[-1] if changed else 0), rule.every
     if step:
         return step, 2 if len(counts) > 2 and counts[-2] == counts[-3] else 1
     return (counts[-1] - counts[-3], 2) if len(counts) > 2 else (0, 1)

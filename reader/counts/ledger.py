@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from reader.counts.casting import cast_on_in
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import (
     Entry,
@@ -15,13 +16,16 @@ from reader.counts.entries import (
     elided,
     nothing_worked,
     numbers_of,
+    orders,
     over_rows,
     requoted,
 )
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turned
 from reader.counts.faults import Where, fault_of, other_sense, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
+from reader.counts.on_hand import count_of
 from reader.counts.seen import Shifted, assumptions
+from reader.counts.sentences import without_heading
 from reader.counts.solve import Solved, best, chains_in
 from reader.counts.tally import Tally
 from reader.counts.turning import chain_options
@@ -83,7 +87,14 @@ class Ledger:
 
     def read(self, row: WrittenRow) -> Entry:
         """The instructions and totals of a written row."""
-        printed, blank = self.printed(self.text[row.start : row.end])
+        knits = self.pattern.craft is Craft.KNITTING
+        written = self.text[row.start : row.end]
+        if knits and row.mark is None:
+            written = without_heading(written)
+        printed, blank = self.printed(written)
+        begun = cast_on_in(blank) if knits and row.mark is None else None
+        if begun is not None:
+            blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
         nodes = read_row(blank, 0, len(blank), self._book(row.start))
         last = self.entries[-1].nodes if self.entries else ()
         return Entry(None, elided(nodes, blank, last), row, tuple(printed))
@@ -193,6 +204,17 @@ class Ledger:
             self.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
             self.below, self.doubted = plain(stitches), True
 
+    def narrow(self, stitches: int | None) -> None:
+        """Goes on with some of the stitches; the others wait on a needle or holder."""
+        here = self.below.stitches
+        if stitches is None or not self.rows or here == stitches:
+            return
+        if here is None or 0 < stitches < here:
+            why = f"the work goes on with {stitches} stitches, as the words say; the others wait"
+            last = self.rows[-1]
+            self.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
+            self.below, self.doubted = plain(stitches), False
+
     def check_total(self, row: WrittenRow, start: int, end: int, settled: bool = True) -> None:
         """Compares the total printed behind a rule with its rows; settled: it is gone on with."""
         words = self.text[row.start + start : row.start + end]
@@ -249,7 +271,9 @@ class Ledger:
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)
         problem = fault_of(solved, stated, kind, self.below, where, entry.nodes, self.doubted)
-        aside = nothing_worked(entry.nodes, mark is None)
+        knits = self.pattern.craft is Craft.KNITTING
+        told = mark is None and knits and not orders(without_heading(words).strip())
+        aside = told or nothing_worked(entry.nodes, mark is None)
         if aside and not solved.tally.unread:
             problem = None
         if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and entry.quoted:
@@ -258,7 +282,9 @@ class Ledger:
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
             self.problems.append(problem)
-        count = self.count_of(entry, solved, stated, kind, problem)
+        count = count_of(entry, solved, stated, kind, problem, self.below.stitches)
+        if stated is not None and solved.chained and stated == solved.count:
+            self.held.setdefault(self.carried or 3, True)
         if aside and stated is None:
             count = self.below.stitches
         verdict = (
@@ -306,43 +332,6 @@ class Ledger:
                 max(1, makes),
             ),
         )
-
-    def count_of(
-        self, entry: Entry, solved: Solved, stated: int | None, kind: str, problem: Problem | None
-    ) -> int | None:
-        """The stitches on hand after a row: what was counted, or the printed total where the words
-        fail.
-        """
-        count = solved.count
-        told = entry.quoted and entry.told and entry.gain is not None
-        if told and stated is None and self.below.stitches is not None:
-            return self.below.stitches + (entry.gain or 0)
-        if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT:
-            return stated if stated is not None else problem.counted
-        if problem is not None and problem.verdict is Verdict.UNCLEAR and stated is None:
-            return problem.counted if problem.counted is not None else count
-        if problem is not None and problem.verdict is Verdict.UNCLEAR and problem.printed:
-            return stated if kind in STITCHES + PLAIN_KINDS else count
-        if problem is not None:
-            return count
-        if count is None or (solved.tally.unread and stated is not None):
-            return stated if kind in STITCHES or (count is None and kind in PLAIN_KINDS) else count
-        if self.counts_chains(solved, stated, kind):
-            return stated
-        if stated is not None and solved.chained and stated == solved.count:
-            self.held.setdefault(self.carried or 3, True)
-        return count
-
-    def counts_chains(self, solved: Solved, stated: int | None, kind: str) -> bool:
-        """Whether the printed total counts the chains of the row's spaces as stitches."""
-        if (
-            stated is None
-            or stated == solved.count
-            or not solved.tally.spaces
-            or kind not in STITCHES
-        ):
-            return False
-        return solved.count is not None and stated == solved.count + chains_in(solved.tally)
 
     def still_doubted(self, solved: Solved, stated: int | None, wrong: bool) -> bool:
         """Whether the stitches on hand after a row are in doubt; a printed total that agrees ends

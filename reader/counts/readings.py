@@ -8,7 +8,8 @@ from itertools import product
 from reader.counts.fabric import Below
 from reader.counts.openings import SPACES, UNITS
 from reader.counts.tally import Choice
-from reader.pattern.tree import Act, Group, Node, Num, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import Act, Deed, Group, Node, Num, Repeat, Skip, Until, Where, Work
+from reader.terms.stitches import Craft
 
 
 def readings(
@@ -37,10 +38,30 @@ def readings(
     options = product(
         chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False,
         True) if below.spaces and not opening else (False,),
-        listed, _either(joined),
+        listed, _either(joined), (False, True) if over_again(nodes, below) else (False,),
     )  # fmt: skip
-    for chain, more, each, cut, bundled, spaced, whole, both in options:
-        yield Choice(chain, more, each, cut and ending, bundled, spaced, whole, both)
+    for chain, more, each, cut, bundled, spaced, whole, both, again_all in options:
+        yield Choice(
+            chain, more, each, cut and ending, bundled, spaced, whole, both, again_all
+        )  # fmt: skip
+
+
+def over_again(nodes: Sequence[Node], below: Below) -> bool:
+    """Whether a knitted list may be meant to be repeated to the row's end: plain numbers only, and
+    they go into the row.
+    """
+    works = [one for one in nodes if not isinstance(one, Act)]
+    acts = [one for one in nodes if isinstance(one, Act)]
+    if below.stitches is None or any(one.deed in (Deed.TURN, Deed.NEEDLE) for one in acts):
+        return False
+    takes = 0
+    for one in works:
+        if not isinstance(one, Work) or one.stitch.craft is not Craft.KNITTING:
+            return False
+        if one.place.where is not Where.PLAIN:
+            return False
+        takes += one.stitch.takes * (one.number.values[0] if one.number else 1)
+    return takes > 1 and below.stitches >= 2 * takes and below.stitches % takes == 0
 
 
 def times_of_list(nodes: Sequence[Node]) -> Num | None:

@@ -35,6 +35,8 @@ def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:
         said.append("only the last stitch of the list goes into the place behind it")
     if choice.chains_below:
         said.append("each chain of the row below is worked into as a stitch")
+    if choice.over_again:
+        said.append("the list is repeated to the end of the row, since only that closes it")
     chain = ends_of(nodes, solved.tally.below.stitches is not None).chain
     if solved.chained and (chain is None or chain.counts is None):
         said.append("the turning chain is counted as a stitch")

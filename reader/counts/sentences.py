@@ -6,22 +6,42 @@ from __future__ import annotations
 
 import re
 
+from reader.counts.casting import cast_on_in
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
 
 NEXT_SENTENCE = re.compile(
-    r"(?<=[.])\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?(?:work|continue|cont\b|bind off|cast off"
+    r"(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
+    r"(?:work|continue|cont\b|bind off|cast off"
     r"|bo \d|dec\b|inc\b|decrease|increase"
-    r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:from\s*)?\*)|shape|k\s*\d|p\s*\d|\*\s*k|beg with"
-    r"|next row|change to|place)\b)",
+    r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
+    r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg with"
+    r"|pick up|return \d|next row|change to|place)\b)",
     re.IGNORECASE,
 )
+NEEDLE_NAMED = re.compile(r"(?:^|[.;:,])\W*(?:\w+ ){0,3}needles?\.\s*$", re.IGNORECASE)
+"""A needle named as a heading: what follows belongs to the same round."""
+HEADING = re.compile(r"\W*[A-Z][^.:;]{1,40}(?:\.\s?--|\.\s?—|:--|\.-(?=\s?[A-Z*]))\s*")
+"""A heading run in with its text: "To decrease.--Knit one ..."."""
+
+
+def without_heading(words: str) -> str:
+    """The words with a heading that is run in with them turned to spaces."""
+    found = HEADING.match(words)
+    return " " * found.end() + words[found.end() :] if found else words
 
 
 def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     """The row cut at sentences that begin a new instruction; only the first keeps the label."""
     words = text[row.start : row.end]
-    cuts = [found.end() for found in NEXT_SENTENCE.finditer(words)]
+    cuts = [
+        found.end()
+        for found in NEXT_SENTENCE.finditer(words)
+        if not NEEDLE_NAMED.search(words[: found.start()])
+    ]
+    begun = cast_on_in(words) if row.mark is None else None
+    if begun is not None and begun.goes_on:
+        cuts = sorted({begun.end, *(cut for cut in cuts if cut > begun.end)})
     out: list[WrittenRow] = []
     at = 0
     for cut in [*cuts, len(words)]:

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 
 from reader.counts.ends import Ends, ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run, chains_as_stitches, foundation
+from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import completes, to_other_edge
 from reader.counts.readings import readings, times_of_list
@@ -59,7 +60,7 @@ def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) 
     """Works a row once under one reading; carried: chains made at the end of the row before."""
     if choice.chains_below:
         below = chains_as_stitches(below)
-    rest = list(ends.body)
+    rest = by_needles(ends.body)
     if ends.foundation is not None:
         below = foundation(ends.foundation.number.at(size))
     tally = Tally(size, below, choice, Walk(below), carried=carried)
@@ -85,6 +86,10 @@ def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) 
         _count_chain(ends, rest, height, tally)
     if choice.whole_list:
         rest = _as_list(rest, size)
+    if choice.over_again:
+        works = [one for one in rest if not isinstance(one, Act)]
+        words = " ".join(one.words for one in works)
+        rest = [Repeat(works[0].span, words, tuple(rest), Until.OPEN)]
     work_all(_whole_row(rest, tally), tally)
     if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:
         tally.runs.append(Run("gap"))
@@ -270,10 +275,26 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     elif not made and tally.spaces:
         # Nothing but loops: what is on hand to be worked into are the loops.
         count = tally.spaces
+    if count is not None and left and tally.uneven and knits(ends.body) and balanced(tally.moves):
+        # Every pass leaves what it takes, so that the gain does not hang on how often.
+        count += left
+        tally.make(left, "st")
     fits: bool | None = None
     if walk.known and not tally.unread and not tally.unsure:
         fits = left == 0 and walk.short == 0 and tally.uneven is None and not walk.lacking
     return Solved(count, fits, left, choice, tally, chained, next_chain)
+
+
+def balanced(moves: Sequence[Move]) -> bool:
+    """Whether a pass of the row's repeat leaves as many stitches as it takes."""
+    first = [move for move in moves if move.passes and move.passes[0].number == 1]
+    return bool(first) and sum(one.takes for one in first) == sum(one.makes for one in first)
+
+
+def knits(nodes: Sequence[Node]) -> bool:
+    """Whether a row is knitted."""
+    work = first_work(nodes)
+    return work is not None and work.stitch.craft is Craft.KNITTING
 
 
 def short_row(ends: Ends) -> bool:

@@ -18,7 +18,8 @@ class Choice:
     numbers are one each. cut_ending: the last repeat is cut off. bundle: a list of stitches with
     one place at its end goes into that place. chains_below: every chain below is a place of its
     own. whole_list: "x 6" at the end of a list is of the whole list. joined: so is
-    "twice" behind two joined by "and".
+    "twice" behind two joined by "and". over_again: the whole list is repeated to the end of the
+    row, though the words don't say so.
     """
 
     chain: bool | None = None
@@ -29,6 +30,7 @@ class Choice:
     chains_below: bool = False
     whole_list: bool = True
     joined: bool = True
+    over_again: bool = False
 
     def oddity(self) -> int:
         """How far from the usual reading; the smaller the better."""
@@ -40,6 +42,7 @@ class Choice:
             + 2 * self.chains_below
             + (not self.whole_list)
             + (not self.joined)
+            + 2 * self.over_again
         )
 
 

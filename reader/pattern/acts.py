@@ -149,6 +149,7 @@ def find_act(cur: Cursor) -> Node | None:
         _turn,
         _colour,
         _finish,
+        _waiting,
         _marker,
         _ring,
         find_edge,
@@ -326,6 +327,11 @@ def _marker(cur: Cursor, start: int) -> Node | None:
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     return None
+
+
+def _waiting(cur: Cursor, start: int) -> Node | None:
+    """ "place next 12 sts on waste yarn": stitches that leave the row, or come back to it."""
+    return set_aside(cur, start) if cur.book.craft is Craft.KNITTING else None
 
 
 def _ring(cur: Cursor, start: int) -> Node | None:

@@ -33,6 +33,13 @@ BOTH_ENDS = re.compile(
     r"|\bbeg(?:inning)? (?:of \w+ )?and (?:at )?(?:the )?end",
     re.IGNORECASE,
 )
+THEN_EVERY = re.compile(
+    r"^\W*(?:and )?then (?:dec\w*|inc\w*|at each end|at both ends)?\W*"
+    r"(?:on|in|of|at each end of)?\s*"
+    rf"(?:{_EVERY}|(?:the )?(?:next|foll\w*)\s+(?P<rows>\d+)\s+{_ROWS})",
+    re.IGNORECASE,
+)
+"""The change goes on at another pace: "then every row until 9 remain"."""
 EACH_TIME = re.compile(
     r"\b(?:inc|dec)\w*\.? (?:in|on|at)? ?(?:every|each) " + _ROWS + r",? (?P<n>\d+) (?:sts?"
     r"|stitches) each time",
@@ -44,7 +51,8 @@ EACH_TIME = re.compile(
 @dataclass(frozen=True, slots=True)
 class Change:
     """step: stitches gained (or lost) each time, 0 where none is said. every: in every how manieth
-    row. times: how often, None where other words say it. at_once: in the very next row.
+    row. times: how often, None where other words say it. at_once: in the very next row. goes_on: as
+    many as before, at this pace.
     """
 
     start: int
@@ -52,6 +60,7 @@ class Change:
     every: int = 1
     times: int | None = None
     at_once: bool = False
+    goes_on: bool = False
 
 
 def find_change(words: str) -> Change | None:
@@ -61,6 +70,10 @@ def find_change(words: str) -> Change | None:
         number = int(whole.group("n"))
         gain = number if whole.group().lower().startswith("inc") else -number
         return Change(whole.start(), gain, 1, None, True)
+    then = THEN_EVERY.match(words)
+    if then:
+        every = int(then["nth"][:3]) if then["nth"] else 2 if then["other"] else 1
+        return Change(0, 0, every, int(then["rows"][:3]) if then["rows"] else None, False, True)
     found = CHANGES.search(words)
     if not found:
         return None

@@ -9,7 +9,8 @@ from reader.pattern.tree import Deed, Edge, Node, Num, Place, Skip, Where
 from reader.terms.stitches import Craft
 
 CAST_ON = (
-    "co", "cast on", "casting on", "pick up and knit", "pick up and k", "pick up", "pu", "puk",
+    "set up", "put on", "cast up", "co", "cast on", "casting on",
+    "pick up and knit", "pick up and k", "pick up", "pu", "puk",
 )  # fmt: skip
 BIND_OFF = (
     "bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off",
@@ -29,7 +30,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if cur.book.craft is not Craft.KNITTING:
         return None
     again = _edge_again(cur)
-    cast_on = not again and cur.accept(*CAST_ON)
+    apart = cur.low() == "cast" and cur.kind(1) == "num" and cur.accept("cast")
+    cast_on = not again and (apart or cur.accept(*CAST_ON))
     if not again and not cast_on and not cur.accept(*BIND_OFF):
         return None
     cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
@@ -37,8 +39,10 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if number is not None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
-    if cast_on:
+    if cast_on and cur.low(start - cur.at).startswith(("pick", "pu")):
         number = _further_edges(cur, number)
+    elif cast_on:
+        number = _on_needles(cur, number)
     rows = _edge_rows(cur)
     if "at a time" in cur.said(start).lower():
         number = None
@@ -54,6 +58,27 @@ def _edge_again(cur: Cursor) -> bool:
         return True
     cur.at = start
     return False
+
+
+def _on_needles(cur: Cursor, number: Num | None) -> Num | None:
+    """ "cast on 30 on each of two needles, and 40 on a third": all of them together."""
+    if number is None or not cur.accept("on each of", "on to each of", "onto each of"):
+        return number
+    cur.accept("the")
+    needles = cur.number()
+    if needles is None or cur.kind() != "num":
+        return number
+    cur.at += 1
+    cur.accept("needles", "pins", "wires")
+    number = Num(tuple(one * needles.at(size) for size, one in enumerate(number.values)))
+    ahead = (cur.low() == ",") + (cur.low(cur.low() == ",") == "and")
+    more = cur.number(ahead)
+    if more is not None and cur.kind(ahead) == "num":
+        after = ahead + 1 + (cur.low(ahead + 1) in ("sts", "st", "stitches"))
+        if cur.low(after) == "on" and cur.low(after + 1) in ("a", "the"):
+            cur.at += after
+            number = Num(tuple(one + more.at(size) for size, one in enumerate(number.values)))
+    return number
 
 
 ALONG = frozenset(

@@ -9,7 +9,8 @@ import re
 from reader.terms.numbers import ORDINALS, SPELLED, TENS, word_number
 
 PIECE = re.compile(
-    r"(?P<sizes>\b\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/]\s*[\d—-]+)*\s*[)\]])|(?P<space>\s+)"
+    r"(?P<sizes>\b\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/—-]\s*[\d—-]+)*\s*[)\]]"
+    r"|\b\d+(?:\s?[-/:—]\s?\d+){2,}\b)|(?P<space>\s+)"
     rf"|\b(?P<number>{SPELLED})|\b(?P<ordinal>(?:(?:twenty|thirty|forty|fifty)"
     rf"[ -])?(?:{'|'.join(ORDINALS)}))\b",
     re.IGNORECASE,
@@ -38,7 +39,7 @@ def tightened(words: str, size: int = 0, sizes: int = 1) -> tuple[str, list[int]
 
 def _of_size(found: re.Match[str], size: int, sizes: int) -> str:
     """The number of a size out of a list; the list as it stands where it has not one for each."""
-    values = re.findall(r"\d+|(?<=[\s(\[,;:])[-—](?=[\s)\],;:])", found.group())
+    values = re.findall(r"\d+|(?<=[(\[,;:])\s*[-—](?=\s*[)\],;:])", found.group())
     if sizes < 2 or len(values) != sizes:
         return re.sub(r"\s+", " ", found.group())
     return values[size] if values[size].isdigit() else "0"

@@ -11,7 +11,9 @@ from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, named_behind
 from reader.pattern.bundles import bundle_from, each_and_each, joined_pair
 from reader.pattern.cursor import Book, Cursor
 from reader.pattern.filet import find_mesh
+from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import find_knitting
+from reader.pattern.needles import find_needle
 from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.remarks import remark_in
@@ -34,6 +36,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )
+from reader.terms.stitches import Craft
 
 FILLER = frozenset(
     {"then", "now", "and", "work", "make", "working", "with", "just", "please", "also", "begin",
@@ -41,6 +44,12 @@ FILLER = frozenset(
      "a", "an", "the", "next", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using",
      "insert", "by", "from", "once"}
 )  # fmt: skip
+
+
+AFTER_ENDING = frozenset(
+    ["join", "turn", "cut", "sl", "fasten", "drop", "then", "work", "ch", "repeat", "*"]
+)
+"""Behind a comma, these begin something else than the ending."""
 
 
 def read_row(text: str, start: int, end: int, book: Book) -> tuple[Node, ...]:
@@ -92,6 +101,7 @@ class _Reading:
         self.stars: list[tuple[str, int]] = []
         self.lost_from: int | None = None
         self.clause = 0
+        self.went_back: set[int] = set()
 
     def all(self) -> tuple[Node, ...]:
         """Everything up to the last token."""
@@ -102,7 +112,19 @@ class _Reading:
             if cur.at == at:
                 self.lose()
         self.flush()
+        if cur.book.craft is Craft.KNITTING and self.stars and self.made:
+            self.left_open()
         return tuple(self.made)
+
+    def left_open(self) -> None:
+        """ "* k 1, over, k 1.", "over, k 1 *": a star that nothing goes back to: to the end."""
+        at = self.stars[0][1]
+        if at in self.went_back:
+            return
+        index = 0 if at >= len(self.made) else at
+        body = tuple(self.made[index:])
+        if any(isinstance(one, Work) for one in body):
+            self.made[index:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
 
     def one(self) -> None:
         """Takes whatever stands here, if it can be read."""
@@ -122,7 +144,9 @@ class _Reading:
         node = (
             self.repeat()
             or self.bracket()
+            or find_needle(cur)
             or find_knitting(cur)
+            or find_fabric(cur)
             or find_leave(cur)
             or find_act(cur)
             or find_skip(cur)
@@ -280,6 +304,7 @@ class _Reading:
         if found is None:
             return None
         index = body_start(self.made, self.stars, found.target)
+        self.went_back.add(index)
         body = tuple(self.made[index:])
         del self.made[index:]
         self.stars = [(label, at) for label, at in self.stars if at <= index]
@@ -306,25 +331,12 @@ class _Reading:
         """The instructions of an "ending with" clause: to the next full stop or semicolon."""
         cur = self.cur
         while not cur.done() and cur.low() not in (".", ";"):
-            if cur.low() in ("join", "turn") or (cur.low() in ("sl", "ss") and self.made):
+            knits = cur.book.craft is Craft.KNITTING
+            slips = cur.low() in ("sl", "ss") and self.made and not knits
+            if cur.low() in ("join", "turn") or slips:
                 break
-            if cur.low() == "," and (
-                cur.low(1)
-                in (
-                    "join",
-                    "turn",
-                    "cut",
-                    "sl",
-                    "fasten",
-                    "drop",
-                    "then",
-                    "work",
-                    "ch",
-                    "repeat",
-                    "*",
-                )
-                or cur.kind(1) == "stars"
-            ):
+            others = AFTER_ENDING - {"sl"} if knits else AFTER_ENDING
+            if cur.low() == "," and (cur.low(1) in others or cur.kind(1) == "stars"):
                 break
             at = cur.at
             self.one()

@@ -7,16 +7,17 @@ from __future__ import annotations
 from itertools import pairwise
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.knitting_fabric import NOUNS, worked
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Group, Node, Num, Place, Shape, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
-NOUNS = ("sts", "st", "stitches", "stitch", "loops", "loop")
 OVERS = (
     "bring the wool forward", "bring wool forward", "bring the thread forward",
     "bring thread forward", "bring the cotton forward", "bring cotton forward",
     "bring the yarn forward", "bring yarn forward", "bring the silk forward",
+    "pass the wool over", "pass the thread over", "pass the cotton over", "turn the wool over",
     "put the wool over", "put the thread over", "put the cotton over", "put the yarn over",
     "throw the thread over", "throw the wool over", "throw thread over", "throw the cotton over",
     "wool round needle", "wool round the needle", "yarn round needle", "yarn round the needle",
@@ -35,52 +36,19 @@ LIFTS = (
     "pick up", "picking up", "lift", "lifting", "raise", "raising", "take up", "taking up", "pu",
 )
 STRANDS = frozenset(["loop", "thread", "strand", "bar", "horizontal", "wool", "yarn", "running"])
-ENDS = (
-    "at each end of needle", "at each end of the needle", "at each end of the row",
-    "at each end of row", "at each end", "each end of row", "each end of needle", "each end",
-    "at both ends of row", "at both ends of the row", "at both ends of needle", "at both ends",
-    "both ends", "at each side", "at either end", "at either side", "at beginning and end of row",
-    "at beginning and end of the row", "at the beginning and end of the row",
-    "at the beginning and end of row", "at beg and end of row", "at beginning and end",
-    "at beg and end", "at the beginning and the end of the row", "at the beginning and end",
-)  # fmt: skip
-
-
 def find_knitting(cur: Cursor) -> Node | None:
     """The stitches that stand here in words, taken; None (nothing taken) when none do."""
     if cur.book.craft is not Craft.KNITTING:
         return None
     start = cur.at
     for reading in (
-        _over, _made, _raised, _passed_over, _taken_in, _twice_into, _all_into_one, _in_fabric,
-        _slipped_together, _in_colour,
+        _over, _made, _raised, _passed_over, _taken_in, _twice_into, _all_into_one,
     ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
             return node
         cur.at = start
     return None
-
-
-def at_ends(cur: Cursor, start: int, gain: int, number: Num | None) -> Shape | None:
-    """ "k 2 tog at each end": a change at both ends of the row; None where no such words follow."""
-    if not cur.accept(*ENDS):
-        return None
-    return Shape(cur.span(start), cur.said(start), gain, number or ONE, 2)
-
-
-def _worked(
-    cur: Cursor, start: int, name: str, number: Num | None, counted: bool = False
-) -> Node | None:
-    stitch = stitch_named(name, cur.book.craft)
-    if stitch is None:
-        return None
-    ends = at_ends(cur, start, stitch.makes - stitch.takes, number)
-    if ends is not None:
-        return ends
-    place = Place(Where.PLAIN, cur.span(start))
-    by = number if counted else None
-    return Work(cur.span(start), cur.said(start), stitch, number, place, by=by)
 
 
 def _how_many(cur: Cursor) -> Num | None:
@@ -105,19 +73,20 @@ def _over(cur: Cursor, start: int) -> Node | None:
             return None
         cur.accept("the needle", "needle", "the pin", "pin", "again")
         number = _how_many(cur)
-        cur.accept("to make a stitch", "to make 1", "to make a st", "to make one")
-        return _worked(cur, start, "yo", number)
+        cur.accept("to increase", "to make a loop", "to make a stitch")
+        cur.accept("to make 1", "to make a st", "to make one")
+        return worked(cur, start, "yo", number)
     if cur.kind() == "num" and cur.low(1) in ("over", "overs") and cur.low(2) in (*STOPS, ""):
         number = cur.number()
         cur.at += 2
-        return _worked(cur, start, "yo", number)
+        return worked(cur, start, "yo", number)
     if cur.low() not in ("o", "over") or cur.low(-1) not in (*STOPS, "", "*", "and"):
         return None
     cur.at += 1
     number = _how_many(cur)
     if cur.low() not in (*STOPS, "", "and"):
         return None
-    return _worked(cur, start, "yo", number, cur.low(-1) in ("times", "twice"))
+    return worked(cur, start, "yo", number, cur.low(-1) in ("times", "twice"))
 
 
 def _comes_back(cur: Cursor) -> bool:
@@ -145,7 +114,7 @@ def _made(cur: Cursor, start: int) -> Node | None:
     times = _how_many(cur)
     if times is not None and number is not None:
         number = Num(tuple(one * times.at(size) for size, one in enumerate(number.values)))
-    return _worked(cur, start, "m1", number)
+    return worked(cur, start, "m1", number)
 
 
 def _raised(cur: Cursor, start: int) -> Node | None:
@@ -165,87 +134,7 @@ def _raised(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
         while not cur.done() and cur.low() not in STOPS:
             cur.at += 1
-    return _worked(cur, start, "m1", None)
-
-
-FABRICS = (
-    "work in patt", "work in pattern", "cont in patt", "continue in patt", "keep in patt",
-    "patt", "pattern", "rib", "work in rib", "work in ribbing", "work", "moss st", "m st", "moss",
-    "in rib", "in patt", "in pattern", "work patt", "work even", "g st", "garter st",
-)  # fmt: skip
-
-
-def _in_fabric(cur: Cursor, start: int) -> Node | None:
-    """ "rib 20", "patt to last 2 sts", "6 plain": stitches of a fabric that is known already."""
-    plain = cur.kind() == "num" and cur.low(1) in ("plain", "even") and cur.low(2) in (*STOPS, "")
-    number = cur.number() if plain else None
-    if plain:
-        cur.at += 2
-    elif not cur.accept(*FABRICS):
-        return None
-    cur.accept("across", "over", "the", "next", "the next", "over next")
-    stitch = stitch_named("st", cur.book.craft)
-    if stitch is None:
-        return None
-    if not plain and cur.kind() == "num" and cur.low(1) in (*STOPS, "", *NOUNS):
-        number = cur.number()
-        cur.at += 1
-        cur.accept(*NOUNS)
-    if number is not None:
-        if cur.low() in ("of", "on", "from"):
-            return None
-        cur.accept("as before", "as set", "in patt", "in pattern", "in rib")
-        place = Place(Where.PLAIN, cur.span(start))
-        return Work(cur.span(start), cur.said(start), stitch, number, place)
-    if plain or cur.at == start:
-        return None
-    found = find_place(cur)
-    if found is None or found.where not in (Where.REST, Where.TO_LAST, Where.UNUSED):
-        return None
-    return Work(cur.span(start), cur.said(start), stitch, None, found)
-
-
-COLOURS = frozenset(
-    ["mc", "cc", "main", "contrast", "white", "black", "red", "blue", "green", "yellow", "navy",
-     "cream", "grey", "gray", "pink", "brown", "fawn", "dark", "light", "natural", "gold", "orange",
-     "purple", "scarlet", "maroon", "beige", "lemon", "mauve", "lilac", "rust", "ivory", "tan",
-     "crimson", "camel", "rose", "turquoise", "background", "ground", "pattern", "lt", "dk"]
-)  # fmt: skip
-NO_LETTERS = frozenset("kpsmonytwx")
-"""Letters that are stitches or yarn overs, so no yarn by themselves behind a number."""
-
-
-def _in_colour(cur: Cursor, start: int) -> Node | None:
-    """ "3 L, 1 D", "2 white": so many plain stitches of a colour."""
-    if cur.kind() != "num":
-        return None
-    low = cur.low(1)
-    letter = len(low) == 1 and low.isalpha() and (low not in NO_LETTERS or cur.low(2) == ",")
-    named = low in COLOURS or (letter and cur.stitch(1) is None)
-    length = 3 if cur.low(2) in ("colour", "color", "wool", "yarn", "sts", "st") else 2
-    if not named or cur.low(length) not in (*STOPS, "", "and", "to", "*", "rep"):
-        return None
-    number = cur.number()
-    cur.at += length
-    place = find_place(cur) if cur.low() == "to" else None
-    if place is not None and place.where is Where.REST:
-        stitch = stitch_named("k", cur.book.craft)
-        return Work(cur.span(start), cur.said(start), stitch, number, place) if stitch else None
-    return _worked(cur, start, "k", number)
-
-
-def _slipped_together(cur: Cursor, start: int) -> Node | None:
-    """ "sl 2 tog knitwise": two slipped at once."""
-    if cur.low() not in ("sl", "slip") or cur.kind(1) != "num":
-        return None
-    together = 2 if cur.low(2) in ("tog", "together") else 0
-    together = 3 if cur.low(2) in NOUNS and cur.low(3) in ("tog", "together") else together
-    if not together:
-        return None
-    number = cur.number(1)
-    cur.at += together + 1
-    find_place(cur)
-    return _worked(cur, start, "sl", number)
+    return worked(cur, start, "m1", None)
 
 
 def _passed_over(cur: Cursor, start: int) -> Node | None:
@@ -266,7 +155,7 @@ def _passed_over(cur: Cursor, start: int) -> Node | None:
     while cur.low() in ("the", "it", "knitted", "knit", "one", "two", "next", "last", "second",
                         "others", "other", "them", "2", "k2tog", "st", "stitch"):  # fmt: skip
         cur.at += 1
-    return _worked(cur, start, "p2sso" if both else "psso", None)
+    return worked(cur, start, "p2sso" if both else "psso", None)
 
 
 def _taken_in(cur: Cursor, start: int) -> Node | None:
@@ -277,9 +166,9 @@ def _taken_in(cur: Cursor, start: int) -> Node | None:
         if cur.kind() == "num" and cur.low(1) in NOUNS:
             number = cur.number()
             cur.at += 2
-            return _worked(cur, start, "k2tog", number)
+            return worked(cur, start, "k2tog", number)
         number = _how_many(cur)
-        return _worked(cur, start, "k2tog", number, not cur.low(-1).isdigit())
+        return worked(cur, start, "k2tog", number, not cur.low(-1).isdigit())
     verb = cur.low()
     if verb not in ("take", "taking", "knit", "k", "pearl", "purl", "p", "work", "slip"):
         return None
@@ -294,7 +183,7 @@ def _taken_in(cur: Cursor, start: int) -> Node | None:
     joined = cur.accept("in one", "into one", "as one", "in 1", "into 1", "as 1")
     if not joined and not ((which or verb in ("take", "taking")) and cur.accept("together", "tog")):
         return None
-    return _worked(cur, start, f"{'p' if verb in ('pearl', 'purl', 'p') else 'k'}{amount}tog", None)
+    return worked(cur, start, f"{'p' if verb in ('pearl', 'purl', 'p') else 'k'}{amount}tog", None)
 
 
 def _twice_into(cur: Cursor, start: int) -> Node | None:

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
+from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
 _WORD = (
@@ -24,7 +25,7 @@ _MANNER = (
 )
 _JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and)\s*)"
 _SIDE = r"(?:\s*[\(\[][^)\]]{0,40}[\)\]])?"
-_END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|(?=\())"
+_END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
 _AIM = r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—]))?"
 _LOOSE = (
     r"(?P<loose>,(?=\s+(?!(?:and|or|then)\b)[a-z(*\d])"
@@ -50,14 +51,6 @@ NAMED = re.compile(
     rf"(?P<what>{_ROUND})\b(?P<side>{_SIDE}){_AIM}(?:{_END}|{_LOOSE})",
     re.IGNORECASE,
 )
-EVERY_AFTER = re.compile(
-    rf"(?P<what>{_ROUND})\s*(?P<nums>\d+)\s*(?:and|&)\s+(?:all|every|each)\s+(?P<which>even|odd"
-    rf"|ws|rs|wrong side|right side|other|foll\w*|alternate)[^:.]{{0,30}}(?:rows?|rnds?"
-    rf"|rounds?)\s*[:.]",
-    re.IGNORECASE,
-)
-
-
 @dataclass(frozen=True, slots=True)
 class Mark:
     """A label in clean text: from start to end; numbers (a range opened, a list kept) or a name
@@ -141,9 +134,9 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's
     start.
     """
-    every = EVERY_AFTER.match(text, start)
-    if every:
-        return _numbered(every, start, every_other=every.group("which").lower())
+    others = _for_others(text, start)
+    if others is not None:
+        return others
     ordinal = ORDINAL_FIRST.match(text, start)
     word = WORD_FIRST.match(text, start)
     if ordinal or (word and word.group("what") != "r"):
@@ -159,6 +152,21 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _by_name(named, start)
     bare = BARE.match(text, start) if line_start else None
     return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
+
+
+def _for_others(text: str, start: int) -> Mark | None:
+    """The label of a row that stands for every other one."""
+    every = ROW_AND_OTHERS.match(text, start)
+    if every:
+        numbers = opened(every["nums"] or every["ord"])
+        is_round = _is_round(every["what"] or every["what2"] or "row")
+        return Mark(start, every.end(), numbers, "", 1, is_round, "", every["which"].lower())
+    alone = OTHERS_ONLY.match(text, start)
+    if not alone:
+        return None
+    name = re.sub(r"\s+", " ", alone.group().strip(" :.,—-"))
+    which = alone["which"].lower()
+    return Mark(start, alone.end(), (), name, 1, _is_round(alone["what"]), "", which)
 
 
 def _numbered(found: re.Match[str], start: int, side: str = "", every_other: str = "") -> Mark:
@@ -177,8 +185,10 @@ def _by_name(found: re.Match[str], start: int) -> Mark:
 
 
 CANDIDATE = re.compile(
-    rf"(?<![\w-])(?:{_ORD}|next,|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:next|following|last|foundation"
-    rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND})|[a-z]{{3,12}}\s+(?:rounds?|rnds?|rows?)\b)",
+    rf"(?<![\w-])(?:{_ORD}|next,|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
+    r"|(?:next|following|last|foundation"
+    rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND})"
+    r"|[a-z]{3,12}\s+(?:rounds?|rnds?|rows?)\b)",
     re.IGNORECASE,
 )
 
@@ -215,7 +225,8 @@ def _may_begin(before: str) -> bool:
     that ends.
     """
     words = re.sub(r"\.\s?-+$", ".", before.rstrip())
-    if words and words[-1] not in ".;:)]!—*" and not words.lower().endswith(("turn", "join")):
+    ended = words.lower().endswith(("turn", "join", "--", ".-", ":-"))
+    if words and words[-1] not in ".;:)]!—*" and not ended:
         return False
     return not re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", words, re.IGNORECASE)
 

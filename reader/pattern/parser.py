@@ -14,7 +14,13 @@ from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
-from reader.text.same_length import with_ones, without_front_matter, without_links
+from reader.text.needle_rows import needles_as_rows
+from reader.text.same_length import (
+    with_ones,
+    without_emphasis,
+    without_front_matter,
+    without_links,
+)
 from reader.text.stops import without_stops
 from reader.text.tables import untabled
 from reader.text.undotted import undotted
@@ -242,7 +248,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
     source = clean(with_ones(without_links(without_front_matter(text))))
-    plain = undotted(untabled(source.text))
+    plain = needles_as_rows(undotted(untabled(without_emphasis(source.text))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     plain = without_stops(plain) if which is Craft.KNITTING else plain
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

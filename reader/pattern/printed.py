@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.needle_totals import by_needle
 from reader.pattern.totals import BRACKET, SPOKEN, STITCH, TAIL, Printed, bracket_total
 from reader.terms.numbers import word_number
 
@@ -50,9 +51,10 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
         )
     if filet and SQUARES.search(text):
         return found, text
+    on_needles, text = by_needle(text)
     text = _tail(text, found, sizes)
     text = _spoken(_changes(text, found), found)
-    return found, text
+    return [*found, *on_needles], text
 
 
 def _whole(body: str, one: Printed) -> bool:

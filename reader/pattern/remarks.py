@@ -37,7 +37,7 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     colon = ":" in lows[:7] and lows.index(":") >= 1
     if _told_once(lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if colon or SAYING & set(lows[:4]) or lows[0] in ("a", "an"):
+    if colon or SAYING & set(lows[:4]) or lows[0] in ("a", "an", "that"):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if (
         len(lows) == 1

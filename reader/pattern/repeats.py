@@ -4,7 +4,7 @@ often.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.places import find_place
@@ -133,7 +133,12 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     elif cur.low() in ROWS_MEANT or cur.kind() == "ord":
         cur.at = start
         return None
-    return _how_often(cur, target or "*", target)
+    found = _how_often(cur, target or "*", target)
+    if not target and cur.accept("from"):
+        # "repeat 3 times more from *"
+        target = _target(cur)
+        return replace(found, target=target or found.target)
+    return found
 
 
 def _bare(cur: Cursor, start: int) -> Found | None:

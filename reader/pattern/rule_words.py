@@ -43,6 +43,10 @@ UNTIL = re.compile(
     r"left|left)?",
     re.IGNORECASE,
 )
+IN_ALL = re.compile(
+    r"\b(?:until|till)\b.*?\b(\d+)\s*(?:sts?\b|stitches|loops)?\s*(?:in all|altogether)",
+    re.IGNORECASE,
+)
 LEFT = re.compile(
     r"\b(?:until|till)\b[^.;]*?\b(\d+)\s*(?:sts?\b|stitches"
     r"|loops)?\s*(?:only\s+)?(?:rem(?:ain)?s?\b"
@@ -50,7 +54,7 @@ LEFT = re.compile(
     re.IGNORECASE,
 )
 """A number that is left behind other words: "until all are worked in and 16 remain"."""
-_AT = r"(?:^\W*|(?<=[.,;:)\]]\s))"
+_AT = r"(?:^\W*|(?<=[.,;:)\]]\s)|(?<=\band\s)|(?<=\bthen\s))"
 """Where a sentence may begin."""
 _FABRIC = (
     r"(?:garter|stockinette|stockinet|stocking|st st|s\.? ?s\b|stst|seed|moss"
@@ -78,7 +82,7 @@ UNTIL_ROW = re.compile(
 )
 EVEN = re.compile(
     rf"{_AT}(?:then\s+)?(?:(?:beg\w*|start\w*)\s+with\s+[^,.;]{{2,20}},\s*)?"
-    r"(?:work|knit|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
+    r"(?:work|do|knit|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
     r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
     rf"\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter|rib"
     rf"|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
@@ -117,7 +121,8 @@ CHART = re.compile(
 )
 """Rows that only a chart shows: their count is taken to stay."""
 FABRIC = re.compile(
-    r"(?!.*\b(?:in|into) (?:the )?(?:next|first|same|last|each)\b)"
+    r"(?!.*\b(?:(?:in|into) (?:the )?(?:next|first|same|last|each)"
+    r"|(?:cast|bind|bound)(?:ing)? (?:off|on))\b)"
     rf"^[^\w*]*(?:work(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
     r"(?:\s+(?:st|stitch|ribbing))?\b[^.\d*]*(?:\([^)*]*\))?[^.\d*]*\.?\s*$",
     re.IGNORECASE,
@@ -139,6 +144,14 @@ GOES_ON = re.compile(
     re.IGNORECASE,
 )
 """Rows go on as they went before, or as the words say."""
+STITCHES_ON = re.compile(
+    r"\w+\.? (?:to )?(?:k|knit|p|purl|pearl|take|rib|narrow|this|thus|so|in this way)\b(?![^.]*\b"
+    r"(?:rows?|rnds?|rounds?|inc|dec)\b)[^.]*\b(?:end|last|come to)\b",
+    re.IGNORECASE,
+)
+"""A row that goes on to its end, not rows that go on."""
+THEN = re.compile(r",?\s+(?=(?:and )?then\b[^.;]*\b(?:every|each|next|foll)\b)", re.IGNORECASE)
+"""Where a change goes on at another pace."""
 NEXT_ROW = re.compile(r"\bnext (?:\w+ )?(?:row|rnd|round)", re.IGNORECASE)
 VARIED = re.compile(
     r"\b(?:\d+|one) (?:\w+ ){0,2}?(?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE

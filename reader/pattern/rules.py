@@ -21,6 +21,7 @@ from reader.pattern.rule_words import (
     FABRIC,
     FEWER_LOOPS,
     GOES_ON,
+    IN_ALL,
     KEEP_ON,
     LEFT,
     LIKE_LAST,
@@ -32,6 +33,8 @@ from reader.pattern.rule_words import (
     REPEAT_ROWS,
     SAME_AS,
     SHAPED,
+    STITCHES_ON,
+    THEN,
     TIMES,
     UNTIL,
     UNTIL_ROW,
@@ -71,6 +74,7 @@ class Rule:
     until_row: int | None = None
     by_gain: bool = False
     fewer: bool = False
+    paced: bool = False
 
 
 def _value(digits: str | None, word: str | None) -> int | None:
@@ -89,6 +93,9 @@ def times_in(words: str) -> int | None:
 
 def goal_in(words: str) -> int | None:
     """The stitch number a rule runs to."""
+    whole = IN_ALL.search(re.split(r"[.;](?=\s|$)", words, maxsplit=1)[0])
+    if whole:
+        return int(whole.group(1)[:5])
     found = UNTIL.search(words)
     if found and not NOT_STITCHES.match(words[found.end() :]):
         return int(found.group(1)[:5])
@@ -237,8 +244,13 @@ def _grow(words: str) -> Rule | None:
     found = GOES_ON.search(words)
     if found is None and change is None:
         return None
+    if change is None and found is not None and STITCHES_ON.match(words[found.start() :]):
+        return None
     start = min(found.start() if found else len(words), change.start if change else len(words))
     tail = words[start:]
+    then = THEN.search(tail, 8)
+    if then is not None:
+        tail = tail[: then.start()]
     goal = goal_in(tail) or _section_goal(tail)
     times = change.times if change is not None else None
     if times is None:
@@ -252,8 +264,9 @@ def _grow(words: str) -> Rule | None:
         times=times if change is not None and goal is None else None,
         goal=goal,
         start=start,
-        end=len(words),
+        end=start + len(tail),
         rest=tail,
+        paced=change is not None and change.goes_on,
         step=change.step if change is not None else 0,
         every=change.every if change is not None else 1,
         at_once=(change is not None and change.at_once) or NEXT_ROW.search(tail) is not None,

@@ -1,38 +1,52 @@
-"""A pattern's text -> the names of its sizes."""
+"""Which sizes a text is written for: by their names, else by the lists that stand in it."""
 
 from __future__ import annotations
 
 import re
 
+_ONE = r"(?:\d+|(?<![\d])[—-](?![\d]))"
 SIZED = re.compile(
-    r"(?<![x×*\d])(?<![x×*] )\d+\s*[\(\[]\s*(\d+(?:\s*[,:;]\s*\d+)*)\s*[\)\]]", re.IGNORECASE
+    rf"(?<![x×*\d])(?<![x×*] )\d+\s*[\(\[]\s*({_ONE}(?:\s*[,:;/—-]\s*{_ONE})*)\s*[\)\]]",
+    re.IGNORECASE,
 )
 """A number with those of other sizes behind it; "x6 (12)" is a repeat with its total."""
+BARE = re.compile(r"(?<![\d/:.-])\d+((?:\s?([-/:—])\s?\d+)(?:\s?\2\s?\d+)+)(?![\d/:-])")
+"""The numbers of three sizes or more with nothing but dashes, strokes or colons between them."""
+NAMED = re.compile(
+    r"(?:^\W*|[.;] +)(?:sizes?|to fit|ages?|for ages?|bust|chest)\b[^:.\n\d]{0,24}:?\s*"
+    r"(?P<list>[^\n]{3,90})$",
+    re.IGNORECASE | re.MULTILINE,
+)
+
+
+def values_in(one: str) -> int:
+    """How many sizes the inside of a bracket lists: numbers, and dashes that stand for none."""
+    return len(re.findall(r"\d+|(?<![\d\s])\s*[—-]\s*(?!\s*\d)|^\s*[—-]", one))
 
 
 def sizes_named(text: str) -> tuple[str, ...]:
     """The names of the sizes, ("one size",) where the text names none."""
-    found = re.search(
-        r"(?:^\W*|[.;] +)(?:sizes?|to fit)[^:.\n]{0,20}:?\s*(?P<list>[^\n]{3,90})$",
-        text,
-        re.IGNORECASE | re.MULTILINE,
-    )
-    if found:
-        said = re.sub(r"[\[\](){}]", ",", found.group("list"))
-        names = [
-            name.strip(" .")
-            for name in re.split(r"[,;/:]|\bto\b|\band\b", said)
-            if name.strip(" .")
-        ]
-        names = [name for name in names if len(name) < 20]
-        if 1 < len(names) <= 12 and re.search(r"[\[(,]", found.group("list")):
-            lists = re.findall(r"\d+\s*[\(\[]([\d\s,:;-]+)[\)\]]", text)
-            fits = sum(len(re.findall(r"\d+|-", one)) == len(names) - 1 for one in lists)
-            if fits >= 1:
-                return tuple(names)
-    lists = [len(re.findall(r"\d+", one)) for one in SIZED.findall(text)]
-    if len(lists) >= 3:
-        common = max(set(lists), key=lists.count)
-        if lists.count(common) >= 3 and (common > 1 or lists.count(1) >= 3):
+    lists = [values_in(one) for one in SIZED.findall(text)]
+    lists += [len(re.findall(r"\d+", one.group(1))) for one in BARE.finditer(text)]
+    names = _names(text)
+    if names and len(names) - 1 in lists:
+        return names
+    for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
+        often = lists.count(common)
+        if often >= 3 or (common > 1 and often == 2 and bool(names)):
             return tuple(f"size {n + 1}" for n in range(common + 1))
     return ("one size",)
+
+
+def _names(text: str) -> tuple[str, ...]:
+    found = NAMED.search(text)
+    if not found or not re.search(r"[\[(,;-]", found.group("list")):
+        return ()
+    said = re.sub(r"[\[\](){}]", ",", found.group("list"))
+    parts = re.split(r"[,;/:]|(?<=\d)\s*[—-]\s*(?=\d)|\bto\b|\band\b", said)
+    names = [name.strip(" .") for name in parts if name.strip(" .")]
+    names = [name for name in names if len(name) < 20]
+    if sum(name[:1].isdigit() for name in names) > 1:
+        # "32, 34 and 36 inch chest": what is left over behind the numbers is no size.
+        names = [name for name in names if name[:1].isdigit()]
+    return tuple(names) if 1 < len(names) <= 12 else ()

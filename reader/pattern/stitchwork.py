@@ -7,7 +7,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.cursor import Cursor, Found
-from reader.pattern.knitting_words import at_ends
+from reader.pattern.knitting_fabric import at_ends, taken_up
 from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
@@ -133,6 +133,10 @@ def _finish(
     cur: Cursor, start: int, number: Num | None, found: Found, made: list[Node]
 ) -> Node | None:
     stitch = found.stitch
+    if cur.book.craft is Craft.KNITTING and stitch.kind is Kind.STITCH:
+        back = taken_up(cur, start, number)
+        if back is not None:
+            return back
     together = _together(cur, stitch.name, number)
     if together is not None:
         stitch = together
@@ -156,6 +160,9 @@ def _finish(
     cur.accept("as before", "as usual", "made as before")
     cur.accept("from cn", "from dpn", "from cable needle", "from the cable needle", "from holder")
     _explained(cur)
+    knits = cur.book.craft is Craft.KNITTING
+    if knits and number is None and cur.low() == "the":
+        number = _the_number(cur)
     place = _place(cur)
     name = found.special.name if found.special else ""
     between = _between(cur)
@@ -176,6 +183,28 @@ def _explained(cur: Cursor) -> None:
             if len(told) > 1 and cur.low(ahead + 1) in ("in", "into", "on", "over", "under"):
                 cur.at += ahead + 1
             return
+
+
+BETWEEN = frozenset(
+    ["first", "last", "next", "remaining", "knitted", "knit", "purled", "pearled", "loose", "other",
+     "plain", "slipped", "rem", "following", "1st"]
+)  # fmt: skip
+"""Words between a number and "stitches": "the 3 first stitches"."""
+
+
+def _the_number(cur: Cursor) -> Num | None:
+    """ "knit the 3 first stitches": the number, taken with its noun; "the" alone is taken too."""
+    if cur.low(1) in ("first", "last", "next", "remaining"):
+        cur.at += 1
+        return None
+    if cur.kind(1) != "num" or cur.low(2) in ("tog", "together"):
+        return None
+    number = cur.number(1)
+    cur.at += 2
+    while cur.low() in BETWEEN:
+        cur.at += 1
+    cur.accept(*NOUNS)
+    return number
 
 
 def _made_of(cur: Cursor) -> None:

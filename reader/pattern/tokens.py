@@ -225,6 +225,13 @@ def _sizes_joined(found: list[Token], sizes: int) -> list[Token]:
 def _size_list(found: list[Token], at: int, sizes: int) -> tuple[int, tuple[int, ...]]:
     """Where a list of sizes that starts at `at` ends, and its values; (0, ()) when none does."""
     first = found[at]
+    if sizes > 2 and first.kind == "num":
+        dashed = found[at : at + 2 * sizes - 1]
+        marks = {one.low for one in dashed[1::2]}
+        numbers = [one for one in dashed[::2] if one.kind == "num"]
+        if len(numbers) == sizes and len(marks) == 1 and marks <= {"-", "/", "—", ":"}:
+            # "98-104-110": no brackets at all.
+            return at + 2 * sizes - 1, tuple(one.value for one in numbers)
     if first.kind not in ("num", "frac") and first.low not in BLANK:
         return 0, ()
     values = [first.value]
@@ -241,12 +248,20 @@ def _size_list(found: list[Token], at: int, sizes: int) -> tuple[int, tuple[int,
     return (here, tuple(values)) if len(values) == sizes else (0, ())
 
 
+def _parts(found: list[Token], here: int) -> bool:
+    """Whether a dash only parts two sizes: "(38-40-42)"."""
+    after = found[here + 1] if here + 1 < len(found) else None
+    return found[here - 1].kind == "num" and after is not None and after.kind == "num"
+
+
 def _inside(found: list[Token], here: int, close: str) -> tuple[list[int], int]:
     values: list[int] = []
     while here < len(found) and found[here].low != close:
         token = found[here]
         if token.kind in ("num", "frac"):
             values.append(token.value)
+        elif token.low in BLANK and _parts(found, here):
+            pass
         elif token.low in BLANK:
             values.append(0)
         elif token.low not in (",", ";", ":", "/", "."):

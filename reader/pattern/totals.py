@@ -50,7 +50,8 @@ TAIL = re.compile(
 SPOKEN = re.compile(
     r"(?<!until )(?<!till )(?<!when )(?<!if )(?<!once )(?<!as )"
     r"(?:(?<!that )(?:you|we|and|now|which|should|will) (?:should |will |'ll |now )*(?:now |then )?"
-    r"(?:have|be at)(?: a total of| now)?|that gives you|which gives you|which gives|which makes"
+    r"(?:ought (?:now )?to )?(?:have|be at)(?: a total of| now)?|that gives you"
+    r"|which gives you|which gives|which makes"
     r"|(?:that|this|which)(?:'s| is| makes| leaves| will leave| gives| brings us (?:up |back )?to"
     r"| brings you to)|giving you|giving|making|for a total of|we are back to|we're at"
     r"|there (?:are|is|should(?: now)? be|will(?: now)? be|must(?: now)? be|ought to be)(?: now)?"

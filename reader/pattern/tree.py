@@ -160,6 +160,7 @@ class Deed(Enum):
     NOTE = "note"
     START = "start"
     OTHER_SIDE = "other side"
+    NEEDLE = "needle"
 
 
 @dataclass(frozen=True, slots=True)

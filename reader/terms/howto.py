@@ -290,6 +290,7 @@ KNITTING: dict[str, HowTo] = {
     "lt": HowTo(
         "Knit the second stitch from behind, then the first one, then drop both off.", KNIT_LISTS
     ),
+    "cross 2": HowTo("Knit the second stitch first, then the first, then drop both off.", PRACTICE),
     "mb": HowTo(
         "Make several stitches from one, turn and work them, then close them to one.", KNIT_LISTS
     ),

@@ -44,6 +44,7 @@ ROWS: tuple[Stitch, ...] = (
     _row("lt", "left twist", 2, 2, Kind.CABLE, KNIT_LISTS),
     _row("mb", "make bobble", 1, 1, Kind.CLUSTER, KNIT_LISTS),
     _row("ds", "double stitch", 1, 1, Kind.STITCH, KNIT_LISTS),
+    _row("cross 2", "cross two", 2, 2, Kind.CABLE, PRACTICE),
     _row("cable twist", "cable twist", 6, 6, Kind.CABLE, PAMPHLETS),
 )
 
@@ -146,6 +147,14 @@ FORMS: dict[str, str] = {
     "make bobble": "mb",
     "ds": "ds",
     "cable twist": "cable twist",
+    "cross 2": "cross 2",
+    "cross two": "cross 2",
+    "twist 2": "cross 2",
+    "tw 2": "cross 2",
+    "tw2": "cross 2",
+    "t2": "cross 2",
+    "t 2": "cross 2",
+    "cr 2": "cross 2",
     "drop": "drop",
 }
 """Written forms -> name."""

@@ -42,6 +42,14 @@ def with_ones(text: str) -> str:
     return TEN.sub("in", ELL_DIGIT.sub("1", OHS.sub("0", ELL.sub("1", text))))
 
 
+EMPHASIS = re.compile(r"(?<!\w)_(?=\S)|(?<=\S)_(?!\w)")
+
+
+def without_emphasis(text: str) -> str:
+    """The text with the underscores around words, as copies mark italics, turned to spaces."""
+    return EMPHASIS.sub(" ", text)
+
+
 def without_front_matter(text: str) -> str:
     """The text with comment lines at its top turned to spaces where at least two of them are
     entries.

@@ -1,0 +1,53 @@
+"""A cast on told in running words -> where its clause stands; the words around it work nothing."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from reader.terms.numbers import SPELLED
+
+CASTS = re.compile(
+    r"(?<!from )(?<!after )(?<!the )\b(?:cast(?:ing)?|set|put)\s+(?:on|up)?\s*"
+    r"(?:loosely\s+|very \w+\s+|about\s+|on\s+)*"
+    r"(?:to\s+each[^,.;]{0,30}?\s+)?"
+    rf"(?:\d+|{SPELLED})(?!\s*(?:inch|ins?\b|cm|\"|rows|rounds))\s*"
+    r"(?:[\(\[][\d,;:\s-]+[\)\]]\s*)?(?:sts?\b|stitches|loops)?|\bCO\s+\d+",
+    re.IGNORECASE,
+)
+CLAUSE_ENDS = re.compile(
+    r"[.;](?=\s|-|$)|,?\s+(?:and|then)\s+(?=(?:knit|k|purl|pearl|p|work|rib)\b)"
+    r"|,\s+(?=(?:knit|purl|pearl|work|rib|k|p)\b)",
+    re.IGNORECASE,
+)
+
+
+WORKS_ON = re.compile(
+    r"\W*(?:(?:join|divide|turn|arrange|place)\b[^.;]{0,60}?(?:,|;|\band\b|\.)\W*(?:and |then )*)?"
+    r"(?:(?:then|and|now)\s+)*"
+    r"(?P<verb>(?:knit|k|purl|pearl|p|rib|work(?! in (?:the )?rounds?\b)(?! circular))\b)",
+    re.IGNORECASE,
+)
+"""What follows a cast on and works stitches."""
+
+
+@dataclass(frozen=True, slots=True)
+class Casting:
+    """Where the clause of a cast on begins and ends, and whether what follows works stitches."""
+
+    start: int
+    end: int
+    goes_on: bool
+
+
+def cast_on_in(words: str) -> Casting | None:
+    """The cast on told in words; None where there is none, or where stitches are worked before it.
+    """
+    found = CASTS.search(words)
+    if not found or re.search(r"\b(?:k|p|knit|purl)\s*\d", words[: found.start()], re.IGNORECASE):
+        return None
+    end = CLAUSE_ENDS.search(words, found.end())
+    if end is None:
+        return Casting(found.start(), len(words), False)
+    works = WORKS_ON.match(words, end.end())
+    return Casting(found.start(), works.start("verb") if works else end.end(), works is not None)

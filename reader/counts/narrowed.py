@@ -1,0 +1,43 @@
+"""Words that leave part of the stitches waiting: "these 28 sts are for the heel", "work on the
+first 40 sts only" -> how many are worked on.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.terms.numbers import SPELLED, word_number
+
+_N = rf"(?P<n>\d+|{SPELLED})"
+_STS = r"(?:sts?\b|stitches|loops)"
+ONLY = re.compile(
+    r"\b(?:on|over|with|across|upon)\s+(?:only\s+)?"
+    r"(?:these|those|this|(?:the\s+)?(?:first|next|last|centre|center|middle))\s+"
+    rf"{_N}\s+(?:\w+\s+)?{_STS}",
+    re.IGNORECASE,
+)
+WORKING = re.compile(
+    r"\b(?:work(?:ing|ed)?|continue|cont|proceed|heel|only|alone|complete|rows)\b", re.IGNORECASE
+)
+FOR_HEEL = re.compile(
+    rf"\b(?:these|those)\s+{_N}\s+{_STS}\s+(?:are\s+|form\s+|will\s+be\s+|make\s+)*(?:for\s+)?"
+    rf"(?:the\s+)?heel|\b{_N.replace('P<n>', 'P<m>')}\s+{_STS}\s+(?:left\s+|now\s+)?(?:for|on)\s+"
+    r"(?:the\s+)?heel\b",
+    re.IGNORECASE,
+)
+
+
+def worked_on(words: str) -> int | None:
+    """How many stitches the words say are worked on from here; None where they say nothing."""
+    heel = FOR_HEEL.search(words)
+    if heel:
+        return _value(heel.group("n") or heel.group("m"))
+    for sentence in re.split(r"[.;]", words):
+        only = ONLY.search(sentence)
+        if only and WORKING.search(sentence):
+            return _value(only.group("n"))
+    return None
+
+
+def _value(said: str) -> int | None:
+    return int(said[:5]) if said.isdigit() else word_number(said)

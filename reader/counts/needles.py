@@ -1,0 +1,58 @@
+"""Rounds written needle by needle: how many stitches a needle has is not known, only what each
+gains; so "knit to end of needle" takes whatever is there.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from reader.pattern.tree import Act, Deed, Node, Repeat, Until, Where, Work
+
+OPEN = (Where.REST, Where.TO_LAST, Where.EACH)
+
+
+def by_needles(nodes: Sequence[Node]) -> list[Node]:
+    """The nodes with what is open on a needle left to the whole round; unchanged where none is
+    named.
+    """
+    marks = [at for at, one in enumerate(nodes) if _names_needle(one)]
+    if not marks:
+        return list(nodes)
+    out = list(nodes[: marks[0]])
+    for at, mark in enumerate(marks):
+        stop = marks[at + 1] if at + 1 < len(marks) else len(nodes)
+        out += _needle(nodes[mark:stop])
+    return out
+
+
+def _names_needle(one: Node) -> bool:
+    return isinstance(one, Act) and one.deed is Deed.NEEDLE
+
+
+def _needle(nodes: Sequence[Node]) -> list[Node]:
+    works = [one for one in nodes if isinstance(one, Work)]
+    alone = len(works) == 1 and not any(isinstance(one, Repeat) for one in nodes)
+    return [_to_the_end(one, alone) for one in nodes]
+
+
+def _to_the_end(one: Node, alone: bool) -> Node:
+    """An open instruction of one needle, that keeps its number, as one that takes what is there."""
+    if isinstance(one, Work) and one.stitch.takes == one.stitch.makes:
+        whole = alone and one.place.where is Where.PLAIN and one.number is None
+        if one.place.where in OPEN or whole:
+            return replace(one, number=None, place=replace(one.place, where=Where.UNUSED))
+    if isinstance(one, Repeat) and one.until in (Until.OPEN, Until.TO_LAST):
+        inner = [work for work in one.body if isinstance(work, Work)]
+        kept = [replace(work, place=replace(work.place, where=Where.UNUSED)) for work in inner[:1]]
+        plain = len(inner) == len([work for work in one.body if not isinstance(work, Act)])
+        if plain and _gain(inner) == 0 and kept:
+            return kept[0]
+    return one
+
+
+def _gain(works: Sequence[Work]) -> int:
+    return sum(
+        (work.stitch.makes - work.stitch.takes) * (work.number.values[0] if work.number else 1)
+        for work in works
+    )

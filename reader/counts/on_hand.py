@@ -1,0 +1,47 @@
+"""The stitches on hand after a row: what was counted, or the printed total where the words fail."""
+
+from __future__ import annotations
+
+from reader.counts.counted import Problem, Verdict
+from reader.counts.entries import Entry
+from reader.counts.solve import Solved, chains_in
+from reader.pattern.totals import PLAIN_KINDS, STITCHES
+
+
+def count_of(
+    entry: Entry,
+    solved: Solved,
+    stated: int | None,
+    kind: str,
+    problem: Problem | None,
+    below: int | None,
+) -> int | None:
+    """The stitches on hand after a row, None where nothing tells; below: those before it."""
+    count = solved.count
+    told = entry.quoted and entry.told and entry.gain is not None
+    if told and stated is None and below is not None:
+        return below + (entry.gain or 0)
+    if problem is not None:
+        return _in_doubt(problem, count, stated, kind)
+    if count is None or (solved.tally.unread and stated is not None):
+        return stated if kind in STITCHES or (count is None and kind in PLAIN_KINDS) else count
+    return stated if counts_chains(solved, stated, kind) else count
+
+
+def _in_doubt(problem: Problem, count: int | None, stated: int | None, kind: str) -> int | None:
+    if problem.verdict is Verdict.DOES_NOT_FIT:
+        return stated if stated is not None else problem.counted
+    if problem.verdict is Verdict.UNCLEAR and stated is None:
+        return problem.counted if problem.counted is not None else count
+    if problem.verdict is Verdict.UNCLEAR and problem.printed:
+        return stated if kind in STITCHES + PLAIN_KINDS else count
+    return count
+
+
+def counts_chains(solved: Solved, stated: int | None, kind: str) -> bool:
+    """Whether the printed total counts the chains of the row's spaces as stitches."""
+    if stated is None or stated == solved.count or not solved.tally.spaces:
+        return False
+    if kind not in STITCHES or solved.count is None:
+        return False
+    return stated == solved.count + chains_in(solved.tally)
