@@ -169,8 +169,9 @@ _STITCHES = "|".join(
 )
 ORDERS = re.compile(
     r"\W*(?:(?:then|now|and|also|again|but|next|finally|after this|at the end)\b[ ,]*)*"
-    r"(?:(?:with|using|in|on|at|from|for|to|join(?:ing)?|change|changing|keeping|having|when|as|before"
-    r"|by|beginning|starting|beg|turn(?:ing)?|leaving|holding|rejoin|break|cut|fasten|slip|place"
+    r"(?:(?:with|using|in|on|at|from|for|to|join(?:ing)?|change|changing|keeping|having"
+    r"|when(?! you)|as|before|by|beginning|starting|beg"
+    r"|turn(?:ing)?|leaving|holding|rejoin|break|cut|fasten|slip|place"
     r"|put|divide|return|attach)\b[^.;]*?(?:[,:—-]|\band|\bthen)\s*)?"
     r"(?:k|knit|p|purl|pearl|pl|kn|work|cast|bind|co|bo|dec|inc|decrease|increase|narrow|widen|rep"
     r"|repeat|continue|cont|sl|slip|s|pick|take|make|m\d?|rib|patt|pattern|shape|do|finish|complete"
@@ -187,6 +188,23 @@ ORDERS = re.compile(
 def orders(words: str) -> bool:
     """Whether a sentence is an instruction, not only something that is said."""
     return ORDERS.match(words) is not None
+
+
+SENTENCE = re.compile(r"(?<=[.])\s+(?=[A-Z(])")
+
+
+def without_sayings(words: str) -> str:
+    """The words of a row with the sentences behind its first turned to spaces where they tell the
+    hands nothing.
+    """
+    pieces: list[str] = []
+    at = 0
+    for cut in [*(found.end() for found in SENTENCE.finditer(words)), len(words)]:
+        piece = words[at:cut]
+        told = at == 0 or orders(piece) or piece.lstrip()[:1] in "(["
+        pieces.append(piece if told else " " * len(piece))
+        at = cut
+    return "".join(pieces)
 
 
 def nothing_worked(nodes: tuple[Node, ...], unlabelled: bool) -> bool:

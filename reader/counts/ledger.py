@@ -19,6 +19,7 @@ from reader.counts.entries import (
     orders,
     over_rows,
     requoted,
+    without_sayings,
 )
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turned
 from reader.counts.faults import Where, fault_of, other_sense, quoted
@@ -92,6 +93,7 @@ class Ledger:
         if knits and row.mark is None:
             written = without_heading(written)
         printed, blank = self.printed(written)
+        blank = without_sayings(blank) if knits else blank
         begun = cast_on_in(blank) if knits and row.mark is None else None
         if begun is not None:
             blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))

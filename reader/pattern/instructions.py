@@ -39,7 +39,8 @@ from reader.pattern.tree import (
 from reader.terms.stitches import Craft
 
 FILLER = frozenset(
-    {"then", "now", "and", "work", "make", "working", "with", "just", "please", "also", "begin",
+    {"when",
+     "then", "now", "and", "work", "make", "working", "with", "just", "please", "also", "begin",
     "beginning", "again", "so", "&",
      "a", "an", "the", "next", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using",
      "insert", "by", "from", "once"}

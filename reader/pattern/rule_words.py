@@ -25,6 +25,11 @@ REPEAT_ROWS = re.compile(
     rf"|th))?\s*{_ROWS})",
     re.IGNORECASE,
 )
+UP_TO_ROW = re.compile(
+    rf"\brep(?:eat)?\s+(?:from (?:the )?(?:beginning|beg|1st {_ROWS})\s+)?(?:up\s+)?to\s+"
+    rf"(?:the\s+)?(\d+)(?:st|nd|rd|th|d)\s+{_ROWS}",
+    re.IGNORECASE,
+)
 _LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
 SAME_AS = re.compile(
     rf"^\W*(?:(?:attach|join|with|using|change to|carry|behind|still|always)\b"

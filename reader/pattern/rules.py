@@ -38,6 +38,7 @@ from reader.pattern.rule_words import (
     TIMES,
     UNTIL,
     UNTIL_ROW,
+    UP_TO_ROW,
     VARIED,
 )
 from reader.terms.numbers import TIMES as TIMES_WORDS
@@ -200,6 +201,9 @@ def _last_again(words: str) -> Rule | None:
 
 def _rows_again(words: str) -> Rule | None:
     """ "Rep rows 2 and 3 until ..."."""
+    upto = UP_TO_ROW.search(words)
+    if upto:
+        return _again("rows", words, upto, 1, int(upto.group(1)[:4]), 1)
     found = REPEAT_ROWS.search(words)
     if not found:
         return None

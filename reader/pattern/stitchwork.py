@@ -164,6 +164,8 @@ def _finish(
     if knits and number is None and cur.low() == "the":
         number = _the_number(cur)
     place = _place(cur)
+    if knits and place.where is Where.SAME and "needle" in place.text.lower():
+        place = Place(Where.PLAIN, place.span)
     name = found.special.name if found.special else ""
     between = _between(cur)
     return Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by)

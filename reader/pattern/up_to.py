@@ -30,6 +30,8 @@ def to_last_of(cur: Cursor) -> Place | None:
         noun = find_noun(cur) or "st"
         if cur.accept("of", "before") and _marker(cur):
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
+        if _of_a_part(cur):
+            return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
         cur.accept(*ROW_ENDS)
         return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
     far = cur.accept("as far as", "up to")
@@ -86,4 +88,20 @@ def _marker(cur: Cursor) -> bool:
     if cur.accept(*MARKERS):
         return True
     cur.at = at
+    return False
+
+
+PARTS = frozenset(["rib", "stripe", "section", "gusset", "panel", "cable"])
+
+
+def _of_a_part(cur: Cursor) -> bool:
+    """ "of the end of this broad rib": the end of a part of the row, wherever it lies."""
+    if cur.low() != "of":
+        return False
+    for ahead in range(1, 8):
+        if cur.low(ahead) in STOPS or cur.low(ahead) in ("row", "round", "needle", ""):
+            return False
+        if cur.low(ahead) in PARTS:
+            cur.at += ahead + 1
+            return True
     return False

@@ -115,6 +115,8 @@ FORMS: dict[str, str] = {
     "make one": "m1",
     "make 1": "m1",
     "m 1": "m1",
+    "raise 1": "m1",
+    "raise one": "m1",
     "m1l": "m1l",
     "m1r": "m1r",
     "m1p": "m1p",
