@@ -233,3 +233,25 @@ def taken_up(cur: Cursor, start: int, number: Num | None) -> Node | None:
         return Edge(cur.span(start), cur.said(start), number, True)
     cur.at = at
     return None
+
+
+BETWEEN = frozenset(
+    ["first", "last", "next", "remaining", "knitted", "knit", "purled", "pearled", "loose", "other",
+     "plain", "slipped", "rem", "following", "1st"]
+)  # fmt: skip
+"""Words between a number and "stitches": "the 3 first stitches"."""
+
+
+def the_number(cur: Cursor) -> Num | None:
+    """ "knit the 3 first stitches": the number, taken with its noun; "the" alone is taken too."""
+    if cur.low(1) in ("first", "last", "next", "remaining"):
+        cur.at += 1
+        return None
+    if cur.kind(1) != "num" or cur.low(2) in ("tog", "together"):
+        return None
+    number = cur.number(1)
+    cur.at += 2
+    while cur.low() in BETWEEN:
+        cur.at += 1
+    cur.accept(*NOUNS)
+    return number

@@ -7,7 +7,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.cursor import Cursor, Found
-from reader.pattern.knitting_fabric import at_ends, taken_up
+from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
@@ -162,7 +162,7 @@ def _finish(
     _explained(cur)
     knits = cur.book.craft is Craft.KNITTING
     if knits and number is None and cur.low() == "the":
-        number = _the_number(cur)
+        number = the_number(cur)
     place = _place(cur)
     if knits and place.where is Where.SAME and "needle" in place.text.lower():
         place = Place(Where.PLAIN, place.span)
@@ -185,28 +185,6 @@ def _explained(cur: Cursor) -> None:
             if len(told) > 1 and cur.low(ahead + 1) in ("in", "into", "on", "over", "under"):
                 cur.at += ahead + 1
             return
-
-
-BETWEEN = frozenset(
-    ["first", "last", "next", "remaining", "knitted", "knit", "purled", "pearled", "loose", "other",
-     "plain", "slipped", "rem", "following", "1st"]
-)  # fmt: skip
-"""Words between a number and "stitches": "the 3 first stitches"."""
-
-
-def _the_number(cur: Cursor) -> Num | None:
-    """ "knit the 3 first stitches": the number, taken with its noun; "the" alone is taken too."""
-    if cur.low(1) in ("first", "last", "next", "remaining"):
-        cur.at += 1
-        return None
-    if cur.kind(1) != "num" or cur.low(2) in ("tog", "together"):
-        return None
-    number = cur.number(1)
-    cur.at += 2
-    while cur.low() in BETWEEN:
-        cur.at += 1
-    cur.accept(*NOUNS)
-    return number
 
 
 def _made_of(cur: Cursor) -> None:
