@@ -315,6 +315,6 @@ def _last_row(rows: tuple[PlanRow, ...], worked: list[int], part: str) -> Notice
     if len(worked) < 3 or MEASURE.search(after) or GOES_ON.search(after):
         return None
     unsaid = _DEED.match(part) or len(part.split()) > LONGEST_NAME
-    plain = "" if unsaid else part.lower().removeprefix("the ")
+    plain = "" if unsaid else re.sub(r"\s*\([^)]*\)", "", part.lower()).removeprefix("the ")
     name = f" of the {plain}" if plain else ""
     return Notice("last", f"This is the last {_noun(rows[worked[-1]])}{name}.", 0)

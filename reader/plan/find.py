@@ -157,7 +157,10 @@ def part_phrases(plan: Plan) -> tuple[str, ...]:
     ordinals = {number: word for word, number in ORDINALS.items()}
     found = []
     for part in plan.parts:
-        called = one_of(part.name) if part.copies > 1 else part.name
+        plain = (
+            _BRACKETS.sub(" ", part.name) if _LETTER.search(_BRACKETS.sub("", part.name)) else ""
+        )
+        called = one_of(plain or part.name) if part.copies > 1 else plain or part.name
         name = " ".join(re.findall(r"[a-z]+", called.lower()))
         which = ordinals.get(part.copy, "") if part.copies > 1 else ""
         lost = part.copies > 1 and not which
@@ -224,6 +227,9 @@ def _plain(words: str) -> tuple[str, ...]:
     return tuple(_single(word) for word in found if word not in _IDLE)
 
 
+_BRACKETS = re.compile(r"\([^)]*\)|\[[^\]]*\]")
+"""What a heading adds to a name: "Head (sand yarn)"."""
+_LETTER = re.compile(r"[A-Za-z]")
 _ONE = {"feet": "foot", "leaves": "leaf", "hooves": "hoof", "scarves": "scarf", "knives": "knife"}
 
 

@@ -17,6 +17,8 @@ NEEDLE = re.compile(r"\bneedles?\b|\bdpns?\b|\bcirculars?\b", re.IGNORECASE)
 SEWING = re.compile(
     r"\b(?:tapestry|darning|yarn|sewing|embroidery|wool)\s+needles?\b", re.IGNORECASE
 )
+EYES = re.compile(r"\beyes?\b(?! needle)|\bnoses?\b|\bbuttons?\b|\bbeads?\b", re.IGNORECASE)
+"""Things told by their millimetres that are no tools."""
 FILLING = re.compile(
     r"\bfill(?:ing|er)?\b|\bfib(?:re|er)fill\b|\bstuffing\b|\bgravel\b|\bbatting\b", re.I
 )
@@ -113,6 +115,8 @@ def _line(line: str, craft: str) -> list[GatherItem]:
 
 def _kind(text: str, craft: str) -> str:
     if FILLING.search(text):
+        return "notion"
+    if EYES.search(text):
         return "notion"
     if SEWING.search(text) and not AMOUNT.search(text):
         return "notion"

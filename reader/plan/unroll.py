@@ -17,7 +17,7 @@ from reader.plan.colour_names import with_names
 from reader.plan.colours import with_colours
 from reader.plan.elsewhere import with_elsewhere
 from reader.plan.finishing import FINISHING, finishing_apart, making_up_apart
-from reader.plan.gather import MORE_NEEDED, gather, materials_in, remarks_among
+from reader.plan.gather import BULLET, MORE_NEEDED, gather, materials_in, remarks_among
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
 from reader.plan.orphans import orphans_in_place, without_listed
@@ -170,7 +170,8 @@ def _notes(counted: CountedPattern, needed: tuple[str, ...]) -> tuple[str, ...]:
     """What the pattern says first: without pieces of the list of what is needed, with the sentences
     that stand in that list.
     """
-    listed, among = " ".join(" ".join(needed).split()), remarks_among(needed)
+    lines = (BULLET.sub("", line) for one in needed for line in one.splitlines())
+    listed, among = " ".join(" ".join(lines).split()), remarks_among(needed)
     own = tuple(
         one
         for one in counted.notes

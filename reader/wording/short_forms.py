@@ -166,6 +166,8 @@ def _form(found: re.Match[str], reading: Reading) -> str:
     counted = re.match(r"\s*\d", found.string[found.end() :])
     if low in _EVERYDAY and not counted:
         return bare + stop
+    if low == "st" and _several(found):
+        return "stitches" + (stop if _ENDS.match(found.string, found.end()) else "")
     if low in _KEEP or (_is_english(low) and low not in BOTH):
         return _calm(bare) + stop
     if re.fullmatch(r"[A-Z] [A-Z]", bare):
@@ -180,6 +182,15 @@ def _form(found: re.Match[str], reading: Reading) -> str:
         end = stop if bare not in ("Dk", "Lt") and _ENDS.match(found.string, found.end()) else ""
         return _like(found, words) + end
     return _calm(bare) + stop
+
+
+def _several(found: re.Match[str]) -> bool:
+    """Whether a short form stands behind a number above one and is not the first half of a name:
+    "sc in all 24 st", not "2 st markers".
+    """
+    number = re.search(r"(\d+)\s*$", found.string[: found.start()])
+    named = re.match(r"\.?[\s-]*(?:markers?|holders?|patt|rep|cable)", found.string[found.end() :])
+    return bool(number and int(number[1]) > 1 and not named)
 
 
 def _single_letter(letter: str, reading: Reading) -> bool:

@@ -89,3 +89,47 @@ def test_yarns_below_one_label_and_other_things_are_gathered() -> None:
         "3 buttons",
         "ribbon, 1 m",
     ]
+
+
+NEWT = """Dock Newt
+
+MATERIALS
+• Aran weight yarn in sand
+• 3 mm crochet hook
+• 8 mm safety eyes
+• stitch marker, yarn needle
+
+HEAD (sand yarn)
+Rnd 1: 6 sc in a magic ring [6]
+Rnd 2: inc in all 6 st [12]
+Rnd 3: sc in all 12 st [12]
+
+LEG (make 2, sand yarn)
+Rnd 1: 5 sc in a magic ring [5]
+Rnd 2: sc in all 5 st [5]
+"""
+
+
+def test_what_a_heading_adds_in_brackets_is_no_part_of_its_name() -> None:
+    """The maker says "head" and "second leg"; the yarn is still told when the part begins."""
+    perform(
+        """
+        program: head, sand yarn
+        maker: row done
+        maker: row done
+        program: this is the last round of the head.
+        maker: go to part
+        program: one, head; two, first leg; three, second leg
+        maker: second leg
+        program: sand yarn, the second of two
+        """,
+        Play(plan_of(NEWT)),
+    )
+
+
+def test_eyes_told_by_their_size_are_no_tool_and_bullets_are_no_words() -> None:
+    """An eight millimetre eye is no hook; nothing of the list is read with the notes."""
+    plan = plan_of(NEWT)
+    kinds = {item.text: item.kind for item in plan.gather}
+    assert kinds["8 mm safety eyes"] == "notion"
+    assert plan.notes == ()

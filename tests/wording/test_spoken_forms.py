@@ -224,3 +224,10 @@ def test_everyday_words_that_were_stitches_once_are_left_alone() -> None:
     assert speak("Join right shoulder seam.", knitting).startswith("Join right shoulder seam")
     assert speak("drop the stitch", knitting) == "drop the stitch"
     assert speak("knit 2, seam 1", knitting) == "knit two, purl one"
+
+
+def test_several_st_are_stitches() -> None:
+    """Toy patterns write "24 st"; a marker's name keeps its word."""
+    assert speak("sc in all 24 st") == "single crochet in all twenty-four stitches"
+    assert speak("inc in next 1 st").endswith("one stitch")
+    assert speak("2 st markers") == "two stitch markers"
