@@ -12,6 +12,7 @@ from reader.counts.ledger import Ledger
 from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenPart, WrittenRow
 from reader.pattern.parser import Pattern
+from reader.terms.stitches import Craft
 from reader.text.span import Span
 
 ROWS = 20_000
@@ -33,6 +34,8 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         for item, coming in zip(part.items, _next_numbers(part), strict=True):
             if isinstance(item, WrittenNote):
                 notes.append(remark(pattern, item, len(ledger.rows)))
+                if item.kind == "note" and pattern.craft is Craft.KNITTING:
+                    ledger.hear(item.start, item.end)
             else:
                 add(ledger, item, coming, evens)
         parts.append(

@@ -187,9 +187,13 @@ ORDERS = re.compile(
 
 def orders(words: str) -> bool:
     """Whether a sentence is an instruction, not only something that is said."""
-    return ORDERS.match(words) is not None
+    return ORDERS.match(words) is not None and not MEANS.match(words)
 
 
+HAS_STITCHES = re.compile(
+    r"\b[kp]\s?\d|\b(?:knit|purl|pearl)\s+(?:\d|one|two|three|four|five|six)\b", re.IGNORECASE
+)
+MEANS = re.compile(r"\W*[\"'][^\"']{1,30}[\"']\s+(?:is|means|stands|signifies|denotes|=)")
 SENTENCE = re.compile(r"(?<=[.])\s+(?=[A-Z(])")
 
 
@@ -201,7 +205,7 @@ def without_sayings(words: str) -> str:
     at = 0
     for cut in [*(found.end() for found in SENTENCE.finditer(words)), len(words)]:
         piece = words[at:cut]
-        told = at == 0 or orders(piece) or piece.lstrip()[:1] in "(["
+        told = at == 0 or orders(piece) or piece.lstrip()[:1] in "([" or HAS_STITCHES.search(piece)
         pieces.append(piece if told else " " * len(piece))
         at = cut
     return "".join(pieces)

@@ -11,7 +11,7 @@ from reader.counts.counted import Problem, Verdict
 from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
 from reader.counts.repeating import fixed
-from reader.counts.solve import Solved, values
+from reader.counts.solve import Solved, knits, values
 from reader.pattern.tree import Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
 from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
@@ -75,6 +75,9 @@ def fault_of(
     if solved.fits is False and sure and below.stitches is not None and not agreed:
         if not doubted and stated is None and turned_before_end(solved, nodes):
             return _left_unworked(solved, where)
+        if not doubted and knits(nodes) and 2 * solved.left > below.stitches:
+            # Most of the row is not spoken of: words are missing, or were not understood.
+            return _unclear(where, stated)
         if not doubted:
             return _does_not_fit(solved, stated, below, where, nodes)
         if agrees:

@@ -36,7 +36,7 @@ from reader.pattern.instructions import read_row
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
-from reader.pattern.printed import printed_in
+from reader.pattern.printed import printed_in, told_in
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 from reader.pattern.tree import Act, Deed, Repeat, Until
 from reader.terms.stitches import Craft
@@ -205,6 +205,14 @@ class Ledger:
             last = self.rows[-1]
             self.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
             self.below, self.doubted = plain(stitches), True
+
+    def hear(self, start: int, end: int) -> None:
+        """Takes the total that a remark between rows tells of, where the rows leave it in doubt."""
+        told = told_in(self.text[start:end])
+        if told is not None and self.rows and (self.below.stitches is None or self.doubted):
+            if self.below.stitches != told:
+                self.settle(told)
+            self.doubted = False
 
     def narrow(self, stitches: int | None) -> None:
         """Goes on with some of the stitches; the others wait on a needle or holder."""

@@ -40,6 +40,10 @@ THEN_EVERY = re.compile(
     re.IGNORECASE,
 )
 """The change goes on at another pace: "then every row until 9 remain"."""
+AT_ENDS = re.compile(
+    rf"\b{_WAY}{_COUNTED}(?:at |on |in )?(?:the )?(?:each|both|either) (?:ends?|sides?)",
+    re.IGNORECASE,
+)
 EACH_TIME = re.compile(
     r"\b(?:inc|dec)\w*\.? (?:in|on|at)? ?(?:every|each) " + _ROWS + r",? (?P<n>\d+) (?:sts?"
     r"|stitches) each time",
@@ -61,6 +65,17 @@ class Change:
     times: int | None = None
     at_once: bool = False
     goes_on: bool = False
+
+
+def change_at_ends(words: str) -> Change | None:
+    """ "narrow at each end of the row, and continue so until ...": in every row."""
+    found = AT_ENDS.search(words)
+    if not found:
+        return None
+    said = found.group("n")
+    number = int(said[:4]) if said and said.isdigit() else 1
+    gain = number if found.group("way").lower() in ("inc", "widen") else -number
+    return Change(found.start(), 2 * gain, 1, None, True)
 
 
 def find_change(words: str) -> Change | None:

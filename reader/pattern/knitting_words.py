@@ -42,7 +42,7 @@ def find_knitting(cur: Cursor) -> Node | None:
         return None
     start = cur.at
     for reading in (
-        _over, _made, _raised, _passed_over, _taken_in, _twice_into, _all_into_one,
+        _over, _made, _raised, _passed_over, _slip_and_bind, _taken_in, _twice_into, _all_into_one,
     ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
@@ -156,6 +156,20 @@ def _passed_over(cur: Cursor, start: int) -> Node | None:
                         "others", "other", "them", "2", "k2tog", "st", "stitch"):  # fmt: skip
         cur.at += 1
     return worked(cur, start, "p2sso" if both else "psso", None)
+
+
+def _slip_and_bind(cur: Cursor, start: int) -> Node | None:
+    """ "slip, narrow and bind", "slip 1, knit 1 and bind": the slipped stitch goes over the rest."""
+    if not cur.accept("slip 1", "slip one", "slip", "sl 1", "sl"):
+        return None
+    cur.accept(",")
+    two = cur.accept("narrow", "k2tog", "knit 2 together", "knit two together")
+    name = "sk2p" if two else ""
+    if not name and cur.accept("knit 1", "knit one", "k 1", "knit"):
+        name = "skp"
+    cur.accept(",", "and")
+    cur.accept("and")
+    return worked(cur, start, name, None) if name and cur.accept("bind") else None
 
 
 def _taken_in(cur: Cursor, start: int) -> Node | None:

@@ -15,14 +15,14 @@ _WHICH = (
     r"|each|side|instep|heel|back|front|1st|2nd|3rd|4th|first|second|third|fourth|sole|others?)\b"
 )
 PART = re.compile(
-    rf"\b{_N}\s*(?:left |remaining |now )*(?:in|on) {_WHICH}"
+    rf"\b{_N}\s*(?:left |remaining |now |will be |are |should be )*(?:in|on) {_WHICH}"
     r"(?:[\w ]{0,12}?(?:needles?|pins?|rib))?",
     re.IGNORECASE,
 )
 IN_ALL = re.compile(rf"\b{_N}\s*(?:left |now )?(?:in all|altogether)\b", re.IGNORECASE)
 SAID = re.compile(
-    r"\b(?:have|having|leaves?|leaving|gives? you|there (?:are|will|should|ought)|left on"
-    r"|ought to (?:have|be))\b",
+    r"\b(?:have|will be|are left|remain|having|leaves?|leaving|gives? you|left on"
+    r"|there (?:are|will|should|ought)|ought to (?:have|be))\b",
     re.IGNORECASE,
 )
 
@@ -35,8 +35,8 @@ def by_needle(text: str) -> tuple[list[Printed], str]:
         said = SAID.search(words)
         if not said or re.search(r"\b(?:until|till)\b", words[: said.start()], re.IGNORECASE):
             continue
-        parts = list(PART.finditer(words, said.start()))
-        whole = IN_ALL.search(words, said.start())
+        parts = list(PART.finditer(words))
+        whole = IN_ALL.search(words)
         if not parts and not whole:
             continue
         spots = [*parts, *([whole] if whole else [])]

@@ -147,3 +147,12 @@ def _spoken(text: str, found: list[Printed]) -> str:
         )
         text = text[: said.start()] + " " * (said.end() - said.start()) + text[said.end() :]
     return text
+
+
+def told_in(words: str) -> int | None:
+    """The stitches on hand that a remark tells of in words, None where it tells of none."""
+    on_needles, rest = by_needle(words)
+    found: list[Printed] = []
+    _spoken(rest, found)
+    whole = [one for one in [*found, *on_needles] if not one.each and len(one.numbers) == 1]
+    return whole[-1].numbers[0] if whole else None

@@ -17,6 +17,9 @@ REPEAT_LAST = re.compile(
     rf"(?:(\d+)|{_ONES})?\s*(?:(?:pattern|patt|dec\w*|inc\w*)\s+)?{_ROWS}",
     re.IGNORECASE,
 )
+REPEAT_THIS = re.compile(
+    r"\brep(?:eat)?\s+this(?=\s+(?:until|till|\d|once|twice|three|four|five|six))", re.IGNORECASE
+)
 REPEAT_ROWS = re.compile(
     r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?)\s+(?:the\s+)?"
     rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:\s*(?:-|—|to"

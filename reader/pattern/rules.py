@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
-from reader.pattern.changes import find_change
+from reader.pattern.changes import change_at_ends, find_change
 from reader.pattern.figures import tightened
 from reader.pattern.labels import opened
 from reader.pattern.rule_words import (
@@ -31,6 +31,7 @@ from reader.pattern.rule_words import (
     PLAIN_DIFFERENCE,
     REPEAT_LAST,
     REPEAT_ROWS,
+    REPEAT_THIS,
     SAME_AS,
     SHAPED,
     STITCHES_ON,
@@ -189,6 +190,9 @@ def _last_again(words: str) -> Rule | None:
     if kept:
         row = int(kept.group("row")[:4])
         return Rule("last", start=kept.start(), end=kept.end(), rest=kept.group(), until_row=row)
+    this = REPEAT_THIS.search(words)
+    if this:
+        return _again("last", words, this, 0, 0, 1)
     found = REPEAT_LAST.search(words)
     if not found:
         return None
@@ -246,6 +250,8 @@ def _grow(words: str) -> Rule | None:
     """ "Continue in this way until there are 15", "inc 1 st each end every 4th row 5 times"."""
     change = find_change(words)
     found = GOES_ON.search(words)
+    if found is not None and (change is None or not change.step) and goal_in(words) is not None:
+        change = change_at_ends(words) or change
     if found is None and change is None:
         return None
     if change is None and found is not None and STITCHES_ON.match(words[found.start() :]):

@@ -160,17 +160,17 @@ def _finish(
     cur.accept("as before", "as usual", "made as before")
     cur.accept("from cn", "from dpn", "from cable needle", "from the cable needle", "from holder")
     _explained(cur)
-    knits = cur.book.craft is Craft.KNITTING
-    if knits and number is None and cur.low() == "the":
-        number = the_number(cur)
-    place = _place(cur)
-    if knits and place.where is Where.SAME and "needle" in place.text.lower():
-        place = Place(Where.PLAIN, place.span)
+    if cur.book.craft is Craft.KNITTING:
+        number, place = _how_far(cur, number)
+    else:
+        place = _place(cur)
     name = found.special.name if found.special else ""
     between = _between(cur)
     return Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by)
 
 
+ONWARD = ("plain", "straight", "even", "on", "along", "forward", "across")
+"""Between a stitch and how far it goes, these add nothing."""
 HOW = frozenset({"thread", "yarn", "insert", "hook", "draw", "yo", "pull", "wool", "cotton"})
 """Words that tell how a stitch is made."""
 
@@ -185,6 +185,18 @@ def _explained(cur: Cursor) -> None:
             if len(told) > 1 and cur.low(ahead + 1) in ("in", "into", "on", "over", "under"):
                 cur.at += ahead + 1
             return
+
+
+def _how_far(cur: Cursor, number: Num | None) -> tuple[Num | None, Place]:
+    """In knitting: the number where it only follows now, and how far the stitch is worked."""
+    if cur.low() in ONWARD and cur.low(1) in ("until", "till", "to", "up", "all", "as"):
+        cur.at += 1
+    if number is None and cur.low() == "the":
+        number = the_number(cur)
+    place = _place(cur)
+    if place.where is Where.SAME and "needle" in place.text.lower():
+        place = Place(Where.PLAIN, place.span)
+    return number, place
 
 
 def _made_of(cur: Cursor) -> None:
