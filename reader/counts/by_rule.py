@@ -126,6 +126,11 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
         ruled(ledger, row, rule, upto, evens)
 
 
+TOTAL_ALONE = re.compile(
+    r"[.;:)\s]*[\[(]?\s*\d+\s*(?:sts?|stitches|sc|s c|dc|d c|tr|htr|hdc)\b\s*[\])]?\.?(?=\s|$)",
+    re.IGNORECASE,
+)
+"""A sentence behind a rule that is only the total."""
 AND_THEN = re.compile(r"(?<=[.;])\s+(?=(?:rep|repeat|work)\b)", re.IGNORECASE)
 """Where a rule of its own follows a row that is named."""
 
@@ -183,6 +188,10 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         repeat(ledger, row, rule, upto)
     rest = row.start + rule.end
     after = ledger.text[rest : row.end]
+    total = TOTAL_ALONE.match(after)
+    if total:
+        ledger.check_total(row, rule.end, rule.end + total.end(), settled=ledger.doubted)
+        rest, after = rest + total.end(), after[total.end() :]
     further = FURTHER.match(after) or THEN_EVERY.match(after)
     if (ACTION.search(after) and len(after.split()) > 2) or further:
         _add_one(ledger, WrittenRow(None, rest, row.end), upto, evens)

@@ -2,10 +2,17 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 
+from reader.counts.endings import (
+    Worker,
+    close_round,
+    closes_loop,
+    into_tall_of,
+    trimmed,
+    work_ending,
+)
 from reader.counts.fabric import Run
 from reader.counts.openings import UNITS
 from reader.counts.tally import NOTHING, Need, Tally
@@ -21,9 +28,6 @@ PASSES = 5_000
 FAR_SHORT = 500
 """Stitches that a repeat may ask for and not find before it is followed no further."""
 
-INTO_TALL = re.compile(r"^in(?:to)?(?: the)? (?:dc|d c|tr|tr c|treble)$")
-"""The tall stitch that closed the round of loops below."""
-Worker = Callable[[Sequence[Node], Tally, Need], None]
 
 
 def repeated(
@@ -70,14 +74,16 @@ def body_of(body: Sequence[Node], tally: Tally, work_all: Worker) -> Tally:
 
 def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
     """A body over and over."""
+    begun = bool(tally.runs) and tally.runs[-1].is_stitch
     if node.joined and not tally.choice.joined:
         work_all(node.body[:-1], tally, need)
         node = replace(node, body=node.body[-1:], joined=False)
     node = filled(node, tally, need, work_all)
     one = body_of(node.body, tally, work_all)
     ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)
-    into_tall = closes_loop(node) and _into_tall(node)
-    behind = Need(need.stitches + ending.takes, need.spaces + ending.space_takes + into_tall)
+    into_tall = closes_loop(node) and into_tall_of(node)
+    takes = 0 if into_tall else ending.takes
+    behind = Need(need.stitches + takes, need.spaces + ending.space_takes + into_tall)
     cut = not fixed(node) and bool(node.ending) and tally.choice.cut_ending
     if cut and not tally.walk.alike(names_in(node.body)) and cut_walking(
         node, tally, need, work_all
@@ -90,6 +96,8 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         work_alike(node, one, max(0, min(times, PASSES)), tally)
     else:
         work_each(node, tally, behind, work_all)
+    if not fixed(node) and not node.ending:
+        close_round(node, tally, need, begun, work_all)
     if not cut and node.ending and not (node.altered and tally.sections):
         work_ending(node, tally, need, work_all)
     tally.unsure = tally.unsure or (one.unsure and not tally.walk.known)
@@ -199,6 +207,7 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
     if not fixed(node) and not node.ending and passes:
         part = last_part(node, tally, keep, behind, work_all)
         passes += [part] if part is not None else []
+        pass_over_others(node, tally, keep)
     for number, trial in enumerate(passes, 1):
         tally.make_runs(trial.runs, 1, False)
         tally.shaped += trial.shaped
@@ -211,6 +220,17 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
     tally.sections = len(passes)
     if not fixed(node) and tally.walk.left is not None and tally.walk.left > keep:
         tally.uneven = tally.uneven or (tally.walk.left - keep, tally.walk.left - keep + 1)
+
+
+def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
+    """Passes over what is left at the row's end where it is of no kind that the body goes into, as
+    each pass did between.
+    """
+    kinds = names_in(node.body) - {"st", "sp", "ch", "tch"}
+    left = (tally.walk.left or 0) - keep
+    ahead = [run for run in tally.walk.ahead() if run.is_stitch]
+    if kinds and 0 < left < 4 and not any(run.name in kinds for run in ahead):
+        tally.walk.take(left)
 
 
 def last_part(
@@ -263,25 +283,15 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
     work_ending(node, tally, need, work_all)
 
 
-def trimmed(prefix: Sequence[Node], ending: Sequence[Node]) -> list[Node]:
-    """The beginning of a last pass without the chains that the ending makes in their place: "* ch
-    5, skip 1, sc in next; ending with ch 2, dc in 1st sc".
-    """
-    kept = list(prefix)
-    if not ending or not isinstance(ending[0], Chain):
-        return kept
-    worked = [n for n, one in enumerate(kept) if isinstance(one, Work | Group | Repeat)]
-    last = worked[-1] if worked else -1
-    return [one for n, one in enumerate(kept) if n <= last or not isinstance(one, Chain)]
-
-
 def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> bool:
     """Passes along the row below while there is room, then as much of one more as leaves the ending
     its places; False, and nothing worked, where that does not close the row.
     """
     begun = _kept(tally)
     takes = body_of(node.ending, tally, work_all).walk.takes
-    work_each(node, tally, Need(need.stitches + takes, need.spaces), work_all)
+    in_loop = closes_loop(node) and into_tall_of(node)
+    keep = Need(need.stitches + (0 if in_loop else takes), need.spaces + in_loop)
+    work_each(node, tally, keep, work_all)
     tally.uneven = None
     full = _kept(tally)
     for length in range(len(node.body) - 1, -1, -1):
@@ -326,42 +336,6 @@ def ends_so(prefix: Sequence[Node], ending: Sequence[Node]) -> bool:
     only = all(isinstance(one, Chain | Skip) for one in prefix)
     said = [one.number for one in ending if isinstance(one, Chain)]
     return only and len(said) == len(ending) == 1 and chains == said
-
-
-def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
-    """Works the ending; "ch 2, dc in first sc" closes a round of loops with a last loop, half
-    chain, half stitch.
-    """
-    before, made = tally.makes, tally.spaces
-    work_all(node.ending, tally, need)
-    if not closes_loop(node) or _into_tall(node):
-        return
-    if (tally.makes, tally.spaces) != (before + 1, made + 1):
-        return
-    if tally.runs[-1].is_stitch and tally.runs[-1].n == 1:
-        tally.runs.pop()
-
-
-def _into_tall(node: Repeat) -> bool:
-    """Whether the ending goes into the tall stitch that closed the round below: in the loop that it
-    made this round began, and ends.
-    """
-    last = node.ending[-1] if node.ending else None
-    return isinstance(last, Work) and INTO_TALL.match(last.place.text.lower()) is not None
-
-
-def closes_loop(node: Repeat) -> bool:
-    """Whether the ending of a repeat of loops is a chain and a tall stitch into the beginning."""
-    works = [one for one in node.ending if isinstance(one, Chain | Work)]
-    if [type(one) for one in works] != [Chain, Work]:
-        return False
-    tall = works[1]
-    if not isinstance(tall, Work) or tall.stitch.height < 2:
-        return False
-    place = tall.place
-    at_start = place.where in (Where.FIRST, Where.SAME) or place.noun == "tch" or place.nth == 1
-    at_start = at_start or _into_tall(node)
-    return at_start and any(isinstance(one, Chain) for one in node.body)
 
 
 def prefix_that_fits(

@@ -20,6 +20,7 @@ from reader.text.same_length import (
     without_emphasis,
     without_front_matter,
     without_links,
+    without_page_lines,
 )
 from reader.text.stops import without_stops
 from reader.text.tables import untabled
@@ -247,7 +248,8 @@ def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
-    source = clean(with_ones(without_links(without_front_matter(text))))
+    told = without_page_lines(without_links(without_front_matter(text)))
+    source = clean(with_ones(told))
     plain = needles_as_rows(undotted(untabled(without_emphasis(source.text))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     plain = without_stops(plain) if which is Craft.KNITTING else plain

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_nouns import take_after
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Act, Chain, Deed, LeaveRest, Node, Place, Skip, Where
@@ -27,6 +28,10 @@ def find_skip(cur: Cursor) -> Node | None:
         cur.low() == "skp" and cur.book.craft is Craft.KNITTING
     ):
         return None
+    if cur.low(-1) in ("not", "without", "never"):
+        cur.at += 1
+        take_phrase(cur)
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     cur.at += 1
     cur.accept("over")
     cur.accept("the")

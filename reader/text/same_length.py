@@ -50,6 +50,35 @@ def without_emphasis(text: str) -> str:
     return EMPHASIS.sub(" ", text)
 
 
+PAGE = re.compile(
+    r"^.*(?:©|\(c\)|\bcopyright\b|\bpage \d+|\bpg\.? ?\d+"
+    r"|\d+ of \d+).*$", re.IGNORECASE | re.MULTILINE
+)
+"""A line at the head or foot of a page."""
+
+
+def without_page_lines(text: str) -> str:
+    """The text with the lines that stand on each page turned to spaces, and their ends too, so that
+    a row they broke into goes on; the first of them stays.
+    """
+    seen: dict[str, int] = {}
+    for line in PAGE.findall(text):
+        bare = re.sub(r"\d+", "", line).strip()
+        seen[bare] = seen.get(bare, 0) + 1
+    if not any(number > 1 for number in seen.values()):
+        return text
+    first: set[str] = set()
+    out: list[str] = []
+    for line in text.split("\n"):
+        bare = re.sub(r"\d+", "", line).strip()
+        if seen.get(bare, 0) > 1 and bare in first:
+            out.append(" " * len(line) + " ")
+            continue
+        first.add(bare)
+        out.append(line + "\n")
+    return "".join(out)[: len(text)]
+
+
 def without_front_matter(text: str) -> str:
     """The text with comment lines at its top turned to spaces where at least two of them are
     entries.

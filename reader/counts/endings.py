@@ -1,0 +1,90 @@
+"""How repeats end: what "ending with" asks for, loops closed by a tall stitch, rounds that close
+with the chain of a pass begun.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+
+from reader.counts.tally import Need, Tally
+from reader.counts.walk import any_opening
+from reader.pattern.tree import Chain, Group, Node, Repeat, Skip, Until, Where, Work
+
+Worker = Callable[[Sequence[Node], Tally, Need], None]
+INTO_TALL = re.compile(r"^in(?:to)?(?: the)? (?:dc|d c|tr|tr c|treble)$")
+"""The tall stitch that closed the round of loops below."""
+
+def trimmed(prefix: Sequence[Node], ending: Sequence[Node]) -> list[Node]:
+    """The beginning of a last pass without the chains that the ending makes in their place: "* ch
+    5, skip 1, sc in next; ending with ch 2, dc in 1st sc".
+    """
+    kept = list(prefix)
+    if not ending or not isinstance(ending[0], Chain):
+        return kept
+    worked = [n for n, one in enumerate(kept) if isinstance(one, Work | Group | Repeat)]
+    last = worked[-1] if worked else -1
+    return [one for n, one in enumerate(kept) if n <= last or not isinstance(one, Chain)]
+
+
+def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
+    """Works the ending; "ch 2, dc in first sc" closes a round of loops with a last loop, half
+    chain, half stitch.
+    """
+    before, made = tally.makes, tally.spaces
+    if closes_loop(node) and into_tall_of(node) and tally.walk.spaces:
+        # The round ends in the loop where it began, with a tall stitch of its own.
+        work_all(node.ending[:-1], tally, need)
+        tally.walk.take_spaces(1, any_opening)
+        tally.make(1, "dc")
+        return
+    work_all(node.ending, tally, need)
+    if not closes_loop(node) or into_tall_of(node):
+        return
+    if (tally.makes, tally.spaces) != (before + 1, made + 1):
+        return
+    if tally.runs[-1].is_stitch and tally.runs[-1].n == 1:
+        tally.runs.pop()
+
+
+def into_tall_of(node: Repeat) -> bool:
+    """Whether the ending goes into the tall stitch that closed the round below: in the loop that it
+    made this round began, and ends.
+    """
+    last = node.ending[-1] if node.ending else None
+    return isinstance(last, Work) and INTO_TALL.match(last.place.text.lower()) is not None
+
+
+def closes_loop(node: Repeat) -> bool:
+    """Whether the ending of a repeat of loops is a chain and a tall stitch into the beginning."""
+    works = [one for one in node.ending if isinstance(one, Chain | Work)]
+    if [type(one) for one in works] != [Chain, Work]:
+        return False
+    tall = works[1]
+    if not isinstance(tall, Work) or tall.stitch.height < 2:
+        return False
+    place = tall.place
+    at_start = place.where in (Where.FIRST, Where.SAME) or place.noun == "tch" or place.nth == 1
+    at_start = at_start or into_tall_of(node)
+    return at_start and any(isinstance(one, Chain) for one in node.body)
+
+
+AROUND = re.compile(r"\b(?:a?round)\b", re.IGNORECASE)
+
+
+def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: Worker) -> None:
+    """Works the chain (and the skip) that close a round "* ch 5, skip 3, sc in next; rep around",
+    where the round began with a stitch and nothing else is said of its end.
+    """
+    if node.until is not Until.OPEN or not AROUND.search(node.words) or tally.walk.left is None:
+        return
+    lead: list[Node] = []
+    for one in node.body:
+        if not isinstance(one, Chain | Skip):
+            break
+        lead.append(one)
+    skipped = sum(one.place.number.at(tally.size) for one in lead if isinstance(one, Skip))
+    chained = any(isinstance(one, Chain) for one in lead)
+    if chained and begun and tally.walk.left - need.stitches == skipped:
+        work_all(lead, tally, need)
+        tally.uneven = None
