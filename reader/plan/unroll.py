@@ -175,7 +175,7 @@ def _notes(counted: CountedPattern, needed: tuple[str, ...]) -> tuple[str, ...]:
     own = tuple(
         one
         for one in counted.notes
-        if " ".join(MORE_NEEDED.sub("", one.text).split()) not in listed
+        if " ".join(MORE_NEEDED.sub("", _texts((one,), counted)[0]).split()) not in listed
     )
     said = _said(own, counted)
     told = (line for text in among for line in sentences(text))

@@ -30,7 +30,7 @@ _EACH = tuple(
     for form in (
         rf"(?<![\d.])(?P<many>\d{{1,2}})\s*[x×]\s*{_WEIGHT}",
         rf"(?<![\d.])(?P<many>\d{{1,2}})[\s(]+{_WEIGHT}\s*\)?\s*{_BALLS}\b",
-        rf"{_WEIGHT}\s*(?:per\s+)?{_BALLS}\s*[:,]\s*(?P<many>\d{{1,2}})\b",
+        rf"{_WEIGHT}\s*(?:/\s*\d+\s*[a-z]+\s*)?(?:per\s+)?{_BALLS}\)?\s*[:,]\s*(?P<many>\d{{1,2}})\b",
         rf"(?<![\d.])(?P<many>\d{{1,2}})\s*{_BALLS}\s*(?:of|at)\s*{_WEIGHT}",
         rf"(?<![\d.])(?P<many>\d{{1,2}})\s*{_BALLS}\b[^\d]{{0,30}}{_WEIGHT}\s*(?:each|per|/)",
     )

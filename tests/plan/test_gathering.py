@@ -103,6 +103,7 @@ def test_grams_are_read() -> None:
         ("3 x 100 g balls of DK yarn in Heather (A)", 300),
         ("Aran yarn, 100 g balls: 6 balls in Samphire", 600),
         ("2 (50g) skeins sock yarn", 100),
+        ("cotton (100 g / 300 m per skein): 4 skeins", 400),
         ("4 balls of 25 g", 100),
         ("5 balls of aran yarn, 100 g each", 500),
         ("100 g (2 balls) of rust", 100),

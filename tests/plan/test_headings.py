@@ -63,16 +63,21 @@ def test_a_line_of_the_list_is_no_part() -> None:
 
 
 def test_words_below_a_heading_are_read_in_their_place() -> None:
-    """The right mitt and the foot hold no row that could be counted, and are parts all the same."""
+    """The right mitt and the foot hold no row of their own, and are parts all the same; the mitt
+    has the rows of the part right before, which it asks for."""
     perform(
         """
         silent: foot
         maker: go to part
         program: left mitt; two, right mitt; three, foot
         maker: right mitt
-        program: the rows of the left mitt are not read out here
         program: work as left mitt
         maker: next
+        program: chain twelve
+        maker: row done
+        maker: row done
+        place: right mitt. round two
+        maker: row done
         program: foot
         program: eighteen centimetres
         """,
@@ -133,3 +138,35 @@ def test_eyes_told_by_their_size_are_no_tool_and_bullets_are_no_words() -> None:
     kinds = {item.text: item.kind for item in plan.gather}
     assert kinds["8 mm safety eyes"] == "notion"
     assert plan.notes == ()
+
+
+REED = """Reed Cloth
+
+MATERIALS
+Cotton (100 g / 300 m per skein): 3 skeins
+4 mm hook
+Removable markers
+
+NOTES
+Ch 3 at beginning of row counts as first dc.
+
+FRONT
+Ch 12.
+Row 1: Dc in 4th ch from hook and in each ch across, turn. (10 dc)
+Row 2: Ch 3, dc in next dc and in each dc across, turn. (10 dc)
+First shoulder
+Row 1: Ch 3, dc in next 3 dc, turn. (4 dc)
+
+BACK
+Work same as Front.
+"""
+
+
+def test_notes_below_a_list_are_notes_and_a_part_quoted_over_others_is_named() -> None:
+    """The last thing of a list is no heading of the notes below it. The back asks for the front,
+    which has shoulders of its own behind it: it is told where to hear it, nothing is guessed."""
+    plan = plan_of(REED)
+    assert [part.name for part in plan.parts] == ["FRONT", "First shoulder", "BACK"]
+    assert plan.notes == ("Ch 3 at beginning of row counts as first dc.",)
+    told = [notice.text for notice in plan.parts[-1].rows[0].notices]
+    assert told[0].startswith("The rows of the front are not read out here")
