@@ -10,6 +10,9 @@ SIZED = re.compile(
     re.IGNORECASE,
 )
 """A number with those of other sizes behind it; "x6 (12)" is a repeat with its total."""
+_BRACKET = rf"[\(\[]\s*{_ONE}(?:\s*[,:;/—-]\s*{_ONE})*\s*[\)\]]"
+SEVERAL = re.compile(rf"(?<![x×*\d])(?<![x×*] )\d+\s*{_BRACKET}(?:\s*\d*\s*{_BRACKET})+")
+"""Several brackets behind a number: "66 (72) (78)", "28 (32, 36) 32 (36, 40)"."""
 BARE = re.compile(r"(?<![\d/:.-])\d+((?:\s?([-/:—])\s?\d+)(?:\s?\2\s?\d+)+)(?![\d/:-])")
 """The numbers of three sizes or more with nothing but dashes, strokes or colons between them."""
 NAMED = re.compile(
@@ -28,7 +31,11 @@ def sizes_named(text: str) -> tuple[str, ...]:
     """The names of the sizes, ("one size",) where the text names none."""
     lists = [values_in(one) for one in SIZED.findall(text)]
     lists += [len(re.findall(r"\d+", one.group(1))) for one in BARE.finditer(text)]
+    several = [values_in(one.group()) - 1 for one in SEVERAL.finditer(text)]
     names = _names(text)
+    most = max(set(several), key=several.count) if several else 0
+    if several.count(most) >= 3:
+        return tuple(f"size {n + 1}" for n in range(most + 1))
     if names and len(names) - 1 in lists:
         return names
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
