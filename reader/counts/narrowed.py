@@ -39,5 +39,11 @@ def worked_on(words: str) -> int | None:
     return None
 
 
+def begins_with_them(words: str) -> bool:
+    """Whether a sentence first says which stitches are worked on, and then what is done."""
+    only = ONLY.search(words)
+    return only is not None and len(words[: only.start()].split()) < 3
+
+
 def _value(said: str) -> int | None:
     return int(said[:5]) if said.isdigit() else word_number(said)

@@ -12,7 +12,7 @@ from reader.pattern.line_words import ACTION
 
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
-    r"(?:work|continue|cont\b|bind off|cast off"
+    r"(?:working on|work|continue|cont\b|bind off|cast off"
     r"|bo \d|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg with"
@@ -21,7 +21,10 @@ NEXT_SENTENCE = re.compile(
 )
 NEEDLE_NAMED = re.compile(r"(?:^|[.;:,])\W*(?:\w+ ){0,3}needles?\.\s*$", re.IGNORECASE)
 """A needle named as a heading: what follows belongs to the same round."""
-HEADING = re.compile(r"\W*[A-Z][^.:;]{1,40}(?:\.\s?--|\.\s?—|:--|\.-(?=\s?[A-Z*]))\s*")
+HEADING = re.compile(
+    r"\W*[A-Z][^.:;]{1,40}(?:\.\s?--|\.\s?—|:--|\.-(?=\s?[A-Z*]))\s*"
+    r"|\W*[A-Z][a-z]+(?: [a-z]+){0,3}:\s+(?=[A-Z*(])"
+)
 """A heading run in with its text: "To decrease.--Knit one ..."."""
 
 

@@ -5,7 +5,7 @@ rows", "of next and foll 4 alt rows" -> how many stitches, how often, in every h
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 _ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
 _WAY = (
@@ -65,6 +65,7 @@ class Change:
     times: int | None = None
     at_once: bool = False
     goes_on: bool = False
+    end: int = 0
 
 
 def change_at_ends(words: str) -> Change | None:
@@ -98,7 +99,9 @@ def find_change(words: str) -> Change | None:
     said = found.group("n")
     ends = 2 if BOTH_ENDS.search(found.group()) else 1
     if said is None and ends == 1 and way in ("inc", "dec"):
-        return Change(found.start(), 0)
+        # As many as before, at this pace.
+        pace = _how_often(found, 0)
+        return replace(pace, goes_on=pace.every > 1)
     number = int(said[:4]) if said and said.isdigit() else 1
     gain = number if way in ("inc", "widen", "cast on") else -number
     return _how_often(found, gain * ends)
@@ -108,12 +111,14 @@ def _how_often(found: re.Match[str], step: int) -> Change:
     at = found.start()
     if found.group("rows"):
         every = 2 if found.group("alts") else 1
-        return Change(at, step, every, int(found.group("rows")[:3]), True)
+        return Change(at, step, every, int(found.group("rows")[:3]), True, end=found.end())
     if found.group("more"):
         return Change(
-            at, step, 2 if found.group("alt") else 1, 1 + int(found.group("more")[:3]), True
-        )
+            at, step, 2 if found.group("alt") else 1, 1 + int(found.group("more")[:3]), True,
+            end=found.end(),
+        )  # fmt: skip
     nth = found.group("nth")
     every = int(nth[:3]) if nth else 2 if found.group("other") else 1
     first = found.group("also") or ""
-    return Change(at, step, every, None, re.match(r"\s*(?:next|this|same)", first) is not None)
+    at_once = re.match(r"\s*(?:next|this|same)", first) is not None
+    return Change(at, step, every, None, at_once, end=found.end())

@@ -134,7 +134,13 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     cur.at += 1
     cur.accept("held", "rem", "remaining")
     cur.accept("sts", "st", "stitches")
-    cur.accept("back", "from holder", "from holders", "from the holder")
+    cur.accept("back")
+    cur.accept(
+        "from holder", "from holders", "from the holder", "from waste yarn", "from st holder",
+        "from the waste yarn", "from thread", "from spare needle", "from stitch holder",
+        "held on waste yarn",
+    )  # fmt: skip
+    cur.accept("back")
     if not cur.accept("on to", "onto", "on", "to"):
         return None
     cur.accept("a", "the", "2", "3", "4")

@@ -159,7 +159,7 @@ def _passed_over(cur: Cursor, start: int) -> Node | None:
 
 
 def _slip_and_bind(cur: Cursor, start: int) -> Node | None:
-    """ "slip, narrow and bind", "slip 1, knit 1 and bind": the slipped stitch goes over the rest."""
+    """ "slip, narrow and bind", "slip 1, knit 1 and bind": the slipped one goes over the rest."""
     if not cur.accept("slip 1", "slip one", "slip", "sl 1", "sl"):
         return None
     cur.accept(",")

@@ -200,7 +200,8 @@ LEFT_OVER = (
 )  # fmt: skip
 MARKERS = (
     "marker", "m", "markers", "mkr", "mrk", "bor", "center st", "centre st", "marked st", "gap",
-    "turn",
+    "turn", "cast off sts", "cast off stitches", "bound off sts", "bound off stitches",
+    "cast off edge", "cast off ones", "cast off", "bind off", "buttonhole", "opening",
 )  # fmt: skip
 BEFORE_NOUN = frozenset(
     ["of", "the", "each", "last", "previous", "prev", "first", "same", "these", "front", "corner"]

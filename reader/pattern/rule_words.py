@@ -160,6 +160,9 @@ STITCHES_ON = re.compile(
 """A row that goes on to its end, not rows that go on."""
 THEN = re.compile(r",?\s+(?=(?:and )?then\b[^.;]*\b(?:every|each|next|foll)\b)", re.IGNORECASE)
 """Where a change goes on at another pace."""
+MORE = re.compile(
+    r"\b(?:times more|more times|twice more|once more|further times)\b", re.IGNORECASE
+)
 NEXT_ROW = re.compile(r"\bnext (?:\w+ )?(?:row|rnd|round)", re.IGNORECASE)
 VARIED = re.compile(
     r"\b(?:\d+|one) (?:\w+ ){0,2}?(?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE

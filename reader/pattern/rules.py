@@ -26,6 +26,7 @@ from reader.pattern.rule_words import (
     LEFT,
     LIKE_LAST,
     MEASURE,
+    MORE,
     NEXT_ROW,
     NOT_STITCHES,
     PLAIN_DIFFERENCE,
@@ -258,13 +259,16 @@ def _grow(words: str) -> Rule | None:
         return None
     start = min(found.start() if found else len(words), change.start if change else len(words))
     tail = words[start:]
-    then = THEN.search(tail, 8)
+    then = THEN.search(tail, max(8, change.end - start if change is not None else 0))
     if then is not None:
         tail = tail[: then.start()]
     goal = goal_in(tail) or _section_goal(tail)
     times = change.times if change is not None else None
     if times is None:
         times = times_in(tail)
+        if times is not None and change is not None and change.at_once and MORE.search(tail):
+            # "in the next row, then every 8th row 3 times more": the first one is not among them.
+            times += 1
     if found is None and goal is None and times is None:
         return None
     total = re.search(r"\((\d+)\s*(?:[a-z][a-z .]{0,12})?\)", tail)

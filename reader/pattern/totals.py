@@ -49,7 +49,8 @@ TAIL = re.compile(
 )
 SPOKEN = re.compile(
     r"(?<!until )(?<!till )(?<!when )(?<!if )(?<!once )(?<!as )"
-    r"(?:(?<!that )(?:you|we|and|now|which|should|will) (?:should |will |'ll |now )*(?:now |then )?"
+    r"(?:(?<!that )(?:you|we|and|now|which|should|will) (?:should |will |'ll |now |again )*"
+    r"(?:now |then )?"
     r"(?:ought (?:now )?to )?(?:have|be at)(?: a total of| now)?|that gives you"
     r"|which gives you|which gives|which makes"
     r"|(?:that|this|which)(?:'s| is| makes| leaves| will leave| gives| brings us (?:up |back )?to"
