@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from reader.counts.tally import Need, Tally
 from reader.counts.walk import any_opening
 from reader.pattern.tree import Chain, Group, Node, Repeat, Skip, Until, Where, Work
+from reader.terms.stitches import Kind
 
 Worker = Callable[[Sequence[Node], Tally, Need], None]
 INTO_TALL = re.compile(r"^in(?:to)?(?: the)? (?:dc|d c|tr|tr c|treble)$")
@@ -41,7 +42,8 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     work_all(node.ending, tally, need)
     if not closes_loop(node) or into_tall_of(node):
         return
-    if (tally.makes, tally.spaces) != (before + 1, made + 1):
+    alone = node.altered and _slips_last(node)
+    if tally.makes != before + 1 or (tally.spaces != made + 1 and not alone):
         return
     if tally.runs[-1].is_stitch and tally.runs[-1].n == 1:
         tally.runs.pop()
@@ -55,9 +57,22 @@ def into_tall_of(node: Repeat) -> bool:
     return isinstance(last, Work) and INTO_TALL.match(last.place.text.lower()) is not None
 
 
+def _slips_last(node: Repeat) -> bool:
+    """Whether each pass ends with a chain and a slip stitch: loops that a tall stitch can close."""
+    kinds = [one for one in node.body if isinstance(one, Chain | Work)][-2:]
+    return (
+        [type(one) for one in kinds] == [Chain, Work]
+        and isinstance(kinds[1], Work)
+        and kinds[1].stitch.kind is Kind.SLIP
+    )
+
+
 def closes_loop(node: Repeat) -> bool:
     """Whether the ending of a repeat of loops is a chain and a tall stitch into the beginning."""
     works = [one for one in node.ending if isinstance(one, Chain | Work)]
+    if node.altered and len(works) == 1 and _slips_last(node):
+        tall = works[0]
+        return isinstance(tall, Work) and tall.stitch.height > 2 and tall.place.where is Where.FIRST
     if [type(one) for one in works] != [Chain, Work]:
         return False
     tall = works[1]

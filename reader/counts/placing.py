@@ -18,6 +18,7 @@ NEXT_GROUP = re.compile(
     r"\bof (?:the )?(?:next|following) .{0,12}(?:group|grp|petal|shell|scallop|fan)"
 )
 COMPLETES = re.compile(r"\b(?:complete|finish|first|1st)\b", re.IGNORECASE)
+SIZED_GROUP = re.compile(r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b")
 LAYERS = re.compile(r"\b(?:through|thru) (?:both|all|2|two)\b.{0,12}", re.IGNORECASE)
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
@@ -167,7 +168,8 @@ def _slip(
     own = place.noun in ("ch", "tch") and bool(tally.runs) and not tally.runs[-1].is_stitch
     if place.where in (Where.SAME, Where.CHAIN) or own:
         return
-    tally.walk.take(max(number or 1, place.number.at(tally.size)))
+    named = place.noun if place.noun not in ("st", "ch", "tch") else ""
+    tally.walk.take(max(number or 1, place.number.at(tally.size)), named)
 
 
 def _amount(
@@ -290,15 +292,7 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         _into_chain(work, n, tally)
         return
     if is_opening(place, walk):
-        # "between next 2 petals" is the one gap between the two.
-        spaces = m if plural and not BETWEEN.search(place.text) else 1
-        tally.spaced = True
-        walk.take_spaces(spaces, wanted(place, walk))
-        if stitch.takes > 1 and spaces == stitch.takes:
-            # "dc2tog over next 2 sps": one stitch.
-            _put(work, tally, n, 1)
-            return
-        _put(work, tally, n, spaces, n > 1)
+        _into_openings(work, n, m if plural else 1, tally)
         return
     if stitch.takes > 1:
         total = m if plural and m > stitch.takes and m % stitch.takes == 0 else stitch.takes
@@ -307,12 +301,8 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         _put(work, tally, times, 1)
         return
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
-    if place.noun in UNITS and walk.take_group():
-        _put(work, tally, n, 1)
+    if _into_group(work, n, m if plural else 1, tally):
         return
-    if NEXT_GROUP.search(place.text):
-        walk.to_group()
-        walk.take(max(0, place.nth - 1))
     if not plural:
         walk.take(1 if stitch.takes or stitch.name == "yo" else 0, name)
         _put(work, tally, n, 1)
@@ -321,6 +311,37 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
     per = n if each or n != m or not tally.choice.pair_each else 1
     walk.take(m, name)
     _put(work, tally, per, m)
+
+
+def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
+    """Stitches into the next m spaces; "between next 2 petals" is the one gap between the two."""
+    place, walk = work.place, tally.walk
+    spaces = 1 if BETWEEN.search(place.text) else m
+    tally.spaced = True
+    walk.take_spaces(spaces, wanted(place, walk))
+    if work.stitch.takes > 1 and spaces == work.stitch.takes:
+        # "dc2tog over next 2 sps": one stitch.
+        _put(work, tally, n, 1)
+    else:
+        _put(work, tally, n, spaces, n > 1)
+
+
+def _into_group(work: Work, n: int, m: int, tally: Tally) -> bool:
+    """Stitches into the next group, all of which they use; False where no whole group is meant."""
+    place, walk = work.place, tally.walk
+    sized = SIZED_GROUP.search(place.text)
+    if sized and not walk.opened:
+        walk.take(int(sized.group(1)) * m)
+        _put(work, tally, n, m)
+        tally.spaced = True
+        return True
+    if place.noun in UNITS and walk.take_group():
+        _put(work, tally, n, 1)
+        return True
+    if NEXT_GROUP.search(place.text):
+        walk.to_group()
+        walk.take(max(0, place.nth - 1))
+    return False
 
 
 def skip_over(skip: Skip, tally: Tally) -> None:
@@ -341,6 +362,7 @@ def skip_over(skip: Skip, tally: Tally) -> None:
 
 def chain_space(chain: Chain, tally: Tally) -> None:
     """Chains inside a row: one space."""
+    tally.walk.aside = 0
     amount = chain.number.at(tally.size)
     tally.make_space(amount)
     tally.moves.append(

@@ -86,6 +86,9 @@ class Walk:
 
     def take(self, stitches: int, name: str = "") -> None:
         """Uses stitches, passing over spaces; name: of that kind where the row has it ahead."""
+        if name:
+            # A stitch of the row below is named: back from the chain.
+            self.aside = 0
         on_chain = min(self.aside, stitches)
         self.aside -= on_chain
         stitches -= on_chain

@@ -126,6 +126,7 @@ HANDWORK = frozenset(
         "tighten",
         "divide",
         "taking",
+        "keeping",
         "thread",
         "draw",
     ]
@@ -316,6 +317,10 @@ def _finish(cur: Cursor, start: int) -> Node | None:
 
 
 def _marker(cur: Cursor, start: int) -> Node | None:
+    if cur.words("sl st in last") and cur.words("sts at end of last", 5):
+        # Only where the last of several rounds ends.
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     if cur.words("making the last") or cur.words("working the last"):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)

@@ -76,6 +76,9 @@ OPEN_RANGE = re.compile(
     re.IGNORECASE,
 )
 """A line that ends inside a label: "5th to"."""
+ORDINAL_LAST = re.compile(r"\d(?:st|nd|rd|th)$")
+ROW_FIRST = re.compile(r"(?:rows?|rnds?|rounds?)\b", re.IGNORECASE)
+"""A label that the line's end cuts: "8th to 12th / ROUNDS:"."""
 RUNS_ON = re.compile(
     r"(?:rep(?:eat)?\b\.? (?:from )?\*|\*|join\b|ending\b|end with\b|ch \d+[.,] turn\b|turn\b)",
     re.IGNORECASE,
@@ -100,7 +103,9 @@ def _widths(lines: list[str]) -> list[int]:
 def _continues(before: str, line: str, width: int) -> bool:
     """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
-    if OPEN_RANGE.search(last) or (width >= LEAST_WIDTH and RUNS_ON.match(line)):
+    if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
+        return True
+    if width >= LEAST_WIDTH and RUNS_ON.match(line):
         return True
     label = label_at(line, 0, True)
     if label is not None and not (label.loose and not ends_sentence(last)):

@@ -30,8 +30,22 @@ def counts_stitches(cur: Cursor) -> bool:
     return placed and cur.low(-1) not in ("next", "of", "the", "first", "last", "each")
 
 
+def sized_group(cur: Cursor) -> int:
+    """How many tokens "3-dc group" takes here, 0 where none stands."""
+    if cur.kind() != "num":
+        return 0
+    at = 2 if cur.low(1) == "-" else 1
+    found = cur.stitch(at)
+    at += found.length if found is not None else cur.low(at) in STITCH_NOUNS
+    return at + 1 if at > 1 and cur.low(at) in GROUP_NOUNS else 0
+
+
 def find_noun_chain(cur: Cursor) -> tuple[str, int]:
     """The noun here and, for "ch-3 sp", the 3."""
+    group = sized_group(cur)
+    if group:
+        cur.at += group
+        return "group", 0
     if (
         cur.low() in CHAIN_NOUNS
         and cur.kind(1) == "num"

@@ -204,7 +204,8 @@ MARKERS = (
     "cast off edge", "cast off ones", "cast off", "bind off", "buttonhole", "opening",
 )  # fmt: skip
 BEFORE_NOUN = frozenset(
-    ["of", "the", "each", "last", "previous", "prev", "first", "same", "these", "front", "corner"]
+    ["of", "the", "each", "last", "previous", "prev", "first", "same", "these", "front", "corner",
+     "below", "above", "beside", "behind"]
 )
 """After these, a stitch's name is the noun of the place, not the next instruction."""
 DANGLING = frozenset(

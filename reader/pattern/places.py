@@ -8,7 +8,13 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.place_nouns import counts_stitches, find_noun, find_noun_chain, take_after
+from reader.pattern.place_nouns import (
+    counts_stitches,
+    find_noun,
+    find_noun_chain,
+    sized_group,
+    take_after,
+)
 from reader.pattern.place_words import (
     AROUND,
     CHAIN_NOUNS,
@@ -80,8 +86,12 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return Place(Where.REST, here)
     saw = bare or _prepositions(cur)
     cur.accept("only")
+    middle = cur.low() in ("center", "centre", "middle")
     if cur.accept(*TOPS) or _middle(cur):
         saw = True
+        loop = _chain_loop(cur) if middle else None
+        if loop is not None:
+            return loop
     if cur.low() in ("each", "every", "ea") and not cur.words("each time"):
         return _each(cur, here)
     held = that_holds(cur, start) if saw else None
@@ -101,6 +111,26 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         cur.at += 1
         return _place(cur, start, True)
     return None
+
+
+def _chain_loop(cur: Cursor) -> Place | None:
+    """ "center st of next ch 5", "center of ch": the loop of chains, gone into at its middle."""
+    at = cur.at
+    same = cur.low() == "same"
+    cur.accept("the")
+    cur.accept("next", "same", "first", "last", "each")
+    each = cur.low(-1) == "each"
+    if cur.low() not in CHAIN_NOUNS or cur.low(1) in SPACE_NOUNS:
+        cur.at = at
+        return None
+    cur.at += 1
+    chain = 0
+    if cur.kind() == "num" and cur.stitch(1) is None:
+        chain = cur.peek().value
+        cur.at += 1
+    cur.accept(*SPACE_NOUNS)
+    where = Where.SAME if same else Where.EACH if each else Where.NEXT
+    return Place(where, cur.span(at), noun="sp", chain=chain)
 
 
 def _middle(cur: Cursor) -> bool:
@@ -263,6 +293,8 @@ class _Said:
             self.nth = cur.peek().value
             if self.nth == 1:
                 self.determiner = self.determiner or "first"
+        elif sized_group(cur):
+            return False
         elif self.number is None and cur.kind() in ("num", "times") and not counts_stitches(cur):
             self.number = cur.number()
         else:

@@ -60,6 +60,9 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
         return None
     if IN_PLACE.match(said) and not ends and not every:
         return None
+    if end and re.search(r"\bat (?:the )?(?:beg|start)", said) and _works_on(cur, length):
+        # Only where the row begins: what follows says the rest.
+        return None
     numbers = (Num(cur.peek(n).values) for n in range(1, min(4, length)) if cur.kind(n) == "num")
     number = next(numbers, ONE)
     goal = GOAL.search(said)
@@ -72,6 +75,13 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     return Shape(
         cur.span(start), cur.said(start), gain, number, spots, step, over, repeats, None, until
     )
+
+
+def _works_on(cur: Cursor, length: int) -> bool:
+    """Whether stitches follow in the same row behind these words."""
+    at = length + (cur.low(length) == ",")
+    at += cur.low(at) in ("then", "and", "work")
+    return cur.stitch(at) is not None or (cur.kind(at) == "num" and cur.stitch(at + 1) is not None)
 
 
 def _step(said: str, every: re.Match[str] | None) -> int:

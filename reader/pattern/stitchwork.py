@@ -9,6 +9,7 @@ from dataclasses import replace
 from reader.pattern.cursor import Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.places import find_place
+from reader.pattern.told_behind import chains_between, explained, made_of, so_many_changes
 from reader.pattern.tree import Act, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
@@ -137,6 +138,8 @@ def _finish(
         back = taken_up(cur, start, number)
         if back is not None:
             return back
+    if stitch.name in ("inc", "dec") and number is None:
+        number = so_many_changes(cur)
     together = _together(cur, stitch.name, number)
     if together is not None:
         stitch = together
@@ -155,36 +158,27 @@ def _finish(
         ends = at_ends(cur, start, stitch.makes - stitch.takes, number)
         if ends is not None:
             return ends
-    if stitch.kind is Kind.GROUP and cur.low() == "of" and cur.kind(1) == "num":
-        _made_of(cur)
-    cur.accept("as before", "as usual", "made as before")
-    cur.accept("from cn", "from dpn", "from cable needle", "from the cable needle", "from holder")
-    _explained(cur)
+    if stitch.kind is Kind.GROUP:
+        made_of(cur)
+    cur.accept(*AS_BEFORE)
+    explained(cur)
     if cur.book.craft is Craft.KNITTING:
         number, place = _how_far(cur, number)
     else:
         place = _place(cur)
     name = found.special.name if found.special else ""
-    between = _between(cur)
+    between = chains_between(cur)
+    place = _place(cur) if between and place.where is Where.PLAIN else place
     return Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by)
 
 
+AS_BEFORE = (
+    "as before", "as usual", "made as before", "from cn", "from dpn", "from cable needle",
+    "from the cable needle", "from holder",
+)  # fmt: skip
+"""Said of stitches that are known already, or wait on a needle."""
 ONWARD = ("plain", "straight", "even", "on", "along", "forward", "across")
 """Between a stitch and how far it goes, these add nothing."""
-HOW = frozenset({"thread", "yarn", "insert", "hook", "draw", "yo", "pull", "wool", "cotton"})
-"""Words that tell how a stitch is made."""
-
-
-def _explained(cur: Cursor) -> None:
-    """Takes a bracket that tells how the stitch before it is made, where a place follows it."""
-    if cur.low() != "(":
-        return
-    for ahead in range(1, 60):
-        if cur.low(ahead) == ")":
-            told = {cur.low(n) for n in range(1, ahead)} & HOW
-            if len(told) > 1 and cur.low(ahead + 1) in ("in", "into", "on", "over", "under"):
-                cur.at += ahead + 1
-            return
 
 
 def _how_far(cur: Cursor, number: Num | None) -> tuple[Num | None, Place]:
@@ -197,14 +191,6 @@ def _how_far(cur: Cursor, number: Num | None) -> tuple[Num | None, Place]:
     if place.where is Where.SAME and "needle" in place.text.lower():
         place = Place(Where.PLAIN, place.span)
     return number, place
-
-
-def _made_of(cur: Cursor) -> None:
-    """Takes "of 3 dc, ch 2 and 3 dc": what the group is made of, which the pattern's own words
-    define.
-    """
-    while not cur.done() and cur.low() not in ("in", "into", "under", "over", ".", ";", "("):
-        cur.at += 1
 
 
 def _multiplied(number: Num | None, times: Num | None) -> Num | None:
@@ -279,22 +265,6 @@ def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
     cur.at += took
     cur.accept("b", "through the back loops", "through the back of the loops", "through backs")
     return made
-
-
-def _between(cur: Cursor) -> int:
-    """ "with ch 5 between": the chains between the stitches of one place."""
-    if (
-        cur.low() == "with"
-        and cur.low(1) in ("ch", "chain")
-        and cur.kind(2) == "num"
-        and "between" in (cur.low(3), cur.low(4))
-    ):
-        number = cur.peek(2).value
-        cur.at += 4
-        while cur.low() in ("each", "between", "them", "it"):
-            cur.at += 1
-        return number
-    return 0
 
 
 PLACES_FIRST = ("in", "into", "over", "under")

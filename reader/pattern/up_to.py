@@ -55,6 +55,8 @@ def _to_spot(cur: Cursor, start: int, far: bool) -> Place | None:
     if _corner_ahead(cur, far):
         return Place(Where.UNUSED, cur.span(start), Num((0,)), "corner")
     number = _take_number(cur)
+    if number is None and cur.low() in ("center", "centre") and cur.low(2) == "of":
+        return None
     if number is None:
         return Place(Where.UNUSED, cur.span(start), Num((0,)), "marker") if _marker(cur) else None
     noun = find_noun(cur) or "st"

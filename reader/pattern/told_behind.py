@@ -1,0 +1,64 @@
+"""What is told right behind a stitch's name: how it is made, how many are lost, chains between."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.tree import Num
+
+NOUNS = ("sts", "st", "stitches", "stitch")
+HOW = frozenset({"thread", "yarn", "insert", "hook", "draw", "yo", "pull", "wool", "cotton"})
+"""Words that tell how a stitch is made."""
+
+
+def explained(cur: Cursor) -> None:
+    """Takes a bracket that tells how the stitch before it is made, where a place follows it."""
+    if cur.low() != "(":
+        return
+    for ahead in range(1, 60):
+        if cur.low(ahead) == ")":
+            told = {cur.low(n) for n in range(1, ahead)} & HOW
+            goes_on = cur.low(ahead + 1) in ("in", "into", "on", "over", "under", "with")
+            if (len(told) > 1 or "hook" in told) and goes_on:
+                cur.at += ahead + 1
+            return
+
+
+def so_many_changes(cur: Cursor) -> Num | None:
+    """ "dec 1 s c": the number with the stitch lost or gained; None (nothing taken) else."""
+    number = cur.number() if cur.kind() == "num" else None
+    found = cur.stitch(1)
+    length = found.length if found is not None else cur.low(1) in NOUNS
+    after = cur.low(1 + length)
+    if number is None or not length or after in ("in", "into", "tog", "together"):
+        return None
+    cur.at += 1 + length
+    return number
+
+
+def made_of(cur: Cursor) -> None:
+    """Takes "of 3 dc, ch 2 and 3 dc": what the group is made of, which the pattern's own words
+    define.
+    """
+    if cur.low() != "of" or cur.kind(1) != "num":
+        return
+    while not cur.done() and cur.low() not in ("in", "into", "under", "over", ".", ";", "("):
+        cur.at += 1
+
+
+def chains_between(cur: Cursor) -> int:
+    """ "with ch 5 between": the chains between the stitches of one place."""
+    if (
+        cur.low() == "with"
+        and cur.low(1) in ("ch", "chain")
+        and cur.kind(2) == "num"
+        and "between" in (cur.low(3), cur.low(4))
+    ):
+        number = cur.peek(2).value
+        cur.at += 4
+        while cur.low() in ("each", "between", "them", "it"):
+            cur.at += 1
+        found = cur.stitch()
+        if found is not None and cur.low(-1) == "each":
+            cur.at += found.length
+        return number
+    return 0
