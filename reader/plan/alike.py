@@ -25,9 +25,10 @@ def one_at_a_time(rows: tuple[CountedRow, ...]) -> tuple[CountedRow, ...]:
     of the row stay as they are.
     """
     made: list[CountedRow] = []
-    for _, stretch in groupby(rows, key=lambda row: row.written):
+    for written, stretch in groupby(rows, key=lambda row: row.written):
         same = tuple(stretch)
-        made += (_singled(row) for row in same) if len(same) > 1 else same
+        asked = len(same) > 1 and _MANY.search(written)
+        made += (_singled(row) for row in same) if asked else same
     return tuple(made)
 
 
