@@ -9,6 +9,7 @@ from reader.counts.counted import CountedPart, CountedPattern, Problem, Remark, 
 from reader.counts.entries import Entry
 from reader.counts.fabric import Below
 from reader.counts.ledger import Ledger
+from reader.counts.narrowed import hear
 from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenPart, WrittenRow
 from reader.pattern.parser import Pattern
@@ -35,7 +36,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
             if isinstance(item, WrittenNote):
                 notes.append(remark(pattern, item, len(ledger.rows)))
                 if item.kind == "note" and pattern.craft is Craft.KNITTING:
-                    ledger.hear(item.start, item.end)
+                    hear(ledger, item.start, item.end)
             else:
                 add(ledger, item, coming, evens)
         parts.append(

@@ -11,7 +11,7 @@ from reader.counts.casting import cast_on_in
 from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
 from reader.counts.growth import LONGEST, run_through
 from reader.counts.ledger import Ledger
-from reader.counts.narrowed import begins_with_them, worked_on
+from reader.counts.narrowed import begins_with_them, narrow, worked_on
 from reader.counts.sentences import sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
@@ -96,10 +96,10 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
         words = " ".join(ledger.text[one.start : one.end].split()) if knits else ""
         first = begins_with_them(words)
         if first:
-            ledger.narrow(worked_on(words))
+            narrow(ledger, worked_on(words))
         _add_one(ledger, one, upto, evens)
         if words and not first:
-            ledger.narrow(worked_on(words))
+            narrow(ledger, worked_on(words))
     if row.mark and ledger.entries and ledger.rows and _for_others(ledger, row):
         entry = next(
             (one for one in reversed(ledger.entries) if one.number == row.mark.numbers[-1]),

@@ -25,6 +25,7 @@ from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turn
 from reader.counts.faults import Where, fault_of, other_sense, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
 from reader.counts.on_hand import count_of
+from reader.counts.rivals import Rival, carry, passed_by, weigh
 from reader.counts.seen import Shifted, assumptions
 from reader.counts.sentences import without_heading
 from reader.counts.solve import Solved, best, chains_in
@@ -36,7 +37,7 @@ from reader.pattern.instructions import read_row
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
-from reader.pattern.printed import printed_in, told_in
+from reader.pattern.printed import printed_in
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 from reader.pattern.tree import Act, Deed, Repeat, Until
 from reader.terms.stitches import Craft
@@ -70,6 +71,7 @@ class Ledger:
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.doubted = False
+        self.rival: Rival | None = None
         self.times_more: bool | None = None
         self.opened = 0
         self.held: dict[int, bool] = dict(pattern.chain_counts)
@@ -191,6 +193,7 @@ class Ledger:
         row = WrittenRow(mark, start, end)
         if self.pattern.craft is Craft.KNITTING and not measured:
             self.entries.append(by_rule(row, words, span, number, before, count))
+        passed_by(self, count == before)
         if count != before:
             self.below = plain(count, self.below.sections)
 
@@ -205,25 +208,6 @@ class Ledger:
             last = self.rows[-1]
             self.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
             self.below, self.doubted = plain(stitches), True
-
-    def hear(self, start: int, end: int) -> None:
-        """Takes the total that a remark between rows tells of, where the rows leave it in doubt."""
-        told = told_in(self.text[start:end])
-        if told is not None and self.rows and (self.below.stitches is None or self.doubted):
-            if self.below.stitches != told:
-                self.settle(told)
-            self.doubted = False
-
-    def narrow(self, stitches: int | None) -> None:
-        """Goes on with some of the stitches; the others wait on a needle or holder."""
-        here = self.below.stitches
-        if stitches is None or not self.rows or here == stitches:
-            return
-        if here is None or 0 < stitches < here:
-            why = f"the work goes on with {stitches} stitches, as the words say; the others wait"
-            last = self.rows[-1]
-            self.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
-            self.below, self.doubted = plain(stitches), False
 
     def check_total(self, row: WrittenRow, start: int, end: int, settled: bool = True) -> None:
         """Compares the total printed behind a rule with its rows; settled: it is gone on with."""
@@ -263,20 +247,23 @@ class Ledger:
         if nothing and (entry is None or not begins(entry.nodes)):
             self.below = self.before
 
-    def solve(self, entry: Entry, stated: int | None, kind: str) -> Solved:
-        """The best reading of a row over what lies below."""
+    def solve(
+        self, entry: Entry, stated: int | None, kind: str, over: Below | None = None
+    ) -> Solved:
+        """The best reading of a row over what lies below, or over something else."""
         pattern = self.pattern
         self.go_on(entry)
+        below = over if over is not None else self.below
         options = chain_options(
-            entry.nodes, self.below, self.carried, self.size, pattern.craft, self.held,
+            entry.nodes, below, self.carried, self.size, pattern.craft, self.held,
             pattern.silent_counts,
         )  # fmt: skip
-        return best(entry.nodes, self.below, options, self.size, self.carried, stated, kind)
+        return best(entry.nodes, below, options, self.size, self.carried, stated, kind)
 
     def work(self, entry: Entry, number: int | None) -> None:
         """Works one row and books it."""
         stated, kind = self.stated(entry)
-        solved = self.solve(entry, stated, kind)
+        solved = weigh(self, entry, stated, kind)
         row, mark = entry.row, entry.row.mark
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)
@@ -312,6 +299,7 @@ class Ledger:
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:
             self.below = kept
+        carry(self, problem, kept)
 
     def other_times(self, entry: Entry, solved: Solved, where: Where) -> Problem | None:
         """A question where "repeat 5 times" closes only in another sense than in the rows before:

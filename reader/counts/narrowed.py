@@ -5,8 +5,15 @@ first 40 sts only" -> how many are worked on.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
 
+from reader.counts.fabric import plain
+from reader.pattern.printed import told_in
 from reader.terms.numbers import SPELLED, word_number
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
 
 _N = rf"(?P<n>\d+|{SPELLED})"
 _STS = r"(?:sts?\b|stitches|loops)"
@@ -47,3 +54,24 @@ def begins_with_them(words: str) -> bool:
 
 def _value(said: str) -> int | None:
     return int(said[:5]) if said.isdigit() else word_number(said)
+
+
+def narrow(ledger: Ledger, stitches: int | None) -> None:
+    """Goes on with some of the stitches; the others wait on a needle or holder."""
+    here = ledger.below.stitches
+    if stitches is None or not ledger.rows or here == stitches:
+        return
+    if here is None or 0 < stitches < here:
+        why = f"the work goes on with {stitches} stitches, as the words say; the others wait"
+        last = ledger.rows[-1]
+        ledger.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
+        ledger.below, ledger.doubted = plain(stitches), False
+
+
+def hear(ledger: Ledger, start: int, end: int) -> None:
+    """Takes the total that a remark between rows tells of, where the rows leave it in doubt."""
+    told = told_in(ledger.text[start:end])
+    if told is not None and ledger.rows and (ledger.below.stitches is None or ledger.doubted):
+        if ledger.below.stitches != told:
+            ledger.settle(told)
+        ledger.doubted = False
