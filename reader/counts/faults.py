@@ -4,6 +4,7 @@ is none.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -15,6 +16,9 @@ from reader.counts.solve import Solved, knits, values
 from reader.pattern.tree import Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
 from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
+
+ATTACHED = re.compile(r"\b(?:attach|join)\b.*\bin (?:the )?next\b", re.IGNORECASE)
+"""Yarn fastened to a stitch that may or may not be worked into."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +34,8 @@ class Where:
 def plainly_read(nodes: Sequence[Node]) -> bool:
     """Only stitches into stitches: the rows whose arithmetic leaves no doubt."""
     for one in nodes:
+        if isinstance(one, Act) and ATTACHED.search(one.words):
+            return False
         if isinstance(one, Work):
             if one.place.where not in (
                 Spot.NEXT,

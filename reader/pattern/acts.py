@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge, set_aside
+from reader.pattern.other_side import other_side
 from reader.pattern.phrasing import act_here, take_phrase
 from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.remarks import chain_counts
@@ -58,26 +59,6 @@ JOINED_TO = (
     "join", "last st of",
 )  # fmt: skip
 """A slip stitch into one of these joins the round; into anything else it travels."""
-SIDES = ("side", "edge", "sides")
-EDGES = ("side", "edge", "sides", "row ends", "ends of rows", "opening", "neck", "neckline")
-EDGE_WORDS = frozenset(
-    [
-        "one",
-        "each",
-        "long",
-        "short",
-        "outer",
-        "front",
-        "neck",
-        "armhole",
-        "top",
-        "bottom",
-        "left",
-        "right",
-        "lower",
-        "upper",
-    ]
-)
 NO_COLOUR = frozenset(
     [
         "with",
@@ -145,7 +126,7 @@ def find_act(cur: Cursor) -> Node | None:
     start = cur.at
     for reading in (
         _count_words,
-        _other_side,
+        other_side,
         _join,
         _turn,
         _colour,
@@ -178,27 +159,6 @@ def _count_words(cur: Cursor, start: int) -> Node | None:
         return None
     cur.at += len(lows)
     return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
-
-
-def _other_side(cur: Cursor, start: int) -> Node | None:
-    """ "working along opposite side of ch"."""
-    cur.accept("rotate", "turn", "continue", "then")
-    cur.accept("to")
-    verb = cur.accept("working", "work", "continue")
-    if not cur.accept("on", "along", "across", "down", "in", "into", "over", "up", "around"):
-        return None
-    cur.accept("the")
-    other = cur.accept("other", "opposite", "second", "remaining")
-    while verb and cur.low() in EDGE_WORDS:
-        cur.at += 1
-    if not (other or verb) or not cur.accept(*(SIDES if other else EDGES)):
-        return None
-    if cur.accept("of"):
-        cur.accept("the", "your")
-        cur.accept("foundation", "starting", "beginning", "beg", "original")
-        if not cur.accept("ch", "chain"):
-            take_phrase(cur)
-    return act_here(cur, start, Deed.OTHER_SIDE)
 
 
 def _joins_with_stitch(cur: Cursor) -> bool:

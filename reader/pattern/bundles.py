@@ -4,6 +4,7 @@ in next st".
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -22,8 +23,13 @@ def bundle_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
     """
     if not isinstance(last, Work) or not _may_share(last):
         return None
-    first = len(made)
-    while first > clause and _joins(made[first - 1], _all_in(last)):
+    first, chained = len(made), _all_in(last)
+    while first > clause:
+        one = made[first - 1]
+        # Bare stitches share the place where a chain parts them from it: "dc, ch 2 and dc in sp".
+        chained = chained or isinstance(one, Chain)
+        if not _joins(one, chained):
+            break
         first -= 1
     while first < len(made) and not isinstance(made[first], Work):
         first += 1
@@ -31,6 +37,10 @@ def bundle_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
     if not works:
         return None
     chained = any(isinstance(one, Chain) for one in made[first:])
+    if last.number is None and not chained and not _all_in(last):
+        return None
+    if last.number is None and works[-1].stitch != last.stitch:
+        return None
     alike = [a for a, b in zip(works, [*works[1:], last], strict=True) if a.stitch == b.stitch]
     if not chained and alike:
         # "3 sc, 2 sc in next st": two of one kind would have been said as five.
@@ -73,7 +83,7 @@ def _may_share(last: Work) -> bool:
     place = last.place
     if last.stitch.craft is not Craft.CROCHET or last.stitch.kind in CHANGES:
         return False
-    if place.where not in SHARED or (last.number is None and not _all_in(last)):
+    if place.where not in SHARED:
         return False
     return place.where is Where.EACH or place.number.values == (1,) or place.noun in OPENINGS
 
@@ -91,3 +101,20 @@ def _joins(one: Node, bare: bool = False) -> bool:
     if not isinstance(one, Work) or one.stitch.kind in CHANGES:
         return False
     return one.place.where is Where.PLAIN and (one.number is not None or bare)
+
+
+IN_IT = re.compile(
+    r"^(?:all )?in(?:to)? (?:the |that |same |it|this )?(?:same )?(?:sp|space|loop|lp)?$"
+)
+
+
+def says_it_again(one: Work) -> bool:
+    """Whether a stitch of a group only says the group's place again: "3 dc in the sp"."""
+    return IN_IT.match(one.place.text.lower().strip()) is not None
+
+
+def in_it(one: Node) -> Node:
+    """A stitch that says its group's place again, as one without a place; others as they are."""
+    if isinstance(one, Work) and says_it_again(one):
+        return replace(one, place=replace(one.place, where=Where.PLAIN))
+    return one

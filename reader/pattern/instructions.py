@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from reader.pattern.acts import find_act
 from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, named_behind, names
-from reader.pattern.bundles import bundle_from, each_and_each, joined_pair
+from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, says_it_again
 from reader.pattern.cursor import Book, Cursor
 from reader.pattern.filet import find_mesh
 from reader.pattern.knitting_fabric import find_fabric
@@ -84,13 +84,15 @@ def read_group(cur: Cursor) -> tuple[Node, ...]:
             reading.lose()
         last = reading.made[-1] if len(reading.made) > len(made) else None
         elsewhere = isinstance(last, Skip | Repeat) or (
-            isinstance(last, Work) and last.place.where not in (Where.PLAIN, Where.SAME)
+            isinstance(last, Work)
+            and last.place.where not in (Where.PLAIN, Where.SAME)
+            and not says_it_again(last)
         )
         if made and elsewhere and not reading.stars:
             cur.at, reading.made, reading.lost_from = at, made, None
             break
     reading.flush()
-    return tuple(reading.made)
+    return tuple(in_it(one) for one in reading.made)
 
 
 class _Reading:

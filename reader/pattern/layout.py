@@ -80,7 +80,8 @@ ORDINAL_LAST = re.compile(r"\d(?:st|nd|rd|th)$")
 ROW_FIRST = re.compile(r"(?:rows?|rnds?|rounds?)\b", re.IGNORECASE)
 """A label that the line's end cuts: "8th to 12th / ROUNDS:"."""
 RUNS_ON = re.compile(
-    r"(?:rep(?:eat)?\b\.? (?:from )?\*|\*|join\b|ending\b|end with\b|ch \d+[.,] turn\b|turn\b)",
+    r"(?:\d+ (?:more )?times\b|times\b|rep(?:eat)?\b\.? (?:from )?\*|\*|join\b|ending\b"
+    r"|end with\b|ch \d+[.,] turn\b|turn\b)",
     re.IGNORECASE,
 )
 """How a line begins that cannot stand alone."""
@@ -127,6 +128,8 @@ def _continues(before: str, line: str, width: int) -> bool:
     if last.endswith((",", ";", "-", "*", "—")) or (
         line[0].islower() and not last.endswith((".", ":"))
     ):
+        return True
+    if width >= LEAST_WIDTH and len(last) >= 0.85 * width:
         return True
     word = line.split(" ", 1)[0]
     return len(last) >= LEAST_WIDTH and len(last) + 1 + len(word) > width

@@ -12,6 +12,7 @@ from reader.pattern.filet import is_filet
 from reader.pattern.layout import Layout, lay_out
 from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
+from reader.terms.forms import forms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
 from reader.text.needle_rows import needles_as_rows
@@ -91,6 +92,8 @@ NAMED_BEFORE = re.compile(
     rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch(?:ain)?\b\s*\d*))*)",
     re.IGNORECASE,
 )
+OF_HOOK = re.compile(r"\b(?:crochet|treble|double|insert (?:the )?hook|yo\b|yarn over)")
+"""A meaning that tells how a stitch is made."""
 OWN_KEY = "the pattern's own key"
 INCREASE = re.compile(r"inc|increase|inc st")
 ONE_PLACE = re.compile(
@@ -214,6 +217,10 @@ def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
         spaces = len(re.findall(r"\bch\b", group.group(1)))
         makes = sum(int(number or 1) for number in made)
         return Stitch(name, name, 1, makes, craft, Kind.GROUP, OWN_KEY, 3, spaces=spaces)
+    plain = re.fullmatch(r"[a-z]{2,8}", name) and name not in forms(craft, Terms.US)
+    if plain and name not in forms(craft, Terms.UK) and OF_HOOK.search(low):
+        takes = 2 if re.search(r"\btog(?:ether)?\b|\bdecrease", low) else 1
+        return Stitch(name, name, takes, 1, craft, Kind.STITCH, OWN_KEY, 3)
     if re.search(r"\b(?:loop st|puff|bobble|popcorn|cluster)", name):
         return Stitch(name, name, 1, 1, craft, Kind.CLUSTER, OWN_KEY, 1)
     return None

@@ -161,6 +161,7 @@ PASSED_OVER = frozenset(
         "front",
         "side",
         "single",
+        "other",
     ]
 )
 """Words inside a place that change neither which stitch nor how many."""

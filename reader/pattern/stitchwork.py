@@ -158,7 +158,7 @@ def _finish(
         ends = at_ends(cur, start, stitch.makes - stitch.takes, number)
         if ends is not None:
             return ends
-    if stitch.kind is Kind.GROUP:
+    if stitch.kind in (Kind.GROUP, Kind.CLUSTER):
         made_of(cur)
     cur.accept(*AS_BEFORE)
     explained(cur)

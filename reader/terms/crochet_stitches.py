@@ -99,6 +99,8 @@ FORMS: dict[str, str] = {
     "hdcs": "hdc",
     "half double crochets": "hdc",
     "half doubles": "hdc",
+    "half d c": "hdc",
+    "half dc": "hdc",
     "dc": "dc",
     "d c": "dc",
     "double crochet": "dc",

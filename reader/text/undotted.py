@@ -35,6 +35,10 @@ ENDS = re.compile(r"\s*(?:[A-Z]|$)")
 
 def undotted(text: str) -> str:
     """The text without them; a full stop that may end a sentence stays, at the same place."""
+    for sign in ("+", "#", "@"):
+        if re.search(rf"\brep(?:eat)?\.? (?:from )?{re.escape(sign)}", text, re.IGNORECASE):
+            # A sign of the writer's own in place of the star.
+            text = re.sub(rf"(?<=\s){re.escape(sign)}(?=\s)", "*", text)
     text = SPACE_OF.sub(_chains_first, text)
     text = ST_ST.sub(lambda m: "st st".ljust(len(m.group())), text)
     text = DOTTED.sub(lambda m: _joined(m.group(), text[m.end() :]), text)
