@@ -72,6 +72,7 @@ class Ledger:
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.doubted = False
         self.rival: Rival | None = None
+        self.sections, self.fitted = 0, True
         self.times_more: bool | None = None
         self.opened = 0
         self.held: dict[int, bool] = dict(pattern.chain_counts)
@@ -276,6 +277,7 @@ class Ledger:
         if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and entry.quoted:
             problem = requoted(problem, self.below.stitches, entry.gain)
         problem = problem or self.other_times(entry, solved, where)
+        self.fitted = self.fitted if aside else solved.fits is True
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
             self.problems.append(problem)
@@ -284,9 +286,8 @@ class Ledger:
             self.held.setdefault(self.carried or 3, True)
         if aside and stated is None:
             count = self.below.stitches
-        verdict = (
-            problem.verdict if problem else Verdict.FITS if stated is not None else Verdict.NO_TOTAL
-        )
+        plainly = Verdict.FITS if stated is not None else Verdict.NO_TOTAL
+        verdict = problem.verdict if problem else plainly
         tally = solved.tally
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
         self.rows.append(CountedRow(

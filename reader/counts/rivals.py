@@ -7,9 +7,11 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
-from reader.counts.counted import Problem, Verdict
+from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.fabric import Below, of_runs, plain
 from reader.counts.solve import Solved, values
+from reader.pattern.tree import Act, Repeat
+from reader.terms.stitches import Craft
 
 if TYPE_CHECKING:
     from reader.counts.entries import Entry
@@ -36,7 +38,7 @@ def weigh(ledger: Ledger, entry: Entry, stated: int | None, kind: str) -> Solved
     solved = ledger.solve(entry, stated, kind)
     rival = ledger.rival
     if rival is None:
-        return solved
+        return _by_sections(ledger, entry, solved, stated, kind)
     other = ledger.solve(entry, stated, kind, rival.below)
     ours, theirs = _standing(solved, stated, kind), _standing(other, stated, kind)
     if theirs > ours:
@@ -46,6 +48,31 @@ def weigh(ledger: Ledger, entry: Entry, stated: int | None, kind: str) -> Solved
     if ours > theirs:
         ledger.rival = None
     return solved
+
+
+def _by_sections(
+    ledger: Ledger, entry: Entry, solved: Solved, stated: int | None, kind: str
+) -> Solved:
+    """Where the count below is in doubt: a row of as many repeats as those before it tells it."""
+    tally = solved.tally
+    if ledger.pattern.craft is not Craft.KNITTING:
+        return solved
+    if ledger.fitted or not ledger.doubted or not tally.uneven or solved.fits is not False:
+        if solved.fits and tally.sections > 1:
+            ledger.sections = tally.sections
+        return solved
+    whole = [one for one in entry.nodes if not isinstance(one, Act)]
+    if ledger.sections < 2 or len(whole) != 1 or not isinstance(whole[0], Repeat):
+        return solved
+    below = plain(ledger.sections * tally.uneven[1], ledger.sections)
+    other = ledger.solve(entry, stated, kind, below)
+    if other.fits is not True or not ledger.rows:
+        return solved
+    why = f"{below.stitches} stitches are what the next row needs for its {ledger.sections} repeats"
+    last = ledger.rows[-1]
+    ledger.rows[-1] = replace(last, count=below.stitches, assumed=(*last.assumed, why))
+    ledger.below, ledger.doubted = below, False
+    return other
 
 
 def _standing(solved: Solved, stated: int | None, kind: str) -> int:
@@ -60,6 +87,20 @@ def _take_over(ledger: Ledger, rival: Rival) -> None:
         row = ledger.rows[index]
         ledger.rows[index] = replace(row, count=count, assumed=(*row.assumed, why))
     ledger.below, ledger.rival, ledger.doubted = rival.below, None, False
+    _tell_entries(ledger, [ledger.rows[index] for index, _ in rival.rows])
+
+
+def _tell_entries(ledger: Ledger, rows: list[CountedRow]) -> None:
+    """Rows called back later gain what they gained by the count that was gone on with."""
+    gains = {
+        row.number: row.count - row.before
+        for row in rows[:1]
+        if row.number is not None and row.count is not None and row.before is not None
+    }
+    ledger.entries[:] = [
+        replace(one, gain=gains[one.number], told=True) if one.number in gains else one
+        for one in ledger.entries
+    ]
 
 
 def carry(ledger: Ledger, problem: Problem | None, before: Below) -> None:

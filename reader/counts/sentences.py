@@ -22,7 +22,7 @@ NEXT_SENTENCE = re.compile(
 NEEDLE_NAMED = re.compile(r"(?:^|[.;:,])\W*(?:\w+ ){0,3}needles?\.\s*$", re.IGNORECASE)
 """A needle named as a heading: what follows belongs to the same round."""
 HEADING = re.compile(
-    r"\W*[A-Z][^.:;]{1,40}(?:\.\s?--|\.\s?—|:--|\.-(?=\s?[A-Z*]))\s*"
+    r"\W*(?!(?:Knit|Purl|Pearl|Work|Rib|Rep|Cast|Slip|Cont)\b)[A-Z][^.:;\d]{1,40}(?:\.\s?--|\.\s?—|:--|\.-(?=\s?[A-Z*]))\s*"
     r"|\W*[A-Z][a-z]+(?: [a-z]+){0,3}:\s+(?=[A-Z*(])"
 )
 """A heading run in with its text: "To decrease.--Knit one ..."."""

@@ -224,13 +224,18 @@ def _may_begin(before: str) -> bool:
     """Whether a label may follow these words of its block: only a sentence, a bracket or a turn
     that ends.
     """
-    words = re.sub(r"\.\s?-+$", ".", before.rstrip())
+    words = re.sub(r"\.\s?-+$", ".", _without_the(before).rstrip())
     ended = words.lower().endswith(("turn", "join", "--", ".-", ":-"))
     if words and words[-1] not in ".;:)]!—*" and not ended:
         return False
     return not re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", words, re.IGNORECASE)
 
 
+def _without_the(before: str) -> str:
+    """What stands before a label that begins with "The"."""
+    return re.sub(r"(?:^|(?<=[.;:!]\s))\s*the\s+$", "", before, flags=re.IGNORECASE)
+
+
 def ends_sentence(before: str) -> bool:
     """Whether a sentence can begin behind these words."""
-    return before.rstrip()[-1:] in ("", ".", ";", ":", "!", ")", "]")
+    return _without_the(before).rstrip()[-1:] in ("", ".", ";", ":", "!", ")", "]")

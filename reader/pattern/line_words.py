@@ -39,6 +39,7 @@ ACTION = re.compile(
     r"\b(?:ch(?:ain)?\s+\w+|\d+ ?ch\b|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c"
     r"|d c)\b"
     r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+|knit|purl"
+    r"|rib\b(?=,? (?:with|until|for|to|as|in|on|all|each)\b)"
     r"|rib (?:\d+|\w+) (?:rows|rounds)|do \w+ rows"
     r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b"
     r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b"

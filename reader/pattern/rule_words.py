@@ -57,7 +57,7 @@ IN_ALL = re.compile(
 )
 LEFT = re.compile(
     r"\b(?:until|till)\b[^.;]*?\b(\d+)\s*(?:sts?\b|stitches"
-    r"|loops)?\s*(?:only\s+)?(?:rem(?:ain)?s?\b"
+    r"|loops)?\s*(?:only\s+)?(?:rem(?:ain(?:ing)?)?s?\b"
     r"|are left|left|on (?:the |each )?(?:needles?|pins?))",
     re.IGNORECASE,
 )
