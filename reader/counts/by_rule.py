@@ -225,6 +225,9 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     entries = body_of(ledger, rule)
     if not entries:
         return
+    if not ledger.rows and entries[0].number == 1 and entries[0].base is not None:
+        # The first rows of another part: from a foundation like its own.
+        ledger.below = entries[0].base
     times = rule.times
     if times is None and rule.goal is None:
         known = upto is not None and ledger.number and upto > ledger.number + 1

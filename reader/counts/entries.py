@@ -8,6 +8,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.counts.counted import Problem, Verdict
+from reader.counts.fabric import Below
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.totals import Printed
@@ -38,7 +39,7 @@ class Entry:
 
     gain: stitches gained where it fitted. quoted: it is worked again over another row than its own.
     told: its gain was taken from a printed total, since the words alone do not give it. fewer: each
-    time it is worked, its inner repeats are once less.
+    time it is worked, its inner repeats are once less. base: what it was worked over.
     """
 
     number: int | None
@@ -49,6 +50,7 @@ class Entry:
     quoted: bool = False
     told: bool = False
     fewer: bool = False
+    base: Below | None = None
 
 
 def by_rule(

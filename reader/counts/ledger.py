@@ -347,7 +347,7 @@ class Ledger:
         self, solved: Solved, count: int | None, entry: Entry, number: int | None, is_round: bool
     ) -> None:
         """What the row leaves for the next."""
-        tally = solved.tally
+        tally, base = solved.tally, self.below
         sections = tally.sections if tally.sections > 1 else 0
         of_loops = not tally.makes and count == tally.spaces
         self.below = of_runs(tally.runs, 0 if of_loops else count, sections)
@@ -368,7 +368,9 @@ class Ledger:
         gain = count - before if fitted and count is not None and before is not None else entry.gain
         known = number if number is not None else self.number or None
         self.entries.append(
-            replace(entry, number=known, gain=gain, quoted=False, told=told or entry.told)
+            replace(
+                entry, number=known, gain=gain, quoted=False, told=told or entry.told, base=base
+            )
         )
 
     def stated(self, entry: Entry) -> tuple[int | None, str]:

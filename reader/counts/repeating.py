@@ -239,10 +239,15 @@ def last_part(
     """As much of one more pass as uses up the row: its end is where the row began; None where none
     does.
     """
-    if tally.walk.left is None or tally.walk.left <= keep:
+    walk = tally.walk
+    openings = walk.spaces > behind.spaces and "sp" in names_in(node.body)
+    if walk.left is None or (walk.left <= keep and not openings):
         return None
     for length in range(len(node.body) - 1, 0, -1):
-        if not any(isinstance(one, Work | Group | Repeat) for one in node.body[:length]):
+        prefix = node.body[:length]
+        if not any(isinstance(one, Work | Group | Repeat) for one in prefix):
+            return None
+        if walk.left <= keep and "sp" not in names_in(prefix):
             return None
         trial = tally.fresh(tally.walk.copy())
         trial.spaced = tally.spaced

@@ -93,6 +93,11 @@ MARKERS = (
     "place a marker",
     "move marker", "slip m", "sl m", "place markers",
 )  # fmt: skip
+THROUGHOUT = (
+    "all through", "throughout", "from now on", "from here on", "do not let", "do not count",
+    "work all the rounds", "work all rounds", "work all the rows",
+)  # fmt: skip
+"""These begin a remark on many rows."""
 HANDWORK = frozenset(
     [
         "stuff",
@@ -279,6 +284,12 @@ def _finish(cur: Cursor, start: int) -> Node | None:
 def _marker(cur: Cursor, start: int) -> Node | None:
     if cur.words("sl st in last") and cur.words("sts at end of last", 5):
         # Only where the last of several rounds ends.
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
+    if cur.any_words(THROUGHOUT):
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
+    if cur.any_words(("made into a cluster", "made into cluster", "worked off together")):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     if cur.words("making the last") or cur.words("working the last"):

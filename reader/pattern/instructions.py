@@ -9,6 +9,7 @@ from dataclasses import replace
 from reader.pattern.acts import find_act
 from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, named_behind, names
 from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, says_it_again
+from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor
 from reader.pattern.filet import find_mesh
 from reader.pattern.knitting_fabric import find_fabric
@@ -169,6 +170,8 @@ class _Reading:
 
     def put(self, node: Node) -> None:
         """Adds a node; a counted remark is joined to the chain before it."""
+        if isinstance(node, Act) and clustered(self.made, node):
+            return
         if isinstance(node, Act) and node.deed is Deed.NOTE and node.counts_chain is not None:
             self.chain_counts(node)
             return

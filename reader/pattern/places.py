@@ -218,7 +218,8 @@ def _each(cur: Cursor, here: object) -> Place:
     start = cur.at
     cur.at += 1
     place = Place(Where.EACH, cur.span(start), each=True)
-    if cur.low() == "of":
+    others = cur.words("of the other") or cur.words("of the remaining") or cur.words("of the rem")
+    if cur.low() == "of" and not (others and cur.kind(others) != "num"):
         cur.at += 1
         cur.accept("the", "these")
         found = _numbered(cur, here, each=True)

@@ -54,7 +54,7 @@ def _told_once(lows: list[str]) -> bool:
     """ "for a pc st: ...", "on the 14th rnd there are ...", "to dec, ...": told, not worked."""
     if lows[0] == "for":
         return len(lows) > 2 and ":" in lows[:8]
-    if lows[0] in ("on", "at", "after"):
+    if lows[0] in ("on", "at", "after", "there"):
         return bool({"rnd", "row", "round"} & set(lows))
     return lows[0] == "to" and len(lows) > 2 and lows[1] in SHAPING_WORDS
 

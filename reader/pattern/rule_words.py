@@ -116,6 +116,13 @@ DID_SO_MANY = re.compile(
     re.IGNORECASE,
 )
 """Plain rows, and then how many."""
+LIKE_FIRST = re.compile(
+    rf"\b(?:work|make|do)?\s*(?:the )?(?:(?:first|1st) )?(?P<n>\d+) {_ROWS} (?:like|as|same as"
+    rf"|the same as)"
+    rf" (?:for )?(?:the )?(?:first|1st) (?:\d+ )?{_ROWS}(?: of (?:the )?(?P<part>[a-z ]{{3,24}}))?",
+    re.IGNORECASE,
+)
+"""The first rows of another part, again."""
 LIKE_LAST = re.compile(
     r"\s*,?\s*(?:(?:worked\s+)?(?:the\s+)?same\b|(?:in (?:the )?same (?:way|manner))|like the"
     r"|as the (?:last|previous)|as before)",

@@ -24,6 +24,7 @@ from reader.pattern.rule_words import (
     IN_ALL,
     KEEP_ON,
     LEFT,
+    LIKE_FIRST,
     LIKE_LAST,
     MEASURE,
     MORE,
@@ -205,7 +206,11 @@ def _last_again(words: str) -> Rule | None:
 
 
 def _rows_again(words: str) -> Rule | None:
-    """ "Rep rows 2 and 3 until ..."."""
+    """ "Rep rows 2 and 3 until ...", "work 6 rows like the first 6 rows of palm"."""
+    like = LIKE_FIRST.search(words)
+    if like:
+        last = int(like.group("n")[:4])
+        return Rule("rows", 1, last, 1, 1, None, like.start(), like.end(), like.group())
     upto = UP_TO_ROW.search(words)
     if upto:
         return _again("rows", words, upto, 1, int(upto.group(1)[:4]), 1)

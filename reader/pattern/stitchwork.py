@@ -267,13 +267,16 @@ def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
     return made
 
 
-PLACES_FIRST = ("in", "into", "over", "under")
+PLACES_FIRST = ("in", "into", "over", "under", "at")
+OPEN_NOUNS = ("sp", "space", "loop", "lp", "corner", "corners", "sps", "spaces")
 
 
 def _place_first(cur: Cursor) -> bool:
     """ "In each loop work 1 sc, 5 dc", "under each loop 1 dc, 3 tr": the place before its stitches.
     """
     if cur.low(1) in ("pattern", "patt"):
+        return False
+    if cur.low() == "at" and not any(cur.low(n) in OPEN_NOUNS for n in range(1, 6)):
         return False
     for ahead in range(1, 9):
         if cur.low(ahead) in VERBS:
