@@ -11,7 +11,7 @@ from pathlib import Path
 
 import reader
 from reader.app.rehearsal.maker_voice import makers_voice
-from reader.app.rehearsal.script import parse_script
+from reader.app.rehearsal.script import read_script
 from reader.app.rehearsal.stage import Stage
 from reader.app.work import read_plan
 
@@ -41,7 +41,7 @@ def run(args: argparse.Namespace) -> int:
     """Exit status 0 when every command was understood and every check held, else 1."""
     file = args.file or str(demos() / "harbour-lighthouse.txt")
     script = Path(args.script) if args.script else demos() / "rehearsal.script"
-    lines = parse_script(script.read_text(encoding="utf-8"))
+    lines = read_script(script)
     out = Path(args.out) if args.out else Path(tempfile.mkdtemp(prefix="rehearsal-"))
     out.mkdir(parents=True, exist_ok=True)
     plan = read_plan(file, 1)

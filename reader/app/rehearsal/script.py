@@ -17,6 +17,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum
+from pathlib import Path
+
+from reader.devices.ports import ReaderError
 
 
 class Act(Enum):
@@ -41,8 +44,19 @@ class Line:
     number: int
 
 
-class ScriptUnclear(Exception):
+class ScriptUnclear(ReaderError):
     """A script line that cannot be followed; the text says which and what would do."""
+
+
+def read_script(file: Path) -> tuple[Line, ...]:
+    """The acts of a script's file; raises ScriptUnclear where it is missing or cannot be read."""
+    try:
+        text = file.read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError) as trouble:
+        raise ScriptUnclear(
+            f"The script {file} cannot be read; check its name and the folder you are in."
+        ) from trouble
+    return parse_script(text)
 
 
 def parse_script(text: str) -> tuple[Line, ...]:
