@@ -301,7 +301,13 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
     start, end = row.start + rule.start, row.start + rule.end
     sections = max(1, ledger.below.sections)
-    for count in run_through(counts, rule, sections, ledger.number, last):
+    through = run_through(counts, rule, sections, ledger.number, last)
+    if not through:
+        # The words stand as one row, never dropped, though their rows are not known.
+        why = "how many rows these are is not known"
+        ledger.even(ledger.below.stitches, row.mark, start, end, why, True)
+        ledger.doubted = True
+    for count in through:
         if ledger.full():
             return
         before = counts[-1]

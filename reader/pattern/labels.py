@@ -98,7 +98,7 @@ def opened(text: str) -> tuple[int, ...]:
 
 def _is_round(what: str) -> bool | None:
     low = what.lower()
-    return None if low == "r" else not low.startswith("row")
+    return None if low in ("r", "") else not low.startswith("row")
 
 
 def _side(words: str) -> str:
@@ -126,6 +126,10 @@ NEXT_BARE = re.compile(
     re.IGNORECASE,
 )
 """A label with no mark behind it: "next round one in every stitch"."""
+ORDINAL_ALONE = re.compile(
+    rf"(?<![\w-])(?P<nums>\d+(?:st|nd|rd|th)\b(?:{_JOIN}\d+(?:st|nd|rd|th)\b)*)(?P<what>)\s*:"
+)
+"""Among rows with their word, a label may go without: "9th and 10th: as 5th and 6th"."""
 NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
 """Behind a row: "Next, plain."."""
 
@@ -138,11 +142,12 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     if others is not None:
         return others
     ordinal = ORDINAL_FIRST.match(text, start)
+    ordinal = ordinal or ORDINAL_ALONE.match(text, start)
     word = WORD_FIRST.match(text, start)
     if ordinal or (word and word.group("what") != "r"):
         found = ordinal or word
         assert found is not None
-        return _numbered(found, start, _side(found.group("side") or ""))
+        return _numbered(found, start, _side(found.groupdict().get("side") or ""))
     if NEXT_ALONE.match(text, start):
         return Mark(start, start + 5, (), "Next row", loose=True)
     named = (

@@ -103,6 +103,13 @@ EVEN_ROUND = re.compile(
     rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$)))",
     re.IGNORECASE,
 )
+_RIB = r"(?:k(?:nit)?|p(?:url)?) ?\d+"
+RIB_FOR = re.compile(
+    rf"{_AT}(?:(?:then|now)\s+)?(?:(?:work|rib|do)\s+)?(?:in\s+)?{_RIB},? ?(?:and )?{_RIB}"
+    rf"(?:,? ?(?:in|of) )?\s*(?:rib\w*)?,? (?:for|over) (?P<rows>\d+) {_ROWS}\b",
+    re.IGNORECASE,
+)
+"""A rib spelled out once, for so many rows."""
 KEEP_ON = re.compile(
     rf"\b(?:keep (?:doing that|doing this|going|on)|carry on|do that|do the same|go on)\b[^.;]*?"
     rf"\b(?:until|till)\b[^.;]*?\b(?P<row>\d+)\s+{_ROWS}\b[^.;]*",

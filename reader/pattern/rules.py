@@ -34,6 +34,7 @@ from reader.pattern.rule_words import (
     REPEAT_LAST,
     REPEAT_ROWS,
     REPEAT_THIS,
+    RIB_FOR,
     SAME_AS,
     SHAPED,
     STITCHES_ON,
@@ -117,7 +118,22 @@ def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule
     return replace(rule, start=places[rule.start], end=places[rule.end])
 
 
+SENTENCE_ENDS = re.compile(r"[.;]\s+(?=\S)")
+
+
 def _rule_in(words: str, labelled: bool) -> Rule | None:
+    """The first rule of the words: of several sentences with one, that of the earliest."""
+    found = _one_rule(words, labelled)
+    if found is None or found.kind in ("same", "fabric"):
+        return found
+    ends = [one.end() for one in SENTENCE_ENDS.finditer(words, 0, found.start)]
+    earlier = _one_rule(words[: ends[-1]], False) if ends else None
+    if earlier is None or earlier.kind == "fabric":
+        return found
+    return earlier
+
+
+def _one_rule(words: str, labelled: bool) -> Rule | None:
     return (
         (_same_as(words) if labelled else None)
         or _last_again(words)
@@ -230,10 +246,10 @@ def _rows_again(words: str) -> Rule | None:
 
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
-    counted = DID_SO_MANY.search(words)
+    counted = DID_SO_MANY.search(words) or RIB_FOR.search(words)
     if counted:
-        rows = int(counted.group("rows")[:4])
-        return Rule("even", rows=rows, start=0, end=counted.end(), rest=counted.group())
+        rows, start = int(counted.group("rows")[:4]), counted.start()
+        return Rule("even", rows=rows, start=start, end=counted.end(), rest=counted.group())
     found = EVEN.search(words) or EVEN_ROUND.search(words)
     if not found:
         return None
