@@ -16,6 +16,7 @@ _MANY = re.compile(
     re.IGNORECASE,
 )
 """Words that ask for several rows: "10 rounds", "the next 2 rows"."""
+_ONE = re.compile(r"\bthis (?:row|round)\b")
 
 
 def one_at_a_time(rows: tuple[CountedRow, ...]) -> tuple[CountedRow, ...]:
@@ -51,8 +52,8 @@ def alike_told(rows: tuple[PlanRow, ...], worked: list[int]) -> list[tuple[int, 
         same = list(stretch)
         if len(same) < 2 or not _MANY.search(written) or rows[same[0]].kind is not RowKind.WORK:
             continue
-        first = rows[same[0]]
-        if first.groups[0].written == rows[same[-1]].groups[0].written:
-            noun = "rounds" if first.is_round else "rows"
+        said = {rows[at].groups[0].written for at in same}
+        if len(said) == 1 and _ONE.search(said.pop()):
+            noun = "rounds" if rows[same[0]].is_round else "rows"
             found.append((same[0], Notice("alike", f"The next {len(same)} {noun} are alike.", 0)))
     return found

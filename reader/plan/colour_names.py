@@ -8,7 +8,7 @@ from dataclasses import replace
 from reader.plan.step import GatherItem, Notice, PlanPart
 
 LETTER = re.compile(r"(?<=^Colour change ahead: )(?:[A-H]|MC|CC\d?)(?= comes)")
-_NAME = r"(?P<name>[A-Z][\w'-]*(?: [A-Z][\w'-]*){0,2})"
+_NAME = r"(?P<name>[A-Z][\w'-]*(?: [A-Z][\w'-]*){0,2}|[a-z][a-z'-]{2,})"
 
 
 def with_names(parts: tuple[PlanPart, ...], needed: tuple[GatherItem, ...]) -> tuple[PlanPart, ...]:

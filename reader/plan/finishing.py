@@ -41,6 +41,29 @@ def finishing_apart(counted: CountedPattern) -> CountedPattern:
     return replace(counted, parts=parts, finishing=tuple(whole))
 
 
+def headed(counted: CountedPattern, text: str) -> CountedPattern:
+    """The pattern with the words below a heading such as "To make up", behind the last part's rows,
+    known as finishing.
+    """
+    if not counted.parts:
+        return counted
+    last = counted.parts[-1]
+    end = len(last.rows)
+    starts = [
+        note.span.start
+        for note in last.notes
+        if (note.before_row is None or note.before_row >= end)
+        and HEADING.fullmatch(text[: note.span.start].rstrip().rpartition("\n")[2].strip())
+    ]
+    if not starts:
+        return counted
+    notes = tuple(
+        replace(one, kind=FINISHING[0]) if one.span.start >= min(starts) else one
+        for one in last.notes
+    )
+    return replace(counted, parts=(*counted.parts[:-1], replace(last, notes=notes)))
+
+
 def making_up_apart(counted: CountedPattern) -> CountedPattern:
     """The pattern with the rows behind "Making up" in a part of their own.
 

@@ -137,6 +137,9 @@ def _colours(line: str) -> list[str]:
     """
     head, colon, tail = line.rpartition(":")
     pieces = _commas(tail if colon else line)
+    if not colon and len(pieces) > 2 and not AMOUNT.search(pieces[0]):
+        # "Worsted yarn, 100 g navy, 50 g gold": the first piece is what all have in common.
+        head, colon, pieces = pieces[0], ",", pieces[1:]
     listed = colon and len(pieces) > 1 and sum(bool(AMOUNT.search(p)) for p in pieces) > 1
     if not listed:
         return [LABEL.sub("", line)]

@@ -16,7 +16,7 @@ from reader.plan.colour_headings import under_their_headings
 from reader.plan.colour_names import with_names
 from reader.plan.colours import with_colours
 from reader.plan.elsewhere import with_elsewhere
-from reader.plan.finishing import FINISHING, finishing_apart, making_up_apart
+from reader.plan.finishing import FINISHING, finishing_apart, headed, making_up_apart
 from reader.plan.gather import BULLET, MORE_NEEDED, gather, materials_in, remarks_among
 from reader.plan.groups import cuts, phrase_starts
 from reader.plan.lazily import Lazily
@@ -62,7 +62,7 @@ def make_plan(counted: CountedPattern, text: str) -> Plan:
         counted.size,
         counted.sizes,
     )
-    counted = making_up_apart(_lines_kept(counted, text))
+    counted = making_up_apart(headed(_lines_kept(counted, text), text))
     pair = pair_wanted(counted)
     counted = with_finishing_of_each(counted) if pair else finishing_apart(counted)
     needed = _materials(counted, text)

@@ -170,3 +170,16 @@ def test_notes_below_a_list_are_notes_and_a_part_quoted_over_others_is_named() -
     assert plan.notes == ("Ch 3 at beginning of row counts as first dc.",)
     told = [notice.text for notice in plan.parts[-1].rows[0].notices]
     assert told[0].startswith("The rows of the front are not read out here")
+
+
+def test_yarns_with_one_word_in_common_are_gathered_each_with_its_letter() -> None:
+    """ "Worsted yarn, 100 g navy (A), 50 g gold (B)" are two; colour B is told as gold."""
+    text = "Quay Cowl\n\nMaterials: worsted yarn, 100 g navy (A), 50 g gold (B); 5 mm needles\n\n"
+    text += (
+        "With A, cast on 12 sts.\nRow 1: K. (12 sts)\nRow 2: P. (12 sts)\nChange to B.\nRow 3: K.\n"
+    )
+    plan = plan_of(text)
+    yarns = [item.text for item in plan.gather if item.kind == "yarn"]
+    assert yarns == ["worsted yarn, 100 g navy (A)", "worsted yarn, 50 g gold (B)"]
+    told = [one.text for row in plan.parts[0].rows for one in row.notices if one.kind == "colour"]
+    assert told[-1].startswith("Colour change ahead: gold, colour B, comes")

@@ -322,6 +322,27 @@ def test_a_turning_chain_that_counts_is_counted_where_it_is_made() -> None:
     assert plan_of(CLOTH).parts[0].rows[2].groups[0].done_after == 1
 
 
+def test_rows_that_take_turns_are_not_called_alike() -> None:
+    """ "Rep last 2 rows until" are decrease rows and purl rows by turns."""
+    text = "Reed Cap\n\nCast on 13 sts.\nRow 1: K1, ssk, k to last 3 sts, k2tog, k1. (11 sts)\n"
+    text += "Row 2: P. (11 sts)\nRep last 2 rows until 5 sts remain.\nBind off all sts.\n"
+    told = [one.kind for row in plan_of(text).parts[0].rows for one in row.notices]
+    assert "alike" not in told
+
+
+def test_words_below_to_make_up_are_finishing() -> None:
+    """They are for the whole piece, not for the second band they stand behind."""
+    text = (
+        "Reed Vest\n\nBAND (make 2)\nCh 12.\nRow 1: Sc in 2nd ch from hook and in each ch. (11)\n"
+    )
+    text += (
+        "Row 2: Ch 1, turn, sc in each st. (11)\n\nTO MAKE UP\nJoin the sides.\nSew on buttons.\n"
+    )
+    plan = plan_of(text)
+    assert [(part.name, part.copies) for part in plan.parts][-1] == ("Finishing", 1)
+    assert [row.written for row in plan.parts[-1].rows] == ["Join the sides.", "Sew on buttons."]
+
+
 SOCKLET = """Pier Socklet
 
 Cast on 24 sts. Join in the round.
