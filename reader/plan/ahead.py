@@ -207,8 +207,8 @@ def _again(row: PlanRow, rows: tuple[PlanRow, ...]) -> str:
     noun = "row" if named["noun"].lower().startswith("row") else "round"
     s = "s" if named["last"] else ""
     return (
-        f"Measure here, do not count: go to {noun} {named['first']} reads the {noun}{s} again, "
-        "next goes on."
+        f"Measure here, do not count. To hear the {noun}{s} again, say go to {noun} "
+        f"{named['first']}; next goes on."
     )
 
 

@@ -34,7 +34,7 @@ def _told(part: PlanPart, names: dict[str, str]) -> tuple[PlanRow, ...]:
         if named and named != part.name:
             text = (
                 f"The rows of the {named.lower()} are not read out here. "
-                f"Go to part, then {named.lower()}, reads them."
+                f"To hear them, say go to part, then {named.lower()}."
             )
             row = replace(row, notices=(Notice("elsewhere", text), *row.notices))
         made.append(row)

@@ -92,7 +92,7 @@ def test_rows_repeated_to_a_length_tell_how_to_hear_them_again() -> None:
     rows = plan_of(text, 1).parts[0].rows
     told_last = [notice.text for notice in rows[-1].notices]
     assert told_last == [
-        "Measure here, do not count: go to row 3 reads the rows again, next goes on."
+        "Measure here, do not count. To hear the rows again, say go to row 3; next goes on."
     ]
     assert "until work measures 25 cm" in " ".join(n.text for n in rows[-2].notices)
 
@@ -104,7 +104,10 @@ def test_a_part_that_is_quoted_and_not_opened_is_named() -> None:
     )
     rows = plan_of(text).parts[1].rows
     told_front = " ".join(n.text for row in rows for n in row.notices)
-    assert "The rows of the back are not read out here. Go to part, then back" in told_front
+    assert (
+        "The rows of the back are not read out here. To hear them, say go to part, then back"
+        in told_front
+    )
 
 
 def test_a_colour_that_is_a_letter_is_told_by_its_yarns_name() -> None:
