@@ -25,7 +25,7 @@ from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turn
 from reader.counts.faults import Where, fault_of, other_sense, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
 from reader.counts.on_hand import count_of
-from reader.counts.rivals import Rival, carry, passed_by, weigh
+from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import Shifted, assumptions
 from reader.counts.sentences import without_heading
 from reader.counts.solve import Solved, best, chains_in
@@ -284,8 +284,9 @@ class Ledger:
         count = count_of(entry, solved, stated, kind, problem, self.below.stitches)
         if stated is not None and solved.chained and stated == solved.count:
             self.held.setdefault(self.carried or 3, True)
-        if aside and stated is None:
-            count = self.below.stitches
+        if stated is None:
+            often = as_often(self, entry, solved)
+            count = self.below.stitches if aside else count if often is None else often
         plainly = Verdict.FITS if stated is not None else Verdict.NO_TOTAL
         verdict = problem.verdict if problem else plainly
         tally = solved.tally

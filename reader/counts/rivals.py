@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.fabric import Below, of_runs, plain
-from reader.counts.solve import Solved, values
+from reader.counts.solve import Solved, knits, values
 from reader.pattern.tree import Act, Repeat
 from reader.terms.stitches import Craft
 
@@ -73,6 +73,20 @@ def _by_sections(
     ledger.rows[-1] = replace(last, count=below.stitches, assumed=(*last.assumed, why))
     ledger.below, ledger.doubted = below, False
     return other
+
+
+def as_often(ledger: Ledger, entry: Entry, solved: Solved) -> int | None:
+    """The stitches of a knitted row that does not fit, if it has as many repeats as the rows before
+    had; None where that says nothing.
+    """
+    whole = [one for one in entry.nodes if not isinstance(one, Act)]
+    if ledger.sections < 2 or len(whole) != 1 or not isinstance(whole[0], Repeat):
+        return None
+    if solved.fits is not False or not solved.tally.uneven or not knits(entry.nodes):
+        return None
+    first = [one for one in solved.tally.moves if one.passes and one.passes[0].number == 1]
+    takes, makes = sum(one.takes for one in first), sum(one.makes for one in first)
+    return ledger.sections * makes if first and takes != makes else None
 
 
 def _standing(solved: Solved, stated: int | None, kind: str) -> int:
