@@ -4,9 +4,10 @@ problems as values.
 
 from __future__ import annotations
 
-from reader.counts.by_rule import Evens, add
+from reader.counts.by_rule import add
 from reader.counts.counted import CountedPart, CountedPattern, Problem, Remark, Verdict
 from reader.counts.entries import Entry
+from reader.counts.evens import Evens
 from reader.counts.fabric import Below
 from reader.counts.ledger import Ledger
 from reader.counts.narrowed import hear
@@ -39,6 +40,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
                     hear(ledger, item.start, item.end)
             else:
                 add(ledger, item, coming, evens)
+        evens.finish(ledger)
         parts.append(
             CountedPart(part.name or pattern.title, part.make, tuple(ledger.rows), tuple(notes))
         )

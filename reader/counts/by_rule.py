@@ -9,13 +9,13 @@ from dataclasses import replace
 
 from reader.counts.casting import cast_on_in
 from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
+from reader.counts.evens import Evens
 from reader.counts.growth import LONGEST, run_through
 from reader.counts.ledger import Ledger
 from reader.counts.narrowed import begins_with_them, narrow, worked_on
 from reader.counts.sentences import sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
-from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
 from reader.pattern.rules import Rule, find_rule
@@ -34,63 +34,27 @@ FURTHER = re.compile(
 """A repeat that goes on with one row more: "11 times more, then the 1st row once"."""
 
 
-class Evens:
-    """The rows of "row 2 and all even rows", kept to be filled in between labels."""
-
-    def __init__(self) -> None:
-        self.parity = 0
-        self.entry: Entry | None = None
-        self.waiting: dict[int, Entry] = {}
-
-    def keep(self, mark: Mark, entry: Entry) -> None:
-        """Remembers a row that stands for every other one."""
-        odd = mark.every_other in ("odd", "uneven", "rs", "right side")
-        self.parity, self.entry = mark.numbers[-1] % 2 if mark.numbers else odd, entry
-
-    def fill(self, ledger: Ledger, mark: Mark | None) -> None:
-        """Works the rows that stand between the last one and a label."""
-        if mark is None or not mark.numbers:
-            return
-        while ledger.number + 1 < mark.numbers[0] and not ledger.full():
-            if not self.one(ledger):
-                return
-
-    def one(self, ledger: Ledger) -> bool:
-        """Works the row that stands for the next number; False where none does."""
-        number = ledger.number + 1
-        entry = self.waiting.pop(number, None)
-        if entry is None and number % 2 == self.parity:
-            entry = self.entry
-        if entry is None:
-            return False
-        ledger.again(entry, number)
-        return True
-
-    def wait(self, ledger: Ledger, row: WrittenRow, upto: int | None) -> WrittenRow:
-        """Of a list of rows told together ("2nd, 4th and 6th"), those that come before the next
-        label; the others wait for their turn.
-        """
-        mark = row.mark
-        if mark is None or upto is None or len(mark.numbers) < 2 or mark.numbers[-1] < upto:
-            return row
-        now = tuple(number for number in mark.numbers if number < upto)
-        if not now or max(mark.numbers) - min(mark.numbers) < len(mark.numbers):
-            return row
-        entry = ledger.read(row)
-        self.waiting |= {number: entry for number in mark.numbers if number > upto}
-        return replace(row, mark=replace(mark, numbers=now))
-
-
 def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
     """Works a written row: its own words, then the rule it ends with, then what follows the rule.
 
     upto: the number of the next label, where rows run up to it.
     """
+    evens.work = lambda one: _add_sentences(ledger, one, None, evens)
     evens.fill(ledger, row.mark)
     if row.mark and row.mark.every_other and not row.mark.numbers:
         evens.keep(row.mark, ledger.read(row))
         return
-    row = evens.wait(ledger, row, upto)
+    row = evens.wait(ledger, row)
+    _add_sentences(ledger, row, upto, evens)
+    if row.mark and ledger.entries and ledger.rows and _for_others(ledger, row):
+        entry = next(
+            (one for one in reversed(ledger.entries) if one.number == row.mark.numbers[-1]),
+            ledger.entries[-1],
+        )
+        evens.keep(row.mark, entry)
+
+
+def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
     knits = ledger.pattern.craft is Craft.KNITTING
     for one in sentences_of(ledger.text, row) if knits else [row]:
         words = " ".join(ledger.text[one.start : one.end].split()) if knits else ""
@@ -100,12 +64,6 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
         _add_one(ledger, one, upto, evens)
         if words and not first:
             narrow(ledger, worked_on(words))
-    if row.mark and ledger.entries and ledger.rows and _for_others(ledger, row):
-        entry = next(
-            (one for one in reversed(ledger.entries) if one.number == row.mark.numbers[-1]),
-            ledger.entries[-1],
-        )
-        evens.keep(row.mark, entry)
 
 
 def _for_others(ledger: Ledger, row: WrittenRow) -> bool:
@@ -184,7 +142,9 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     elif labelled and rule.kind in ("last", "rows") and rule.times is None:
         repeat_into(ledger, row, rule)
         return
-    if rule.kind in ("even", "fabric"):
+    if rule.kind == "turns":
+        turns(ledger, row, rule)
+    elif rule.kind in ("even", "fabric"):
         evenly(ledger, row, rule)
     elif rule.kind == "grow":
         grow(ledger, row, rule, upto)
@@ -266,6 +226,18 @@ def pineapple(ledger: Ledger, entry: Entry, span: WrittenRow, goal: int) -> None
     while inner_times(entry.nodes) > goal and not ledger.full():
         entry = replace(entry, nodes=once_fewer(entry.nodes))
         ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
+
+
+def turns(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
+    """Odd rows as one row, even rows as another, up to a row's number."""
+    span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
+    while ledger.number and ledger.number < (rule.until_row or 0) and not ledger.full():
+        number = ledger.number + 1
+        entry = ledger.entry_of(rule.first if number % 2 else rule.last)
+        if entry is None:
+            return
+        ledger.again(entry, number, span)
+    ledger.check_total(row, rule.start, rule.end)
 
 
 def distance(ledger: Ledger, goal: int | None) -> int:

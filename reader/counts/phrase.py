@@ -5,8 +5,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from reader.counts.by_rule import Evens, add
+from reader.counts.by_rule import add
 from reader.counts.counted import Problem
+from reader.counts.evens import Evens
 from reader.counts.fabric import plain as plain_row
 from reader.counts.ledger import Ledger
 from reader.pattern.layout import WrittenRow
@@ -35,6 +36,7 @@ def count_phrase(text: str, before: int | None, craft: str = "", terms: str = ""
     plain = WrittenRow(None, 0, len(pattern.source.text))
     for row in rows if len(rows) > 1 or (rows and rows[0].mark) else [plain]:
         add(ledger, row, None, evens)
+    evens.finish(ledger)
     worked = [row for row in ledger.rows if row.count is not None]
     last = worked[-1] if worked else None
     return CountedPhrase(

@@ -85,11 +85,26 @@ NOT_STITCHES = re.compile(
     re.IGNORECASE,
 )
 """What a number behind "until" may count instead of stitches."""
+UNTIL_LABEL = re.compile(
+    rf"\b(?:until|till|through|to)\b[^.;]*?\b(\d+)(?:st|nd|rd|th|d)\s+{_ROWS}", re.IGNORECASE
+)
+"""A numbered row that work goes on to."""
 UNTIL_ROW = re.compile(
     rf"\b(?:until|till)\b[^.]*?\b(\d+)\s+{_ROWS}\b|\((\d+)\s+{_ROWS}\)", re.IGNORECASE
 )
+ALTERNATELY = re.compile(
+    rf"{_AT}(?:(?:again|with|using)\b[^,.;\d]{{0,30}}?)?(?:work|knit|k|purl|p|pearl) "
+    rf"(?:\d+ {_ROWS}|forward|across)\b[^.;]*?\b(?:alternat\w+|back),? for (\d+) {_ROWS}",
+    re.IGNORECASE,
+)
+"""Knit and purl rows turn about, so many in all."""
+ODD_AND_EVEN = re.compile(
+    rf"\b(?:continue|cont|work|repeat)\b[^;]*?\bodd {_ROWS} (?:like|as|same as)\s+(?:the )?(\d+)\w*"
+    rf"[^;]*?\beven {_ROWS} (?:like|as|same as)\s+(?:the )?(\d+)",
+    re.IGNORECASE,
+)
 EVEN = re.compile(
-    rf"{_AT}(?:then\s+)?(?:(?:beg\w*|start\w*)\s+with\s+[^,.;]{{2,20}},\s*)?"
+    rf"{_AT}(?:(?:then|again|now)\s+)*(?:(?:with|using|in)\s+(?:\w+\s+){{1,3}}?)?(?:(?:beg\w*|start\w*)\s+with\s+[^,.;]{{2,20}},\s*)?"
     r"(?:work|do|knit|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
     r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
     rf"\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter|rib"

@@ -11,6 +11,7 @@ from reader.pattern.changes import change_at_ends, find_change
 from reader.pattern.figures import tightened
 from reader.pattern.labels import opened
 from reader.pattern.rule_words import (
+    ALTERNATELY,
     BETWEEN_INCS,
     BY_KIND,
     CHANGES_COUNT,
@@ -30,6 +31,7 @@ from reader.pattern.rule_words import (
     MORE,
     NEXT_ROW,
     NOT_STITCHES,
+    ODD_AND_EVEN,
     PLAIN_DIFFERENCE,
     REPEAT_LAST,
     REPEAT_ROWS,
@@ -41,6 +43,7 @@ from reader.pattern.rule_words import (
     THEN,
     TIMES,
     UNTIL,
+    UNTIL_LABEL,
     UNTIL_ROW,
     UP_TO_ROW,
     VARIED,
@@ -137,6 +140,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
     return (
         (_same_as(words) if labelled else None)
         or _last_again(words)
+        or _odd_and_even(words)
         or _rows_again(words)
         or _fabric(words)
         or _even(words)
@@ -221,6 +225,18 @@ def _last_again(words: str) -> Rule | None:
     return _again("last", words, found, 0, 0, _value(found.group(1), found.group(2)) or 1)
 
 
+def _odd_and_even(words: str) -> Rule | None:
+    """ "Continue until the 40th row, the odd rows like the 5th and the even rows like the 6th"."""
+    found = ODD_AND_EVEN.search(words)
+    until = UNTIL_LABEL.search(words) if found else None
+    if not found or not until:
+        return None
+    odd, even = int(found.group(1)[:4]), int(found.group(2)[:4])
+    end = found.end() + len(_sentence(words, found.end()))
+    row = int(until.group(1)[:4])
+    return Rule("turns", odd, even, start=found.start(), end=end, rest=words, until_row=row)
+
+
 def _rows_again(words: str) -> Rule | None:
     """ "Rep rows 2 and 3 until ...", "work 6 rows like the first 6 rows of palm"."""
     like = LIKE_FIRST.search(words)
@@ -250,6 +266,10 @@ def _even(words: str) -> Rule | None:
     if counted:
         rows, start = int(counted.group("rows")[:4]), counted.start()
         return Rule("even", rows=rows, start=start, end=counted.end(), rest=counted.group())
+    turns = ALTERNATELY.search(words)
+    if turns:
+        rows = int(turns.group(1)[:4])
+        return Rule("even", rows=rows, start=turns.start(), end=turns.end(), rest=turns.group())
     found = EVEN.search(words) or EVEN_ROUND.search(words)
     if not found:
         return None

@@ -18,8 +18,9 @@ VERBS = ("work", "make", "place", "worked", "working", "complete", "finish")
 NOUNS = ("sts", "st", "stitches", "stitch")
 TOGETHER = ("tog", "together", "togb", "togtbl")
 NOT_OURS = frozenset(
-    ["times", "x", "more", "rows", "rnds", "rounds", "inches", "in", "tog", "together"]
-)
+    ["times", "x", "more", "row", "round", "rnd", "rows", "rnds", "rounds", "inches", "in", "tog",
+     "together"]
+)  # fmt: skip
 """Behind a number, these say that it does not count the stitch before it."""
 
 

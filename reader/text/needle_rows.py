@@ -20,4 +20,4 @@ def needles_as_rows(text: str) -> str:
     highest = max((int(found.group(1)[:4]) for found in LABEL.finditer(text)), default=0)
     if highest <= MOST_NEEDLES:
         return text
-    return NEEDLE.sub(lambda m: f"{'row':<6}" + " " * (len(m.group()) - 6), text)
+    return NEEDLE.sub(lambda m: "row".rjust(len(m.group())), text)
