@@ -10,7 +10,8 @@ from reader.terms.numbers import ORDINALS, SPELLED, TENS, word_number
 
 PIECE = re.compile(
     r"(?P<sizes>\b\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/—-]\s*[\d—-]+)*\s*[)\]]"
-    r"(?:\s*\d*\s*[(\[]\s*[\d—-]+(?:\s*[,:;/—-]\s*[\d—-]+)*\s*[)\]])*"
+    r"(?:\s*\d*\s*[(\[]\s*[\d—-]+(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*[\d—-]+)*\s*[)\]])*"
+    r"|\b\d+(?:\s?[-,]\s?\d+)+(?=\s+(?:sts?|stitches|rows|rounds|times)\b)"
     r"|\b\d+(?:\s?[-/:—]\s?\d+){2,}\b)|(?P<space>\s+)"
     rf"|\b(?P<number>{SPELLED})|\b(?P<ordinal>(?:(?:twenty|thirty|forty|fifty)"
     rf"[ -])?(?:{'|'.join(ORDINALS)}))\b",

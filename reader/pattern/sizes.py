@@ -6,15 +6,20 @@ import re
 
 _ONE = r"(?:\d+|(?<![\d])[—-](?![\d]))"
 SIZED = re.compile(
-    rf"(?<![x×*\d])(?<![x×*] )\d+\s*[\(\[]\s*({_ONE}(?:\s*[,:;/—-]\s*{_ONE})*)\s*[\)\]]",
+    rf"(?<![x×*\d])(?<![x×*] )\d+\s*[\(\[]\s*"
+    rf"({_ONE}(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*{_ONE})*)\s*[\)\]]",
     re.IGNORECASE,
 )
 """A number with those of other sizes behind it; "x6 (12)" is a repeat with its total."""
-_BRACKET = rf"[\(\[]\s*{_ONE}(?:\s*[,:;/—-]\s*{_ONE})*\s*[\)\]]"
+_BRACKET = rf"[\(\[]\s*{_ONE}(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*{_ONE})*\s*[\)\]]"
 SEVERAL = re.compile(rf"(?<![x×*\d])(?<![x×*] )\d+\s*{_BRACKET}(?:\s*\d*\s*{_BRACKET})+")
 """Several brackets behind a number: "66 (72) (78)", "28 (32, 36) 32 (36, 40)"."""
 BARE = re.compile(r"(?<![\d/:.-])\d+((?:\s?([-/:—])\s?\d+)(?:\s?\2\s?\d+)+)(?![\d/:-])")
 """The numbers of three sizes or more with nothing but dashes, strokes or colons between them."""
+COUNTED = re.compile(
+    r"(?<![\d/:.,-])\d+((?:\s?([-,])\s?\d+)(?:\s?\2\s?\d+)*)\s+(?:sts?|stitches|rows|rounds|times)\b"
+)
+"""Numbers parted by dashes or commas only, with what they count behind them."""
 NAMED = re.compile(
     r"(?:^\W*|[.;] +)(?:sizes?|to fit|ages?|for ages?|bust|chest)\b[^:.\n\d]{0,24}:?\s*"
     r"(?P<list>[^\n]{3,90})$",
@@ -37,6 +42,9 @@ def sizes_named(text: str) -> tuple[str, ...]:
     if several.count(most) >= 3:
         return tuple(f"size {n + 1}" for n in range(most + 1))
     if names and len(names) - 1 in lists:
+        return names
+    counted = [len(re.findall(r"\d+", one.group(1))) for one in COUNTED.finditer(text)]
+    if names and counted.count(len(names) - 1) >= 3:
         return names
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
         often = lists.count(common)

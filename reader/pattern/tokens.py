@@ -225,13 +225,9 @@ def _sizes_joined(found: list[Token], sizes: int) -> list[Token]:
 def _size_list(found: list[Token], at: int, sizes: int) -> tuple[int, tuple[int, ...]]:
     """Where a list of sizes that starts at `at` ends, and its values; (0, ()) when none does."""
     first = found[at]
-    if sizes > 2 and first.kind == "num":
-        dashed = found[at : at + 2 * sizes - 1]
-        marks = {one.low for one in dashed[1::2]}
-        numbers = [one for one in dashed[::2] if one.kind == "num"]
-        if len(numbers) == sizes and len(marks) == 1 and marks <= {"-", "/", "—", ":"}:
-            # "98-104-110": no brackets at all.
-            return at + 2 * sizes - 1, tuple(one.value for one in numbers)
+    bare = _without_brackets(found, at, sizes) if first.kind == "num" else ()
+    if bare:
+        return at + 2 * sizes - 1, bare
     if first.kind not in ("num", "frac") and first.low not in BLANK:
         return 0, ()
     values = [first.value]
@@ -246,6 +242,22 @@ def _size_list(found: list[Token], at: int, sizes: int) -> tuple[int, tuple[int,
             values.append(found[here].value)
             here += 1
     return (here, tuple(values)) if len(values) == sizes else (0, ())
+
+
+COUNTED = frozenset(["st", "sts", "stitch", "stitches", "rows", "rounds", "rnds", "times"])
+
+
+def _without_brackets(found: list[Token], at: int, sizes: int) -> tuple[int, ...]:
+    """ "98-104-110", "98, 104, 110 sts": a number for each size with no brackets; () elsewhere."""
+    end = at + 2 * sizes - 1
+    marks = {one.low for one in found[at + 1 : end : 2]}
+    numbers = [one for one in found[at:end:2] if one.kind == "num"]
+    if len(numbers) != sizes or len(marks) != 1 or not marks <= {"-", "/", "—", ":", ","}:
+        return ()
+    counted = end < len(found) and found[end].low in COUNTED
+    if (sizes == 2 or marks == {","}) and not counted:
+        return ()
+    return tuple(one.value for one in numbers)
 
 
 def _parts(found: list[Token], here: int) -> bool:
@@ -264,7 +276,7 @@ def _inside(found: list[Token], here: int, close: str) -> tuple[list[int], int]:
             pass
         elif token.low in BLANK:
             values.append(0)
-        elif token.low not in (",", ";", ":", "/", "."):
+        elif token.low not in (",", ";", ":", "/", ".", "and", "&"):
             return [], here
         here += 1
     if here >= len(found):
