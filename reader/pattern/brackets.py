@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from itertools import pairwise
 
 from reader.pattern.cursor import Cursor
@@ -49,6 +50,22 @@ def names(cur: Cursor, made: list[Node], inner: list[Token]) -> bool:
 MADE_OF = re.compile(
     r"^(?:(?:a|an|1|first|another) )?(?P<name>.+?)(?: st| stitch)?(?: made| completed)?$"
 )
+
+
+def take_place(cur: Cursor, made: list[Node], inner: list[Token]) -> Work | None:
+    """ "3 dc, ch 1, 3 dc (shell) in next loop": the last stitch, taken off the list, with the place
+    behind the name; None (nothing taken) where the bracket names no such list.
+    """
+    last = made[-1] if made else None
+    name = " ".join(token.low for token in inner)
+    if not isinstance(last, Work) or last.place.where is not Where.PLAIN:
+        return None
+    if name not in cur.book.specials or cur.low() not in ("in", "into", "over"):
+        return None
+    place = find_place(cur)
+    if place is not None:
+        made.pop()
+    return replace(last, place=place) if place is not None else None
 
 
 def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) -> bool:

@@ -7,7 +7,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.acts import find_act
-from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, named_behind, names
+from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, named_behind, names, take_place
 from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, says_it_again
 from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor
@@ -17,14 +17,13 @@ from reader.pattern.knitting_words import find_knitting
 from reader.pattern.needles import find_needle
 from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
-from reader.pattern.remarks import remark_in
+from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
 from reader.pattern.stars import body_start
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
     Act,
-    Chain,
     Deed,
     Group,
     Node,
@@ -173,7 +172,7 @@ class _Reading:
         if isinstance(node, Act) and clustered(self.made, node):
             return
         if isinstance(node, Act) and node.deed is Deed.NOTE and node.counts_chain is not None:
-            self.chain_counts(node)
+            tell_chain(self.made, node)
             return
         merged = each_and_each(self.made[-1] if self.made else None, node)
         if merged is not None:
@@ -187,20 +186,6 @@ class _Reading:
             words = " ".join(one.words for one in (*body[:-1], node))
             node = Group(body[0].span, words, body, node.place, maybe=True)
         self.made.append(node)
-
-    def chain_counts(self, note: Act) -> None:
-        """ "counts as dc and ch 1": the nearest chain before is told."""
-        for index in range(len(self.made) - 1, -1, -1):
-            one = self.made[index]
-            if isinstance(one, Chain):
-                space = int(note.into) if note.into.isdigit() else 0
-                self.made[index] = Chain(
-                    one.span, one.words, one.number, note.counts_chain, space, one.stitch
-                )
-                return
-            if isinstance(one, Work):
-                break
-        self.made.append(note)
 
     def lose(self) -> None:
         """A token that could not be read: kept until the phrase ends."""
@@ -368,6 +353,10 @@ class _Reading:
             return None
         inner = cur.tokens[cur.at + 1 : close]
         cur.at = close + 1
+        placed = take_place(cur, self.made, inner) if before is None else None
+        if placed is not None:
+            self.put(placed)
+            return Act(cur.span(start), cur.said(start), Deed.NOTE)
         if before is None and named_behind(cur, self.made, inner, start):
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         if before is None and names(cur, self.made, inner):

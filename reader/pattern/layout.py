@@ -6,7 +6,16 @@ import re
 from dataclasses import dataclass, field
 
 from reader.pattern.labels import Mark, ends_sentence, label_at, labels_in
-from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, RUN_IN, STITCHY
+from reader.pattern.line_words import (
+    ACTION,
+    BEGINS,
+    BY_HAND,
+    FINISHING,
+    MAKE,
+    MATERIALS,
+    RUN_IN,
+    STITCHY,
+)
 from reader.terms.numbers import UNITS
 
 
@@ -277,6 +286,8 @@ class _LayingOut:
             return
         if FINISHING.match(words.strip()):
             self.note("finishing", start, end)
+        elif BY_HAND.match(words):
+            self.note("note", start, end)
         elif ACTION.search(words) and STITCHY.search(words) and not _only_says(words):
             self.parts[-1].items.append(WrittenRow(None, start, end))
         else:

@@ -17,6 +17,14 @@ FINISHING = re.compile(
     r"|fringe|tassel|trim |embroider|to assemble|joining)\b",
     re.IGNORECASE,
 )
+BY_HAND = re.compile(
+    r"^\W*(?:place|insert|attach|add|put(?: in)?|fix|glue|position|affix|secure)\s+(?:the |your "
+    r"|both "
+    r"|two |2 |safety |plastic |in )*(?:eyes?|nose|mouth|whiskers|button|beads?|wire|squeaker|bell"
+    r"|face|ears?|arms?|legs?|tail|wings?)\b",
+    re.IGNORECASE,
+)
+"""Something done by hand between rows: no stitches."""
 MAKE = re.compile(
     r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|one|two|three|four|five|six|seven|eight|nine|ten"
     r"|twelve)\b|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",

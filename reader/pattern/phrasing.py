@@ -5,6 +5,7 @@ it.
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.tree import Act, Deed
 
 STRETCH = 30
@@ -26,6 +27,9 @@ def take_phrase(cur: Cursor, stops: frozenset[str] = STOPS) -> None:
 def _goes_on(cur: Cursor) -> bool:
     """ "and work 1 sc ...": the next instruction begins inside the same phrase."""
     ahead = 1 if cur.low() == "and" else 0
+    if cur.low() in ("ch", "chain") and cur.low(2) in SPACE_NOUNS:
+        # "in any ch 2 loop": a place, not a chain to be made.
+        return False
     verb = cur.low(ahead) in VERBS
     stitch = ahead == 1 and (cur.stitch(1) is not None or cur.low(1) in ("ch", "chain"))
     return (

@@ -6,7 +6,7 @@ import re
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.tokens import Token
-from reader.pattern.tree import Act, Deed, Node
+from reader.pattern.tree import Act, Chain, Deed, Node, Work
 
 SHAPING_WORDS = ("dec", "inc", "decrease", "increase", "make", "narrow", "widen")
 """Behind "to" in a bracket: how such a thing is worked, told once."""
@@ -86,3 +86,20 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
             space = numbers[-1] if numbers else "1"
         return True, space
     return None
+
+
+def tell_chain(made: list[Node], note: Act) -> None:
+    """ "counts as dc and ch 1": the nearest chain before is told; the note stands where there is
+    none.
+    """
+    for index in range(len(made) - 1, -1, -1):
+        one = made[index]
+        if isinstance(one, Chain):
+            space = int(note.into) if note.into.isdigit() else 0
+            made[index] = Chain(
+                one.span, one.words, one.number, note.counts_chain, space, one.stitch
+            )
+            return
+        if isinstance(one, Work):
+            break
+    made.append(note)

@@ -17,6 +17,10 @@ def body_start(made: Sequence[Node], stars: Sequence[tuple[str, int]], target: s
         return 0
     wanted = "**" if "**" in target else "*"
     found = [at for label, at in stars if label == wanted and at < len(made)]
+    if not found and target == "*" and any(label == "**" for label, _ in stars):
+        # The inner star is missing: the last loop and what follows it are repeated.
+        chains = [at for at, one in enumerate(made[:-1]) if isinstance(one, Chain)]
+        found = chains[-1:]
     if not found:
         found = [at for _, at in stars if at < len(made)]
     if not found:
