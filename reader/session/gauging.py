@@ -14,9 +14,12 @@ from reader.session.state import Mode, State
 
 
 def begin(state: State, command: Command) -> Out:
-    """Says the pattern's gauge and asks for the maker's; without one it says so."""
+    """Says the pattern's gauge and asks for the maker's; one that is no stitches over a length is
+    read, and without any it says so.
+    """
     if wanted_gauge(state.plan) is None:
-        return say(replace(state, mode=Mode.STEP), Saying("no gauge"))
+        kind = "gauge read" if state.plan.gauge else "no gauge"
+        return say(replace(state, mode=Mode.STEP), Saying(kind))
     return say(replace(state, mode=Mode.GAUGE_NUMBER), Saying("gauge asked"))
 
 

@@ -15,7 +15,7 @@ _NUMBER = (
 _UNITS: tuple[tuple[str, str, str], ...] = (
     (
         r"(?:\"|inch(?:es)?\b\.?|ins?\.(?=[\s,;)]|$)|in\b(?=\s*(?:[,;)./]|$|x\b|wide|long|tall|"
-        r"square|high|deep|from|across|by|and\b|or\b)))",
+        r"square|high|deep|diameter|from|across|by|and\b|or\b)))",
         "inch",
         "inches",
     ),

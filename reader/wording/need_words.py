@@ -38,6 +38,12 @@ def gauge_asked(one: Saying, state: State) -> str:
     return f"{told} Count your stitches over {over}; {number} are wanted. How many have you?"
 
 
+def gauge_read(one: Saying, state: State) -> str:
+    """A gauge that tells no stitches over a length, such as the width of some rounds."""
+    told = " ".join(say_written(text, reading_of(state)) for text in state.plan.gauge)
+    return f"{told} Measure that; I can't work it out from a number of stitches."
+
+
 def gauge_told(one: Saying, state: State) -> str:
     """What the maker's gauge means."""
     wanted, found = wanted_gauge(state.plan), measured(one.number or 0, SWATCH_CM)

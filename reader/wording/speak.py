@@ -132,9 +132,9 @@ def _equals(text: str) -> str:
 
 
 def _counted(left: str) -> bool:
-    """Whether the words begin with a number word."""
-    first = left.split()[0].split("-")[0].lower() if left.split() else ""
-    return first in _NUMBER_STARTS
+    """Whether the words begin with a number word, or tell of the first rounds or rows."""
+    words = re.sub(r"^(?:the )?first ", "", left.strip(), flags=re.IGNORECASE).split()
+    return bool(words) and words[0].split("-")[0].lower() in _NUMBER_STARTS
 
 
 def _tidy(text: str) -> str:

@@ -242,6 +242,7 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "lasts": need_words.lasts,
     "missing": lambda one, state: say_missing(state.plan, state.ticked, reading_of(state)),
     "gauge asked": need_words.gauge_asked,
+    "gauge read": need_words.gauge_read,
     "gauge": need_words.gauge_told,
     "yarn": need_words.yarn_told,
     "question put otherwise": lambda one, state: _otherwise(one, state),

@@ -264,3 +264,19 @@ def test_the_second_sock_is_worked_as_the_first_in_all_its_parts() -> None:
         """,
         Play(plan_of(SOCKLETS)),
     )
+
+
+def test_a_gauge_in_rounds_is_read_and_not_denied() -> None:
+    """ "First 3 rounds = 3 inches across" can be measured, not reckoned from a count."""
+    text = "Buoy Hat\n\nGAUGE: First 3 rounds = 3 in diameter\n\n"
+    text += "HAT\nRnd 1: 6 sc in a magic ring. (6)\n"
+    perform(
+        """
+        maker: more words
+        maker: my gauge
+        program: first three rounds make three
+        program: measure that
+        maker: next
+        """,
+        Play(plan_of(text)),
+    )
