@@ -39,7 +39,7 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.printed import printed_in
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
-from reader.pattern.tree import Act, Deed, Repeat, Until
+from reader.pattern.tree import Act, Deed, Edge, Repeat, Until
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
@@ -116,7 +116,8 @@ class Ledger:
     def plain(self, row: WrittenRow) -> None:
         """A row of instructions, once for each number of its label."""
         entry = self.read(row)
-        if row.mark is None and is_start(entry.nodes):
+        rows = any(isinstance(one, Edge) and one.rows > 1 for one in entry.nodes)
+        if row.mark is None and is_start(entry.nodes) and not rows:
             self.start(entry)
             return
         numbers = numbers_of(row.mark)

@@ -82,6 +82,8 @@ NOT_DONE = (
     "do not fasten off",
 )  # fmt: skip
 CHANGES = frozenset(["change", "changing", "drop", "attach", "switch", "carry", "carrying"])
+DROPPED = frozenset(["st", "sts", "stitch", "stitches", "loop", "loops", "yo", "over"])
+"""What is dropped off the needle, where no yarn is."""
 NOT_A_YARN = frozenset(["sl", "ss", "right", "rs", "ws", "wrong", "a"])
 FACING = (
     "with right side", "with rs", "right side facing", "rs facing", "with ws", "with wrong side",
@@ -249,6 +251,9 @@ def _turn(cur: Cursor, start: int) -> Node | None:
 
 
 def _colour(cur: Cursor, start: int) -> Node | None:
+    dropped = {cur.low(n) for n in range(1, 5)} & DROPPED
+    if cur.low() == "drop" and dropped and cur.book.craft is Craft.KNITTING:
+        return None
     if cur.low() in CHANGES:
         take_phrase(cur)
         return act_here(cur, start, Deed.COLOUR)

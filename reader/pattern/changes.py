@@ -98,7 +98,8 @@ def find_change(words: str) -> Change | None:
         return None
     said = found.group("n")
     ends = 2 if BOTH_ENDS.search(found.group()) else 1
-    if said is None and ends == 1 and way in ("inc", "dec"):
+    once = re.search(r"\bat (?:the )?(?:beg|end|start)|\bonce\b", found.group(), re.IGNORECASE)
+    if said is None and ends == 1 and way in ("inc", "dec") and not once:
         # As many as before, at this pace.
         pace = _how_often(found, 0)
         return replace(pace, goes_on=pace.every > 1)

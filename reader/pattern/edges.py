@@ -3,6 +3,8 @@
 
 from __future__ import annotations
 
+import re
+
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import STRETCH, act_here, take_phrase
 from reader.pattern.tree import Deed, Edge, Node, Num, Place, Skip, Where
@@ -25,6 +27,13 @@ HOLDERS = (
 )  # fmt: skip
 
 
+EACH_EDGE = re.compile(
+    r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$",
+    re.IGNORECASE,
+)
+"""At both edges: one row after the other."""
+
+
 def find_edge(cur: Cursor, start: int) -> Node | None:
     """Cast on, bind off, pick up: with a number, all when none stands."""
     if cur.book.craft is not Craft.KNITTING:
@@ -44,6 +53,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     elif cast_on:
         number = _on_needles(cur, number)
     rows = _edge_rows(cur)
+    if rows == 1 and EACH_EDGE.search(cur.said(start)):
+        rows = 2
     if "at a time" in cur.said(start).lower():
         number = None
     return Edge(cur.span(start), cur.said(start), number, cast_on, rows)

@@ -26,6 +26,7 @@ COUNTED = re.compile(r"^(?:increasing|decreasing|inc|dec) \d+ (?:times|sts|stitc
 """So many in the row, wherever they are."""
 ONE_END = re.compile(
     r"\bat (?:the )?(?:beg\w*|start|end|one end|one side) of (?:the |each |every )?\w+"
+    r"|\bat (?:the )?(?:neck|armhole|front|side|inner|outer|inside|centre|center|shoulder) edge"
 )
 OVER = re.compile(r"\bof the (\d+)")
 IN_PLACE = re.compile(r"^(?:inc|dec) in (?:next|each|every st|first|last)")
