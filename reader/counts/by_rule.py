@@ -8,8 +8,10 @@ import re
 from dataclasses import replace
 
 from reader.counts.casting import cast_on_in
+from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
 from reader.counts.evens import Evens
+from reader.counts.faults import quoted
 from reader.counts.growth import LONGEST, run_through
 from reader.counts.ledger import Ledger
 from reader.counts.narrowed import begins_with_them, narrow, worked_on
@@ -258,10 +260,24 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     why = "as many rows as the measure takes" if rule.measured else ""
     if rule.charted:
         why = "a chart is not read; the stitch count is taken to stay"
+        ask_of_chart(ledger, row, start, end)
     rows = len(numbers_of(row.mark)) if rule.kind == "fabric" else rule.rows
     for _ in range(min(rows, LONGEST)):
         if not ledger.full():
             ledger.even(ledger.below.stitches, row.mark, start, end, why, rule.measured)
+
+
+def ask_of_chart(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
+    """A question: a chart is not read, so whether its repeat fits is the maker's to check."""
+    have = ledger.below.stitches
+    label = ledger.name(row.mark, ledger.number + 1 if ledger.number else None)
+    stitches = f"the {have} stitches" if have is not None else "the stitches"
+    said = (
+        f"{label}: a chart cannot be read here; please check that its repeat fits {stitches}: "
+        f"{quoted(ledger.words(start, end))}."
+    )
+    span = ledger.span(start, end)
+    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
 
 
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:

@@ -139,7 +139,7 @@ def _spoken(text: str, found: list[Printed]) -> str:
     for said in SPOKEN.finditer(text):
         raw = said.group("n")
         value = int(raw[:6]) if raw.isdigit() else word_number(raw)
-        if value is None or value == 0:
+        if value is None or value < 2:
             continue
         more = tuple(int(n) for n in re.findall(r"\d+", said.group("more") or ""))
         found.append(

@@ -59,9 +59,11 @@ SPOKEN = re.compile(
     r"|still|back to|up to|total of|leaving(?: you with)?"
     r"|having(?: now)?|should be)"
     rf"\s+(?:in all )?(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;"
-    r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles)?(?: "
+    r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles"
+    r"|d c|s c)?(?: "
     r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
-    r"(?:needles?|pins?|wires?)|on needle))*\s*(?=:?[.!;),]|$)",
+    r"(?:needles?|pins?|wires?)|on needle"
+    r"|in (?:the )?(?:cent(?:er|re) )?(?:circle|ring|round|rnd|row)))*\s*(?=:?[.!;),]|$)",
     re.IGNORECASE,
 )
 
