@@ -115,7 +115,7 @@ class Maker:
         spot, here = self.room.spots[at], self.spot
         new_row = (spot.part, spot.row) != (here.part, here.row)
         told = answer.lower()
-        if told.startswith("after this") or re.search(r"taken back|\bsay ", told):
+        if told.startswith("after this") or re.search(r"taken back|\bsay |yes or no", told):
             return False
         if (
             at > self.at
