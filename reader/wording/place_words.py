@@ -172,7 +172,8 @@ def how_long(one: Saying, state: State) -> str:
     guess = "" if state.pace.known else "I don't know your pace yet; by a usual pace: "
     each = _each_stitch(one, state)
     noun = noun_of(one, state)
-    return f"{guess}{row} for this {noun}, {part} for this part, {piece} in all.{each}"
+    times = f"{row} for this {noun}, {part} for this part, {piece} in all"
+    return f"{guess}{times}.{each}" if guess else f"{sentence(times)}{each}"
 
 
 def _each_stitch(one: Saying, state: State) -> str:
