@@ -51,6 +51,7 @@ ACTION = re.compile(
     r"|rib (?:\d+|\w+) (?:rows|rounds)|do \w+ rows"
     r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b"
     r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b"
+    r"|(?:i|we|you) (?:did|do|made|make|worked|work) [\w-]+ of (?:them|those|these)"
     r"|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
     re.IGNORECASE,
 )
