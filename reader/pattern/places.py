@@ -97,6 +97,8 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
     held = that_holds(cur, start) if saw else None
     if held is not None:
         return held
+    if saw and cur.accept(*AFTER_IT):
+        return Place(Where.NEXT, cur.span(start), noun="st")
     if cur.low() in DETERMINERS or (
         saw and (cur.kind() in ("ord", "num") or find_noun(cur, peek=True))
     ):
@@ -105,8 +107,6 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         same = that_one(cur, start)
         if same is not None:
             return same
-    if saw and cur.accept(*AFTER_IT):
-        return Place(Where.NEXT, cur.span(start), noun="st")
     if saw and cur.low() in ("the", "a", "that", "this", "these", "those", "it"):
         cur.at += 1
         return _place(cur, start, True)
