@@ -11,12 +11,12 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
 
 NEXT_SENTENCE = re.compile(
-    r"(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
+    r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
     r"(?:working on|work|continue|cont\b|bind off|cast off"
     r"|bo \d|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg with"
-    r"|pick up|return \d|next row|change to|place)\b)",
+    r"|pick up|return \d|next row|change to|place)\b))",
     re.IGNORECASE,
 )
 NEEDLE_NAMED = re.compile(r"(?:^|[.;:,])\W*(?:\w+ ){0,3}needles?\.\s*$", re.IGNORECASE)
@@ -49,7 +49,8 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     at = 0
     for cut in [*cuts, len(words)]:
         piece = words[at:cut]
-        if cut < len(words) and not ACTION.search(piece):
+        cast = begun is not None and cut == begun.end
+        if cut < len(words) and not cast and not ACTION.search(piece):
             continue
         if piece.strip():
             out.append(WrittenRow(row.mark if not out else None, row.start + at, row.start + cut))

@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 
 _ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
 _WAY = (
-    r"(?P<way>inc|dec|narrow|widen|take in|k(?:nit)? ?2 ?tog|cast off|bind off|cast on)"
+    r"(?P<way>inc|dec|narrow|widen|tak(?:e|ing) in|k(?:nit)? ?2 ?tog|cast off|bind off|cast on)"
     r"(?:reas(?:e|es|ing|ings)|ings?|s|\.)?(?: once| by)?"
 )
 _COUNTED = (

@@ -43,6 +43,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     cast_on = not again and (apart or cur.accept(*CAST_ON))
     if not again and not cast_on and not cur.accept(*BIND_OFF):
         return None
+    cur.accept("center", "centre", "middle", "the center", "the centre")
     cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
     number = cur.number()
     if number is not None:

@@ -85,6 +85,11 @@ def parted(piece: str, at: int) -> bool:
     return piece[:at].endswith(" ") or piece[at : at + 1].isspace() if dash[1:2] == " " else False
 
 
+def _in_range(tail: re.Match[str], before: str) -> bool:
+    """Whether a dash and number make a range of what stands before: nothing is counted by it."""
+    return tail.group("ak") is None and RANGE.search(before) is not None
+
+
 def _tail(text: str, found: list[Printed], sizes: int) -> str:
     """A total at the end of a sentence or the row without brackets: "- 24 sc", "24 sts."."""
     stripped = text.rstrip()
@@ -99,7 +104,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         if (
             not before
             or (tail.group("b") and before[-1:] not in ".;:)]—-*")
-            or (tail.group("a") and RANGE.search(before) and not parted(piece, start))
+            or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
         ):
             continue
         kind = (tail.group("ak") or tail.group("bk") or "").lower()
@@ -124,8 +129,16 @@ CHANGED = re.compile(
 """A sentence that only says how many increases the row has."""
 
 
+DASHED = re.compile(
+    r"(?:—|\s-\s?|,\s+|-(?=\d+ st))(?P<n>\d+)\s*(?:sts?|stitches)\s*(?P<way>in|de)"
+    r"c(?:reased|'?d|'?ed|s)?\b(?=\s*(?:[.;)]|$))",
+    re.IGNORECASE,
+)
+"""A change told behind a dash: "k2—2 sts dec'd."."""
+
+
 def _changes(text: str, found: list[Printed]) -> str:
-    for said in CHANGED.finditer(text):
+    for said in [*CHANGED.finditer(text), *DASHED.finditer(text)]:
         raw = said.group("n")
         value = int(raw[:4]) if raw.isdigit() else word_number(raw)
         if value:

@@ -125,6 +125,13 @@ RIB_FOR = re.compile(
     re.IGNORECASE,
 )
 """A rib spelled out once, for so many rows."""
+BY_TURNS_FOR = re.compile(
+    rf"{_AT}(?:then )?(?:knit|k|purl|p|pearl|rib)\b"
+    r"(?: |,|\d|plain\b|purl\b|pearl\b|and\b|knit\b|k\b|p\b"
+    rf"|stitch(?:es)?\b|sts?\b|alternately\b)*\bfor (?P<rows>\d+) {_ROWS}\b",
+    re.IGNORECASE,
+)
+"""Plain and purl stitches by turns, for so many rows."""
 KEEP_ON = re.compile(
     rf"\b(?:keep (?:doing that|doing this|going|on)|carry on|do that|do the same|go on)\b[^.;]*?"
     rf"\b(?:until|till)\b[^.;]*?\b(?P<row>\d+)\s+{_ROWS}\b[^.;]*",

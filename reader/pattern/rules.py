@@ -14,6 +14,7 @@ from reader.pattern.rule_words import (
     ALTERNATELY,
     BETWEEN_INCS,
     BY_KIND,
+    BY_TURNS_FOR,
     CHANGES_COUNT,
     CHART,
     DID_SO_MANY,
@@ -263,6 +264,7 @@ def _rows_again(words: str) -> Rule | None:
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     counted = DID_SO_MANY.search(words) or RIB_FOR.search(words)
+    counted = counted or BY_TURNS_FOR.search(words)
     if counted:
         rows, start = int(counted.group("rows")[:4]), counted.start()
         return Rule("even", rows=rows, start=start, end=counted.end(), rest=counted.group())

@@ -131,14 +131,10 @@ def _so_many(cur: Cursor) -> Place | None:
     return Place(Where.NEXT, cur.span(start), number, "st", True)
 
 
-def _finish(
-    cur: Cursor, start: int, number: Num | None, found: Found, made: list[Node]
-) -> Node | None:
-    stitch = found.stitch
-    if cur.book.craft is Craft.KNITTING and stitch.kind is Kind.STITCH:
-        back = taken_up(cur, start, number)
-        if back is not None:
-            return back
+def _numbered(cur: Cursor, stitch: Stitch, number: Num | None) -> tuple[Stitch, Num | None]:
+    """The stitch with the number before or behind it, and the decrease that "together" makes of
+    the two.
+    """
     if stitch.name in ("inc", "dec") and number is None:
         number = so_many_changes(cur)
     together = _together(cur, stitch.name, number)
@@ -153,6 +149,23 @@ def _finish(
         if later is not None:
             stitch, number = later, None
         cur.accept(*NOUNS)
+    if cur.book.craft is Craft.KNITTING and number is not None:
+        # "knit 2 stitches together", "knit 4 plain stitches"
+        cur.accept("plain stitches", "plain sts")
+        stitch = _together(cur, stitch.name, number) or stitch
+        number = None if stitch.takes > 1 and stitch.takes == number.values[0] else number
+    return stitch, number
+
+
+def _finish(
+    cur: Cursor, start: int, number: Num | None, found: Found, made: list[Node]
+) -> Node | None:
+    stitch = found.stitch
+    if cur.book.craft is Craft.KNITTING and stitch.kind is Kind.STITCH:
+        back = taken_up(cur, start, number)
+        if back is not None:
+            return back
+    stitch, number = _numbered(cur, stitch, number)
     by = _times(cur)
     number = _multiplied(number, by)
     if cur.book.craft is Craft.KNITTING and stitch.makes != stitch.takes:
