@@ -9,6 +9,7 @@ package kaldi-native-fbank in tests of the recipe (`python -m models.recipe.chec
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 import torch
 
@@ -23,11 +24,25 @@ def _mel(hz: float) -> float:
 
 WARPS = tuple(0.86 + 0.02 * step for step in range(16))
 """How much longer or shorter a vocal tract may seem in training: factors on the frequency axis."""
+LIGHT_WARPS = tuple(0.9 + 0.02 * step for step in range(12))
+
+
+@dataclass(frozen=True, slots=True)
+class Gaps:
+    """What is lost in training: bins of the longest band, frames of the longest moment, how many
+    moments, and in what share of the batch each."""
+
+    bins: int = 6
+    frames: int = 7
+    moments: int = 2
+    share: float = 0.5
+
+
+LIGHT_GAPS = Gaps(5, 6, 1, 0.3)
 
 
 def _mel_banks(warp: float = 1.0) -> torch.Tensor:
-    """Mel bins [40, 257]; warp moves every frequency up by that factor (levelling off at the top).
-    """
+    """Mel bins [40, 257]; warp moves every frequency up by that factor (the top stays)."""
     low, high = _mel(LOW_HZ), _mel(HIGH_HZ)
     step = (high - low) / (BINS + 1)
     banks = torch.zeros(BINS, FFT // 2 + 1)
@@ -46,13 +61,14 @@ class Mfcc(torch.nn.Module):
     160.
     """
 
-    def __init__(self) -> None:
+    def __init__(self, warps: tuple[float, ...] = WARPS, gaps: Gaps | None = None) -> None:
         super().__init__()
+        self.gaps = gaps or Gaps()
         n = torch.arange(WINDOW, dtype=torch.float64)
         window = (0.5 - 0.5 * torch.cos(2 * math.pi * n / (WINDOW - 1))) ** 0.85
         self.register_buffer("window", window.float())
         self.register_buffer("banks", _mel_banks())
-        self.register_buffer("warped", torch.stack([_mel_banks(warp) for warp in WARPS]))
+        self.register_buffer("warped", torch.stack([_mel_banks(warp) for warp in warps]))
         k = torch.arange(BINS, dtype=torch.float64)
         dct = torch.cos(math.pi / BINS * (k[None] + 0.5) * k[:, None]) * math.sqrt(2.0 / BINS)
         dct[0] *= math.sqrt(0.5)
@@ -77,26 +93,25 @@ class Mfcc(torch.nn.Module):
         power = torch.fft.rfft(frames, FFT).abs() ** 2
         banks = self.banks
         if spoil:
-            banks = self.warped[torch.randint(len(WARPS), (len(samples),), device=samples.device)]
+            pick = torch.randint(len(self.warped), (len(samples),), device=samples.device)
+            banks = self.warped[pick]
         energies = power @ banks.transpose(-1, -2)
         energies = torch.clamp(energies, min=1.1920928955078125e-07).log()
-        return (_gaps(energies) if spoil else energies) @ self.dct.T
+        return (_lost(energies, self.gaps) if spoil else energies) @ self.dct.T
 
 
-def _gaps(energies: torch.Tensor) -> torch.Tensor:
-    """A band of up to 6 bins and two moments of up to 70 ms, levelled to the mean, in half the
-    batch each.
-    """
+def _lost(energies: torch.Tensor, gaps: Gaps) -> torch.Tensor:
+    """A band and some moments levelled to the mean, each in a share of the batch."""
     batch, frames, bins = energies.shape
     mean = energies.mean((1, 2), keepdim=True)
     out = energies
-    for along, longest, times in ((bins, 6, 1), (frames, 7, 2)):
+    for along, longest, times in ((bins, gaps.bins, 1), (frames, gaps.frames, gaps.moments)):
         place = torch.arange(along, device=energies.device)[None]
         for _ in range(times):
             draw = torch.rand(3, batch, 1, device=energies.device)
             start = draw[0] * (along - longest)
             inside = (place >= start) & (place < start + 1 + draw[1] * (longest - 1))
-            inside = inside & (draw[2] < 0.5)
+            inside = inside & (draw[2] < gaps.share)
             out = torch.where(
                 inside[:, None, :] if along == bins else inside[:, :, None], mean, out
             )
