@@ -31,6 +31,18 @@ WORKS_ON = re.compile(
 """What follows a cast on and works stitches."""
 
 
+WORKED = re.compile(
+    r"\b(?:k|p|knit|purl)\s*\d|\b(?:inc|dec|narrow|widen)(?:reas\w+|ing)?\b|\b(?:cast|bind) off\b",
+    re.IGNORECASE,
+)
+"""Work that comes before: what is cast on is added to it."""
+AT_AN_EDGE = re.compile(
+    r"\bat (?:the |each |both )?(?:\w+ )?(?:edges?|beg\w*|end|ends|sides?)\b|\bover\b"
+    r"|\bin place of\b",
+    re.IGNORECASE,
+)
+
+
 @dataclass(frozen=True, slots=True)
 class Casting:
     """Where the clause of a cast on begins and ends, and whether what follows works stitches."""
@@ -44,9 +56,11 @@ def cast_on_in(words: str) -> Casting | None:
     """The cast on told in words; None where there is none, or where stitches are worked before it.
     """
     found = CASTS.search(words)
-    if not found or re.search(r"\b(?:k|p|knit|purl)\s*\d", words[: found.start()], re.IGNORECASE):
+    if not found or WORKED.search(words[: found.start()]):
         return None
     end = CLAUSE_ENDS.search(words, found.end())
+    if AT_AN_EDGE.search(words[found.end() : end.start() if end else len(words)]):
+        return None
     if end is None:
         return Casting(found.start(), len(words), False)
     works = WORKS_ON.match(words, end.end())

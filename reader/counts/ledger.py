@@ -142,7 +142,8 @@ class Ledger:
         """A foundation."""
         words = self.words(entry.row.start, entry.row.end)
         afresh = not re.search(
-            r"(?i)\b(?:at (?:beg|end|each)|over|next row|in place of|pick(?:ed)? up|instep)\b",
+            r"(?i)\b(?:at (?:beg|end|each)|edges?|over|next row|in place of|pick(?:ed)? up"
+            r"|instep)\b",
             words,
         )
         self.below, count, moves = started(

@@ -12,7 +12,7 @@ from reader.pattern.line_words import ACTION
 
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
-    r"(?:working on|work|continue|cont\b|bind off|cast off"
+    r"(?:working on|work|continue|cont\b|bind off|cast o(?:ff|n)"
     r"|bo \d|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg with"
