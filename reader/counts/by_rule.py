@@ -13,7 +13,7 @@ from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
 from reader.counts.evens import Evens
 from reader.counts.faults import quoted
 from reader.counts.growth import LONGEST, run_through
-from reader.counts.ledger import Ledger
+from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, narrow, worked_on
 from reader.counts.sentences import sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
@@ -26,8 +26,6 @@ from reader.terms.stitches import Craft
 
 MEASURES = re.compile(r"\buntil\b[^.;]*\b(?:measures?|long|inch(?:es)?|cm|in\.)\b", re.IGNORECASE)
 """A repeat that ends at a length."""
-LARGEST_ROW = 5_000
-"""Stitches: a repeat that makes rows longer than this has run away, and is not followed further."""
 
 
 FURTHER = re.compile(
@@ -211,7 +209,7 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         for entry in entries:
             if ledger.full() or (times is None and reached(ledger, rule.goal)):
                 break
-            if (ledger.below.stitches or 0) > LARGEST_ROW:
+            if (ledger.below.stitches or 0) > LONGEST_ROW:
                 return
             ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
         if times is None and rule.goal is not None:

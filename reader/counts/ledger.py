@@ -43,6 +43,8 @@ from reader.pattern.tree import Act, Deed, Edge, Repeat, Until
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
+LONGEST_ROW = 5_000
+"""Stitches: longer rows come of a misprint, or a misreading, and are not followed further."""
 MOST_MOVES = 60_000
 """Moves of one part that are opened; a part that a person can work has fewer."""
 
@@ -265,7 +267,9 @@ class Ledger:
         return best(entry.nodes, below, options, self.size, self.carried, stated, kind)
 
     def work(self, entry: Entry, number: int | None) -> None:
-        """Works one row and books it."""
+        """Works one row and books it; over a row that none can be, nothing is known."""
+        if (self.below.stitches or 0) > LONGEST_ROW:
+            self.below, self.doubted = Below(), True
         stated, kind = self.stated(entry)
         solved = weigh(self, entry, stated, kind)
         row, mark = entry.row, entry.row.mark

@@ -90,7 +90,7 @@ def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) 
         works = [one for one in rest if not isinstance(one, Act)]
         words = " ".join(one.words for one in works)
         rest = [Repeat(works[0].span, words, tuple(rest), Until.OPEN)]
-    work_all(_whole_row(rest, tally), tally)
+    work_all(_whole_row(_slips_on(rest), tally), tally)
     if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:
         tally.runs.append(Run("gap"))
     next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
@@ -241,6 +241,20 @@ def _as_list(rest: list[Node], size: int) -> list[Node]:
         Repeat(last.span, words, body, Until.TIMES, times),
         *(one for one in rest if isinstance(one, Act)),
     ]
+
+
+def _slips_on(rest: list[Node]) -> list[Node]:
+    """The row without the slip stitches behind a repeat that uses it up: they only go on to where
+    the next round begins.
+    """
+    repeats = [n for n, one in enumerate(rest) if isinstance(one, Repeat)]
+    last = rest[repeats[-1]] if repeats else None
+    if not isinstance(last, Repeat) or last.until is not Until.OPEN:
+        return rest
+    behind = rest[repeats[-1] + 1 :]
+    if not all(isinstance(one, Act) or travels(one) for one in behind):
+        return rest
+    return [*rest[: repeats[-1] + 1], *(one for one in behind if not travels(one))]
 
 
 def _whole_row(rest: list[Node], tally: Tally) -> list[Node]:

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.phrasing import take_phrase
 from reader.pattern.tree import ONE, Num, Shape
 
 LOOK = 16
@@ -16,6 +17,7 @@ WORDS = (
     "widening", "narrowing",
 )  # fmt: skip
 GAIN = ("inc", "increase", "increasing", "incs", "widen", "widening")
+MANY = ("incs", "decs", "increases", "decreases")
 SPOTS = re.compile(
     r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of"
     r"|beg(?:inning)? (?:of \w+ )?and (?:once )?(?:at )?(?:the )?end|(?:first|1st) and last"
@@ -48,6 +50,8 @@ def _words(cur: Cursor) -> tuple[list[str], int]:
 def find_shape(cur: Cursor, start: int) -> Shape | None:
     """The shaping rule that stands here, taken; None when the words are a stitch or something else.
     """
+    if cur.kind() == "num" and cur.low(1) in MANY:
+        return _spread(cur, start)
     if cur.low() not in WORDS:
         return None
     gain = 1 if cur.low() in GAIN else -1
@@ -76,6 +80,19 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     return Shape(
         cur.span(start), cur.said(start), gain, number, spots, step, over, repeats, None, until
     )
+
+
+def _spread(cur: Cursor, start: int) -> Shape | None:
+    """ "5 incs spaced evenly in the row"; None where nothing says that they are spread."""
+    number, gain = cur.number(), 1 if cur.low(1).startswith("inc") else -1
+    for ahead in range(2, 7):
+        if cur.low(ahead) in (",", ";", ".", ""):
+            return None
+        if cur.low(ahead) in ("evenly", "even"):
+            cur.at += ahead + 1
+            take_phrase(cur)
+            return Shape(cur.span(start), cur.said(start), gain, number or ONE)
+    return None
 
 
 def _works_on(cur: Cursor, length: int) -> bool:
