@@ -184,7 +184,8 @@ class Ledger:
         self.go_on(None)
         if count is None:
             count = self.below.stitches
-        number = self.number + 1 if self.number and not measured else None
+        begins = mark is not None and mark.numbers[:1] == (1,)
+        number = self.number + 1 if (self.number or begins) and not measured else None
         before = self.below.stitches
         stitch = "k" if self.pattern.craft is Craft.KNITTING else "st"
         move = Move(
@@ -267,9 +268,7 @@ class Ledger:
         return best(entry.nodes, below, options, self.size, self.carried, stated, kind)
 
     def work(self, entry: Entry, number: int | None) -> None:
-        """Works one row and books it; over a row that none can be, nothing is known."""
-        if (self.below.stitches or 0) > LONGEST_ROW:
-            self.below, self.doubted = Below(), True
+        """Works one row and books it."""
         stated, kind = self.stated(entry)
         solved = weigh(self, entry, stated, kind)
         row, mark = entry.row, entry.row.mark
@@ -364,6 +363,8 @@ class Ledger:
         turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in entry.nodes)
         if not is_round or turns:
             self.below = turned(self.below)
+        if (self.below.stitches or 0) > LONGEST_ROW:
+            self.below, self.doubted = Below(), True
         self.carried = solved.next_chain
         self.number = number if number is not None else (self.number + 1 if self.number else 0)
         first = entry.row.mark is None and not self.entries

@@ -248,7 +248,8 @@ def _into_same(work: Work, n: int, tally: Tally) -> None:
         tally.spaced = True
     elif walk.takes == 0 and not tally.spaced:
         walk.take(1)
-    _put(work, tally, n, 1)
+    passed = "skipped" in work.place.text or "missed" in work.place.text
+    _put(work, tally, n, work.place.number.at(tally.size) if passed else 1)
     tally.grouped = tally.grouped or opening
     tally.close_group()
 

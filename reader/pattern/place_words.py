@@ -146,6 +146,7 @@ PASSED_OVER = frozenset(
         "prev",
         "following",
         "skipped",
+        "missed",
         "worked",
         "beginning",
         "turning",

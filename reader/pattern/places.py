@@ -358,7 +358,8 @@ def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Plac
         return Place(Where.CHAIN, span, noun="ch", nth=said.nth)
     made = cur.accept("just made", "just formed", "just completed", "just worked")
     made = made or re.search(r"\bjust (?:made|formed|completed|worked)\b", words) is not None
-    if made or said.determiner == "same" or "at base of" in words:
+    passed = re.search(r"\b(?:skipped|missed|passed) (?!\d)", words) is not None
+    if made or passed or said.determiner == "same" or "at base of" in words:
         same_as_what(cur)
         return Place(Where.SAME, cur.span(start), number, noun or "st", text=words)
     if noun == "tch" or any(chains in words for chains in OF_CHAIN):
