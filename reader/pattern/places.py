@@ -99,9 +99,9 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return held
     if saw and cur.accept(*AFTER_IT):
         return Place(Where.NEXT, cur.span(start), noun="st")
-    if cur.low() in DETERMINERS or (
-        saw and (cur.kind() in ("ord", "num") or find_noun(cur, peek=True))
-    ):
+    gone_by = cur.low() in ("skipped", "missed")
+    named = gone_by or cur.kind() in ("ord", "num") or find_noun(cur, peek=True)
+    if cur.low() in DETERMINERS or (saw and named):
         return _numbered(cur, here)
     if saw and (cur.low() in ("that", "joining") or cur.words("the joining")):
         same = that_one(cur, start)
