@@ -102,7 +102,7 @@ class Ledger:
         begun = cast_on_in(blank) if knits and row.mark is None else None
         if begun is not None:
             blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
-        nodes = read_row(blank, 0, len(blank), self._book(row.start))
+        nodes = read_row(blank, 0, len(blank), self._book(row.start, row.end))
         last = self.entries[-1].nodes if self.entries else ()
         return Entry(None, elided(nodes, blank, last), row, tuple(printed))
 
@@ -110,10 +110,11 @@ class Ledger:
         """The totals printed in words, and the words without them."""
         return printed_in(words, len(self.pattern.sizes), self.pattern.book.filet)
 
-    def _book(self, start: int) -> Book:
-        """The pattern's words, with spans counted from a row's place in the text."""
+    def _book(self, start: int, end: int) -> Book:
+        """The pattern's words as a row means them, with spans counted from where it stands."""
         book = self.pattern.book
-        return book if book.source is None else replace(book, source=Shifted(book.source, start))  # type: ignore[arg-type]
+        source = Shifted(book.source, start) if book.source is not None else None
+        return replace(book, source=source, specials=book.as_of(end))  # type: ignore[arg-type]
 
     def plain(self, row: WrittenRow) -> None:
         """A row of instructions, once for each number of its label."""

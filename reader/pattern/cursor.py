@@ -44,6 +44,7 @@ class Special:
 class Book:
     """Words to read with: craft, terms, how many sizes, and the pattern's own stitches by written
     form. filet: its rows are told in squares.
+    groups: those named where they are made, in order, since their name may come to mean another.
     """
 
     craft: Craft
@@ -55,6 +56,12 @@ class Book:
     known: frozenset[str] = frozenset()
     letters: frozenset[str] = frozenset()
     filet: bool = False
+    groups: tuple[tuple[int, Special], ...] = ()
+
+    def as_of(self, end: int) -> dict[str, Special]:
+        """The pattern's own stitches as a row that ends there means them."""
+        latest = {special.name: special for at, special in self.groups if at < end}
+        return {**self.specials, **latest} if latest else self.specials
 
     def learn(self) -> None:
         """Brings the set of known written forms up to date with the specials."""

@@ -84,7 +84,8 @@ ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|ch(?:ain)?s?\b(?:\s*\d+)?)"
 _GROUP_NAME = r"(?P<name>shell|fan|group|v[- ]?st|scallop|corner)"
 NAMED_BEHIND = re.compile(
     rf"(?P<list>\d+\s+{_STITCH}(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch\b\s*\d*))+)"
-    rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*\(\s*{_GROUP_NAME}(?:\s+made)?\s*\)",
+    rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*\(\s*(?:a |an |1 |another )?{_GROUP_NAME}"
+    r"(?:\s+made|\s+over\s+\w+)?\s*\)",
     re.IGNORECASE,
 )
 NAMED_BEFORE = re.compile(
@@ -175,16 +176,16 @@ def specials_in(text: str, craft: Craft, terms: Terms) -> tuple[dict[str, Specia
             if alias:
                 specials.setdefault(alias.group(1).strip().lower(), Special(short, stitch))
     if craft is Craft.CROCHET:
-        for name, special in named_groups(text).items():
-            specials.setdefault(name, special)
+        for _, special in named_groups(text):
+            specials.setdefault(special.name, special)
     return specials, key
 
 
-def named_groups(text: str) -> dict[str, Special]:
-    """Groups that the text names where it makes them: "2 dc, ch 1, 2 dc in next st (shell)", "shell
-    of 3 dc".
+def named_groups(text: str) -> list[tuple[int, Special]]:
+    """Groups that the text names where it makes them, "2 dc, ch 1, 2 dc in next st (shell)", "shell
+    of 3 dc", each with where that is: a later row may make them otherwise.
     """
-    found: dict[str, Special] = {}
+    found: list[tuple[int, Special]] = []
     for one in [*NAMED_BEHIND.finditer(text[:200_000]), *NAMED_BEFORE.finditer(text[:200_000])]:
         name = one.group("name").lower()
         items = re.findall(ITEM, one.group("list"), re.IGNORECASE)
@@ -196,8 +197,8 @@ def named_groups(text: str) -> dict[str, Special]:
             stitch = Stitch(
                 name, name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3, spaces=chains
             )
-            found.setdefault(name, Special(name, stitch))
-    return found
+            found.append((one.start(), Special(name, stitch)))
+    return sorted(found, key=lambda pair: pair[0])
 
 
 def _amount(number: str) -> int:
@@ -266,6 +267,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     specials, key = specials_in(plain, which, chosen)
     lines = tuple(found.start() + 1 for found in re.finditer("\n", text))
     book = Book(which, chosen, len(sizes), specials, source, (0, *lines))
+    book.groups = tuple(named_groups(plain)) if which is Craft.CROCHET else ()
     book.filet = which is Craft.CROCHET and is_filet(plain)
     book.learn()
     rules, silent = chain_rules(plain)

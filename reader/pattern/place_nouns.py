@@ -85,6 +85,8 @@ def _named(cur: Cursor, at: int) -> tuple[str, int] | None:
     after = cur.low(at + found.length)
     if after in SPACE_NOUNS:
         return "sp", found.length + 1
+    if after in GROUP_NOUNS:
+        return "group", found.length + 1
     return found.stitch.name, found.length + (after in STITCH_NOUNS)
 
 

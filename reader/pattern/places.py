@@ -143,12 +143,12 @@ def _middle(cur: Cursor) -> bool:
     found = cur.stitch(length)
     if found is not None and centered:
         length += found.length
-    length += cur.low(length) in STITCH_NOUNS | SPACE_NOUNS
+    length += cur.low(length) in STITCH_NOUNS | SPACE_NOUNS | CHAIN_NOUNS
     if not length or cur.low(length) != "of":
         return False
     if not centered and cur.low(length + 1) not in ("next", "each", "same", "first", "last"):
         return False
-    if not centered and cur.low(length + 2) not in GROUPS:
+    if not centered and not any(cur.low(length + far) in GROUPS for far in (2, 3, 4)):
         return False
     cur.at += length + 1
     cur.accept("the")
