@@ -63,7 +63,7 @@ def queen(folder: Path) -> Iterator[Clip]:
                 )
             except soundfile.LibsndfileError:
                 continue
-            yield "que" + name.removesuffix(".SB"), at_16k(sound, rate)
+            yield "que" + name.removesuffix(".SB"), at_16k(np.asarray(sound, np.float32), rate)
 
 
 def drascula(folder: Path) -> Iterator[Clip]:
@@ -78,7 +78,7 @@ def exchange(folder: Path) -> Iterator[Clip]:
 
     for path in sorted(folder.rglob("en_US_f_Allison/**/*.wav")):
         sound, rate = soundfile.read(path, dtype="float32")
-        yield f"ast{path.parent.name}-{path.stem}", at_16k(sound, rate)
+        yield f"ast{path.parent.name}-{path.stem}", at_16k(np.asarray(sound, np.float32), rate)
 
 
 SOURCES = {"sky": sky, "que": queen, "dra": drascula, "ast": exchange}

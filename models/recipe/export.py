@@ -29,7 +29,7 @@ SETTINGS = """--min-active=200
 """
 
 
-BLANK_SHIFT = 1.3
+BLANK_SHIFT = 2.0
 """How much lower blank scores in the exported model: CTC says blank too often, and commands were
 missed.
 
