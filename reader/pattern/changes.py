@@ -22,7 +22,7 @@ _EVERY = (
 )
 _FIRST = rf"(?:next|this|same|the|\d+(?:st|nd|rd|th)|last)(?: {_ROWS})?\s*,?\s*(?:and|then)"
 CHANGES = re.compile(
-    rf"\b{_WAY}{_COUNTED}(?P<where>[^.;]*?)(?:(?P<first>\b{_FIRST}\s+(?:then |on |at |in )*"
+    rf"\b{_WAY}{_COUNTED}(?P<where>[^.;]{{0,120}}?)(?:(?P<first>\b{_FIRST}\s+(?:then |on |at |in )*"
     rf"(?:every |each )?(?:foll\w* )?)(?P<more>\d+)\s+(?:foll\w*\s+)?(?P<alt>alt\w*\s+)?{_ROWS}"
     rf"|(?P<also>\b{_FIRST}\s+(?:then |on |at |in |of )*)?(?P<every>{_EVERY})"
     rf"|\b(?:next|foll\w*)\s+(?P<rows>\d+)\s+(?P<alts>alt\w*\s+)?{_ROWS}\b)",

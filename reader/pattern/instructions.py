@@ -212,6 +212,8 @@ class _Reading:
         risky = any(t.kind == "num" for t in tokens) and any(
             _stitchy(t.low, cur.book) for t in tokens
         )
+        turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
+        risky = risky or bool(turns)
         other = "other side" in words.lower() or "opposite side" in words.lower()
         deed = Deed.OTHER_SIDE if other else Deed.NOTE
         self.made.append(Unread(span, words) if risky and not other else Act(span, words, deed))

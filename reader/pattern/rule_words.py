@@ -52,11 +52,11 @@ UNTIL = re.compile(
     re.IGNORECASE,
 )
 IN_ALL = re.compile(
-    r"\b(?:until|till)\b.*?\b(\d+)\s*(?:sts?\b|stitches|loops)?\s*(?:in all|altogether)",
+    r"\b(?:until|till)\b.{0,200}?\b(\d+)\s*(?:sts?\b|stitches|loops)?\s*(?:in all|altogether)",
     re.IGNORECASE,
 )
 LEFT = re.compile(
-    r"\b(?:until|till)\b[^.;]*?\b(\d+)\s*(?:sts?\b|stitches"
+    r"\b(?:until|till)\b[^.;]{0,160}?\b(\d+)\s*(?:sts?\b|stitches"
     r"|loops)?\s*(?:only\s+)?(?:rem(?:ain(?:ing)?)?s?\b"
     r"|are left|left|on (?:the |each )?(?:needles?|pins?))",
     re.IGNORECASE,
@@ -86,7 +86,8 @@ NOT_STITCHES = re.compile(
 )
 """What a number behind "until" may count instead of stitches."""
 UNTIL_LABEL = re.compile(
-    rf"\b(?:until|till|through|to)\b[^.;]*?\b(\d+)(?:st|nd|rd|th|d)\s+{_ROWS}", re.IGNORECASE
+    rf"\b(?:until|till|through|to)\b[^.;]{{0,120}}?\b(\d+)(?:st|nd|rd|th|d)\s+{_ROWS}",
+    re.IGNORECASE,
 )
 """A numbered row that work goes on to."""
 UNTIL_ROW = re.compile(
@@ -94,13 +95,14 @@ UNTIL_ROW = re.compile(
 )
 ALTERNATELY = re.compile(
     rf"{_AT}(?:(?:again|with|using)\b[^,.;\d]{{0,30}}?)?(?:work|knit|k|purl|p|pearl) "
-    rf"(?:\d+ {_ROWS}|forward|across)\b[^.;]*?\b(?:alternat\w+|back),? for (\d+) {_ROWS}",
+    rf"(?:\d+ {_ROWS}|forward|across)\b[^.;]{{0,80}}?\b(?:alternat\w+|back),? for (\d+) {_ROWS}",
     re.IGNORECASE,
 )
 """Knit and purl rows turn about, so many in all."""
 ODD_AND_EVEN = re.compile(
-    rf"\b(?:continue|cont|work|repeat)\b[^;]*?\bodd {_ROWS} (?:like|as|same as)\s+(?:the )?(\d+)\w*"
-    rf"[^;]*?\beven {_ROWS} (?:like|as|same as)\s+(?:the )?(\d+)",
+    rf"\b(?:continue|cont|work|repeat)\b[^;]{{0,160}}?\bodd {_ROWS} (?:like|as|same as)\s+"
+    r"(?:the )?(\d+)\w*"
+    rf"[^;]{{0,160}}?\beven {_ROWS} (?:like|as|same as)\s+(?:the )?(\d+)",
     re.IGNORECASE,
 )
 EVEN = re.compile(
@@ -189,12 +191,15 @@ GOES_ON = re.compile(
 )
 """Rows go on as they went before, or as the words say."""
 STITCHES_ON = re.compile(
-    r"\w+\.? (?:to )?(?:k|knit|p|purl|pearl|take|rib|narrow|this|thus|so|in this way)\b(?![^.]*\b"
-    r"(?:rows?|rnds?|rounds?|inc|dec)\b)[^.]*\b(?:end|last|come to)\b",
+    r"\w+\.? (?:to )?(?:k|knit|p|purl|pearl|take|rib|narrow|this|thus|so|in this way)\b"
+    r"(?![^.]{0,200}\b"
+    r"(?:rows?|rnds?|rounds?|inc|dec)\b)[^.]{0,200}\b(?:end|last|come to)\b",
     re.IGNORECASE,
 )
 """A row that goes on to its end, not rows that go on."""
-THEN = re.compile(r",?\s+(?=(?:and )?then\b[^.;]*\b(?:every|each|next|foll)\b)", re.IGNORECASE)
+THEN = re.compile(
+    r",?\s+(?=(?:and )?then\b[^.;]{0,120}\b(?:every|each|next|foll)\b)", re.IGNORECASE
+)
 """Where a change goes on at another pace."""
 MORE = re.compile(
     r"\b(?:times more|more times|twice more|once more|further times)\b", re.IGNORECASE
