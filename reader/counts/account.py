@@ -4,6 +4,8 @@ problems as values.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from reader.counts.by_rule import add
 from reader.counts.counted import CountedPart, CountedPattern, Problem, Remark, Verdict
 from reader.counts.entries import Entry
@@ -82,13 +84,22 @@ def _next_numbers(part: WrittenPart) -> list[int | None]:
     return numbers[::-1]
 
 
+ECHO = "An echo of the problem before: "
+
+
 def mark_echoes(problems: list[Problem]) -> tuple[Problem, ...]:
     """Problems in order; one that shifts by the same amount as the one before in its part is an
-    echo.
+    echo, and so is a question asked of the same words again, in a row that repeats them.
     """
     out: list[Problem] = []
     last: dict[str, int] = {}
+    asked: set[tuple[str, int, int]] = set()
     for one in problems:
+        place = (one.part, one.span.start, one.span.end)
+        if one.verdict is Verdict.UNCLEAR and place in asked:
+            one = replace(one, verdict=Verdict.ECHO, message=ECHO + one.message)
+        elif one.verdict is Verdict.UNCLEAR:
+            asked.add(place)
         if (
             one.verdict is Verdict.TOTAL_DISAGREES
             and one.printed is not None
@@ -96,15 +107,7 @@ def mark_echoes(problems: list[Problem]) -> tuple[Problem, ...]:
         ):
             shift = one.counted - one.printed
             if last.get(one.part) == shift and shift:
-                one = Problem(
-                    Verdict.ECHO,
-                    "An echo of the problem before: " + one.message,
-                    one.span,
-                    one.part,
-                    one.label,
-                    one.printed,
-                    one.counted,
-                )
+                one = replace(one, verdict=Verdict.ECHO, message=ECHO + one.message, mend="")
             else:
                 last[one.part] = shift
         out.append(one)
