@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from itertools import groupby
 
-from reader.counts.counted import CountedPart, CountedPattern, CountedRow, Verdict
+from reader.counts.counted import CountedPart, CountedPattern, CountedRow, Problem, Verdict
 
 WRONG = (Verdict.TOTAL_DISAGREES, Verdict.DOES_NOT_FIT)
 
@@ -73,14 +74,28 @@ def _problems(counted: CountedPattern) -> Iterator[str]:
     wrong = [one for one in counted.problems if one.verdict in WRONG]
     asked = [one for one in counted.problems if one.verdict is Verdict.UNCLEAR]
     echoes = [one for one in counted.problems if one.verdict is Verdict.ECHO]
-    for head, group in (("To mend", wrong), ("To ask", asked), ("Echoes of the above", echoes)):
+    for head, group in (("To mend", wrong), ("To ask", asked)):
         if group:
             yield f"{head}:"
             for one in group:
                 where = f"{one.part}, " if one.part else ""
                 yield f"  line {one.span.line}: {where}{one.message}"
+    if echoes:
+        yield "Echoes of the above:"
+        for _, alike in groupby(echoes, lambda one: (one.part, one.span)):
+            yield _echoes(list(alike))
     if not counted.problems:
         yield "Nothing wrong was found."
+
+
+def _echoes(alike: list[Problem]) -> str:
+    """One line for the rows that repeat the same words."""
+    first, last = alike[0], alike[-1]
+    where = f"{first.part}, " if first.part else ""
+    if len(alike) == 1:
+        return f"  line {first.span.line}: {where}{first.message}"
+    rows = f"{len(alike)} rows from {first.label} to {last.label}"
+    return f"  line {first.span.line}: {where}{rows} repeat the words above."
 
 
 def wrong_in(counted: CountedPattern) -> bool:
