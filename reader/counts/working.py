@@ -49,6 +49,8 @@ DEEDS = {
     Deed.FINISH: MoveKind.FINISH,
     Deed.START: MoveKind.START,
 }
+FAR_AHEAD = 120
+"""Instructions looked at behind an open one; a row that a person works has fewer."""
 OPEN_PLACES = (Where.EACH, Where.REST, Where.TO_LAST)
 
 
@@ -69,7 +71,7 @@ def work_all(nodes: Sequence[Node], tally: Tally, need: Need = NOTHING) -> None:
     for index, node in enumerate(nodes):
         after, limit = need, None
         if is_open(node):
-            rest = nodes[index + 1 :]
+            rest = nodes[index + 1 : index + 1 + FAR_AHEAD]
             more = needed_by(rest, tally)
             after = Need(need.stitches + more.stitches, need.spaces + more.spaces)
             limit = up_to_opening([*rest, *tally.cycle], tally)
