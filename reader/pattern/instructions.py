@@ -247,7 +247,8 @@ class _Reading:
         cur = self.cur
         if not self.stars or self.stars[-1][1] >= len(self.made):
             return False
-        counted = cur.low(1) in ("x", "*") and cur.kind(2) == "num"
+        boxed = cur.low(1) in ("(", "[") and cur.low(2) in ("x", "repeat", "rep")
+        counted = boxed or (cur.low(1) in ("x", "*") and cur.kind(2) == "num")
         counted = (
             counted
             or cur.kind(1) == "times"

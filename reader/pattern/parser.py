@@ -15,6 +15,7 @@ from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
+from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows
 from reader.text.same_length import (
     with_ones,
@@ -258,7 +259,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(with_ones(told))
-    plain = needles_as_rows(undotted(untabled(without_emphasis(source.text))))
+    plain = untabled(without_emphasis(unmarked(source.text)))
+    plain = needles_as_rows(undotted(plain))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     plain = without_stops(plain) if which is Craft.KNITTING else plain
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

@@ -56,6 +56,11 @@ class Found:
 def count_after(cur: Cursor) -> Num | None:
     """The "6 times", "x 6", "*6", "twice" that stands here, taken; None when none does."""
     number = cur.number()
+    if cur.low() in ("(", "[") and cur.low(1) == "x" and cur.kind(2) == "num":
+        # "*k1, yo* (x2)"
+        number = cur.number(2)
+        cur.at += 4
+        return number
     if cur.kind() == "times":
         cur.at += 1
         cur.accept("more")

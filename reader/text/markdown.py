@@ -1,0 +1,27 @@
+"""Clean text -> the same text, length kept, without the marks that a page's writer set for bold,
+slanted and starred words: "**Row 1:** \\*K1, P1\\* across" -> "  Row 1:    *K1, P1 * across".
+"""
+
+from __future__ import annotations
+
+import re
+
+BOLD = re.compile(r"^[ \t>]*\*\*(?=\S)[^*\n]{1,80}?(?<=\S)\*\*(?=[ \t:.]*[^\s:.])", re.MULTILINE)
+"""Bold at the start of a line is a label; in the middle of one it may be no more than weight."""
+SLANTED = re.compile(r"(?<![*\\\w])\*(?=\S)(?P<words>[^*\n\\]{1,80}?)(?<=[^\s\\])\*(?![*\w])")
+PICTURE = re.compile(r"!\[[^\]\n]{0,200}\]\([^)\n]{0,300}\)")
+LIST_AFTER = re.compile(
+    r"(?<=\d),(?=\s*[\(\[]\s*[\d.]+(?:''|\"|cm)?(?:\s*[,;/]\s*[\d.]+(?:''|\"|cm)?)+\s*[\)\]])"
+)
+"""The comma before the other sizes: "82, (92, 100, 110)"."""
+
+
+def unmarked(text: str) -> str:
+    """The text with those marks turned to spaces; a star that was kept as one stays a star."""
+    text = PICTURE.sub(lambda m: " " * len(m.group()), text)
+    text = BOLD.sub(lambda m: m.group().replace("**", "  "), text)
+    if "\\*" in text:
+        # Only where stars are kept by a stroke is every other star a mark of weight.
+        text = SLANTED.sub(lambda m: f" {m['words']} ", text)
+        text = text.replace("\\*", " *").replace("\\#", " #")
+    return LIST_AFTER.sub(" ", text)
