@@ -18,7 +18,9 @@ REPEAT_LAST = re.compile(
     re.IGNORECASE,
 )
 REPEAT_THIS = re.compile(
-    r"\brep(?:eat)?\s+this(?=\s+(?:until|till|\d|once|twice|three|four|five|six))", re.IGNORECASE
+    r"\brep(?:eat)?\s+this(?=\s+(?:until|till|\d|once|twice|three|four|five|six))"
+    rf"(?!\s+\w+\s+{_ROWS})",
+    re.IGNORECASE,
 )
 REPEAT_ROWS = re.compile(
     r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?)\s+(?:the\s+)?"

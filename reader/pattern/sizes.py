@@ -14,6 +14,12 @@ SIZED = re.compile(
 _BRACKET = rf"[\(\[]\s*{_ONE}(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*{_ONE})*\s*[\)\]]"
 SEVERAL = re.compile(rf"(?<![x×*\d])(?<![x×*] )\d+\s*{_BRACKET}(?:\s*\d*\s*{_BRACKET})+")
 """Several brackets behind a number: "66 (72) (78)", "28 (32, 36) 32 (36, 40)"."""
+CAST_ON = re.compile(
+    rf"\b(?:cast\W+on|co|ch|chain)\s+\d+\s*[\(\[]\s*"
+    rf"({_ONE}(?:\s*[,:;/—-]\s*{_ONE})*)\s*[\)\]]\s*(?:sts?|stitches|ch)\b",
+    re.IGNORECASE,
+)
+"""A cast-on of several sizes, "CO 92 (100) sts": a total behind it would need no bracket."""
 BARE = re.compile(r"(?<![\d/:.-])\d+((?:\s?([-/:—])\s?\d+)(?:\s?\2\s?\d+)+)(?![\d/:-])")
 """The numbers of three sizes or more with nothing but dashes, strokes or colons between them."""
 COUNTED = re.compile(
@@ -46,9 +52,11 @@ def sizes_named(text: str) -> tuple[str, ...]:
     counted = [len(re.findall(r"\d+", one.group(1))) for one in COUNTED.finditer(text)]
     if names and counted.count(len(names) - 1) >= 3:
         return names
+    cast_on = [values_in(one) for one in CAST_ON.findall(text)]
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
         often = lists.count(common)
-        if often >= 3 or (common > 1 and often == 2 and bool(names)):
+        begun = common in cast_on and (common > 1 or often > 1)
+        if often >= 3 or (common > 1 and often == 2 and bool(names)) or begun:
             return tuple(f"size {n + 1}" for n in range(common + 1))
     return ("one size",)
 

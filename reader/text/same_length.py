@@ -42,12 +42,14 @@ def with_ones(text: str) -> str:
     return TEN.sub("in", ELL_DIGIT.sub("1", OHS.sub("0", ELL.sub("1", text))))
 
 
-EMPHASIS = re.compile(r"(?<!\w)_(?=\S)|(?<=\S)_(?!\w)")
+EMPHASIS = re.compile(r"(?<!\w)__?(?=\S)|(?<=[^\s_])__?(?!\w)")
 
 
 def without_emphasis(text: str) -> str:
-    """The text with the underscores around words, as copies mark italics, turned to spaces."""
-    return EMPHASIS.sub(" ", text)
+    """The text with the underscores around words, as copies mark italics and bold, turned to
+    spaces.
+    """
+    return EMPHASIS.sub(lambda found: " " * len(found.group()), text)
 
 
 PAGE = re.compile(
