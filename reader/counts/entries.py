@@ -40,6 +40,7 @@ class Entry:
     gain: stitches gained where it fitted. quoted: it is worked again over another row than its own.
     told: its gain was taken from a printed total, since the words alone do not give it. fewer: each
     time it is worked, its inner repeats are once less. base: what it was worked over.
+    sections: how often its last repeat was worked.
     """
 
     number: int | None
@@ -51,6 +52,7 @@ class Entry:
     told: bool = False
     fewer: bool = False
     base: Below | None = None
+    sections: int = 0
 
 
 def by_rule(

@@ -45,7 +45,7 @@ class Run:
 @dataclass(frozen=True, slots=True)
 class Below:
     """What the next row is worked into. stitches None: unknown. chained: an unworked foundation
-    chain.
+    chain. markers: how many lie in it, 0 where that is not known.
     """
 
     stitches: int | None = None
@@ -53,6 +53,7 @@ class Below:
     sections: int = 0
     chained: bool = False
     is_round: bool = False
+    markers: int = 0
 
     @property
     def spaces(self) -> int:

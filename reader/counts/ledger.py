@@ -24,6 +24,7 @@ from reader.counts.entries import (
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turned
 from reader.counts.faults import Where, fault_of, other_sense, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
+from reader.counts.markers import marked
 from reader.counts.on_hand import count_of
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import Shifted, assumptions
@@ -67,8 +68,7 @@ class Ledger:
         self.problems: list[Problem] = []
         self.below = Below()
         self.before = before if before is not None else Below()
-        self.carried = 0
-        self.number = 0
+        self.carried, self.number, self.opened = 0, 0, 0
         self.entries: list[Entry] = []
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
@@ -76,7 +76,6 @@ class Ledger:
         self.rival: Rival | None = None
         self.sections, self.fitted = 0, True
         self.times_more: bool | None = None
-        self.opened = 0
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
     def full(self) -> bool:
@@ -183,8 +182,8 @@ class Ledger:
         """
         words, span = self.words(start, end), self.span(start, end)
         self.go_on(None)
-        if count is None:
-            count = self.below.stitches
+        self.below = Below() if count is not None and count < 0 else self.below
+        count = count if count is not None and count >= 0 else self.below.stitches
         begins = mark is not None and mark.numbers[:1] == (1,)
         number = self.number + 1 if (self.number or begins) and not measured else None
         before = self.below.stitches
@@ -261,7 +260,7 @@ class Ledger:
         """The best reading of a row over what lies below, or over something else."""
         pattern = self.pattern
         self.go_on(entry)
-        below = over if over is not None else self.below
+        below = marked(over if over is not None else self.below, self.entries)
         options = chain_options(
             entry.nodes, below, self.carried, self.size, pattern.craft, self.held,
             pattern.silent_counts,
@@ -379,7 +378,8 @@ class Ledger:
         known = number if number is not None else self.number or None
         self.entries.append(
             replace(
-                entry, number=known, gain=gain, quoted=False, told=told or entry.told, base=base
+                entry, number=known, gain=gain, quoted=False, told=told or entry.told, base=base,
+                sections=sections,
             )
         )
 

@@ -20,7 +20,8 @@ def count_of(
     count = solved.count
     told = entry.quoted and entry.told and entry.gain is not None
     if told and stated is None and below is not None:
-        return below + (entry.gain or 0)
+        gained = below + (entry.gain or 0)
+        return gained if gained >= 0 else None
     if problem is not None:
         return _in_doubt(problem, count, stated, kind)
     if count is None or (solved.tally.unread and stated is not None):

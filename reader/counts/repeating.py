@@ -114,9 +114,12 @@ def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
     to_marker = [
         one for one in node.body if isinstance(one, Work) and one.place.where is Where.UNUSED
     ]
-    if not (fixed(node) and len(to_marker) == 1 and tally.walk.left):
+    if not (len(to_marker) == 1 and tally.walk.left):
         return node
-    times = times_said(node, tally)
+    times = times_said(node, tally) if fixed(node) else tally.below.markers
+    if not times:
+        tally.unsure = True
+        return node
     share, over = divmod(tally.walk.left - need.stitches, max(1, times))
     rest = share - body_of(node.body, tally, work_all).walk.takes
     if over or rest <= 0:

@@ -264,7 +264,7 @@ def _whole_row(rest: list[Node], tally: Tally) -> list[Node]:
     if (len(works) == 1 or shaped) and isinstance(works[0], Work):
         one = works[0]
         alone = one.place.where is Where.PLAIN and one.number is None
-        if alone and tally.walk.left is not None:
+        if alone and (tally.walk.left is not None or knits(rest)):
             whole = replace(one, place=replace(one.place, where=Where.REST))
             return [whole if x is one else x for x in rest]
     return rest
