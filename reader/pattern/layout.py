@@ -197,13 +197,15 @@ class _LayingOut:
 
     def block(self, start: int, end: int) -> None:
         """Sorts one block into the part it belongs to."""
+        begin = start
         while start < end and self.text[start] in " #\t":
             start += 1
+        titled = "# " in self.text[begin:start]
         words = self.text[start:end].strip()
         if not words or set(words) <= set("-=*_~. "):
             return
         marks = labels_in(self.text, start, end)
-        if not marks and is_heading(self.text[start:end]) and "\n" not in words:
+        if not marks and is_heading("# " * titled + words) and "\n" not in words:
             self.heading(words)
             return
         kind = MATERIALS.match(words)

@@ -37,3 +37,10 @@ def test_every_row_of_a_piece_is_counted_as_its_maker_did(piece: Path) -> None:
 def test_there_are_pieces() -> None:
     """An empty folder would pass the test above."""
     assert len(PIECES) >= 24
+
+
+def test_a_heading_that_names_an_instruction_works_nothing() -> None:
+    """ "### Cast on" over the cast-on is the name of a part, not a row of its own."""
+    pattern = parse_pattern("# Hat\n\n### Cast on\n\nCO 92 sts.\n\n### Brim\n\nRound 1: knit\n")
+    rows = [row for part in count_pattern(pattern, 0).parts for row in part.rows]
+    assert [row.count for row in rows] == [92, 92]
