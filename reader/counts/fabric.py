@@ -8,8 +8,12 @@ from dataclasses import dataclass, replace
 SPACE = "sp"
 GAP = "gap"
 """A space without a chain, between two groups that were worked into different places."""
+MOST_RUNS = 1_500
+"""Runs kept of one row at most; a longer row is kept as one plain run. Looking for the next loop,
+loop by loop, takes time in the square of the length, and no hand works such a row.
+"""
 LONGEST_ROW = 20_000
-"""Runs kept of one row at most; a longer row is kept as one plain run."""
+"""Stitches of one row at most; what a longer one leaves is not known."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +108,7 @@ def of_runs(runs: Sequence[Run], stitches: int | None, sections: int) -> Below:
     """
     kept = tuple(runs)
     made = sum(run.n for run in kept if run.is_stitch)
-    if stitches is None or made != stitches or len(kept) > LONGEST_ROW:
+    if stitches is None or made != stitches or len(kept) > MOST_RUNS:
         return plain(stitches, sections)
     return Below(stitches, kept, sections)
 

@@ -20,13 +20,17 @@ def count_of(
     count = solved.count
     told = entry.quoted and entry.told and entry.gain is not None
     if told and stated is None and below is not None:
-        gained = below + (entry.gain or 0)
-        return gained if gained >= 0 else None
+        return _possible(below + (entry.gain or 0))
     if problem is not None:
-        return _in_doubt(problem, count, stated, kind)
+        return _possible(_in_doubt(problem, count, stated, kind))
     if count is None or (solved.tally.unread and stated is not None):
         return stated if kind in STITCHES or (count is None and kind in PLAIN_KINDS) else count
     return stated if counts_chains(solved, stated, kind) else count
+
+
+def _possible(count: int | None) -> int | None:
+    """The count; None where more is taken away than there is, since then nothing tells."""
+    return count if count is None or count >= 0 else None
 
 
 def _in_doubt(problem: Problem, count: int | None, stated: int | None, kind: str) -> int | None:

@@ -64,3 +64,11 @@ def test_a_misfit_keeps_as_many_repeats_as_the_rows_before() -> None:
     """The 3rd round lacks a stitch in each repeat; the 4th needs 8 for each of four, so 32."""
     assert rows_of(SPOILED) == [8, 16, 24, 32, 40]
     assert [one.label for one in counted(SPOILED).problems] == ["Round 3"]
+
+
+def test_no_row_leaves_less_than_nothing() -> None:
+    """Rows worked again behind a cast-off that left nothing: not known, and not minus two."""
+    words = "Cast on 9 sts.\nNext row: K1, skpo, k to last 3 sts, k8tog.\nRep last row 4 times."
+    rows = [row for part in count_pattern(parse_pattern(words), 0).parts for row in part.rows]
+    assert len(rows) > 1
+    assert all(row.count is None or row.count >= 0 for row in rows)
