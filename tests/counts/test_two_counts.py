@@ -68,7 +68,10 @@ def test_a_misfit_keeps_as_many_repeats_as_the_rows_before() -> None:
 
 def test_no_row_leaves_less_than_nothing() -> None:
     """Rows worked again behind a cast-off that left nothing: not known, and not minus two."""
-    words = "Cast on 9 sts.\nNext row: K1, skpo, k to last 3 sts, k8tog.\nRep last row 4 times."
+    words = (
+        "Cast on 9 sts.\nNext row: K1, skpo, k to last ts, k2tog, k1.\n"
+        "Cast off.\nRep last 2 rows 4 times more."
+    )
     rows = [row for part in count_pattern(parse_pattern(words), 0).parts for row in part.rows]
     assert len(rows) > 1
     assert all(row.count is None or row.count >= 0 for row in rows)
