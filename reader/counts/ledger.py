@@ -7,38 +7,34 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from reader.counts.casting import cast_on_in
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import (
     Entry,
     by_rule,
     called,
-    elided,
     nothing_worked,
     numbers_of,
     orders,
     over_rows,
     requoted,
-    without_sayings,
 )
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turned
 from reader.counts.faults import Where, fault_of, other_sense, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
-from reader.counts.markers import marked
+from reader.counts.markers import placed
 from reader.counts.on_hand import count_of
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
-from reader.counts.seen import Shifted, assumptions
+from reader.counts.seen import assumptions
 from reader.counts.sentences import without_heading
 from reader.counts.solve import Solved, best, chains_in
 from reader.counts.tally import Tally
 from reader.counts.turning import chain_options
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.cursor import Book, span_of
-from reader.pattern.instructions import read_row
+from reader.counts.written import read_written, totals_in
+from reader.pattern.cursor import span_of
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
-from reader.pattern.printed import printed_in
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 from reader.pattern.tree import Act, Deed, Edge, Repeat, Until
 from reader.terms.stitches import Craft
@@ -74,7 +70,7 @@ class Ledger:
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.doubted = False
         self.rival: Rival | None = None
-        self.sections, self.fitted = 0, True
+        self.sections, self.fitted, self.markers = 0, True, 0
         self.times_more: bool | None = None
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
@@ -92,28 +88,11 @@ class Ledger:
 
     def read(self, row: WrittenRow) -> Entry:
         """The instructions and totals of a written row."""
-        knits = self.pattern.craft is Craft.KNITTING
-        written = self.text[row.start : row.end]
-        if knits and row.mark is None:
-            written = without_heading(written)
-        printed, blank = self.printed(written)
-        blank = without_sayings(blank) if knits else blank
-        begun = cast_on_in(blank) if knits and row.mark is None else None
-        if begun is not None:
-            blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
-        nodes = read_row(blank, 0, len(blank), self._book(row.start, row.end))
-        last = self.entries[-1].nodes if self.entries else ()
-        return Entry(None, elided(nodes, blank, last), row, tuple(printed))
+        return read_written(self.pattern, row, self.entries[-1].nodes if self.entries else ())
 
     def printed(self, words: str) -> tuple[list[Printed], str]:
         """The totals printed in words, and the words without them."""
-        return printed_in(words, len(self.pattern.sizes), self.pattern.book.filet)
-
-    def _book(self, start: int, end: int) -> Book:
-        """The pattern's words as a row means them, with spans counted from where it stands."""
-        book = self.pattern.book
-        source = Shifted(book.source, start) if book.source is not None else None
-        return replace(book, source=source, specials=book.as_of(end))  # type: ignore[arg-type]
+        return totals_in(self.pattern, words)
 
     def plain(self, row: WrittenRow) -> None:
         """A row of instructions, once for each number of its label."""
@@ -260,7 +239,8 @@ class Ledger:
         """The best reading of a row over what lies below, or over something else."""
         pattern = self.pattern
         self.go_on(entry)
-        below = marked(over if over is not None else self.below, self.entries)
+        below = over if over is not None else self.below
+        below = replace(below, markers=self.markers) if self.markers else below
         options = chain_options(
             entry.nodes, below, self.carried, self.size, pattern.craft, self.held,
             pattern.silent_counts,
@@ -376,6 +356,7 @@ class Ledger:
         fitted = count is not None and before is not None and (solved.fits is True or told)
         gain = count - before if fitted and count is not None and before is not None else entry.gain
         known = number if number is not None else self.number or None
+        self.markers = placed(entry.nodes, sections) or self.markers
         self.entries.append(
             replace(
                 entry, number=known, gain=gain, quoted=False, told=told or entry.told, base=base,

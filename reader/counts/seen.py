@@ -1,24 +1,10 @@
-"""What was assumed where a row's words leave a choice; and spans shifted to a row's place."""
+"""What was assumed where a row's words leave a choice."""
 
 from __future__ import annotations
 
 from reader.counts.ends import ends_of
 from reader.counts.solve import Solved
 from reader.pattern.tree import Node
-
-
-class Shifted:
-    """Clean text seen from a row's start: spans of the row's tokens come out in the maker's text.
-    """
-
-    __slots__ = ("by", "source")
-
-    def __init__(self, source: object, by: int) -> None:
-        self.source, self.by = source, by
-
-    def origin(self, at: int) -> int:
-        """The original offset of an offset in the row."""
-        return int(self.source.origin(at + self.by))  # type: ignore[attr-defined]
 
 
 def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:

@@ -1,0 +1,57 @@
+"""A written row -> its instructions and printed totals, read with the words as they stand there."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from reader.counts.casting import cast_on_in
+from reader.counts.entries import Entry, elided, without_sayings
+from reader.counts.sentences import without_heading
+from reader.pattern.cursor import Book
+from reader.pattern.instructions import read_row
+from reader.pattern.layout import WrittenRow
+from reader.pattern.parser import Pattern
+from reader.pattern.printed import printed_in
+from reader.pattern.totals import Printed
+from reader.pattern.tree import Node
+from reader.terms.stitches import Craft
+
+
+class Shifted:
+    """Clean text seen from a row's start: spans of the row's tokens come out in the maker's text.
+    """
+
+    __slots__ = ("by", "source")
+
+    def __init__(self, source: object, by: int) -> None:
+        self.source, self.by = source, by
+
+    def origin(self, at: int) -> int:
+        """The original offset of an offset in the row."""
+        return int(self.source.origin(at + self.by))  # type: ignore[attr-defined]
+
+
+def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> Entry:
+    """The instructions and totals of a written row; last: the instructions of the row before."""
+    knits = pattern.craft is Craft.KNITTING
+    written = pattern.reading[row.start : row.end]
+    if knits and row.mark is None:
+        written = without_heading(written)
+    printed, blank = totals_in(pattern, written)
+    blank = without_sayings(blank) if knits else blank
+    begun = cast_on_in(blank) if knits and row.mark is None else None
+    if begun is not None:
+        blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
+    nodes = read_row(blank, 0, len(blank), _book_at(pattern.book, row))
+    return Entry(None, elided(nodes, blank, last), row, tuple(printed))
+
+
+def totals_in(pattern: Pattern, words: str) -> tuple[list[Printed], str]:
+    """The totals printed in words, and the words without them."""
+    return printed_in(words, len(pattern.sizes), pattern.book.filet)
+
+
+def _book_at(book: Book, row: WrittenRow) -> Book:
+    """The pattern's words as a row means them, with spans counted from where it stands."""
+    source = Shifted(book.source, row.start) if book.source is not None else None
+    return replace(book, source=source, specials=book.as_of(row.end))  # type: ignore[arg-type]
