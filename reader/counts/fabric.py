@@ -8,12 +8,11 @@ from dataclasses import dataclass, replace
 SPACE = "sp"
 GAP = "gap"
 """A space without a chain, between two groups that were worked into different places."""
+OPENINGS = frozenset((SPACE, GAP))
 MOST_RUNS = 1_500
 """Runs kept of one row at most; a longer row is kept as one plain run. Looking for the next loop,
 loop by loop, takes time in the square of the length, and no hand works such a row.
 """
-LONGEST_ROW = 20_000
-"""Stitches of one row at most; what a longer one leaves is not known."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +33,7 @@ class Run:
     @property
     def is_stitch(self) -> bool:
         """Whether stitches, not spaces."""
-        return self.name not in (SPACE, GAP)
+        return self.name not in OPENINGS
 
     def alike(self, other: Run) -> bool:
         """Whether two runs differ only in their number."""
@@ -97,7 +96,7 @@ def added(runs: list[Run], more: Iterable[Run]) -> None:
         if run.n <= 0:
             continue
         if runs and runs[-1].alike(run) and not run.unit:
-            runs[-1] = replace(runs[-1], n=runs[-1].n + run.n)
+            runs[-1] = Run(run.name, runs[-1].n + run.n, run.chains, run.corner)
         else:
             runs.append(run)
 

@@ -27,7 +27,7 @@ from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
 from reader.counts.sentences import without_heading
 from reader.counts.solve import Solved, best, chains_in
-from reader.counts.tally import Tally
+from reader.counts.tally import MOVES, Tally
 from reader.counts.turning import chain_options
 from reader.counts.worked import Move, MoveKind
 from reader.counts.written import read_written, totals_in
@@ -245,7 +245,9 @@ class Ledger:
             entry.nodes, below, self.carried, self.size, pattern.craft, self.held,
             pattern.silent_counts,
         )  # fmt: skip
-        return best(entry.nodes, below, options, self.size, self.carried, stated, kind)
+        # Past what a whole piece can hold, a row's moves are told as one: none is opened.
+        room = MOVES if self.opened <= MOST_MOVES else 0
+        return best(entry.nodes, below, options, self.size, self.carried, stated, kind, room)
 
     def work(self, entry: Entry, number: int | None) -> None:
         """Works one row and books it."""

@@ -29,9 +29,9 @@ def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
     text = (place.text + " " + words).lower()
     if place.noun in UNITS:
         return _unit(place.noun, text, walk)
-    if place.chain and walk.has(lambda run: run.chains == place.chain):
+    if place.chain and walk.has_loop(place.chain):
         return lambda run: run.chains == place.chain
-    if "corner" in text and walk.any_ahead(lambda run: run.corner):
+    if "corner" in text and walk.corner_ahead():
         return lambda run: run.corner
     return any_space if LOOP.search(text) and not BETWEEN.search(text) else any_opening
 
@@ -39,6 +39,6 @@ def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
 def _unit(noun: str, text: str, walk: Walk) -> Callable[[Run], bool]:
     if BETWEEN.search(text):
         return lambda run: run.name == GAP and not run.unit
-    if walk.any_ahead(lambda run: run.unit == noun):
+    if walk.unit_ahead(noun):
         return lambda run: run.unit == noun
     return lambda run: bool(run.unit)

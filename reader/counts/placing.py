@@ -132,7 +132,7 @@ def _one_loop(work: Work, tally: Tally, chains: int) -> bool:
     single = work.number is None or work.number.values[0] == 1
     if work.place.where not in (Where.NEXT, Where.FIRST, Where.LAST) or not single:
         return False
-    return tally.walk.has(lambda run: run.chains == chains)
+    return tally.walk.has_loop(chains)
 
 
 def completes(work: Work) -> bool:

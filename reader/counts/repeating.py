@@ -15,14 +15,12 @@ from reader.counts.endings import (
 )
 from reader.counts.fabric import Run
 from reader.counts.openings import UNITS
-from reader.counts.tally import NOTHING, Need, Tally
+from reader.counts.tally import MOVES, NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind, Pass
 from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Kind
 
-MOVES = 4_000
-"""Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
 PASSES = 5_000
 """Passes of one repeat at most; no row that a person works has more."""
 FAR_SHORT = 500
@@ -49,17 +47,26 @@ def one_pass(
     tally: Tally,
     spread: int | None = None,
 ) -> bool:
-    """Adds the moves of one pass; False when the row has too many moves to be opened further."""
-    if len(tally.moves) + len(moves) > MOVES:
+    """Adds the moves of one pass; False when the row has too many moves to be opened further. The
+    first pass is opened in any row, since its mend is told from it.
+    """
+    if len(tally.moves) + len(moves) > (MOVES if number == 1 else tally.room):
         tally.moves.append(Move(MoveKind.NOTE, node.words, node.span))
         return False
     here = (Pass(number, of, node.span),) if of > 1 else ()
+    if not here and spread is None:
+        tally.moves += moves
+        return True
     for index, move in enumerate(moves):
         takes, into = move.takes, move.into
         if spread is not None:
             takes = spread if index == 0 else 0
             into = into or (node.place.text if isinstance(node, Group) else "")
-        tally.moves.append(replace(move, passes=(*here, *move.passes), takes=takes, into=into))
+        # Every field named: hundreds of thousands are made, and `replace` takes four times as long.
+        tally.moves.append(Move(
+            move.kind, move.words, move.span, takes, move.makes, move.spaces, move.stitch,
+            move.times, into, move.said, (*here, *move.passes),
+        ))  # fmt: skip
     return True
 
 
@@ -161,8 +168,7 @@ def work_alike(node: Repeat, one: Tally, times: int, tally: Tally) -> None:
     if len(one.runs) * times > PASSES:
         tally.make(times * one.makes, "st")
     else:
-        for _ in range(times):
-            tally.make_runs(one.runs, 1, False)
+        tally.make_runs(one.runs, times, False)
     tally.grouped = one.grouped
     tally.sections = times
     repeated(one.moves, times, node, tally)
@@ -211,6 +217,7 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         part = last_part(node, tally, keep, behind, work_all)
         passes += [part] if part is not None else []
         pass_over_others(node, tally, keep)
+    opened = True
     for number, trial in enumerate(passes, 1):
         tally.make_runs(trial.runs, 1, False)
         tally.shaped += trial.shaped
@@ -218,8 +225,7 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         tally.unsure = tally.unsure or trial.unsure
         tally.elastic = tally.elastic or trial.elastic
         tally.spaced = tally.spaced or trial.spaced
-        if not one_pass(trial.moves, number, len(passes), node, tally):
-            break
+        opened = opened and one_pass(trial.moves, number, len(passes), node, tally)
     tally.sections = len(passes)
     if not fixed(node) and tally.walk.left is not None and tally.walk.left > keep:
         tally.uneven = tally.uneven or (tally.walk.left - keep, tally.walk.left - keep + 1)

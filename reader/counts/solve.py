@@ -12,7 +12,7 @@ from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import completes, to_other_edge
 from reader.counts.readings import readings, times_of_list
-from reader.counts.tally import Choice, Tally
+from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turning import symmetric_edge
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
@@ -56,14 +56,18 @@ class Solved:
         return self.tally.walk.short
 
 
-def work_row(ends: Ends, below: Below, choice: Choice, size: int, carried: int) -> Solved:
-    """Works a row once under one reading; carried: chains made at the end of the row before."""
+def work_row(
+    ends: Ends, below: Below, choice: Choice, size: int, carried: int, room: int
+) -> Solved:
+    """Works a row once under one reading; carried: chains made at the end of the row before. room:
+    moves that may be opened.
+    """
     if choice.chains_below:
         below = chains_as_stitches(below)
     rest = by_needles(ends.body)
     if ends.foundation is not None:
         below = foundation(ends.foundation.number.at(size))
-    tally = Tally(size, below, choice, Walk(below), carried=carried)
+    tally = Tally(size, below, choice, Walk(below), carried=carried, room=room)
     for one in ends.lead:
         tally.moves.append(Move(_lead_kind(one), one.words, one.span))
     if any(isinstance(one, Act) and one.deed is Deed.OTHER_SIDE for one in ends.lead):
@@ -326,15 +330,16 @@ def best(
     carried: int,
     stated: int | None,
     kind: str = "",
+    room: int = MOVES,
 ) -> Solved:
     """The reading that closes the row and agrees with the printed total, the usual one where
-    several do.
+    several do. room: moves that may be opened.
     """
     ends = ends_of(nodes, below.stitches is not None)
     found: Solved | None = None
     mark = -1e9
     for number, choice in enumerate(readings(ends.body, chains, below)):
-        one = work_row(ends, below, choice, size, carried)
+        one = work_row(ends, below, choice, size, carried, room)
         agrees = stated is not None and one.count is not None and stated in values(one, kind)
         score = (
             3.0 * agrees

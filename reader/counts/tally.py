@@ -9,6 +9,9 @@ from reader.counts.walk import Walk
 from reader.counts.worked import Move
 from reader.pattern.tree import Node
 
+MOVES = 4_000
+"""Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
+
 
 @dataclass(frozen=True, slots=True)
 class Choice:
@@ -62,7 +65,7 @@ class Tally:
     """A running count of one row. sections: how often its last repeat was worked. cycle: the body
     of the repeat that is being worked, whose beginning follows its end. branched: stitches were
     worked back along a chain, whose other side may be worked into later. carried: chains made at
-    the end of the row before.
+    the end of the row before. room: moves that may be opened.
     """
 
     size: int
@@ -82,6 +85,7 @@ class Tally:
     shaped: int = 0
     branched: bool = False
     carried: int = 0
+    room: int = MOVES
 
     @property
     def makes(self) -> int:
@@ -111,6 +115,11 @@ class Tally:
         """Leaves whole runs, `times` over; group: each time in a place of its own, so a gap parts
         neighbours.
         """
+        if len(runs) == 1 and not group and not runs[0].unit:
+            # Neighbours alike are one run: no need to join them one by one.
+            only = runs[0]
+            runs = [Run(only.name, only.n * times, only.chains, only.corner)]
+            times = min(times, 1)
         for _ in range(times):
             if group and self.grouped and self.runs and self.runs[-1].is_stitch:
                 self.runs.append(Run(GAP))

@@ -20,12 +20,12 @@ class Walk:
     """
 
     __slots__ = (
-        "_runs", "aside", "at", "before", "into", "known", "lacking", "left", "opened", "short",
-        "space_takes", "spaces", "takes", "united",
+        "_farthest", "_runs", "aside", "at", "before", "into", "known", "lacking", "left", "opened",
+        "short", "space_takes", "spaces", "takes", "united",
     )  # fmt: skip
 
     def __init__(self, below: Below | None) -> None:
-        self._runs: tuple[Run, ...] = below.runs if below is not None else ()
+        self._lie(below.runs if below is not None else ())
         self.known = below is not None and below.stitches is not None
         self.left: int | None = below.stitches if below is not None and self.known else None
         self.spaces = below.spaces if below is not None else 0
@@ -40,6 +40,24 @@ class Walk:
         self.short = 0
         self.lacking = 0
 
+    def _lie(self, runs: tuple[Run, ...]) -> None:
+        self._runs = runs
+        self._farthest: dict[tuple[str, str | int], int] | None = None
+
+    def _last(self, what: str, kind: str | int) -> int:
+        """Where the last run of a name lies, or the last opening of a kind; -1 for none. Looked
+        up for the whole row at once: every pass asks, and would go through all that lies ahead.
+        """
+        if self._farthest is None:
+            self._farthest = {}
+            for index, run in enumerate(self._runs):
+                self._farthest["name", run.name] = index
+                if not run.is_stitch:
+                    self._farthest["chains", run.chains] = index
+                    self._farthest["corner", run.corner] = index
+                    self._farthest["unit", run.unit] = index
+        return self._farthest.get((what, kind), -1)
+
     def copy(self) -> Walk:
         """Another walk that stands at the same place."""
         other = Walk.__new__(Walk)
@@ -51,13 +69,13 @@ class Walk:
         """From here on nothing is known of what lies below."""
         self.known = False
         self.left = None
-        self._runs = ()
+        self._lie(())
         self.spaces = 0
         self.at = self.into = 0
 
     def over(self, below: Below) -> None:
         """Goes on along another edge."""
-        self._runs = below.runs
+        self._lie(below.runs)
         self.known = below.stitches is not None
         self.left = below.stitches
         self.spaces = below.spaces
@@ -95,7 +113,7 @@ class Walk:
         self.takes += stitches
         if not self.known or self.left is None:
             return
-        if name and not any(run.name == name for run in self._runs[self.at :]):
+        if name and self._last("name", name) < self.at:
             name = ""
         while stitches > 0:
             if self.at >= len(self._runs):
@@ -202,7 +220,7 @@ class Walk:
         index = self._next(wanted)
         if index:
             self.before = sum(run.n for run in self._runs[:index] if run.is_stitch)
-            self._runs = self._runs[index:] + self._runs[:index]
+            self._lie(self._runs[index:] + self._runs[:index])
             self.at = self.into = 0
 
     def begin_after(self, wanted: Callable[[Run], bool]) -> None:
@@ -211,7 +229,7 @@ class Walk:
         """
         self.begin_at(wanted)
         if self.known and not self.takes and not self.space_takes and len(self._runs) > 1:
-            self._runs = self._runs[1:] + self._runs[:1]
+            self._lie(self._runs[1:] + self._runs[:1])
 
     def to_next(self, wanted: Callable[[Run], bool]) -> tuple[int, int] | None:
         """Stitches and spaces before the next wanted space, None where none lies ahead."""
@@ -222,13 +240,17 @@ class Walk:
         stitches = sum(run.n for run in before if run.is_stitch)
         return stitches, sum(run.n for run in before if run.name == SPACE)
 
-    def any_ahead(self, wanted: Callable[[Run], bool]) -> bool:
-        """Whether a wanted space lies ahead."""
-        return self._next(wanted) is not None
+    def corner_ahead(self) -> bool:
+        """Whether a space between stitches of one place lies ahead."""
+        return self._last("corner", True) >= self.at
 
-    def has(self, wanted: Callable[[Run], bool]) -> bool:
-        """Whether the row has a wanted space at all, used or not."""
-        return any(not run.is_stitch and wanted(run) for run in self._runs)
+    def unit_ahead(self, name: str) -> bool:
+        """Whether the middle of a group of that name lies ahead."""
+        return self._last("unit", name) >= self.at
+
+    def has_loop(self, chains: int) -> bool:
+        """Whether the row has a space of so many chains at all, used or not."""
+        return self._last("chains", chains) >= 0
 
     def count_spaces(self, wanted: Callable[[Run], bool]) -> int:
         """How many wanted spaces lie ahead."""
