@@ -108,7 +108,9 @@ def _part(part: CountedPart) -> dict[str, object]:
 def _row(row: CountedRow) -> dict[str, object]:
     return {
         "label": str(row.number) if row.number is not None else row.label,
-        "count": row.count,
+        "count": row.count if row.groups is None else row.groups,
+        "of": row.of if row.groups is not None else "",
+        "stitches": row.count,
         "stated": row.stated,
         "verdict": row.verdict.value,
         "spaces": row.spaces,

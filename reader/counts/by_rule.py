@@ -203,22 +203,30 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if times is None and len(entries) == 1 and entries[0].fewer:
         pineapple(ledger, entries[0], span, rule.goal or 1)
         return
-    far = distance(ledger, rule.goal)
+    goal = whole_goal(ledger, rule)
+    far = distance(ledger, goal)
     most = max(1, LONGEST // len(entries))
     for _ in range(min(times if times is not None else most, most)):
         for entry in entries:
-            if ledger.full() or (times is None and reached(ledger, rule.goal)):
+            if ledger.full() or (times is None and reached(ledger, goal)):
                 break
             if (ledger.below.stitches or 0) > LONGEST_ROW:
                 return
             ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
-        if times is None and rule.goal is not None:
-            before, far = far, distance(ledger, rule.goal)
+        if times is None and goal is not None:
+            before, far = far, distance(ledger, goal)
             if not 0 < far < before:
                 # The goal is reached, or is not to be reached this way: the words are believed.
-                ledger.settle(rule.goal)
+                ledger.settle(goal)
                 break
     ledger.check_total(row, rule.start, rule.end)
+
+
+def whole_goal(ledger: Ledger, rule: Rule) -> int | None:
+    """The stitches that a rule runs to, those of all sections where it names those of one."""
+    if rule.goal is None or not rule.per_section:
+        return rule.goal
+    return rule.goal * max(1, ledger.below.sections)
 
 
 def pineapple(ledger: Ledger, entry: Entry, span: WrittenRow, goal: int) -> None:

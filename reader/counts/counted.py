@@ -45,7 +45,8 @@ class CountedRow:
     stitches on hand before and after, None where unknown. stated: the printed total. of: what is
     counted ("sc", "shells"), "" for stitches. moves: working order, repeats solved and opened.
     written: the row's words as in the pattern. assumed: sentences on every reading that was chosen.
-    shaping flags live in the moves.
+    shaping flags live in the moves. groups: how many groups the stitches make, where the pattern
+    counts the row in groups (of: "v-sts", "shells"), else None.
     """
 
     label: str
@@ -63,6 +64,7 @@ class CountedRow:
     side: str = ""
     colour: str = ""
     stitches_worked: int = 0
+    groups: int | None = None
     assumed: tuple[str, ...] = ()
 
 

@@ -40,7 +40,7 @@ class Entry:
     gain: stitches gained where it fitted. quoted: it is worked again over another row than its own.
     told: its gain was taken from a printed total, since the words alone do not give it. fewer: each
     time it is worked, its inner repeats are once less. base: what it was worked over.
-    sections: how often its last repeat was worked.
+    sections: how often its last repeat was worked. unit: the groups that its total counts.
     """
 
     number: int | None
@@ -53,6 +53,7 @@ class Entry:
     fewer: bool = False
     base: Below | None = None
     sections: int = 0
+    unit: str = ""
 
 
 def by_rule(

@@ -78,6 +78,15 @@ def kinds_of(runs: Iterable[Run]) -> dict[str, int]:
     return kinds
 
 
+def units_of(runs: Iterable[Run]) -> dict[str, int]:
+    """Groups by name in a list of runs, each known by its middle."""
+    units: dict[str, int] = {}
+    for run in runs:
+        if run.unit:
+            units[run.unit] = units.get(run.unit, 0) + run.n
+    return units
+
+
 def plain(stitches: int | None, sections: int = 0) -> Below:
     """A row of stitches of no particular kind."""
     if stitches is None:

@@ -8,11 +8,13 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from reader.counts.agreeing import groups_in, values
 from reader.counts.counted import Problem, Verdict
 from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
 from reader.counts.repeating import fixed
-from reader.counts.solve import Solved, knits, values
+from reader.counts.solve import knits
+from reader.counts.solved import Solved
 from reader.pattern.tree import Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
 from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
@@ -168,6 +170,8 @@ def _disagrees(solved: Solved, stated: int | None, where: Where, sure: bool) -> 
 
 def _countable(kind: str, solved: Solved) -> bool:
     if not kind or kind in ("sts", "stitches", "st", "stitch"):
+        return True
+    if groups_in(solved.tally, kind):
         return True
     kinds = solved.tally.kinds
     single = kind.rstrip("s").replace(" ", "")

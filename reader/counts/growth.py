@@ -14,7 +14,8 @@ LONGEST = 400
 def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, int]:
     """Stitches gained (or lost) each time, and in every how manieth row; (0, 1) when nothing grows.
     """
-    if rule.step:
+    by_section = rule.between or rule.per_section
+    if rule.step and not (by_section and len(counts) > 1):
         return rule.step, rule.every
     if len(counts) < 2:
         return 0, 1
@@ -42,6 +43,8 @@ def targets(rule: Rule, sections: int) -> list[int]:
         return [goal]
     if rule.between:
         return [(goal + 2) * sections, (goal + 1) * sections, goal * sections, goal]
+    if rule.per_section:
+        return [goal * sections, (goal + 1) * sections, (goal + 2) * sections]
     return [goal, goal * sections, (goal + 1) * sections, (goal + 2) * sections]
 
 
@@ -58,8 +61,12 @@ def run_through(
     count = counts[-1] if counts else 0
     if not step or not count:
         return []
-    stop = next((one for one in targets(rule, sections) if reaches(count, step, one)), None)
     rest = _plain_before(counts, rule, every)
+    stops = [one for one in targets(rule, sections) if reaches(count, step, one)]
+    if last is not None and number:
+        # The next label tells how many rows there are: the goal that they lead to is meant.
+        stops.sort(key=lambda one: rest + (one - count) // step * every != last - number)
+    stop = stops[0] if stops else None
     if rule.times is not None:
         changes = rule.times
         return _rows(count, step, every, rest, LONGEST, count + step * changes)

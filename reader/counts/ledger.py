@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from reader.counts.agreeing import chains_counted, groups_told
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import (
     Entry,
@@ -26,7 +27,8 @@ from reader.counts.on_hand import count_of
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
 from reader.counts.sentences import without_heading
-from reader.counts.solve import Solved, best, chains_in
+from reader.counts.solve import best
+from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Tally
 from reader.counts.turning import chain_options
 from reader.counts.worked import Move, MoveKind
@@ -256,15 +258,10 @@ class Ledger:
         row, mark = entry.row, entry.row.mark
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)
-        problem = fault_of(solved, stated, kind, self.below, where, entry.nodes, self.doubted)
         knits = self.pattern.craft is Craft.KNITTING
         told = mark is None and knits and not orders(without_heading(words).strip())
         aside = told or nothing_worked(entry.nodes, mark is None)
-        if aside and not solved.tally.unread:
-            problem = None
-        if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and entry.quoted:
-            problem = requoted(problem, self.below.stitches, entry.gain)
-        problem = problem or self.other_times(entry, solved, where)
+        problem = self.fault(entry, solved, where, aside)
         self.fitted = self.fitted if aside else solved.fits is True
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
@@ -275,21 +272,33 @@ class Ledger:
         if stated is None:
             often = as_often(self, entry, solved)
             count = self.below.stitches if aside else count if often is None else often
-        plainly = Verdict.FITS if stated is not None else Verdict.NO_TOTAL
-        verdict = problem.verdict if problem else plainly
+        verdict = Verdict.FITS if stated is not None else Verdict.NO_TOTAL
+        verdict = problem.verdict if problem else verdict
         tally = solved.tally
+        unit = entry.unit or (self.entries[-1].unit if self.entries else "")
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
         self.rows.append(CountedRow(
             label, number, is_round, words, where.span, self.below.stitches, count, stated,
             verdict, self.moves_of(tally, where),
-            kind, tally.spaces, mark.side if mark else "", "", tally.walk.takes,
-            assumed=assumptions(solved, entry.nodes),
+            kind or unit, tally.spaces, mark.side if mark else "", "", tally.walk.takes,
+            groups_told(solved, kind or unit, stated), assumptions(solved, entry.nodes),
         ))  # fmt: skip
+        entry = replace(entry, unit=kind or unit) if self.rows[-1].groups else entry
         kept = self.below
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:
             self.below = kept
         carry(self, problem, kept)
+
+    def fault(self, entry: Entry, solved: Solved, where: Where, aside: bool) -> Problem | None:
+        """What is wrong with a row as it was worked; aside: its words work nothing."""
+        stated, kind = self.stated(entry)
+        problem = fault_of(solved, stated, kind, self.below, where, entry.nodes, self.doubted)
+        if aside and not solved.tally.unread:
+            problem = None
+        if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and entry.quoted:
+            problem = requoted(problem, self.below.stitches, entry.gain)
+        return problem or self.other_times(entry, solved, where)
 
     def other_times(self, entry: Entry, solved: Solved, where: Where) -> Problem | None:
         """A question where "repeat 5 times" closes only in another sense than in the rows before:
@@ -308,18 +317,8 @@ class Ledger:
         if self.opened <= MOST_MOVES or len(tally.moves) < 2:
             return tuple(tally.moves)
         takes, makes = tally.walk.takes, tally.makes
-        return (
-            Move(
-                MoveKind.WORK,
-                where.words,
-                where.span,
-                takes,
-                makes,
-                tally.spaces,
-                "st",
-                max(1, makes),
-            ),
-        )
+        spaces, times = tally.spaces, max(1, makes)
+        return (Move(MoveKind.WORK, where.words, where.span, takes, makes, spaces, "st", times),)
 
     def still_doubted(self, solved: Solved, stated: int | None, wrong: bool) -> bool:
         """Whether the stitches on hand after a row are in doubt; a printed total that agrees ends
@@ -340,7 +339,7 @@ class Ledger:
         sections = tally.sections if tally.sections > 1 else 0
         of_loops = not tally.makes and count == tally.spaces
         self.below = of_runs(tally.runs, 0 if of_loops else count, sections)
-        if solved.count is not None and count == solved.count + chains_in(tally) and tally.spaces:
+        if chains_counted(solved, count):
             self.below = chains_as_stitches(of_runs(tally.runs, solved.count, sections))
         turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in entry.nodes)
         if not is_round or turns:

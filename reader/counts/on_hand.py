@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from reader.counts.agreeing import chains_counted
 from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry
-from reader.counts.solve import Solved, chains_in
+from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS, STITCHES
 
 
@@ -45,8 +46,6 @@ def _in_doubt(problem: Problem, count: int | None, stated: int | None, kind: str
 
 def counts_chains(solved: Solved, stated: int | None, kind: str) -> bool:
     """Whether the printed total counts the chains of the row's spaces as stitches."""
-    if stated is None or stated == solved.count or not solved.tally.spaces:
+    if stated is None or stated == solved.count or kind not in STITCHES:
         return False
-    if kind not in STITCHES or solved.count is None:
-        return False
-    return stated == solved.count + chains_in(solved.tally)
+    return chains_counted(solved, stated)

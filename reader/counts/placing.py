@@ -137,7 +137,8 @@ def _one_loop(work: Work, tally: Tally, chains: int) -> bool:
 
 def completes(work: Work) -> bool:
     """ "ch 3 and complete shell": a group that the row's first chain belongs to."""
-    return work.stitch.kind is Kind.GROUP and COMPLETES.search(work.words) is not None
+    name = work.words.removesuffix(work.place.text)
+    return work.stitch.kind is Kind.GROUP and COMPLETES.search(name) is not None
 
 
 def to_other_edge(tally: Tally) -> None:
@@ -229,14 +230,19 @@ def _into_chain(work: Work, n: int, tally: Tally) -> None:
         _put(work, tally, n, 1)
         return
     if tally.below.chained:
-        if walk.takes == 0:
-            walk.over(foundation(sum(run.n for run in tally.below.runs), True))
-            walk.take(max(0, place.nth - 1))
+        along_chain(place, tally)
         walk.take(max(1, work.stitch.takes))
     elif walk.takes == 0 and tally.carried >= place.nth > 1 and not tally.runs:
         walk.aside = tally.carried - place.nth
     # Otherwise the chain was made in this row: nothing of the row below is used.
     _put(work, tally, n, 1)
+
+
+def along_chain(place: Place, tally: Tally) -> None:
+    """Passes over the chains before the one that is worked into, where the row is the first."""
+    if tally.walk.takes == 0:
+        tally.walk.over(foundation(sum(run.n for run in tally.below.runs), True))
+        tally.walk.take(max(0, place.nth - 1))
 
 
 def _into_same(work: Work, n: int, tally: Tally) -> None:
@@ -301,6 +307,8 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         walk.take(times * stitch.takes)
         _put(work, tally, times, 1)
         return
+    if place.noun == "tch" and tally.spaced:
+        walk.to_last()
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
     if _into_group(work, n, m if plural else 1, tally):
         return

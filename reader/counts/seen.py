@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from reader.counts.ends import ends_of
-from reader.counts.solve import Solved
+from reader.counts.solved import Solved
 from reader.pattern.tree import Node
 
 

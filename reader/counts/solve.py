@@ -4,14 +4,17 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
+from reader.counts.agreeing import values
+from reader.counts.endings import AROUND
 from reader.counts.ends import Ends, ends_of, first_work, travels
-from reader.counts.fabric import SPACE, Below, Run, chains_as_stitches, foundation
+from reader.counts.fabric import Below, Run, chains_as_stitches, foundation
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import completes, to_other_edge
 from reader.counts.readings import readings, times_of_list
+from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turning import symmetric_edge
 from reader.counts.walk import Walk
@@ -34,26 +37,6 @@ from reader.pattern.tree import (
     Work,
 )
 from reader.terms.stitches import Craft
-
-
-@dataclass(frozen=True, slots=True)
-class Solved:
-    """A row as worked under one reading. count None: cannot be told. fits: None where the row below
-    is unknown.
-    """
-
-    count: int | None
-    fits: bool | None
-    left: int
-    choice: Choice
-    tally: Tally
-    chained: bool = False
-    next_chain: int = 0
-
-    @property
-    def short(self) -> int:
-        """Stitches asked for that the row below does not have."""
-        return self.tally.walk.short
 
 
 def work_row(
@@ -84,7 +67,7 @@ def work_row(
         )
     passed = ends.foundation is not None or below.chained
     chained = bool(choice.chain and (height or passed))
-    if not (chained and carried and not _shares_first(rest)):
+    if _shares_first(rest) or not (chained and (carried or _stands_alone(ends))):
         _begin_in_space(ends, rest, tally)
     if chained:
         _count_chain(ends, rest, height, tally)
@@ -105,6 +88,14 @@ def _shares_first(rest: Sequence[Node]) -> bool:
     """Whether the first stitches share the place of the chain, or are slipped to."""
     first = next((one for one in rest if isinstance(one, Work | Group)), None)
     return first is not None and (travels(first) or first.place.where is Where.SAME)
+
+
+def _stands_alone(ends: Ends) -> bool:
+    """Whether the turning chain stands on the row's first stitch: the yarn was joined nowhere
+    else.
+    """
+    joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in ends.lead)
+    return ends.chain is not None and not joined
 
 
 def _tell_foundation(chain: Chain, tally: Tally, rest: Sequence[Node]) -> None:
@@ -170,6 +161,8 @@ def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
     if isinstance(first, Repeat):
         first = next((one for one in first.body if isinstance(one, Work | Group)), None)
     if not isinstance(first, Work | Group) or not is_opening(first.place, tally.walk):
+        if any(isinstance(one, Repeat) and AROUND.search(one.words) for one in works):
+            tally.walk.leave_opening()
         return
     lead = " ".join(one.words for one in ends.lead if isinstance(one, Act))
     same = first.place.where is Where.SAME
@@ -217,7 +210,8 @@ def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> Non
         tally.walk.take_spaces(1, wanted(nxt.place, tally.walk))
         tally.spaced = True
         return
-    if isinstance(nxt, Work) and nxt.place.where is Where.FIRST and not nxt.place.nth > 1:
+    on_first = isinstance(nxt, Work) and nxt.place.where is Where.FIRST and nxt.place.nth <= 1
+    if on_first and isinstance(nxt, Work) and not is_opening(nxt.place, tally.walk):
         # "ch 3, 2 dc in 1st st": the stitch that the chain stands on.
         at = rest.index(nxt)
         rest[at] = replace(nxt, place=replace(nxt.place, where=Where.SAME))
@@ -352,30 +346,3 @@ def best(
             found, mark = one, score
     assert found is not None
     return found
-
-
-def values(one: Solved, kind: str) -> set[int]:
-    """The numbers a printed total may stand for."""
-    if one.count is None:
-        return set()
-    out = {one.count, one.count - 1} if one.chained else {one.count}
-    tally = one.tally
-    if kind:
-        out |= {n for name, n in tally.kinds.items() if same_kind(name, kind)}
-        if kind in ("sps", "spaces", "loops", "sp", "loop", "lps"):
-            out.add(tally.spaces)
-    if tally.spaces:
-        out |= {tally.spaces, one.count + tally.spaces, one.count + chains_in(tally)}
-    return out
-
-
-def chains_in(tally: Tally) -> int:
-    """Chains in all the spaces that a row leaves."""
-    return sum(run.n * run.chains for run in tally.runs if run.name == SPACE)
-
-
-def same_kind(name: str, kind: str) -> bool:
-    """Whether a stitch's name is what a printed total counts."""
-    bare = kind.replace(" ", "").replace("-", "")
-    short, single = name.replace(" ", "").replace("-", ""), bare.rstrip("s")
-    return short in (single, bare) or (len(single) > 2 and short.startswith(single))

@@ -94,5 +94,6 @@ def _skipped(work: Work | None, body: Sequence[Node]) -> list[bool | None]:
     if work is None or work.stitch.height < 3:
         return [False, True] if work is not None and work.stitch.height == 2 else [False]
     first = next((one for one in body if isinstance(one, Skip | Work | Repeat | Group)), None)
-    passed = first.place.number.values[0] + 1 if isinstance(first, Skip) else work.place.nth
+    nth = first.place.nth if isinstance(first, Group) else work.place.nth
+    passed = first.place.number.values[0] + 1 if isinstance(first, Skip) else nth
     return [True, False] if passed >= work.stitch.height + 1 else [False, True]

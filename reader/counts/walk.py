@@ -138,6 +138,13 @@ class Walk:
             self.at += 1
             self.into = 0
 
+    def to_last(self) -> None:
+        """Goes on to the last stitch, over whatever lies before it."""
+        while self.known and (self.left or 0) > 1 and self.at < len(self._runs):
+            run = self._runs[self.at]
+            have = run.n - self.into
+            self._pass(run, min(have, (self.left or 0) - 1) if run.is_stitch else have)
+
     def to_group(self) -> None:
         """Goes on to where the next group of stitches begins."""
         at = self.at + (self.into > 0)
@@ -230,6 +237,11 @@ class Walk:
         self.begin_at(wanted)
         if self.known and not self.takes and not self.space_takes and len(self._runs) > 1:
             self._lie(self._runs[1:] + self._runs[:1])
+
+    def leave_opening(self) -> None:
+        """A round that goes past the space at its beginning: that space comes last."""
+        if self.known and not self.takes and len(self._runs) > 1 and not self._runs[0].is_stitch:
+            self._runs = self._runs[1:] + self._runs[:1]
 
     def to_next(self, wanted: Callable[[Run], bool]) -> tuple[int, int] | None:
         """Stitches and spaces before the next wanted space, None where none lies ahead."""

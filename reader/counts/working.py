@@ -11,6 +11,7 @@ from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.placing import (
     OTHER_EDGE,
     all_places,
+    along_chain,
     chain_space,
     skip_over,
     to_other_edge,
@@ -169,6 +170,8 @@ def work_group(
     if place.where in OPEN_PLACES:
         times, _ = all_places(place, tally, need, limit)
     elif place.where is Where.CHAIN:
+        if tally.below.chained:
+            along_chain(place, tally)
         walk.take(1)
     elif place.where in (Where.RING, Where.SAME):
         _same_place(place, tally, opening)
@@ -179,7 +182,7 @@ def work_group(
         else:
             walk.take(times, place.noun if place.noun not in ("st", "ch", "tch") else "")
     tally.spaced = tally.spaced or opening
-    tally.make_runs(middled(trial.runs), times, True)
+    tally.make_runs(middled(trial.runs, group.name or "group"), times, True)
     tally.sections = times
     tally.unread = tally.unread or trial.unread
     repeated(trial.moves, times, group, tally, spread=(walk.takes - before) // max(1, times))
@@ -195,7 +198,7 @@ def _same_place(place: Place, tally: Tally, opening: bool) -> None:
         walk.take(1)
 
 
-def middled(runs: list[Run]) -> list[Run]:
+def middled(runs: list[Run], name: str = "group") -> list[Run]:
     """The runs of one place with its middle marked: the space inside, or the center of the
     stitches.
     """
@@ -205,22 +208,22 @@ def middled(runs: list[Run]) -> list[Run]:
     if inside:
         at = inside[len(inside) // 2]
         return [
-            replace(run, corner=True, unit="group" if index == at else run.unit)
+            replace(run, corner=True, unit=name if index == at else run.unit)
             if index in inside
             else run
             for index, run in enumerate(runs)
         ]
     if stitches < 3 or spaces or any(not run.is_stitch for run in runs):
         return runs
-    return _halved(runs, stitches // 2)
+    return _halved(runs, stitches // 2, name)
 
 
-def _halved(runs: list[Run], half: int) -> list[Run]:
+def _halved(runs: list[Run], half: int, name: str) -> list[Run]:
     out: list[Run] = []
     for run in runs:
         first = min(run.n, max(0, half))
         if 0 < half <= run.n:
-            out += [replace(run, n=first), Run("gap", 1, 0, False, "group")]
+            out += [replace(run, n=first), Run("gap", 1, 0, False, name)]
             run = replace(run, n=run.n - first)
         half -= first
         if run.n:

@@ -22,8 +22,9 @@ from reader.pattern.tree import (
     Where,
     Work,
 )  # fmt: skip
-from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft, Kind
+from reader.terms.crafts import Terms
+from reader.terms.forms import forms, stitch_named
+from reader.terms.stitches import Craft, Kind, Stitch
 
 OPEN_CLOSE = {"(": ")", "[": "]", "{": "}"}
 
@@ -77,11 +78,18 @@ def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) 
     while at > 0 and isinstance(made[at], Act):
         at -= 1
     last = made[at] if made else None
-    if found is None or not isinstance(last, Work) or last.number is None:
+    if found is None or not isinstance(last, Work | Group):
         return False
     name = _bare(found["name"])
     special = cur.book.specials.get(name)
-    stitch = special.stitch if special is not None else stitch_named(name, Craft.CROCHET)
+    stitch = special.stitch if special is not None else _of_trade(name)
+    if isinstance(last, Group):
+        if stitch is None or stitch.kind is not Kind.GROUP:
+            return False
+        made[at] = replace(last, name=stitch.name)
+        return True
+    if last.number is None:
+        return False
     amount = last.number.values[0]
     if stitch is None or cur.book.craft is not Craft.CROCHET or amount < 2:
         return False
@@ -91,6 +99,10 @@ def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) 
     words = " ".join(one.words for one in made[at:])
     made[at:] = [Work(made[at].span, words, stitch, None, last.place)]
     return True
+
+
+def _of_trade(name: str) -> Stitch | None:
+    return stitch_named(forms(Craft.CROCHET, Terms.US).get(name, name), Craft.CROCHET)
 
 
 def _bare(name: str) -> str:

@@ -147,12 +147,14 @@ def _follows(cur: Cursor, start: int) -> int:
     low = cur.low()
     if low in AFTER and not (low == "working" and cur.low(1) in ALONG):
         return 1
+    if low in ("next", "foll") and cur.at > start and cur.low(-1) in ("of", "the"):
+        return 1
     number = cur.kind() in ("ord", "num")
     if number and cur.low(-1) in ("of", "the", "in", "from") and not counts_stitches(cur):
         return 1
     found = cur.stitch()
     if found is None:
         return 0
-    named = cur.at > start and cur.low(-1) in BEFORE_NOUN
+    named = cur.at > start and cur.low(-1) in BEFORE_NOUN | {"next", "foll", "following"}
     counted = cur.kind(-1) in ("ord", "num") and cur.at - start >= 2
     return found.length if named or counted else 0

@@ -319,6 +319,9 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     if chain and topped and cur.low(-1) not in SPACE_NOUNS:
         # "top of the ch-3": the chain as a stitch, not its space.
         noun, chain = "tch", 0
+    if noun == "ch" and topped and said.number is not None and not said.determiner:
+        # "top of 3 ch": three chains that stand for one stitch.
+        noun, said.number = "tch", None
     return _finish(cur, start, said, noun, chain)
 
 

@@ -79,6 +79,10 @@ RANGE = re.compile(r"(?:ch|rnds?|rows?|\d)\s*$", re.IGNORECASE)
 """Before a dash and a number, these make a range of it ("rows 3-8")."""
 
 
+OVER = re.compile(r"\bturn(?:ed)?\W*$|(?<!follows)(?<!thus)(?<!so):$", re.IGNORECASE)
+"""A row that is over: a list of stitches behind it is a total."""
+
+
 def parted(piece: str, at: int) -> bool:
     """Whether the dash at `at` stands free between spaces, as one before a total does."""
     dash = piece[at:].lstrip()
@@ -105,6 +109,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
             not before
             or (tail.group("b") and before[-1:] not in ".;:)]—-*")
             or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
+            or (tail.group("b") and tail.group("others") and not OVER.search(before))
         ):
             continue
         kind = (tail.group("ak") or tail.group("bk") or "").lower()

@@ -82,7 +82,7 @@ BY_KIND = re.compile(
 )
 """A part of a row that says what is done to all stitches of a kind: "knit the cream sts"."""
 NOT_STITCHES = re.compile(
-    r"\s*(?:in\b|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|repeats|patterns|scallops"
+    r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|repeats|patterns|scallops"
     r"|motifs|blocks|times|points)\b)",
     re.IGNORECASE,
 )
@@ -185,7 +185,9 @@ MEASURE = re.compile(
     re.IGNORECASE,
 )
 """Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
-SHAPED = re.compile(r"\b(?:inc(?!h)|dec|shap|rnds? \d|rows? \d)", re.IGNORECASE)
+SHAPED = re.compile(
+    r"\b(?:inc(?!h)|dec|shap|widen|narrow|adding \d|rnds? \d|rows? \d)", re.IGNORECASE
+)
 GOES_ON = re.compile(
     r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working"
     r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
@@ -217,6 +219,12 @@ FEWER_LOOPS = re.compile(
     re.IGNORECASE,
 )
 """Pineapples: each time one loop less in each."""
+PER_SECTION = re.compile(
+    r"\b\d+\s+(?:\w+ ){0,3}?(?:in|for|to|on|of|at|between) (?:each|every|the|all)\b[^.;]{0,40}?\b"
+    r"(?:sections?|segments?|gores?|divisions?|wedges?|parts?|points?|sides?|inc\w*|widen\w*)\b",
+    re.IGNORECASE,
+)
+"""A number of stitches that each part of the round is to have."""
 BETWEEN_INCS = re.compile(
     r"\b\d+\s+(?:\w+ ){0,3}?(?:between|before)\s+(?:the |each |every )?(?:inc|dec|widen|narrow)",
     re.IGNORECASE,

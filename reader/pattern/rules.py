@@ -33,6 +33,7 @@ from reader.pattern.rule_words import (
     NEXT_ROW,
     NOT_STITCHES,
     ODD_AND_EVEN,
+    PER_SECTION,
     PLAIN_DIFFERENCE,
     REPEAT_LAST,
     REPEAT_ROWS,
@@ -84,6 +85,7 @@ class Rule:
     by_gain: bool = False
     fewer: bool = False
     paced: bool = False
+    per_section: bool = False
 
 
 def _value(digits: str | None, word: str | None) -> int | None:
@@ -202,9 +204,11 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
     until = UNTIL_ROW.search(tail)
     row = int((until.group(1) or until.group(2))[:4]) if until else None
     times = None if until else times_in(tail)
+    goal, each = goal_in(tail), PER_SECTION.search(tail) is not None
     return Rule(
-        kind, first, last, rows, times, goal_in(tail), found.start(), end, tail, until_row=row
-    )
+        kind, first, last, rows, times, goal, found.start(), end, tail, until_row=row,
+        per_section=goal is not None and each,
+    )  # fmt: skip
 
 
 def _last_again(words: str) -> Rule | None:
@@ -329,6 +333,7 @@ def _grow(words: str) -> Rule | None:
         at_once=(change is not None and change.at_once) or NEXT_ROW.search(tail) is not None,
         total=int(total.group(1)[:5]) if total and goal is not None else None,
         between=between,
+        per_section=goal is not None and PER_SECTION.search(tail) is not None,
     )
 
 

@@ -41,7 +41,9 @@ WHOLE = re.compile(
 TAIL = re.compile(
     rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
     rf"\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
-    rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?:\s*(?:and|,|&|\+)\s*(?:\d+\s*)?(?:ch[- ]?\d*\s*)?"
+    rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?P<others>(?:\s*(?:and|,|,\s*and|&|\+)\s*\d+\s+"
+    rf"(?:half )?(?:{STITCH})\b(?!-))*)"
+    rf"(?:\s*(?:and|,|&|\+)\s*(?:\d+\s*)?(?:ch[- ]?\d*\s*)?"
     rf"(?:sps?|spaces?|loops?|corners?|arches|sl sts?|ss)\b)?(?:\s*(?:on needles?"
     rf"|rem(?:ain(?:ing)?)?|left|in all|total|on each "
     rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",

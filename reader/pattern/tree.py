@@ -106,13 +106,16 @@ class Skip:
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """Several instructions in one place, `times` the place."""
+    """Several instructions in one place, `times` the place. name: what the words call it, by the
+    table's name; "" where they don't.
+    """
 
     span: Span
     words: str
     body: tuple[Node, ...]
     place: Place
     maybe: bool = False
+    name: str = ""
 
 
 class Until(Enum):

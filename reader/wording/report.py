@@ -48,10 +48,12 @@ def _rows(part: CountedPart) -> Iterator[str]:
             if first.count is None
             else f"{first.count} stitch{'es' if first.count != 1 else ''}"
         )
+        if first.groups is not None:
+            count = f"{first.groups} {first.of} ({count})"
         spaces = f", {first.spaces} chain spaces" if first.spaces else ""
         stated = (
             f", printed {first.stated}"
-            if first.stated is not None and first.stated != first.count
+            if first.stated not in (None, first.count, first.groups)
             else ""
         )
         yield f"  {label}: {count}{spaces}{stated}"
@@ -63,6 +65,7 @@ def _rows(part: CountedPart) -> Iterator[str]:
 def _alike(a: CountedRow, b: CountedRow) -> bool:
     return (
         a.count == b.count
+        and a.groups == b.groups
         and a.spaces == b.spaces
         and a.stated == b.stated
         and a.assumed == b.assumed

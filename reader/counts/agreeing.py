@@ -1,0 +1,80 @@
+"""A worked row -> the numbers that its printed total may mean: stitches, spaces, groups."""
+
+from __future__ import annotations
+
+from reader.counts.fabric import SPACE, units_of
+from reader.counts.openings import UNITS
+from reader.counts.solved import Solved
+from reader.counts.tally import Tally
+from reader.terms.crafts import Terms
+from reader.terms.forms import forms
+from reader.terms.stitches import Craft
+
+
+def values(one: Solved, kind: str) -> set[int]:
+    """The numbers a printed total may stand for, none where the row cannot be counted. kind: what
+    the total says it counts.
+    """
+    count, tally = one.count, one.tally
+    if count is None:
+        return set()
+    out = {count, count - 1} if one.chained else {count}
+    if kind:
+        out |= {n for name, n in tally.kinds.items() if same_kind(name, kind)}
+        out |= groups_in(tally, kind)
+        if kind in ("sps", "spaces", "loops", "sp", "loop", "lps"):
+            out.add(tally.spaces)
+    if tally.spaces:
+        out |= {tally.spaces, count + tally.spaces, count + chains_in(tally)}
+    return out
+
+
+def groups_in(tally: Tally, kind: str) -> set[int]:
+    """How many groups of a printed kind a row holds: those that the words name so, and with them
+    those that are only told stitch by stitch; none where the kind is no group.
+    """
+    units = units_of(tally.runs)
+    named = sum(n for name, n in units.items() if same_kind(name, kind))
+    if not named and one_of(kind) not in UNITS:
+        return set()
+    return {named, named + units.get("group", 0)} - {0}
+
+
+def groups_told(one: Solved, kind: str, stated: int | None) -> int | None:
+    """How many groups a row has, where its printed total, or that of the row it comes from, counts
+    groups: the printed number where it agrees; None where nothing is told in groups.
+    """
+    found = groups_in(one.tally, kind) if kind and one.count is not None else set()
+    if not found or any(same_kind(name, kind) for name in _single(one.tally)):
+        return None
+    return stated if stated in found else min(found)
+
+
+def _single(tally: Tally) -> set[str]:
+    """Names of stitches that are no groups: a total of their kind counts stitches."""
+    units = units_of(tally.runs)
+    return {name for name in tally.kinds if name not in units}
+
+
+def chains_in(tally: Tally) -> int:
+    """Chains in all the spaces that a row leaves."""
+    return sum(run.n * run.chains for run in tally.runs if run.name == SPACE)
+
+
+def chains_counted(one: Solved, count: int | None) -> bool:
+    """Whether a number holds the chains of the spaces beside the stitches."""
+    if one.count is None or not one.tally.spaces:
+        return False
+    return count == one.count + chains_in(one.tally)
+
+
+def one_of(kind: str) -> str:
+    """What a printed total counts, one of it, by the trade's name."""
+    return forms(Craft.CROCHET, Terms.US).get(kind) or kind.rstrip("s")
+
+
+def same_kind(name: str, kind: str) -> bool:
+    """Whether a stitch's name is what a printed total counts."""
+    bare = kind.replace(" ", "").replace("-", "")
+    short, single = name.replace(" ", "").replace("-", ""), bare.rstrip("s")
+    return short in (single, bare) or (len(single) > 2 and short.startswith(single))
