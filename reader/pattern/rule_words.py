@@ -82,8 +82,8 @@ BY_KIND = re.compile(
 )
 """A part of a row that says what is done to all stitches of a kind: "knit the cream sts"."""
 NOT_STITCHES = re.compile(
-    r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|repeats|patterns|scallops"
-    r"|motifs|blocks|times|points)\b)",
+    r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges"
+    r"|ribs|repeats|patterns|scallops|motifs|blocks|times|points)\b)",
     re.IGNORECASE,
 )
 """What a number behind "until" may count instead of stitches."""
