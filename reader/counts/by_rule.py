@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from reader.counts.across import again, goes_back, note_star
 from reader.counts.casting import cast_on_in
 from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
@@ -75,7 +76,14 @@ def _for_others(ledger: Ledger, row: WrittenRow) -> bool:
 
 
 def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
+    back = goes_back(ledger, row) if ledger.pattern.craft is Craft.KNITTING else None
+    if back is not None:
+        if ledger.text[row.start : back.start].strip():
+            _add_one(ledger, replace(row, end=back.start), upto, evens)
+        again(ledger, back)
+        return
     words, sizes = ledger.text[row.start : row.end], len(ledger.pattern.sizes)
+    note_star(ledger, words)
     if row.mark is None and ledger.pattern.craft is Craft.KNITTING:
         words = without_heading(words)
     rule = find_rule(words, row.mark is not None, ledger.size, sizes)
@@ -261,16 +269,32 @@ def reached(ledger: Ledger, goal: int | None) -> bool:
 
 
 def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
-    """ "Knit 4 rows", "work 6 rounds even": the count stays."""
+    """ "Knit 4 rows", "work 6 rounds even": the count stays, or changes in the first or the last."""
     start, end = row.start + rule.start, row.start + rule.end
     why = "as many rows as the measure takes" if rule.measured else ""
     if rule.charted:
         why = "a chart is not read; the stitch count is taken to stay"
         ask_of_chart(ledger, row, start, end)
     rows = len(numbers_of(row.mark)) if rule.kind == "fabric" else rule.rows
-    for _ in range(min(rows, LONGEST)):
+    rows = min(rows, LONGEST)
+    changed = 0 if rule.at_once else rows - 1
+    for at in range(rows):
+        count = ledger.below.stitches
+        if count is not None and at == changed:
+            count += rule.step
         if not ledger.full():
-            ledger.even(ledger.below.stitches, row.mark, start, end, why, rule.measured)
+            ledger.even(count, row.mark, start, end, why, rule.measured)
+
+
+def ask_how_often(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
+    """A question: only the work itself tells how often a change is made."""
+    label, words = ledger.name(row.mark, None), quoted(ledger.words(start, end))
+    said = (
+        f"{label}: how often this is worked is not told in rows or stitches, so how many stitches "
+        f"are left is not known: {words}. Please count them then."
+    )
+    span = ledger.span(start, end)
+    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
 
 
 def ask_of_chart(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
@@ -289,7 +313,9 @@ def ask_of_chart(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     """ "Continue in this way, having 1 more in each section until there are 15"."""
     ledger.go_on(None)
-    counts = [one.count for one in ledger.rows if one.count is not None][-12:]
+    first = [one.before for one in ledger.rows[:1]]
+    known = [*first, *(one.count for one in ledger.rows)]
+    counts = [one for one in known if one is not None][-12:]
     if not counts and ledger.below.stitches is not None:
         counts = [ledger.below.stitches]
     last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
@@ -299,8 +325,11 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     if not through:
         # The words stand as one row, never dropped, though their rows are not known.
         why = "how many rows these are is not known"
-        ledger.even(ledger.below.stitches, row.mark, start, end, why, True)
+        unknown = rule.step or rule.paced
+        ledger.even(-1 if unknown else ledger.below.stitches, row.mark, start, end, why, True)
         ledger.doubted = True
+        if unknown and not ledger.printed(ledger.text[start : row.end])[0]:
+            ask_how_often(ledger, row, start, end)
     for count in through:
         if ledger.full():
             return

@@ -159,8 +159,9 @@ def over_rows(entry: Entry) -> list[Entry]:
     """ "Bind off 5 sts at beg of next 2 rows": one row for each; the printed total is that of the
     last.
     """
-    edges = [one for one in entry.nodes if isinstance(one, Edge) and one.rows > 1]
-    if len(edges) != sum(not isinstance(one, Act) for one in entry.nodes):
+    edges = [one for one in entry.nodes if isinstance(one, Edge)]
+    works = [one for one in entry.nodes if not isinstance(one, Act)]
+    if all(one.rows == 1 for one in edges) or len(edges) != len(works):
         return [entry]
     out: list[Entry] = []
     for edge in edges:
@@ -177,7 +178,8 @@ ORDERS = re.compile(
     r"(?:(?:with|using|in|on|at|from|for|to|join(?:ing)?|change|changing|keeping|having"
     r"|when(?! you)|as|before|by|beginning|starting|beg"
     r"|turn(?:ing)?|leaving|holding|rejoin|break|cut|fasten|slip|place"
-    r"|put|divide|return|attach)\b[^.;]*?(?:[,:—-]|\band|\bthen)\s*)?"
+    r"|put|divide|return|attach)\b[^.;]*?(?:[,:—-]|\band|\bthen"
+    r"|\b(?:edges?|ends?|sides?|rows?|needles?|markers?)(?=\s(?:bind|cast|dec|inc|pick|k|p|work)))\s*)?"
     r"(?:k|knit|p|purl|pearl|pl|kn|work|cast|bind|co|bo|dec|inc|decrease|increase|narrow|widen|rep"
     r"|repeat|continue|cont|sl|slip|s|pick|take|make|m\d?|rib|patt|pattern|shape|do|finish|complete"
     r"|set|graft|ssk|skp|yo|yfwd|over|o|throw|bring|pass|draw|put|keep|proceed|turn|place|divide"

@@ -21,7 +21,7 @@ def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, int]:
         return 0, 1
     step = counts[-1] - counts[-2]
     if rule.paced:
-        changed = [b - a for a, b in pairwise(counts) if a != b]
+        changed = [b - a for a, b in pairwise(counts) if a != b and (b - a) * rule.sign >= 0]
         return (changed[-1] if changed else 0), rule.every
     if step:
         return step, 2 if len(counts) > 2 and counts[-2] == counts[-3] else 1

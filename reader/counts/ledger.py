@@ -66,7 +66,7 @@ class Ledger:
         self.problems: list[Problem] = []
         self.below = Below()
         self.before = before if before is not None else Below()
-        self.carried, self.number, self.opened = 0, 0, 0
+        self.carried, self.number, self.opened, self.star = 0, 0, 0, -1
         self.entries: list[Entry] = []
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))

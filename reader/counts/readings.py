@@ -8,7 +8,19 @@ from itertools import product
 from reader.counts.fabric import Below
 from reader.counts.openings import SPACES, UNITS
 from reader.counts.tally import Choice
-from reader.pattern.tree import Act, Deed, Group, Node, Num, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import (
+    ONE,
+    Act,
+    Deed,
+    Group,
+    Node,
+    Num,
+    Repeat,
+    Skip,
+    Until,
+    Where,
+    Work,
+)  # fmt: skip
 from reader.terms.stitches import Craft
 
 
@@ -39,11 +51,40 @@ def readings(
         chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False,
         True) if below.spaces and not opening else (False,),
         listed, _either(joined), (False, True) if over_again(nodes, below) else (False,),
+        _lists_to_end(nodes),
     )  # fmt: skip
-    for chain, more, each, cut, bundled, spaced, whole, both, again_all in options:
+    for chain, more, each, cut, bundled, spaced, whole, both, again_all, to_end in options:
         yield Choice(
-            chain, more, each, cut and ending, bundled, spaced, whole, both, again_all
+            chain, more, each, cut and ending, bundled, spaced, whole, both, again_all, to_end
         )  # fmt: skip
+
+
+def list_to_end(nodes: Sequence[Node]) -> bool:
+    """ "K 4, k2tog around": whether a knitted list ends in a change that goes on to the row's end,
+    so that all of it may be repeated.
+    """
+    if len(nodes) < 2 or not all(isinstance(one, Work) for one in nodes):
+        return False
+    *first, last = [one for one in nodes if isinstance(one, Work)]
+    if last.stitch.craft is not Craft.KNITTING or last.number is not None:
+        return False
+    changes = last.stitch.takes != last.stitch.makes
+    return changes and last.place.where is Where.REST and all(
+        one.place.where is Where.PLAIN for one in first
+    )
+
+
+def _lists_to_end(nodes: Sequence[Node]) -> tuple[bool, ...]:
+    """Whether a list goes on to the end with all of it, or with its last stitch alone: an edge
+    stitch before decreases is worked once, and overs alone would never end.
+    """
+    if not list_to_end(nodes):
+        return (True,)
+    *first, last = [one for one in nodes if isinstance(one, Work)]
+    if not last.stitch.takes:
+        return (True,)
+    edge = len(first) == 1 and first[0].stitch.takes == 1 and first[0].number in (None, ONE)
+    return (False, True) if edge else (True, False)
 
 
 def over_again(nodes: Sequence[Node], below: Below) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from reader.counts.ends import ends_of
+from reader.counts.readings import list_to_end
 from reader.counts.solved import Solved
 from reader.pattern.tree import Node
 
@@ -23,6 +24,8 @@ def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:
         said.append("each chain of the row below is worked into as a stitch")
     if choice.over_again:
         said.append("the list is repeated to the end of the row, since only that closes it")
+    if list_to_end(nodes) and choice.to_end:
+        said.append("the whole list is repeated to the end of the row")
     chain = ends_of(nodes, solved.tally.below.stitches is not None).chain
     if solved.chained and (chain is None or chain.counts is None):
         said.append("the turning chain is counted as a stitch")

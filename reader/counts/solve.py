@@ -13,7 +13,7 @@ from reader.counts.fabric import Below, Run, chains_as_stitches, foundation
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import completes, to_other_edge
-from reader.counts.readings import readings, times_of_list
+from reader.counts.readings import list_to_end, readings, times_of_list
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turning import symmetric_edge
@@ -77,6 +77,8 @@ def work_row(
         works = [one for one in rest if not isinstance(one, Act)]
         words = " ".join(one.words for one in works)
         rest = [Repeat(works[0].span, words, tuple(rest), Until.OPEN)]
+    if choice.to_end and list_to_end(rest):
+        rest = [_repeated_to_end(rest)]
     work_all(_whole_row(_slips_on(rest), tally), tally)
     if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:
         tally.runs.append(Run("gap"))
@@ -241,6 +243,16 @@ def _as_list(rest: list[Node], size: int) -> list[Node]:
     ]
 
 
+def _repeated_to_end(rest: list[Node]) -> Repeat:
+    """The whole list over and over, where its last stitch alone says how far."""
+    body = [
+        replace(one, place=replace(one.place, where=Where.PLAIN)) if isinstance(one, Work) else one
+        for one in rest
+    ]
+    words = " ".join(one.words for one in rest)
+    return Repeat(rest[0].span, words, tuple(body), Until.OPEN)
+
+
 def _slips_on(rest: list[Node]) -> list[Node]:
     """The row without the slip stitches behind a repeat that uses it up: they only go on to where
     the next round begins.
@@ -282,6 +294,8 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
         tally.make(left, "st")
         left = 0
     edges = any(isinstance(one, Edge) for one in ends.body)
+    off = any(isinstance(one, Edge) and not one.cast_on and one.number for one in ends.body)
+    tally.unsure = tally.unsure or (off and walk.left is None)
     if tally.unsure or (not made and not walk.takes and not edges and not tally.spaces):
         count = None
     elif not made and tally.spaces:

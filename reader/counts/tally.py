@@ -22,7 +22,8 @@ class Choice:
     one place at its end goes into that place. chains_below: every chain below is a place of its
     own. whole_list: "x 6" at the end of a list is of the whole list. joined: so is
     "twice" behind two joined by "and". over_again: the whole list is repeated to the end of the
-    row, though the words don't say so.
+    row, though the words don't say so. to_end: "k4, k2tog around" repeats the list, not its last
+    stitch alone.
     """
 
     chain: bool | None = None
@@ -34,6 +35,7 @@ class Choice:
     whole_list: bool = True
     joined: bool = True
     over_again: bool = False
+    to_end: bool = True
 
     def oddity(self) -> int:
         """How far from the usual reading; the smaller the better."""
@@ -46,6 +48,7 @@ class Choice:
             + (not self.whole_list)
             + (not self.joined)
             + 2 * self.over_again
+            + (not self.to_end)
         )
 
 

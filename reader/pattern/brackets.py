@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.places import find_place
+from reader.pattern.remarks import so_often
 from reader.pattern.repeats import count_after, find_repeat
 from reader.pattern.tokens import Token
 from reader.pattern.tree import (
@@ -39,6 +40,8 @@ def names(cur: Cursor, made: list[Node], inner: list[Token]) -> bool:
     if cur.kind() in ("num", "times") and cur.low(1) in ("times", "x", "more"):
         return False
     form = " ".join(token.low for token in inner)
+    if cur.low(-len(inner) - 3) == "," and so_often(cur):
+        return False
     if form in cur.book.known and not any(token.kind == "num" for token in inner):
         return True
     if inner and inner[0].low in ("in", "into", "over", "under") and not _works_number(inner, cur):

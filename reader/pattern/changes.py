@@ -17,24 +17,29 @@ _COUNTED = (
 )
 _EVERY = (
     rf"\b(?:every|each|ev|foll\w*)\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|2nd|rs|ws"
-    r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)(?:st|nd|rd|th))\s+)?(?:foll\w*\s+)?"
+    r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)(?:st|nd|rd|th)?)\s+)?(?:foll\w*\s+)?"
     rf"(?:\w+\s+)?{_ROWS}\b"
 )
+_OTHER = r"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b)"
+"""Another change, to which what follows belongs."""
 _FIRST = rf"(?:next|this|same|the|\d+(?:st|nd|rd|th)|last)(?: {_ROWS})?\s*,?\s*(?:and|then)"
 CHANGES = re.compile(
-    rf"\b{_WAY}{_COUNTED}(?P<where>[^.;]{{0,120}}?)(?:(?P<first>\b{_FIRST}\s+(?:then |on |at |in )*"
-    rf"(?:every |each )?(?:foll\w* )?)(?P<more>\d+)\s+(?:foll\w*\s+)?(?P<alt>alt\w*\s+)?{_ROWS}"
+    rf"\b{_WAY}{_COUNTED}(?P<where>(?:(?!{_OTHER})[^.;]){{0,120}}?)(?:"
+    rf"(?P<first>\b{_FIRST}\s+(?:then |on |at |in )*"
+    rf"(?:(?:every |each )?foll\w* )?)(?P<more>\d+)\s+(?:foll\w*\s+)?(?P<alt>alt\w*\s+)?{_ROWS}"
     rf"|(?P<also>\b{_FIRST}\s+(?:then |on |at |in |of )*)?(?P<every>{_EVERY})"
     rf"|\b(?:next|foll\w*)\s+(?P<rows>\d+)\s+(?P<alts>alt\w*\s+)?{_ROWS}\b)",
     re.IGNORECASE,
 )
 BOTH_ENDS = re.compile(
-    r"\b(?:each|both|either) (?:end|side|edge)s?|\bfirst and last\b|1st and last"
+    r"\b(?:each|both|either) (?:(?:armhole|neck|front|side|raglan|outer|outside) )?"
+    r"(?:end|side|edge)s?|\bfirst and last\b|1st and last"
     r"|\bbeg(?:inning)? (?:of \w+ )?and (?:at )?(?:the )?end",
     re.IGNORECASE,
 )
 THEN_EVERY = re.compile(
-    r"^\W*(?:and )?then (?:dec\w*|inc\w*|at each end|at both ends)?\W*"
+    r"^\W*(?:(?:and )?then |and (?=every)|(?=every\b[^.;]*\b(?:times|twice|once|until)\b))"
+    r"(?:dec\w*|inc\w*|at each end|at both ends)?\W*"
     r"(?:on|in|of|at each end of)?\s*"
     rf"(?:{_EVERY}|(?:the )?(?:next|foll\w*)\s+(?P<rows>\d+)\s+{_ROWS})",
     re.IGNORECASE,
@@ -50,6 +55,31 @@ EACH_TIME = re.compile(
     re.IGNORECASE,
 )
 """The change of a whole round, said behind it."""
+ONCE = re.compile(
+    r"\b(?P<way>inc|dec)(?:reas\w+)?\.? (?P<n>\d+)(?: (?:sts?|stitches))?\b(?P<where>[^.;]*)",
+    re.IGNORECASE,
+)
+SPREAD = re.compile(r"\bevenly|\bspaced|\bacross\b", re.IGNORECASE)
+IN_THE_LAST = re.compile(
+    rf"\b(?:on|in|across|over|of|during|at) (?:the )?(?P<which>last|final|first|1st) {_ROWS}\b",
+    re.IGNORECASE,
+)
+REPEATED = re.compile(r"\b(?:every|times|twice|until|till|next|foll\w*)\b", re.IGNORECASE)
+
+
+def change_once(words: str) -> tuple[int, bool]:
+    """ "Work 10 rows, dec 4 sts evenly in last row": the stitches gained (or lost) in one of the
+    rows, and whether it is the first of them; (0, False) where nothing is.
+    """
+    found = ONCE.search(words)
+    if not found or REPEATED.search(found.group()):
+        return 0, False
+    which = IN_THE_LAST.search(found.group("where"))
+    if not which and not SPREAD.search(found.group("where")):
+        return 0, False
+    number = int(found.group("n")[:4]) * (2 if BOTH_ENDS.search(found.group()) else 1)
+    gain = number if found.group("way").lower() == "inc" else -number
+    return gain, which is not None and which.group("which").lower() in ("first", "1st")
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,6 +109,17 @@ def change_at_ends(words: str) -> Change | None:
     return Change(found.start(), 2 * gain, 1, None, True)
 
 
+PACE = re.compile(_EVERY, re.IGNORECASE)
+
+
+def pace_in(words: str) -> int:
+    """In every how manieth row the words say; 0 where they say nothing of it."""
+    found = PACE.search(words)
+    if found is None:
+        return 0
+    return int(found["nth"][:3]) if found["nth"] else 2 if found["other"] else 1
+
+
 def find_change(words: str) -> Change | None:
     """The change over rows that the words ask for, None where they ask for none."""
     whole = EACH_TIME.search(words)
@@ -94,9 +135,10 @@ def find_change(words: str) -> Change | None:
     if not found:
         return None
     way = found.group("way").lower()
-    if way in ("cast off", "bind off", "cast on") and not found.group("every"):
-        return None
     said = found.group("n")
+    bound = way in ("cast off", "bind off", "cast on")
+    if bound and (said is None or not found.group("every")):
+        return None
     ends = 2 if BOTH_ENDS.search(found.group()) else 1
     once = re.search(r"\bat (?:the )?(?:beg|end|start)|\bonce\b", found.group(), re.IGNORECASE)
     if said is None and ends == 1 and way in ("inc", "dec") and not once:

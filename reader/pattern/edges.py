@@ -27,6 +27,14 @@ HOLDERS = (
 )  # fmt: skip
 
 
+FIRST_WHERE = tuple(
+    f"{at} {edge}"
+    for at in ("at", "at the", "at each", "at same", "from", "at beg of", "at beginning of",
+               "at the beginning of", "at the beg of")
+    for edge in ("armhole edge", "arm edge", "neck edge", "side edge", "edge", "shoulder edge",
+                 "front edge", "each row", "every row", "every other row", "underarm", "row")
+)  # fmt: skip
+"""Where it is done may be told before how many."""
 EACH_EDGE = re.compile(
     r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$",
     re.IGNORECASE,
@@ -44,6 +52,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if not again and not cast_on and not cur.accept(*BIND_OFF):
         return None
     cur.accept("center", "centre", "middle", "the center", "the centre")
+    cur.accept(*FIRST_WHERE)
     cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
     number = cur.number()
     if number is not None:
@@ -53,9 +62,9 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         number = _further_edges(cur, number)
     elif cast_on:
         number = _on_needles(cur, number)
-    rows = _edge_rows(cur)
-    if rows == 1 and EACH_EDGE.search(cur.said(start)):
-        rows = 2
+    rows, times = _edge_rows(cur)
+    if EACH_EDGE.search(cur.said(start)) or (times and _both_edges(cur, start)):
+        rows *= 2 if rows == times or rows == 1 else 1
     if "at a time" in cur.said(start).lower():
         number = None
     return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
@@ -65,11 +74,37 @@ def _edge_again(cur: Cursor) -> bool:
     """ "then 7 sts at beg of next 2 rows": the binding off goes on."""
     start = cur.at
     cur.accept("then", "and")
-    counted = cur.kind() == "num" and cur.low(1) in ("sts", "st")
+    counted = cur.kind() == "num" and cur.low(1) in ("sts", "st", "stitches", "stitch")
+    so_often = cur.kind(2) == "times" or (cur.kind(2) == "num" and cur.low(3) == "times")
+    if counted and so_often and _bound_off_before(cur, start):
+        return True
     if counted and cur.any_words(("at beg", "at beginning", "at the beg", "at the beginning"), 2):
         return True
     cur.at = start
     return False
+
+
+def _bound_off_before(cur: Cursor, start: int) -> bool:
+    """Whether the same sentence binds off before: "bind off 5 sts once, 3 sts twice"."""
+    for at in range(start - 1, max(-1, start - 24), -1):
+        low = cur.tokens[at].low
+        if low in (".", ";"):
+            return False
+        if low in ("bo", "off"):
+            return True
+    return False
+
+
+def _both_edges(cur: Cursor, start: int) -> bool:
+    """Whether the sentence says before that both edges are meant: "at each armhole edge bind off
+    ...".
+    """
+    lows: list[str] = []
+    for at in range(start - 1, max(-1, start - 24), -1):
+        if cur.tokens[at].low in (".", ";"):
+            break
+        lows.insert(0, cur.tokens[at].low)
+    return EACH_EDGE.search(" ".join(lows).split(" bind")[0].split(" cast")[0]) is not None
 
 
 def _on_needles(cur: Cursor, number: Num | None) -> Num | None:
@@ -118,9 +153,11 @@ def _further_edges(cur: Cursor, number: Num | None) -> Num | None:
     return number
 
 
-def _edge_rows(cur: Cursor) -> int:
-    """Takes the words behind an edge; over how many rows they say it is worked."""
-    rows = 1
+def _edge_rows(cur: Cursor) -> tuple[int, int]:
+    """Takes the words behind an edge; over how many rows they say it is worked, and how often where
+    they tell it as times ("twice"), else 0.
+    """
+    rows, times = 1, 0
     for _ in range(STRETCH):
         if cur.done() or cur.low() in STOPS or cur.kind() == "stars":
             break
@@ -130,8 +167,13 @@ def _edge_rows(cur: Cursor) -> int:
         following = cur.low(-1) in ("next", "following", "foll")
         if cur.kind() == "num" and cur.low(1) in ("rows", "rnds") and following:
             rows = cur.peek().value
+        counted = cur.kind() == "num" and cur.low(1) == "times"
+        if cur.low() not in ("at", "") and (cur.kind() == "times" or counted):
+            rows = times = cur.peek().value
+            cur.at += 1 + counted
+            break
         cur.at += 1
-    return rows
+    return rows, times
 
 
 def set_aside(cur: Cursor, start: int) -> Node | None:

@@ -209,6 +209,8 @@ def _twice_into(cur: Cursor, start: int) -> Node | None:
         "in front and back of", "into front and back of", "in the front and back of",
         "into the front and back of", "in back and front of", "into back and front of",
         "into the front and then into the back of", "into the back and front of",
+        "in f&b of", "into f&b of", "in f & b of", "into f & b of", "in f and b of",
+        "into f and b of", "in fb of", "into fb of", "f&b of",
         "through the front and back of", "in both front and back of", "front and back of",
     )  # fmt: skip
     if not front and not cur.accept("twice in", "twice into", "two times into", "two times in"):

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.place_words import AROUND
 from reader.pattern.tokens import Token
 from reader.pattern.tree import Act, Chain, Deed, Node, Work
 
@@ -39,15 +40,18 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if colon or SAYING & set(lows[:4]) or lows[0] in ("a", "an", "that"):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if (
-        len(lows) == 1
-        and inner[0].kind != "num"
-        and not (cur.stitch(-2) is None and lows[0] in cur.book.known)
-    ):
-        return Act(
-            cur.span(start), cur.said(start), Deed.COLOUR if lows[0].isalpha() else Deed.NOTE
-        )
+    alone = len(lows) == 1 and inner[0].kind != "num"
+    if alone and not (lows[0] in cur.book.known and so_often(cur)):
+        deed = Deed.COLOUR if lows[0].isalpha() else Deed.NOTE
+        return Act(cur.span(start), cur.said(start), deed)
     return None
+
+
+def so_often(cur: Cursor) -> bool:
+    """Whether a number of times stands here: "(yo) twice", "(inc) x 6", "(dec) around"."""
+    counted = cur.kind() == "num" and cur.low(1) in ("times", "time", "x")
+    crossed = cur.low() in ("x", "*", "(", "[") and cur.kind(1 + (cur.low(1) == "x")) == "num"
+    return cur.kind() == "times" or counted or crossed or cur.any_words(AROUND) > 0
 
 
 def _told_once(lows: list[str]) -> bool:

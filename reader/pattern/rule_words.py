@@ -17,6 +17,12 @@ REPEAT_LAST = re.compile(
     rf"(?:(\d+)|{_ONES})?\s*(?:(?:pattern|patt|dec\w*|inc\w*)\s+)?{_ROWS}",
     re.IGNORECASE,
 )
+REPEAT_CHANGE = re.compile(
+    rf"\b(?:rep(?:eat)?(?:ing)?|work(?:ing)?)\s+(?:the\s+|this\s+|these\s+|last\s+|above\s+)*"
+    rf"(?P<way>inc|dec|shaping)\w*\.?\s+{_ROWS}\b(?P<tail>[^.;]*)",
+    re.IGNORECASE,
+)
+"""The row that increases or decreases, again and again at a pace."""
 REPEAT_THIS = re.compile(
     r"\brep(?:eat)?\s+this(?=\s+(?:until|till|\d|once|twice|three|four|five|six))"
     rf"(?!\s+\w+\s+{_ROWS})",
@@ -115,6 +121,12 @@ EVEN = re.compile(
     rf"|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
+FURTHER_WORK = re.compile(
+    r",?\s+(?:and\s+)?then\b|,?\s+(?:and\s+)?(?=(?:bind off|cast o(?:n|ff)|bo \d|co \d)\b)"
+    r"|,\s+(?:and\s+)?(?=(?:dec|inc)\w* \d)",
+    re.IGNORECASE,
+)
+"""Behind so many rows in the same sentence, what is worked next."""
 EVEN_ROUND = re.compile(
     rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+(?:(?:more\s+)?plain\s+{_ROWS}\b"
     rf"|{_ROWS}\s+(?:even|plain|straight"
@@ -188,6 +200,12 @@ MEASURE = re.compile(
 SHAPED = re.compile(
     r"\b(?:inc(?!h)|dec|shap|widen|narrow|adding \d|rnds? \d|rows? \d)", re.IGNORECASE
 )
+UNTIL_MEASURED = re.compile(
+    r"\b(?:until|till|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]"
+    r"|\bcms?\b|\b(?:long|wide|deep|desired|required|big|large|fits?)\b)",
+    re.IGNORECASE,
+)
+"""How often a change is worked is told by a measure, so that no count follows from it."""
 GOES_ON = re.compile(
     r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working"
     r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
@@ -202,7 +220,9 @@ STITCHES_ON = re.compile(
 )
 """A row that goes on to its end, not rows that go on."""
 THEN = re.compile(
-    r",?\s+(?=(?:and )?then\b[^.;]{0,120}\b(?:every|each|next|foll)\b)", re.IGNORECASE
+    r",?\s+(?=(?:and )?then\b[^.;]{0,120}\b(?:every|each|next|foll)\b)"
+    r"|(?:(?<=times)|(?<=twice)|(?<=once)),?\s+(?=(?:and )?every\b)",
+    re.IGNORECASE,
 )
 """Where a change goes on at another pace."""
 MORE = re.compile(

@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
-from reader.pattern.changes import change_at_ends, find_change
+from reader.pattern.changes import change_at_ends, change_once, find_change, pace_in
 from reader.pattern.figures import tightened
 from reader.pattern.labels import opened
 from reader.pattern.rule_words import (
@@ -22,6 +22,7 @@ from reader.pattern.rule_words import (
     EVEN_ROUND,
     FABRIC,
     FEWER_LOOPS,
+    FURTHER_WORK,
     GOES_ON,
     IN_ALL,
     KEEP_ON,
@@ -35,6 +36,7 @@ from reader.pattern.rule_words import (
     ODD_AND_EVEN,
     PER_SECTION,
     PLAIN_DIFFERENCE,
+    REPEAT_CHANGE,
     REPEAT_LAST,
     REPEAT_ROWS,
     REPEAT_THIS,
@@ -46,6 +48,7 @@ from reader.pattern.rule_words import (
     TIMES,
     UNTIL,
     UNTIL_LABEL,
+    UNTIL_MEASURED,
     UNTIL_ROW,
     UP_TO_ROW,
     VARIED,
@@ -61,6 +64,7 @@ class Rule:
     kind: "last" (the last `rows` rows again), "rows" (rows first to last again), "same" (as row
     `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew). times: how often
     more, None for open. goal: a stitch number to stop at.
+    paced: as the last change, of that sign (0: of either), in every how manieth row.
     """
 
     kind: str
@@ -86,6 +90,7 @@ class Rule:
     fewer: bool = False
     paced: bool = False
     per_section: bool = False
+    sign: int = 0
 
 
 def _value(digits: str | None, word: str | None) -> int | None:
@@ -142,6 +147,7 @@ def _rule_in(words: str, labelled: bool) -> Rule | None:
 def _one_rule(words: str, labelled: bool) -> Rule | None:
     return (
         (_same_as(words) if labelled else None)
+        or _change_again(words)
         or _last_again(words)
         or _odd_and_even(words)
         or _rows_again(words)
@@ -178,9 +184,13 @@ def _same_as(words: str) -> Rule | None:
 def _measured(words: str) -> Rule | None:
     """ "Work in rib until piece measures 2 inches"."""
     found = MEASURE.search(words)
-    if not found or SHAPED.search(found.group()):
+    step, at_first = change_once(found.group()) if found else (0, False)
+    if not found or (SHAPED.search(found.group()) and not step):
         return None
-    return Rule("even", start=found.start(), end=found.end(), rest=found.group(), measured=True)
+    return Rule(
+        "even", start=found.start(), end=found.end(), rest=found.group(), measured=True,
+        step=step, at_once=at_first,
+    )  # fmt: skip
 
 
 def _fabric(words: str) -> Rule | None:
@@ -228,6 +238,20 @@ def _last_again(words: str) -> Rule | None:
         # Each time with one stitch fewer between: the counts go on as they went.
         return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
     return _again("last", words, found, 0, 0, _value(found.group(1), found.group(2)) or 1)
+
+
+def _change_again(words: str) -> Rule | None:
+    """ "Repeat inc row every 6th row 8 more times": as the last such change, at this pace."""
+    found = REPEAT_CHANGE.search(words)
+    pace = pace_in(found.group("tail")) if found else 0
+    if not found or not pace:
+        return None
+    tail = found.group("tail")
+    return Rule(
+        "grow", times=times_in(tail), goal=goal_in(tail), start=found.start(), end=found.end(),
+        rest=found.group(), paced=True, every=pace,
+        sign={"inc": 1, "dec": -1}.get(found.group("way").lower(), 0),
+    )  # fmt: skip
 
 
 def _odd_and_even(words: str) -> Rule | None:
@@ -291,7 +315,14 @@ def _even(words: str) -> Rule | None:
             "grow", times=times, start=found.start(), end=end, rest=tail, step=change.step,
             every=change.every, at_once=change.at_once, rows=rows,
         )  # fmt: skip
-    return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
+    step, at_first = change_once(tail)
+    end = found.start() + len(tail) if step else found.end()
+    beyond = FURTHER_WORK.search(words, found.end() - len(found.groupdict().get("rest") or ""), end)
+    end = beyond.start() if beyond and not step else end
+    return Rule(
+        "even", rows=rows, start=found.start(), end=end, rest=words[found.start() : end],
+        step=step, at_once=at_first,
+    )  # fmt: skip
 
 
 def _grow(words: str) -> Rule | None:
@@ -316,7 +347,8 @@ def _grow(words: str) -> Rule | None:
         if times is not None and change is not None and change.at_once and MORE.search(tail):
             # "in the next row, then every 8th row 3 times more": the first one is not among them.
             times += 1
-    if found is None and goal is None and times is None:
+    by_measure = change is not None and change.step and UNTIL_MEASURED.search(tail)
+    if found is None and goal is None and times is None and not by_measure:
         return None
     total = re.search(r"\((\d+)\s*(?:[a-z][a-z .]{0,12})?\)", tail)
     between = re.search(r"\bbetween\b", tail) is not None

@@ -30,6 +30,11 @@ ONE_END = re.compile(
     r"\bat (?:the )?(?:beg\w*|start|end|one end|one side) of (?:the |each |every )?\w+"
     r"|\bat (?:the )?(?:neck|armhole|front|side|inner|outer|inside|centre|center|shoulder) edge"
 )
+OF_A_ROW = re.compile(
+    r"^(?:increasing|decreasing|inc|increase|dec|decrease) \d+(?: (?:sts?|stitches))?"
+    r"(?: (?:in|on|across|over|at))?(?: the)? (?:next|this|same|last|first) (?:row|rnd|round)$"
+)
+"""So many in a row that is named."""
 OVER = re.compile(r"\bof the (\d+)")
 IN_PLACE = re.compile(r"^(?:inc|dec) in (?:next|each|every st|first|last)")
 """An increase in one place: a stitch, not a rule."""
@@ -60,7 +65,7 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     every = EVERY.search(said)
     ends = SPOTS.search(said)
     end = ONE_END.search(said)
-    counted = COUNTED.match(said) is not None
+    counted = COUNTED.match(said) is not None or OF_A_ROW.match(said) is not None
     if not ("even" in said or ends or every or counted or end or "across row" in said):
         return None
     if IN_PLACE.match(said) and not ends and not every:

@@ -24,6 +24,9 @@ NOT_OURS = frozenset(
 """Behind a number, these say that it does not count the stitch before it."""
 
 
+ONE_OF_THEM = ("next", "same", "first", "last", "each")
+
+
 def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     """The stitches that stand here, taken; None (nothing taken) when none do."""
     start = cur.at
@@ -216,7 +219,11 @@ def _multiplied(number: Num | None, times: Num | None) -> Num | None:
 
 def _number_behind(cur: Cursor) -> bool:
     """Whether the number here belongs to the stitch before it ("sc 5")."""
-    return cur.kind() == "num" and cur.low(1) not in NOT_OURS and _own_number(cur)
+    if cur.kind() != "num":
+        return False
+    placed = cur.low(1) in ("in", "into") and cur.low(2) in ONE_OF_THEM
+    knitted = placed and cur.book.craft is Craft.KNITTING
+    return knitted or (cur.low(1) not in NOT_OURS and _own_number(cur))
 
 
 def _place(cur: Cursor) -> Place:

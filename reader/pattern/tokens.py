@@ -11,7 +11,8 @@ from reader.terms.numbers import ORDINALS, TENS, TIMES, UNITS
 from reader.terms.stitches import CABLE
 
 TOKEN = re.compile(
-    r"(?P<frac>\d+[ -]?[½¼¾⅓⅔⅛⅜⅝⅞]|[½¼¾⅓⅔⅛⅜⅝⅞]|\d+[ -]\d/\d+|\d+\.\d+|(?<!\d)\d/\d(?!\d))"
+    r"(?P<cable>\d\d?/\d\d?(?:/\d\d?)? ?[LR](?:P[CT]?|[CT]P?)\b)"
+    r"|(?P<frac>\d+[ -]?[½¼¾⅓⅔⅛⅜⅝⅞]|[½¼¾⅓⅔⅛⅜⅝⅞]|\d+[ -]\d/\d+|\d+\.\d+|(?<!\d)\d/\d(?!\d))"
     r"|(?P<ord>\d+(?:st|nd|rd|th|d)\b)"
     r"|(?P<num>\d+)"
     r"|(?P<dots>(?:[A-Za-z]\.){2,}(?:[A-Za-z]\b)?)"
@@ -90,6 +91,8 @@ def _add(
         found.append(Token("word", bare, start, start + len(bare), (), spaced))
         if len(bare) < len(low) and bare not in known:
             found.append(Token("mark", ".", end - 1, end, (), False))
+    elif kind == "cable":
+        found.append(Token("word", low.replace(" ", ""), start, end, (), spaced))
     elif kind == "word":
         _add_word(found, low, start, spaced, known)
     else:

@@ -50,7 +50,7 @@ def _family(name: str, craft: Craft) -> Stitch | None:
         return together(base, min(number, 99), spoken, craft)
     twist = CABLE.match(name)
     if twist and craft is Craft.KNITTING:
-        moved = int(twist.group(1) or 0) or int(twist.group(2)) + int(twist.group(3))
+        moved = sum(int(part) for part in twist.groups() if part)
         return cable(name, min(moved, 99))
     return None
 

@@ -76,7 +76,9 @@ UK_NAME = {
 TOGETHER = re.compile(r"^(sc|hdc|dc|tr|dtr|htr|ss|k|p|st)(\d+)tog(tbl|b)?$")
 """The family "n together" of every plain stitch: takes n, makes 1."""
 
-CABLE = re.compile(r"^(?:[ct](\d+)(?:f|b|l|r|fp|bp)|(\d+)/(\d+) ?(?:lc|rc|lt|rt|lpc|rpc))$")
+CABLE = re.compile(
+    r"^(?:(?:[ct]|cr)(\d+)[fblr]p?|(\d+)/(\d+)(?:/(\d+))? ?[lr](?:p[ct]?|[ct]p?))$"
+)
 """Cables and twists; the number is of stitches moved in all and the count never changes."""
 
 

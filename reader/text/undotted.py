@@ -14,7 +14,7 @@ LETTERS = frozenset(
 """Abbreviations that older books write with a full stop behind each letter."""
 DOTTED = re.compile(r"(?<![\w.])(?:[A-Za-z]\. ?){2,4}(?![A-Za-z]\b)")
 ST_ST = re.compile(r"\bst\. ?st\.", re.IGNORECASE)
-_GOES_ON = r"(?-i:\s*(?:[a-z*†(,;:\])/]|—|-+\s?[a-z0-9*(]))"
+_GOES_ON = r"(?-i:\s*(?:[a-z†(,;:\])/]|\*(?!\s?[A-Z])|—|-+\s?[a-z0-9*(]))"
 _NUMBER = r"(?-i:\s*\d+(?!\d*(?:st|nd|rd|th|d)\b)(?!\d|[.):]))"
 SHORT = re.compile(
     r"(?<![\w.])(?:(?:rep|dec|inc|rem|beg|foll|alt|cont|tog|[kp]|sl|prev|rept)\."
