@@ -18,7 +18,8 @@ BEFORE = re.compile(r"^[^\w*]*\*+(?!\s*to\b)")
 BEHIND = re.compile(r"[.;:]\s*\*+\s*$")
 """A star behind what starts the work: "Cast on 60 sts. *"."""
 BACK = re.compile(
-    r"(?:^|(?<=[.;)])\s+)\W{0,3}(?:now |then |and )*rep(?:eat)?\s+from\s+(?:the\s+)?(?:first\s+)?\*+"
+    r"(?:^|(?<=[.;)])\s+)\W{0,3}(?:now |then |and )*rep(?:eat)?\s+from\s+(?:the\s+)?"
+    r"(?:first\s+)?\*+"
     r"(?P<how>[^.;*]*)[.;]?\s*$",
     re.IGNORECASE,
 )

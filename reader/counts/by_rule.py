@@ -16,7 +16,7 @@ from reader.counts.faults import quoted
 from reader.counts.growth import LONGEST, run_through
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, narrow, worked_on
-from reader.counts.sentences import sentences_of, without_heading
+from reader.counts.sentences import ALONE, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.layout import WrittenRow
@@ -145,7 +145,8 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     cut = row.start + rule.start
     before = ledger.text[row.start : cut]
     labelled = row.mark is not None and bool(row.mark.numbers)
-    if len(before.split()) > 1 and any(letter.isalpha() for letter in before):
+    several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
+    if several or ALONE.match(before):
         ledger.plain(WrittenRow(row.mark, row.start, cut))
     elif labelled and rule.kind in ("last", "rows") and rule.times is None:
         repeat_into(ledger, row, rule)
@@ -165,7 +166,8 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         ledger.check_total(row, rule.end, rule.end + total.end(), settled=ledger.doubted)
         rest, after = rest + total.end(), after[total.end() :]
     further = FURTHER.match(after) or THEN_EVERY.match(after)
-    if (ACTION.search(after) and len(after.split()) > 2) or further:
+    least = 1 if ledger.pattern.craft is Craft.KNITTING else 3
+    if (ACTION.search(after) and len(after.split()) >= least) or further:
         _add_one(ledger, WrittenRow(None, rest, row.end), upto, evens)
 
 
@@ -269,7 +271,7 @@ def reached(ledger: Ledger, goal: int | None) -> bool:
 
 
 def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
-    """ "Knit 4 rows", "work 6 rounds even": the count stays, or changes in the first or the last."""
+    """ "Knit 4 rows", "work 6 rounds even": the count stays, or changes in one of them."""
     start, end = row.start + rule.start, row.start + rule.end
     why = "as many rows as the measure takes" if rule.measured else ""
     if rule.charted:

@@ -32,7 +32,8 @@ WORKS_ON = re.compile(
 
 
 WORKED = re.compile(
-    r"\b(?:k|p|knit|purl)\s*\d|\b(?:inc|dec|narrow|widen)(?:reas\w+|ing)?\b|\b(?:cast|bind) off\b",
+    r"\b(?:k|p|knit|purl)\s*\d|\b(?:k|p|knit|purl|rib|work|patt)\s+(?:across|to|until|till|back|plain"
+    r"|all|even|one)\b|\b(?:inc|dec|narrow|widen)(?:reas\w+|ing)?\b|\b(?:cast|bind) off\b",
     re.IGNORECASE,
 )
 """Work that comes before: what is cast on is added to it."""

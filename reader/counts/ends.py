@@ -30,7 +30,7 @@ def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
     lead: list[Node] = []
     chain: Chain | None = None
     foundation: Chain | None = None
-    while body and isinstance(body[0], Act | Start):
+    while body and isinstance(body[0], Act | Start) and not _names_needle(body[0]):
         lead.append(body.pop(0))
     if body and isinstance(body[0], Chain):
         following = _following(body)
@@ -59,6 +59,11 @@ def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
             chain = found if isinstance(found, Chain) else None
     ending = _next_chain(body)
     return Ends(tuple(lead), tuple(body), chain, ending, foundation)
+
+
+def _names_needle(node: Node) -> bool:
+    """Whether a needle is named, of which what follows is told."""
+    return isinstance(node, Act) and node.deed is Deed.NEEDLE
 
 
 def travels(node: Node) -> bool:

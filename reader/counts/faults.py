@@ -75,7 +75,7 @@ def fault_of(
     """The first fault of a row; doubted: what lies below is itself in doubt."""
     tally = solved.tally
     if tally.unread:
-        return None if stated is not None and stated == solved.count else _unclear(where, stated)
+        return None if stated is not None and stated == solved.count else unclear(where, stated)
     agrees = stated is None or stated in values(solved, kind)
     closes = not (solved.short or tally.uneven)
     sure = plainly_read(nodes) and not tally.unsure and not tally.spaced and not below.spaces
@@ -85,7 +85,7 @@ def fault_of(
             return _left_unworked(solved, where)
         if not doubted and knits(nodes) and 2 * solved.left > below.stitches:
             # Most of the row is not spoken of: words are missing, or were not understood.
-            return _unclear(where, stated)
+            return unclear(where, stated)
         if not doubted:
             return _does_not_fit(solved, stated, below, where, nodes)
         if agrees:
@@ -144,7 +144,8 @@ def other_sense(where: Where, more: bool) -> Problem:
     return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label)
 
 
-def _unclear(where: Where, stated: int | None) -> Problem:
+def unclear(where: Where, stated: int | None) -> Problem:
+    """A question: the row's words could not be read for certain."""
     said = f"some words could not be read for certain: {quoted(where.words)}"
     message = f"{where.label}: {said}. Please check them."
     return Problem(Verdict.UNCLEAR, message, where.span, where.part, where.label, stated)

@@ -8,14 +8,13 @@ import re
 from dataclasses import replace
 
 from reader.counts.agreeing import chains_counted, groups_told
+from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import (
     Entry,
     by_rule,
     called,
-    nothing_worked,
     numbers_of,
-    orders,
     over_rows,
     requoted,
 )
@@ -26,7 +25,6 @@ from reader.counts.markers import placed
 from reader.counts.on_hand import count_of
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
-from reader.counts.sentences import without_heading
 from reader.counts.solve import best
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Tally
@@ -258,10 +256,8 @@ class Ledger:
         row, mark = entry.row, entry.row.mark
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)
-        knits = self.pattern.craft is Craft.KNITTING
-        told = mark is None and knits and not orders(without_heading(words).strip())
-        aside = told or nothing_worked(entry.nodes, mark is None)
-        problem = self.fault(entry, solved, where, aside)
+        aside, question = set_apart(entry, solved, where, self.below.stitches)
+        problem = self.fault(entry, solved, where, aside) or question
         self.fitted = self.fitted if aside else solved.fits is True
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:

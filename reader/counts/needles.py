@@ -22,8 +22,15 @@ def by_needles(nodes: Sequence[Node]) -> list[Node]:
     out = list(nodes[: marks[0]])
     for at, mark in enumerate(marks):
         stop = marks[at + 1] if at + 1 < len(marks) else len(nodes)
-        out += _needle(nodes[mark:stop])
+        out += _as_often(nodes[mark:stop])
     return out
+
+
+def _as_often(nodes: Sequence[Node]) -> list[Node]:
+    """ "Needles 1 and 3: ...": what is told of several needles, on each of them."""
+    worked, named = _needle(nodes), nodes[0]
+    times = int(named.into) if isinstance(named, Act) and named.into else 1
+    return worked[:1] + worked[1:] * times
 
 
 def _names_needle(one: Node) -> bool:

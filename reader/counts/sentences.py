@@ -28,6 +28,10 @@ HEADING = re.compile(
 """A heading run in with its text: "To decrease.--Knit one ..."."""
 
 
+ALONE = re.compile(r"\W*(?:k|p|knit|purl|pearl|plain)\W*$", re.IGNORECASE)
+"""One stitch that is a whole row."""
+
+
 def without_heading(words: str) -> str:
     """The words with a heading that is run in with them turned to spaces."""
     found = HEADING.match(words)
@@ -50,7 +54,7 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     for cut in [*cuts, len(words)]:
         piece = words[at:cut]
         cast = begun is not None and cut == begun.end
-        if cut < len(words) and not cast and not ACTION.search(piece):
+        if cut < len(words) and not cast and not ACTION.search(piece) and not ALONE.match(piece):
             continue
         if piece.strip():
             out.append(WrittenRow(row.mark if not out else None, row.start + at, row.start + cut))

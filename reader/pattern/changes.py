@@ -13,12 +13,13 @@ _WAY = (
     r"(?:reas(?:e|es|ing|ings)|ings?|s|\.)?(?: once| by)?"
 )
 _COUNTED = (
-    r"(?:\s+(?P<n>\d+|one)\b(?! times))?\s*(?:sts?\b|stitch(?:es)?|sc\b|s c\b|dc\b|d c\b)?\.?\s*"
+    r"(?:\s+(?P<n>\d+|one|twice)\b(?! times))?"
+    r"\s*(?:sts?\b|stitch(?:es)?|sc\b|s c\b|dc\b|d c\b)?\.?\s*"
 )
 _EVERY = (
     rf"\b(?:every|each|ev|foll\w*)\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|2nd|rs|ws"
     r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)(?:st|nd|rd|th)?)\s+)?(?:foll\w*\s+)?"
-    rf"(?:\w+\s+)?{_ROWS}\b"
+    rf"(?:\w+\s+)?(?:{_ROWS}|(?:needles?|pins?)(?![^.;]*\b(?:rounds?|rows?|rnds?)))\b"
 )
 _OTHER = r"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b)"
 """Another change, to which what follows belongs."""
@@ -34,9 +35,16 @@ CHANGES = re.compile(
 BOTH_ENDS = re.compile(
     r"\b(?:each|both|either) (?:(?:armhole|neck|front|side|raglan|outer|outside) )?"
     r"(?:end|side|edge)s?|\bfirst and last\b|1st and last"
-    r"|\bbeg(?:inning)? (?:of \w+ )?and (?:at )?(?:the )?end",
+    r"|\bbeg(?:inning)? (?:of \w+ )?and (?:at )?(?:the )?end"
+    r"|\b(?:beg\w*|end) of (?:\w+ ){1,2}(?:needle|pin) and (?:at |on )?(?:the )?(?:beg|end)",
     re.IGNORECASE,
 )
+ONE_SPOT = re.compile(
+    r"\b(?:at|on) (?:the )?(?:beg|end|start|(?:neck|front|armhole|side|inner|outer|inside|outside"
+    r"|same|shoulder|arm) edge)|\bonce\b",
+    re.IGNORECASE,
+)
+"""Where one stitch is meant, though none is counted: "decrease at neck edge"."""
 THEN_EVERY = re.compile(
     r"^\W*(?:(?:and )?then |and (?=every)|(?=every\b[^.;]*\b(?:times|twice|once|until)\b))"
     r"(?:dec\w*|inc\w*|at each end|at both ends)?\W*"
@@ -140,12 +148,12 @@ def find_change(words: str) -> Change | None:
     if bound and (said is None or not found.group("every")):
         return None
     ends = 2 if BOTH_ENDS.search(found.group()) else 1
-    once = re.search(r"\bat (?:the )?(?:beg|end|start)|\bonce\b", found.group(), re.IGNORECASE)
+    once = ONE_SPOT.search(words[found.start() :].split(".")[0])
     if said is None and ends == 1 and way in ("inc", "dec") and not once:
         # As many as before, at this pace.
         pace = _how_often(found, 0)
         return replace(pace, goes_on=pace.every > 1)
-    number = int(said[:4]) if said and said.isdigit() else 1
+    number = int(said[:4]) if said and said.isdigit() else 2 if said == "twice" else 1
     gain = number if way in ("inc", "widen", "cast on") else -number
     return _how_often(found, gain * ends)
 

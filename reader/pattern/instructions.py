@@ -19,7 +19,7 @@ from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
-from reader.pattern.stars import body_start
+from reader.pattern.stars import all_around, body_start
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
@@ -142,7 +142,7 @@ class _Reading:
             cur.at += 1
             return
         start = cur.at
-        if self.times_alone():
+        if self.times_alone() or (not self.stars and all_around(cur, self.made, self.clause)):
             return
         node = (
             self.repeat()

@@ -9,6 +9,7 @@ from itertools import pairwise
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.knitting_fabric import NOUNS, worked
 from reader.pattern.places import find_place
+from reader.pattern.told_where import told_where
 from reader.pattern.tree import ONE, Group, Node, Num, Place, Shape, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
@@ -36,13 +37,23 @@ LIFTS = (
     "pick up", "picking up", "lift", "lifting", "raise", "raising", "take up", "taking up", "pu",
 )
 STRANDS = frozenset(["loop", "thread", "strand", "bar", "horizontal", "wool", "yarn", "running"])
+IN_FRONT = tuple(
+    f"{bring}{thread} {where}"
+    for bring in ("bring the ", "bring ", "put the ", "throw the ", "")
+    for thread in ("thread", "wool", "yarn", "cotton", "silk")
+    for where in ("in front", "to front", "to the front", "before the needle")
+)
+"""The yarn between the needles: an over where a knitted stitch follows."""
+
+
 def find_knitting(cur: Cursor) -> Node | None:
     """The stitches that stand here in words, taken; None (nothing taken) when none do."""
     if cur.book.craft is not Craft.KNITTING:
         return None
     start = cur.at
     for reading in (
-        _over, _made, _raised, _passed_over, _slip_and_bind, _taken_in, _twice_into, _all_into_one,
+        told_where, _over, _in_front, _made, _raised, _passed_over, _slip_and_bind, _taken_in,
+        _twice_into, _all_into_one,
     ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
@@ -87,6 +98,19 @@ def _over(cur: Cursor, start: int) -> Node | None:
     if cur.low() not in (*STOPS, "", "and"):
         return None
     return worked(cur, start, "yo", number, cur.low(-1) in ("times", "twice"))
+
+
+def _in_front(cur: Cursor, start: int) -> Node | None:
+    """ "bring the thread in front, slip 1, knit 2 together": an over, since knitting follows."""
+    if not cur.accept(*IN_FRONT) or _comes_back(cur):
+        return None
+    ahead = int(cur.low() in (",", "and"))
+    slipped = cur.low(ahead) in ("sl", "slip") and cur.low(ahead + 1) in ("1", "one")
+    ahead += (2 + (cur.low(ahead + 2) == ",")) * slipped
+    together = not slipped or cur.low(ahead + 2) in ("together", "tog") or cur.low(ahead) != "k"
+    if cur.low(ahead) not in ("knit", "k", "narrow", "n", "k2tog") or not together:
+        return None
+    return worked(cur, start, "yo", None)
 
 
 def _comes_back(cur: Cursor) -> bool:
@@ -153,7 +177,8 @@ def _passed_over(cur: Cursor, start: int) -> Node | None:
     both = {"2", "two", "both"} & set(lows[:over])
     cur.at += over + 2
     while cur.low() in ("the", "it", "knitted", "knit", "one", "two", "next", "last", "second",
-                        "others", "other", "them", "2", "k2tog", "st", "stitch"):  # fmt: skip
+                        "others", "other", "them", "2", "k2tog", "st", "stitch", "n", "k",
+                        "narrow", "narrowed", "tog", "together"):  # fmt: skip
         cur.at += 1
     return worked(cur, start, "p2sso" if both else "psso", None)
 
@@ -163,7 +188,7 @@ def _slip_and_bind(cur: Cursor, start: int) -> Node | None:
     if not cur.accept("slip 1", "slip one", "slip", "sl 1", "sl"):
         return None
     cur.accept(",")
-    two = cur.accept("narrow", "k2tog", "knit 2 together", "knit two together")
+    two = cur.accept("narrow", "n", "k2tog", "knit 2 together", "knit two together")
     name = "sk2p" if two else ""
     if not name and cur.accept("knit 1", "knit one", "k 1", "knit"):
         name = "skp"

@@ -61,14 +61,16 @@ def _named(cur: Cursor, start: int) -> Act | None:
             return Act(cur.span(start), cur.said(start), Deed.NEEDLE)
         return None
     cur.at += 1
+    many = 1
     if not named:
         if cur.kind() != "num" or not 0 < cur.peek().value < 6:
             return None
         cur.at += 1
         while cur.low() in (",", "and", "&") and cur.kind(1) == "num" and cur.peek(1).value < 6:
             cur.at += 2
+            many += 1
     if cur.low() in (",", ".", ":", "—", "-", ";"):
         while cur.low() in (",", ".", ":", "—", "-", ";"):
             cur.at += 1
-        return Act(cur.span(start), cur.said(start), Deed.NEEDLE)
+        return Act(cur.span(start), cur.said(start), Deed.NEEDLE, str(many) if many > 1 else "")
     return Act(cur.span(start), cur.said(start), Deed.NEEDLE) if on and cur.stitch() else None

@@ -19,7 +19,7 @@ REPEAT_LAST = re.compile(
 )
 REPEAT_CHANGE = re.compile(
     rf"\b(?:rep(?:eat)?(?:ing)?|work(?:ing)?)\s+(?:the\s+|this\s+|these\s+|last\s+|above\s+)*"
-    rf"(?P<way>inc|dec|shaping)\w*\.?\s+{_ROWS}\b(?P<tail>[^.;]*)",
+    rf"(?:(?P<way>inc|dec|shaping)\w*\.?\s+{_ROWS}\b|(?=(?:on |in )?every\b))(?P<tail>[^.;]*)",
     re.IGNORECASE,
 )
 """The row that increases or decreases, again and again at a pace."""
@@ -127,6 +127,13 @@ FURTHER_WORK = re.compile(
     re.IGNORECASE,
 )
 """Behind so many rows in the same sentence, what is worked next."""
+BEYOND_GOAL = re.compile(
+    r"\b(?:until|till|to)\b[^.;,]*?\b\d+\b[^.;,()]*(?P<next>[,;.]\s+(?:and\s+|then\s+)*"
+    r"(?:k\d|p\d|knit|purl|k\b|p\b|narrow|slip|sl\b|work|bind|cast|bo\b|fasten|break|draw)"
+    r"|,?\s+(?:and\s+)?then\s+(?:bind|cast|bo\b|k|p|work|knit|purl|fasten|break))",
+    re.IGNORECASE,
+)
+"""What is worked when a goal is reached, in the same breath: "until 3 remain, k3tog"."""
 EVEN_ROUND = re.compile(
     rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+(?:(?:more\s+)?plain\s+{_ROWS}\b"
     rf"|{_ROWS}\s+(?:even|plain|straight"

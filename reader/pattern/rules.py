@@ -13,6 +13,7 @@ from reader.pattern.labels import opened
 from reader.pattern.rule_words import (
     ALTERNATELY,
     BETWEEN_INCS,
+    BEYOND_GOAL,
     BY_KIND,
     BY_TURNS_FOR,
     CHANGES_COUNT,
@@ -184,12 +185,17 @@ def _same_as(words: str) -> Rule | None:
 def _measured(words: str) -> Rule | None:
     """ "Work in rib until piece measures 2 inches"."""
     found = MEASURE.search(words)
-    step, at_first = change_once(found.group()) if found else (0, False)
-    if not found or (SHAPED.search(found.group()) and not step):
+    if not found:
+        return None
+    beyond = FURTHER_WORK.search(words, found.start("rest"), found.end())
+    end = beyond.start() if beyond else found.end()
+    told = words[found.start() : end]
+    step, at_first = change_once(told)
+    if SHAPED.search(told) and not step:
         return None
     return Rule(
-        "even", start=found.start(), end=found.end(), rest=found.group(), measured=True,
-        step=step, at_once=at_first,
+        "even", start=found.start(), end=end, rest=told, measured=True, step=step,
+        at_once=at_first,
     )  # fmt: skip
 
 
@@ -250,7 +256,7 @@ def _change_again(words: str) -> Rule | None:
     return Rule(
         "grow", times=times_in(tail), goal=goal_in(tail), start=found.start(), end=found.end(),
         rest=found.group(), paced=True, every=pace,
-        sign={"inc": 1, "dec": -1}.get(found.group("way").lower(), 0),
+        sign={"inc": 1, "dec": -1}.get((found.group("way") or "").lower(), 0),
     )  # fmt: skip
 
 
@@ -336,10 +342,7 @@ def _grow(words: str) -> Rule | None:
     if change is None and found is not None and STITCHES_ON.match(words[found.start() :]):
         return None
     start = min(found.start() if found else len(words), change.start if change else len(words))
-    tail = words[start:]
-    then = THEN.search(tail, max(8, change.end - start if change is not None else 0))
-    if then is not None:
-        tail = tail[: then.start()]
+    tail = _of_the_change(words[start:], max(8, change.end - start if change is not None else 0))
     goal = goal_in(tail) or _section_goal(tail)
     times = change.times if change is not None else None
     if times is None:
@@ -367,6 +370,16 @@ def _grow(words: str) -> Rule | None:
         between=between,
         per_section=goal is not None and PER_SECTION.search(tail) is not None,
     )
+
+
+def _of_the_change(tail: str, at: int) -> str:
+    """What belongs to a change that is told up to `at`: not another pace, nor what is worked when
+    its goal is reached.
+    """
+    then = THEN.search(tail, at)
+    tail = tail[: then.start()] if then else tail
+    beyond = BEYOND_GOAL.search(tail)
+    return tail[: beyond.start("next")] if beyond else tail
 
 
 def _section_goal(words: str) -> int | None:

@@ -6,7 +6,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from reader.pattern.tree import Act, Chain, Node, Work
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.tree import Act, Chain, Node, Repeat, Until, Where, Work
+from reader.terms.stitches import Craft
 
 
 def body_start(made: Sequence[Node], stars: Sequence[tuple[str, int]], target: str) -> int:
@@ -38,3 +40,27 @@ def _after_start(made: Sequence[Node]) -> int:
             break
         index += 1
     return index if index < len(made) else 0
+
+
+ALL_AROUND = (
+    "all around", "all round", "around", "all across", "across", "all the way around", "to end",
+    "to the end", "to end of round", "to the end of the round", "to end of row",
+    "to the end of the row", "to end of needle", "all along",
+)  # fmt: skip
+
+
+def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
+    """ "knit 3, narrow, all round": the knitted list since `clause`, made into a repeat to the end;
+    False (nothing taken) where no such words stand here.
+    """
+    length = cur.any_words(ALL_AROUND)
+    if cur.book.craft is not Craft.KNITTING or not length or cur.low(-1) != ",":
+        return False
+    body = tuple(made[clause:])
+    works = [one for one in body if not isinstance(one, Act)]
+    listed = all(isinstance(one, Work) and one.place.where is Where.PLAIN for one in works)
+    if len(works) < 2 or not listed or cur.low(length) not in (*STOPS, ""):
+        return False
+    cur.at += length
+    made[clause:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
+    return True

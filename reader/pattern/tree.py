@@ -168,7 +168,9 @@ class Deed(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Act:
-    """One such thing, with its words. into: what a join goes into."""
+    """One such thing, with its words. into: what a join goes into; of how many needles, where
+    several are named at once.
+    """
 
     span: Span
     words: str

@@ -1,0 +1,30 @@
+"""Rows that only say something: whether a row's words work stitches at all, and a question where
+they may.
+"""
+
+from __future__ import annotations
+
+from reader.counts.counted import Problem
+from reader.counts.entries import Entry, nothing_worked, orders
+from reader.counts.faults import Where, unclear
+from reader.counts.sentences import without_heading
+from reader.counts.solve import knits
+from reader.counts.solved import Solved
+
+
+def set_apart(
+    entry: Entry, solved: Solved, where: Where, below: int | None
+) -> tuple[bool, Problem | None]:
+    """Whether the row leaves what lies below as it is; and a question, where it is set apart only
+    because it does not begin as an instruction does, though its words would change the count.
+    """
+    unlabelled = entry.row.mark is None
+    if nothing_worked(entry.nodes, unlabelled):
+        return True, None
+    told = unlabelled and knits(entry.nodes)
+    if not told or orders(without_heading(where.words).strip()):
+        return False, None
+    changes = solved.count is not None and solved.count != below
+    if changes and solved.fits is True:
+        return False, None
+    return True, unclear(where, None) if changes and below is not None else None

@@ -1,0 +1,92 @@
+"""Knitted changes told by where they are made: "narrow every sixth stitch", "knit every 4th and 5th
+stitch together", "k2tog at the end of the 1st needle and the beginning of the 3rd" -> Shape.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.tree import ONE, Node, Shape
+
+DECREASES = (
+    "knit 2 together", "knit 2 tog", "k 2 together", "k 2 tog", "k2tog", "take 2 together",
+    "narrow once", "narrow", "take in", "decrease once", "decrease 1", "decrease", "dec 1", "dec",
+    "purl 2 together", "p 2 tog", "p2tog",
+)  # fmt: skip
+INCREASES = ("increase once", "increase 1", "increase", "inc 1", "inc", "widen", "make 1", "m1")
+NOUNS = ("sts", "st", "stitches", "stitch")
+ENDS = ("beg", "beginning", "end", "start")
+NEEDLES = ("needle", "needles", "pin", "wire")
+
+
+def told_where(cur: Cursor, start: int) -> Node | None:
+    """The change that stands here, taken; None (nothing taken) when none does."""
+    for reading in (_pairs, _every_nth, _at_needle_ends):
+        node = reading(cur, start)
+        if node is not None:
+            return node
+        cur.at = start
+    return None
+
+
+def _pairs(cur: Cursor, start: int) -> Shape | None:
+    """ "knit every 4th and 5th stitches together"."""
+    if not cur.accept("knit", "k", "purl", "p", "work", "take"):
+        return None
+    every = _nth(cur)
+    cur.accept(*NOUNS)
+    if not every or not cur.accept("together", "tog"):
+        return None
+    return Shape(cur.span(start), cur.said(start), -1, ONE, 1, every)
+
+
+def _every_nth(cur: Cursor, start: int) -> Shape | None:
+    """ "narrow every sixth stitch", "narrow once in every 8 stitches"."""
+    gain = -1 if cur.accept(*DECREASES) else 1 if cur.accept(*INCREASES) else 0
+    cur.accept(*NOUNS)
+    cur.accept("in", "at", "on")
+    every = _nth(cur)
+    if not gain or not every or not cur.accept(*NOUNS):
+        return None
+    return Shape(cur.span(start), cur.said(start), gain, ONE, 1, every)
+
+
+def _nth(cur: Cursor) -> int:
+    """The 8 of "every 7th and 8th", "every 8", taken; 0 where no such words stand here."""
+    if not cur.accept("every", "each"):
+        return 0
+    every = cur.peek().value if cur.kind() in ("ord", "num") else 0
+    cur.at += every > 0
+    if every and cur.low() in ("and", "&") and cur.kind(1) == "ord":
+        every = cur.peek(1).value
+        cur.at += 2
+    return every if every > 1 else 0
+
+
+def _at_needle_ends(cur: Cursor, start: int) -> Shape | None:
+    """ "k2tog at end of 1st needle and beginning of 3rd needle": once at each place."""
+    gain = -1 if cur.accept(*DECREASES) else 1 if cur.accept(*INCREASES) else 0
+    cur.accept(*NOUNS)
+    spots = 0
+    while gain and _at_an_end(cur):
+        spots += 1
+        if cur.low() in ("and", ",") and cur.low(1) in ("and", "at", "the", *ENDS):
+            cur.at += 1 + (cur.low(1) == "and")
+    return Shape(cur.span(start), cur.said(start), gain, ONE, spots) if spots > 1 else None
+
+
+def _at_an_end(cur: Cursor) -> bool:
+    """Takes "at the beginning of the 3rd needle"; False (nothing taken) where it does not stand
+    here.
+    """
+    at = cur.at
+    cur.accept("at", "on")
+    cur.accept("the")
+    if cur.accept(*ENDS) and cur.accept("of"):
+        cur.accept("the")
+        which = cur.kind() == "ord"
+        cur.at += which
+        if cur.accept(*NEEDLES) and (which or cur.kind() == "num"):
+            cur.at += not which
+            return True
+    cur.at = at
+    return False
