@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from itertools import pairwise
 
 from reader.terms.numbers import SPELLED
 
@@ -65,4 +66,22 @@ def cast_on_in(words: str) -> Casting | None:
     if end is None:
         return Casting(found.start(), len(words), False)
     works = WORKS_ON.match(words, end.end())
-    return Casting(found.start(), works.start("verb") if works else end.end(), works is not None)
+    if works is None:
+        later = _worked_later(words, end.end())
+        return Casting(found.start(), later or end.end(), later is not None)
+    return Casting(found.start(), works.start("verb"), True)
+
+
+SENTENCE = re.compile(r"(?:^|(?<=[.;]))\s+(?=[A-Z*(])")
+
+
+def _worked_later(words: str, at: int) -> int | None:
+    """Where the first sentence begins that works stitches, though it does not begin with a verb:
+    "From shoulder edge bind off 5 sts"; None where none does.
+    """
+    starts = [at, *(found.end() for found in SENTENCE.finditer(words, at)), len(words)]
+    for start, stop in pairwise(starts):
+        sentence = words[start:stop]
+        if WORKED.search(sentence) and not CASTS.search(sentence):
+            return start
+    return None

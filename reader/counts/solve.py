@@ -71,14 +71,7 @@ def work_row(
         _begin_in_space(ends, rest, tally)
     if chained:
         _count_chain(ends, rest, height, tally)
-    if choice.whole_list:
-        rest = _as_list(rest, size)
-    if choice.over_again:
-        works = [one for one in rest if not isinstance(one, Act)]
-        words = " ".join(one.words for one in works)
-        rest = [Repeat(works[0].span, words, tuple(rest), Until.OPEN)]
-    if choice.to_end and list_to_end(rest):
-        rest = [_repeated_to_end(rest)]
+    rest = _repeated(rest, choice, size)
     work_all(_whole_row(_slips_on(rest), tally), tally)
     if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:
         tally.runs.append(Run("gap"))
@@ -243,14 +236,20 @@ def _as_list(rest: list[Node], size: int) -> list[Node]:
     ]
 
 
-def _repeated_to_end(rest: list[Node]) -> Repeat:
-    """The whole list over and over, where its last stitch alone says how far."""
+def _repeated(rest: list[Node], choice: Choice, size: int) -> list[Node]:
+    """The list repeated where this reading has it so."""
+    if choice.whole_list:
+        rest = _as_list(rest, size)
+    to_end = choice.to_end and list_to_end(rest)
+    if not to_end and not choice.over_again:
+        return rest
+    works = [one for one in rest if not isinstance(one, Act)]
+    words = " ".join(one.words for one in works)
     body = [
         replace(one, place=replace(one.place, where=Where.PLAIN)) if isinstance(one, Work) else one
         for one in rest
     ]
-    words = " ".join(one.words for one in rest)
-    return Repeat(rest[0].span, words, tuple(body), Until.OPEN)
+    return [Repeat(works[0].span, words, tuple(body), Until.OPEN)]
 
 
 def _slips_on(rest: list[Node]) -> list[Node]:
