@@ -14,7 +14,7 @@ LONGEST = 400
 def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, int]:
     """Stitches gained (or lost) each time, and in every how manieth row; (0, 1) when nothing grows.
     """
-    by_section = rule.between or rule.per_section
+    by_section = rule.goal is not None and (rule.between or rule.per_section)
     if rule.step and not (by_section and len(counts) > 1):
         return rule.step, rule.every
     if len(counts) < 2:

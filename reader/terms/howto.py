@@ -283,6 +283,27 @@ KNITTING: dict[str, HowTo] = {
     "inc": HowTo("Make two stitches from one, as the pattern says.", PRACTICE),
     "dec": HowTo("Work two stitches together as one.", PRACTICE),
     "drop": HowTo("Let the loop fall off the needle.", PRACTICE),
+    "brk": HowTo("Knit the stitch together with the yarn over that lies on it.", KNIT_LISTS),
+    "brp": HowTo("Purl the stitch together with the yarn over that lies on it.", KNIT_LISTS),
+    "sl1yo": HowTo(
+        "Bring the yarn to the front, slip one, and lay the yarn over that stitch.", KNIT_LISTS
+    ),
+    "brkyobrk": HowTo(
+        "Knit the stitch with its yarn over and leave it on, yarn over, and knit both again.",
+        KNIT_LISTS,
+    ),
+    "br4st inc": HowTo(
+        "Into the stitch with its yarn over knit, yarn over, knit, yarn over, and knit.", KNIT_LISTS
+    ),
+    "brlsl": HowTo(
+        "Slip one with its yarn over, knit the next two as one, and lift the slipped one over.",
+        KNIT_LISTS,
+    ),
+    "brrsl": HowTo(
+        "Slip one with its yarn over, knit one, lift the slipped one over, put the stitch back, "
+        "lift the next one over it, and slip it again.",
+        KNIT_LISTS,
+    ),
     "rt": HowTo(
         "Knit two as one but leave them on, knit the first of them again, then drop both off.",
         KNIT_LISTS,
