@@ -7,8 +7,8 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
+from reader.pattern.goals import goal_in, times_in
 from reader.pattern.layout import WrittenRow
-from reader.pattern.rules import goal_in, times_in
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger

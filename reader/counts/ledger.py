@@ -46,6 +46,14 @@ MOST_MOVES = 60_000
 """Moves of one part that are opened; a part that a person can work has fewer."""
 
 
+ADDED = re.compile(
+    r"\b(?:at (?:beg|end|each)|edges?|over|next row|in place of|pick(?:ed)? up|instep|above|opening"
+    r"|join again|in their place|to replace|underarms?)\b",
+    re.IGNORECASE,
+)
+"""New stitches that are added to those on hand."""
+
+
 class Ledger:
     """Works rows one after the other and books what each leaves."""
 
@@ -122,11 +130,7 @@ class Ledger:
     def start(self, entry: Entry) -> None:
         """A foundation."""
         words = self.words(entry.row.start, entry.row.end)
-        afresh = not re.search(
-            r"(?i)\b(?:at (?:beg|end|each)|edges?|over|next row|in place of|pick(?:ed)? up"
-            r"|instep)\b",
-            words,
-        )
+        afresh = not ADDED.search(words) and not self.adds_up(entry)
         self.below, count, moves = started(
             entry.nodes, self.below, self.size, self.pattern.craft, afresh
         )
@@ -137,6 +141,14 @@ class Ledger:
         self.carried = 0
         if afresh:
             self.number, self.doubted = 0, False
+
+    def adds_up(self, entry: Entry) -> bool:
+        """Whether the printed total is that of what lies below with the new stitches."""
+        stated, _ = self.stated(entry)
+        if stated is None or not self.below.stitches:
+            return False
+        _, count, _ = started(entry.nodes, self.below, self.size, self.pattern.craft, False)
+        return count == stated
 
     def entry_of(self, number: int, words: str = "") -> Entry | None:
         """The latest row of that number, in this part or in an earlier one."""

@@ -20,7 +20,9 @@ _STS = r"(?:sts?\b|stitches|loops)"
 ONLY = re.compile(
     r"\b(?:on|over|with|across|upon)\s+(?:only\s+)?"
     r"(?:these|those|this|(?:the\s+)?(?:first|next|last|centre|center|middle))\s+"
-    rf"{_N}\s+(?:\w+\s+)?{_STS}",
+    rf"{_N}\s+(?:\w+\s+)?{_STS}"
+    rf"|\b(?:on|over|with|across)\s+the\s+{_N.replace('P<n>', 'P<left>')}\s+"
+    r"(?:(?:sts|stitches)\s+)?(?:that|which)\s+(?:are|were)\s+left\b",
     re.IGNORECASE,
 )
 WORKING = re.compile(
@@ -42,7 +44,7 @@ def worked_on(words: str) -> int | None:
     for sentence in re.split(r"[.;]", words):
         only = ONLY.search(sentence)
         if only and WORKING.search(sentence):
-            return _value(only.group("n"))
+            return _value(only.group("n") or only.group("left"))
     return None
 
 

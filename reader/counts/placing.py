@@ -9,6 +9,7 @@ from reader.counts.fabric import Run, foundation
 from reader.counts.openings import BETWEEN, SPACES, UNITS, is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
+from reader.pattern.edges import ASIDE
 from reader.pattern.tree import ONE, Chain, Place, Skip, Where, Work
 from reader.terms.stitches import Craft, Kind, Stitch
 
@@ -357,6 +358,7 @@ def skip_over(skip: Skip, tally: Tally) -> None:
     """Passes over stitches or spaces."""
     m = cap(skip.place.number.at(tally.size)) * skip.place.sides
     before = tally.walk.takes
+    tally.elastic = tally.elastic or skip.place.text == ASIDE
     if is_opening(skip.place, tally.walk):
         tally.spaced = True
         tally.walk.take_spaces(m, wanted(skip.place, tally.walk))

@@ -35,6 +35,8 @@ FIRST_WHERE = tuple(
                  "front edge", "each row", "every row", "every other row", "underarm", "row")
 )  # fmt: skip
 """Where it is done may be told before how many."""
+ASIDE = "set aside"
+"""The place of stitches that wait; those that are left stay on hand."""
 EACH_EDGE = re.compile(
     r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$",
     re.IGNORECASE,
@@ -197,14 +199,18 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     cur.accept("back")
     if not cur.accept("on to", "onto", "on", "to"):
         return None
-    cur.accept("a", "the", "2", "3", "4")
+    cur.accept("a", "an", "the", "2", "3", "4")
+    for ahead in range(1, 3):
+        if cur.any_words(HOLDERS, ahead) and cur.kind(ahead - 1) == "word":
+            cur.at += ahead
+            break
     if cur.low(start - cur.at) != "sl" and cur.any_words(NEEDLES):
         # Stitches that waited on a holder are taken up again.
         take_phrase(cur)
         return Edge(cur.span(start), cur.said(start), number, True)
     if cur.any_words(HOLDERS):
         take_phrase(cur)
-        place = Place(Where.NEXT, cur.span(start), number, "st", True)
+        place = Place(Where.NEXT, cur.span(start), number, "st", True, text=ASIDE)
         return Skip(cur.span(start), cur.said(start), place)
     if not cur.any_words(CABLE_NEEDLES):
         return None

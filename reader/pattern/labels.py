@@ -29,7 +29,7 @@ _END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
 _AIM = r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—]))?"
 _LOOSE = (
     r"(?P<loose>,(?=\s+(?!(?:and|or|then)\b)[a-z(*\d])"
-    r"|\s+(?=(?:is|was|will|we|you|i'm|i|it's|just)\b))"
+    r"|\s+(?=(?:is|was|will|we|you|i'm|i|it's|just|(?:the )?same|as|like)\b))"
 )
 """Behind a label that begins a sentence a comma, or a verb, may stand for the colon."""
 _ROUND = r"rounds?|rnds?|rds?|rows?"

@@ -17,6 +17,7 @@ from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
 from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows
+from reader.text.part_nouns import without_part_nouns
 from reader.text.same_length import (
     with_ones,
     without_emphasis,
@@ -262,7 +263,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = untabled(without_emphasis(unmarked(source.text)))
     plain = needles_as_rows(undotted(plain))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
-    plain = without_stops(plain) if which is Craft.KNITTING else plain
+    if which is Craft.KNITTING:
+        plain = without_part_nouns(without_stops(plain))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = sizes_named(plain)
     layout = lay_out(plain)

@@ -135,7 +135,7 @@ CHANGED = re.compile(
 
 
 DASHED = re.compile(
-    r"(?:—|\s-\s?|,\s+|-(?=\d+ st))(?P<n>\d+)\s*(?:sts?|stitches)\s*(?P<way>in|de)"
+    r"(?:—|\s-\s?|[,.;]\s+|-(?=\d+ st))(?P<n>\d+)\s*(?:sts?|stitches)\s*(?P<way>in|de)"
     r"c(?:reased|'?d|'?ed|s)?\b(?=\s*(?:[.;)]|$))",
     re.IGNORECASE,
 )

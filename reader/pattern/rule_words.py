@@ -51,6 +51,10 @@ SAME_AS = re.compile(
     rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
     re.IGNORECASE | re.DOTALL,
 )
+THE_SAME = re.compile(
+    r"\W*(?:the\s+)?same(?:\s+(?:again|as before|once more))?\s*(?:[.;]|$)", re.IGNORECASE
+)
+"""A row that is the last one again."""
 TIMES = re.compile(rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times|\b(once|twice|thrice)\b", re.IGNORECASE)
 UNTIL = re.compile(
     r"\b(?:until|till|to)\s+(?:(?:there\s+(?:are|is|remains?|will be|shall be)|you\s+have|it\s+has"
@@ -89,7 +93,10 @@ BY_KIND = re.compile(
 """A part of a row that says what is done to all stitches of a kind: "knit the cream sts"."""
 NOT_STITCHES = re.compile(
     r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges"
-    r"|ribs|repeats|patterns|scallops|motifs|blocks|times|points)\b)",
+    r"|ribs|repeats|patterns|scallops|motifs|blocks|times|points)\b"
+    r"|between (?:the )?(?:m\b|markers?)"
+    r"|(?:on|at|in) (?:each|either|every|one|the (?!needle)\w+|both) (?:\w+ )?"
+    r"(?:needles?|pins?|sides?|ends?)\b)",
     re.IGNORECASE,
 )
 """What a number behind "until" may count instead of stitches."""
@@ -207,12 +214,11 @@ MEASURE = re.compile(
 SHAPED = re.compile(
     r"\b(?:inc(?!h)|dec|shap|widen|narrow|adding \d|rnds? \d|rows? \d)", re.IGNORECASE
 )
-UNTIL_MEASURED = re.compile(
-    r"\b(?:until|till|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]"
-    r"|\bcms?\b|\b(?:long|wide|deep|desired|required|big|large|fits?)\b)",
+OPEN_END = re.compile(
+    r"\b(?:until|till)\b|\bfor\b[^.;]*?(?:\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b)",
     re.IGNORECASE,
 )
-"""How often a change is worked is told by a measure, so that no count follows from it."""
+"""How often a change is worked is told by something else than a number of rows or stitches."""
 GOES_ON = re.compile(
     r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working"
     r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from reader.pattern.changes import change_at_ends, change_once, find_change, pace_in
 from reader.pattern.figures import tightened
+from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.labels import opened
 from reader.pattern.rule_words import (
     ALTERNATELY,
@@ -25,16 +26,14 @@ from reader.pattern.rule_words import (
     FEWER_LOOPS,
     FURTHER_WORK,
     GOES_ON,
-    IN_ALL,
     KEEP_ON,
-    LEFT,
     LIKE_FIRST,
     LIKE_LAST,
     MEASURE,
     MORE,
     NEXT_ROW,
-    NOT_STITCHES,
     ODD_AND_EVEN,
+    OPEN_END,
     PER_SECTION,
     PLAIN_DIFFERENCE,
     REPEAT_CHANGE,
@@ -45,17 +44,13 @@ from reader.pattern.rule_words import (
     SAME_AS,
     SHAPED,
     STITCHES_ON,
+    THE_SAME,
     THEN,
-    TIMES,
-    UNTIL,
     UNTIL_LABEL,
-    UNTIL_MEASURED,
     UNTIL_ROW,
     UP_TO_ROW,
     VARIED,
 )
-from reader.terms.numbers import TIMES as TIMES_WORDS
-from reader.terms.numbers import word_number
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,32 +87,6 @@ class Rule:
     paced: bool = False
     per_section: bool = False
     sign: int = 0
-
-
-def _value(digits: str | None, word: str | None) -> int | None:
-    if digits:
-        return int(digits[:4])
-    return TIMES_WORDS.get(word.lower(), word_number(word)) if word else None
-
-
-def times_in(words: str) -> int | None:
-    """The "15 times", "twice" in a rule; None where it is open."""
-    found = TIMES.search(words)
-    if not found:
-        return None
-    return _value(found.group(1), found.group(2) or found.group(3))
-
-
-def goal_in(words: str) -> int | None:
-    """The stitch number a rule runs to."""
-    whole = IN_ALL.search(re.split(r"[.;](?=\s|$)", words, maxsplit=1)[0])
-    if whole:
-        return int(whole.group(1)[:5])
-    found = UNTIL.search(words)
-    if found and not NOT_STITCHES.match(words[found.end() :]):
-        return int(found.group(1)[:5])
-    left = LEFT.search(words)
-    return int(left.group(1)[:5]) if left else None
 
 
 def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule | None:
@@ -161,6 +130,9 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
 
 def _same_as(words: str) -> Rule | None:
     """ "Same as 4th row"; a difference named behind it makes it something else."""
+    again = THE_SAME.match(words)
+    if again:
+        return Rule("same", rest=words[again.end() :], named=(0,))
     found = SAME_AS.match(words)
     if not found:
         return None
@@ -243,7 +215,7 @@ def _last_again(words: str) -> Rule | None:
     if goal is not None and VARIED.search(words[found.end() :]):
         # Each time with one stitch fewer between: the counts go on as they went.
         return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
-    return _again("last", words, found, 0, 0, _value(found.group(1), found.group(2)) or 1)
+    return _again("last", words, found, 0, 0, value_of(found.group(1), found.group(2)) or 1)
 
 
 def _change_again(words: str) -> Rule | None:
@@ -309,7 +281,7 @@ def _even(words: str) -> Rule | None:
     found = EVEN.search(words) or EVEN_ROUND.search(words)
     if not found:
         return None
-    rows = _value(found.group(1), found.group(2)) or 1
+    rows = value_of(found.group(1), found.group(2)) or 1
     if LIKE_LAST.match(found.groupdict().get("rest") or ""):
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
     tail = re.split(r"[.;]", words[found.start() :], maxsplit=1)[0]
@@ -343,14 +315,14 @@ def _grow(words: str) -> Rule | None:
         return None
     start = min(found.start() if found else len(words), change.start if change else len(words))
     tail = _of_the_change(words[start:], max(8, change.end - start if change is not None else 0))
-    goal = goal_in(tail) or _section_goal(tail)
+    goal = goal_in(tail) or section_goal(tail)
     times = change.times if change is not None else None
     if times is None:
         times = times_in(tail)
         if times is not None and change is not None and change.at_once and MORE.search(tail):
             # "in the next row, then every 8th row 3 times more": the first one is not among them.
             times += 1
-    by_measure = change is not None and change.step and UNTIL_MEASURED.search(tail)
+    by_measure = change is not None and change.step and OPEN_END.search(tail)
     if found is None and goal is None and times is None and not by_measure:
         return None
     total = re.search(r"\((\d+)\s*(?:[a-z][a-z .]{0,12})?\)", tail)
@@ -380,13 +352,6 @@ def _of_the_change(tail: str, at: int) -> str:
     tail = tail[: then.start()] if then else tail
     beyond = BEYOND_GOAL.search(tail)
     return tail[: beyond.start("next")] if beyond else tail
-
-
-def _section_goal(words: str) -> int | None:
-    found = re.search(
-        r"\b(?:until|till)[^.]*?(\d+)\s*(?:sc|dc|sts?|stitches|s c|d c|doubles)\b", words
-    )
-    return int(found.group(1)) if found else None
 
 
 def _sentence(words: str, at: int) -> str:

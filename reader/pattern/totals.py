@@ -59,12 +59,13 @@ SPOKEN = re.compile(
     r"| brings you to)|giving you|giving|making|for a total of|we are back to|we're at"
     r"|there (?:are|is|should(?: now)? be|will(?: now)? be|must(?: now)? be|ought to be)(?: now)?"
     r"|still|back to|up to|total of|leaving(?: you with)?"
-    r"|having(?: now)?|should be)"
+    r"|having(?: now)?|should be|in all(?=,? \S+ (?:sts|stitches|loops)\b),?)"
     rf"\s+(?:in all )?(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;"
     r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles"
     r"|d c|s c)?(?: "
     r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
     r"(?:needles?|pins?|wires?)|on needle"
+    r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)"
     r"|in (?:the )?(?:cent(?:er|re) )?(?:circle|ring|round|rnd|row)))*\s*(?=:?[.!;),]|$)",
     re.IGNORECASE,
 )

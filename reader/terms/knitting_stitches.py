@@ -63,6 +63,7 @@ FORMS: dict[str, str] = {
     "pearl": "p",
     "pl": "p",
     "seam": "p",
+    "seamed": "p",
     "purling": "p",
     "kn": "k",
     "kwise": "k",

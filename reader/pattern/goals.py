@@ -1,0 +1,53 @@
+"""How far a rule over rows goes: "15 times", "until 39 sts remain", "making 10 narrowings"."""
+
+from __future__ import annotations
+
+import re
+
+from reader.pattern.rule_words import IN_ALL, LEFT, NOT_STITCHES, TIMES, UNTIL
+from reader.terms.numbers import TIMES as TIMES_WORDS
+from reader.terms.numbers import word_number
+
+
+def value_of(digits: str | None, word: str | None) -> int | None:
+    """A number in figures or in words, None where neither stands."""
+    if digits:
+        return int(digits[:4])
+    return TIMES_WORDS.get(word.lower(), word_number(word)) if word else None
+
+
+def times_in(words: str) -> int | None:
+    """The "15 times", "twice" in a rule; None where it is open."""
+    found = TIMES.search(words)
+    made = NARROWINGS.search(words)
+    if made and not found:
+        return int(made.group(1)[:3])
+    if not found:
+        return None
+    return value_of(found.group(1), found.group(2) or found.group(3))
+
+
+NARROWINGS = re.compile(
+    r"\bmaking (\d+) (?:narrowings|decreases|decs|increases|incs|widenings)\b", re.IGNORECASE
+)
+"""How often, told as a number of changes."""
+
+
+def goal_in(words: str) -> int | None:
+    """The stitch number a rule runs to."""
+    whole = IN_ALL.search(re.split(r"[.;](?=\s|$)", words, maxsplit=1)[0])
+    if whole:
+        return int(whole.group(1)[:5])
+    found = UNTIL.search(words)
+    if found and not NOT_STITCHES.match(words[found.end() :]):
+        return int(found.group(1)[:5])
+    left = LEFT.search(words)
+    return int(left.group(1)[:5]) if left else None
+
+
+def section_goal(words: str) -> int | None:
+    """The stitches of a kind that a rule runs to."""
+    found = re.search(
+        r"\b(?:until|till)[^.]*?(\d+)\s*(?:sc|dc|sts?|stitches|s c|d c|doubles)\b", words
+    )
+    return int(found.group(1)) if found else None

@@ -1,0 +1,30 @@
+"""Whose stitches they are, turned to spaces: "knit across 21 front sts" reads as "knit across 21
+sts", length kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.terms.numbers import SPELLED
+
+PARTS = (
+    r"front|back|sleeve|body|heel|sole|thumb|neck|shoulder|centre|center|middle|gusset|hand|palm|arm"
+    r"|foot|underarm|armhole|raglan|yoke|border|edge|edging|side|collar|hood|finger|brim|crown"
+    r"|background|flap|strap|pocket|head|leg|toe|cuff|top|bottom|right|left"
+)
+OF_A_PART = re.compile(
+    rf"(?<=[\d)\]])(?P<first>\s+)(?P<part>(?:(?:{PARTS})\s+){{1,2}})(?=(?:sts?|stitch(?:es)?)\b)"
+    rf"|(?P<number>\b(?:{SPELLED})\s+)(?P<named>(?:(?:{PARTS})\s+){{1,2}})(?=(?:sts?|stitch(?:es)?)\b)",
+    re.IGNORECASE,
+)
+
+
+def without_part_nouns(text: str) -> str:
+    """The text without them; any text goes in, its length stays."""
+    return OF_A_PART.sub(_blanked, text)
+
+
+def _blanked(found: re.Match[str]) -> str:
+    kept = found.group("number") or ""
+    return kept + re.sub(r"\S", " ", found.group()[len(kept) :])
