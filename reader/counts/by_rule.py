@@ -144,7 +144,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     """Instructions, then a rule, then what follows it."""
     cut = row.start + rule.start
     before = ledger.text[row.start : cut]
-    labelled = row.mark is not None and bool(row.mark.numbers)
+    labelled = row.mark is not None and (bool(row.mark.numbers) or row.mark.times > 1)
     several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
     if several or ALONE.match(before):
         ledger.plain(WrittenRow(row.mark, row.start, cut))
@@ -214,6 +214,18 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         pineapple(ledger, entries[0], span, rule.goal or 1)
         return
     goal = whole_goal(ledger, rule)
+    if times is None and rule.per_section and not nearer(ledger, entries, goal):
+        # Its numbers grow from round to round: only how the rounds went on tells.
+        grow(ledger, row, rule, upto)
+        return
+    over_and_over(ledger, entries, times, goal, span)
+    ledger.check_total(row, rule.start, rule.end)
+
+
+def over_and_over(
+    ledger: Ledger, entries: list[Entry], times: int | None, goal: int | None, span: WrittenRow
+) -> None:
+    """The rows worked again so many times, or until the goal is reached."""
     far = distance(ledger, goal)
     most = max(1, LONGEST // len(entries))
     for _ in range(min(times if times is not None else most, most)):
@@ -229,7 +241,12 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
                 # The goal is reached, or is not to be reached this way: the words are believed.
                 ledger.settle(goal)
                 break
-    ledger.check_total(row, rule.start, rule.end)
+
+
+def nearer(ledger: Ledger, entries: list[Entry], goal: int | None) -> bool:
+    """Whether working the first of the rows again comes nearer to a goal."""
+    count = ledger.solve(replace(entries[0], printed=(), quoted=True), None, "").count
+    return count is not None and goal is not None and abs(goal - count) < distance(ledger, goal)
 
 
 def whole_goal(ledger: Ledger, rule: Rule) -> int | None:

@@ -41,6 +41,7 @@ class Entry:
     told: its gain was taken from a printed total, since the words alone do not give it. fewer: each
     time it is worked, its inner repeats are once less. base: what it was worked over.
     sections: how often its last repeat was worked. unit: the groups that its total counts.
+    passed: stitches that it goes over on the way to a space.
     """
 
     number: int | None
@@ -54,6 +55,14 @@ class Entry:
     base: Below | None = None
     sections: int = 0
     unit: str = ""
+    passed: int = 0
+
+
+def follows(entry: Entry, passed: int) -> bool:
+    """Whether the numbers of a row worked again are meant to follow what lies below: it goes over
+    stitches now that it used where it is written.
+    """
+    return entry.quoted and entry.gain is not None and passed > 0 and not entry.passed
 
 
 def by_rule(

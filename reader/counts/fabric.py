@@ -121,6 +121,27 @@ def of_runs(runs: Sequence[Run], stitches: int | None, sections: int) -> Below:
     return Below(stitches, kept, sections)
 
 
+def stretched(runs: Sequence[Run], stitches: int) -> list[Run]:
+    """The runs brought to so many stitches where every section between two spaces gets as many more
+    (or less); as they are where that does not come out even.
+    """
+    parts: list[list[int]] = [[]]
+    for at, run in enumerate(runs):
+        if run.is_stitch:
+            parts[-1].append(at)
+        elif parts[-1]:
+            parts.append([])
+    sections = [part for part in parts if part]
+    more = stitches - sum(run.n for run in runs if run.is_stitch)
+    out = list(runs)
+    if not sections or more % len(sections):
+        return out
+    for part in sections:
+        longest = max(part, key=lambda at: out[at].n)
+        out[longest] = replace(out[longest], n=out[longest].n + more // len(sections))
+    return out if all(run.n > 0 for run in out) else list(runs)
+
+
 def turned(below: Below) -> Below:
     """The same row seen from its other end."""
     return replace(below, runs=below.runs[::-1])

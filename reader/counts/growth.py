@@ -11,10 +11,10 @@ LONGEST = 400
 """Rows that one rule may open."""
 
 
-def steps_of(counts: Sequence[int], rule: Rule) -> tuple[int, int]:
+def steps_of(counts: Sequence[int], rule: Rule, sections: int = 0) -> tuple[int, int]:
     """Stitches gained (or lost) each time, and in every how manieth row; (0, 1) when nothing grows.
     """
-    by_section = rule.goal is not None and (rule.between or rule.per_section)
+    by_section = sections > 1 and rule.goal is not None and (rule.between or rule.per_section)
     if rule.step and not (by_section and len(counts) > 1):
         return rule.step, rule.every
     if len(counts) < 2:
@@ -57,7 +57,7 @@ def run_through(
     number: the row just worked, 0 where rows have none. last: the last row's number where it is
     known.
     """
-    step, every = steps_of(counts, rule)
+    step, every = steps_of(counts, rule, sections)
     count = counts[-1] if counts else 0
     if not step or not count:
         return []

@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from reader.counts.agreeing import chains_counted, groups_told
+from reader.counts.agreeing import groups_told
 from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import (
@@ -18,11 +18,11 @@ from reader.counts.entries import (
     over_rows,
     requoted,
 )
-from reader.counts.fabric import Below, chains_as_stitches, of_runs, plain, turned
+from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, fault_of, other_sense, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
 from reader.counts.markers import placed
-from reader.counts.on_hand import count_of
+from reader.counts.on_hand import count_of, left_by
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
 from reader.counts.solve import best
@@ -205,6 +205,15 @@ class Ledger:
             )
             last = self.rows[-1]
             self.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
+            if self.below.stitches is not None and not self.doubted:
+                said = (
+                    f"{last.label}: the words run to {stitches} stitches, but the rows come to "
+                    f"{self.below.stitches}: {quoted(last.written)}. Please count."
+                )
+                self.problems.append(Problem(
+                    Verdict.UNCLEAR, said, last.span, self.part, last.label, stitches,
+                    self.below.stitches,
+                ))  # fmt: skip
             self.below, self.doubted = plain(stitches), True
 
     def check_total(self, row: WrittenRow, start: int, end: int, settled: bool = True) -> None:
@@ -345,10 +354,7 @@ class Ledger:
         """What the row leaves for the next."""
         tally, base = solved.tally, self.below
         sections = tally.sections if tally.sections > 1 else 0
-        of_loops = not tally.makes and count == tally.spaces
-        self.below = of_runs(tally.runs, 0 if of_loops else count, sections)
-        if chains_counted(solved, count):
-            self.below = chains_as_stitches(of_runs(tally.runs, solved.count, sections))
+        self.below = left_by(solved, count, entry, sections)
         turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in entry.nodes)
         if not is_round or turns:
             self.below = turned(self.below)
@@ -369,7 +375,7 @@ class Ledger:
         self.entries.append(
             replace(
                 entry, number=known, gain=gain, quoted=False, told=told or entry.told, base=base,
-                sections=sections,
+                sections=sections, passed=entry.passed if entry.quoted else tally.walk.passed,
             )
         )
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from reader.counts.agreeing import chains_counted
 from reader.counts.counted import Problem, Verdict
-from reader.counts.entries import Entry
+from reader.counts.entries import Entry, follows
+from reader.counts.fabric import Below, chains_as_stitches, of_runs, stretched
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS, STITCHES
 
@@ -20,6 +21,7 @@ def count_of(
     """The stitches on hand after a row, None where nothing tells; below: those before it."""
     count = solved.count
     told = entry.quoted and entry.told and entry.gain is not None
+    told = told or (problem is None and follows(entry, solved.tally.walk.passed))
     if told and stated is None and below is not None:
         return _possible(below + (entry.gain or 0))
     if problem is not None:
@@ -27,6 +29,17 @@ def count_of(
     if count is None or (solved.tally.unread and stated is not None):
         return stated if kind in STITCHES or (count is None and kind in PLAIN_KINDS) else count
     return stated if counts_chains(solved, stated, kind) else count
+
+
+def left_by(solved: Solved, count: int | None, entry: Entry, sections: int) -> Below:
+    """The row as it lies for the next one, with so many stitches on hand."""
+    tally = solved.tally
+    if count is not None and follows(entry, tally.walk.passed):
+        return of_runs(stretched(tally.runs, count), count, sections)
+    if chains_counted(solved, count):
+        return chains_as_stitches(of_runs(tally.runs, solved.count, sections))
+    of_loops = not tally.makes and count == tally.spaces
+    return of_runs(tally.runs, 0 if of_loops else count, sections)
 
 
 def _possible(count: int | None) -> int | None:

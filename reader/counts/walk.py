@@ -16,12 +16,13 @@ class Walk:
     where the round begins. left: stitches ahead, None while the row below is unknown. short:
     stitches asked for that were not there. opened, united: whether the row has spaces, or groups
     with a middle. takes, space_takes: how many were asked for in all. lacking: spaces asked for
-    that were not there.
+    that were not there. passed: stitches gone over to reach a space, of which the words say
+    nothing.
     """
 
     __slots__ = (
         "_farthest", "_runs", "aside", "at", "before", "into", "known", "lacking", "left", "opened",
-        "short", "space_takes", "spaces", "takes", "united",
+        "passed", "short", "space_takes", "spaces", "takes", "united",
     )  # fmt: skip
 
     def __init__(self, below: Below | None) -> None:
@@ -39,6 +40,7 @@ class Walk:
         self.space_takes = 0
         self.short = 0
         self.lacking = 0
+        self.passed = 0
 
     def _lie(self, runs: tuple[Run, ...]) -> None:
         self._runs = runs
@@ -207,6 +209,7 @@ class Walk:
             return False
         while self.at < index:
             run = self._runs[self.at]
+            self.passed += (run.n - self.into) * run.is_stitch
             self._pass(run, run.n - self.into)
         self._pass(self._runs[self.at], 1)
         return True
@@ -241,7 +244,7 @@ class Walk:
     def leave_opening(self) -> None:
         """A round that goes past the space at its beginning: that space comes last."""
         if self.known and not self.takes and len(self._runs) > 1 and not self._runs[0].is_stitch:
-            self._runs = self._runs[1:] + self._runs[:1]
+            self._lie(self._runs[1:] + self._runs[:1])
 
     def to_next(self, wanted: Callable[[Run], bool]) -> tuple[int, int] | None:
         """Stitches and spaces before the next wanted space, None where none lies ahead."""

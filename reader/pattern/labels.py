@@ -55,6 +55,7 @@ NAMED = re.compile(
 class Mark:
     """A label in clean text: from start to end; numbers (a range opened, a list kept) or a name
     with how many rows. loose: only a comma or a verb ends it, so it must begin a sentence.
+    is_heading: it names what is done, or a new part, and no row.
     """
 
     start: int
@@ -66,6 +67,7 @@ class Mark:
     side: str = ""
     every_other: str = ""
     loose: bool = False
+    is_heading: bool = False
 
 
 def opened(text: str) -> tuple[int, ...]:
@@ -134,6 +136,13 @@ NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
 """Behind a row: "Next, plain."."""
 
 
+RUN_IN_CAPS = re.compile(
+    r"(?<![\w-])(?!NOTES?\b|HOOK|GAUGE|MATERIAL|SIZE|TENSION|YARN|NEEDLES?\b|FINISH|MEASURE|ABBREV)"
+    r"(?P<name>[A-Z]{5,}(?: [A-Z]{2,}){0,4})\s*:(?=\s+[A-Za-z*(\d])"
+)
+"""A heading inside a paragraph: "turn. SHAPE ARMHOLE: sl st across 6 sts"."""
+
+
 def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's
     start.
@@ -155,6 +164,9 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     )
     if named:
         return _by_name(named, start)
+    heading = RUN_IN_CAPS.match(text, start) if not line_start else None
+    if heading:
+        return Mark(start, heading.end(), (), heading["name"].capitalize(), is_heading=True)
     bare = BARE.match(text, start) if line_start else None
     return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
 
@@ -193,7 +205,7 @@ CANDIDATE = re.compile(
     rf"(?<![\w-])(?:{_ORD}|next,|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
     r"|(?:next|following|last|foundation"
     rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND})"
-    r"|[a-z]{3,12}\s+(?:rounds?|rnds?|rows?)\b)",
+    r"|[a-z]{3,12}\s+(?:rounds?|rnds?|rows?)\b|(?-i:[A-Z]{5,}(?: [A-Z]{2,}){0,4}\s*:))",
     re.IGNORECASE,
 )
 
@@ -217,6 +229,9 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
         before = text[start:spot]
         mark = label_at(text, spot, False) if _may_begin(before) else None
         if mark and mark.loose and not ends_sentence(before):
+            mark = None
+        if mark and mark.is_heading and marks and not text[marks[-1].end : spot].strip():
+            # "NEXT 2 ROWS: START BORDER: K across": the label is the row's, the heading a remark.
             mark = None
         if mark and mark.end <= end:
             marks.append(mark)

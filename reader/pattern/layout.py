@@ -85,7 +85,7 @@ OPEN_RANGE = re.compile(
     re.IGNORECASE,
 )
 """A line that ends inside a label: "5th to"."""
-ORDINAL_LAST = re.compile(r"\d(?:st|nd|rd|th)$")
+ORDINAL_LAST = re.compile(r"\d(?:st|nd|rd|th)$|\b(?:next|following)(?: \d+)?$", re.IGNORECASE)
 ROW_FIRST = re.compile(r"(?:rows?|rnds?|rounds?)\b", re.IGNORECASE)
 """A label that the line's end cuts: "8th to 12th / ROUNDS:"."""
 RUNS_ON = re.compile(
@@ -274,6 +274,10 @@ class _LayingOut:
                 re.IGNORECASE,
             ):
                 self.note("note", mark.start, stop)
+            elif mark.is_heading:
+                if BEGINS.match(words):
+                    self.heading(mark.name)
+                self.parts[-1].items.append(WrittenRow(None, mark.end, stop))
             else:
                 self.section = ""
                 self.parts[-1].items.append(WrittenRow(mark, mark.end, stop))

@@ -97,6 +97,10 @@ NAMED_BEFORE = re.compile(
 )
 OF_HOOK = re.compile(r"\b(?:crochet|treble|double|insert (?:the )?hook|yo\b|yarn over)")
 """A meaning that tells how a stitch is made."""
+BEGINS_WORK = re.compile(
+    r"(?:with [^,.]{1,30},? )?(?:ch(?:ain)?|cast on|co|make a ch\w*) (?:of )?\d+\b", re.IGNORECASE
+)
+"""Not a meaning: the part of that name begins."""
 OWN_KEY = "the pattern's own key"
 INCREASE = re.compile(r"inc|increase|inc st")
 ONE_PLACE = re.compile(
@@ -168,6 +172,7 @@ def specials_in(text: str, craft: Craft, terms: Terms) -> tuple[dict[str, Specia
                 short,
             )
             or len(short) > 22
+            or BEGINS_WORK.match(meaning)
         ):
             continue
         key.setdefault(short, meaning)

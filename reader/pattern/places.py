@@ -58,6 +58,9 @@ def skip_loop_words(cur: Cursor) -> bool:
             cur.at += 1
             if cur.kind() in ("num", "ord") or cur.low() in ENTERED:
                 return True
+            if cur.accept("sts", "stitches"):
+                # "in back loop of sts only": how all are entered, and no place.
+                cur.accept("only", "throughout")
 
 
 def find_place(cur: Cursor) -> Place | None:

@@ -192,7 +192,7 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
     until = UNTIL_ROW.search(tail)
     row = int((until.group(1) or until.group(2))[:4]) if until else None
     times = None if until else times_in(tail)
-    goal, each = goal_in(tail), PER_SECTION.search(tail) is not None
+    goal, each = goal_in(tail), _by_section(tail)
     return Rule(
         kind, first, last, rows, times, goal, found.start(), end, tail, until_row=row,
         per_section=goal is not None and each,
@@ -340,7 +340,7 @@ def _grow(words: str) -> Rule | None:
         at_once=(change is not None and change.at_once) or NEXT_ROW.search(tail) is not None,
         total=int(total.group(1)[:5]) if total and goal is not None else None,
         between=between,
-        per_section=goal is not None and PER_SECTION.search(tail) is not None,
+        per_section=goal is not None and _by_section(tail),
     )
 
 
@@ -352,6 +352,12 @@ def _of_the_change(tail: str, at: int) -> str:
     tail = tail[: then.start()] if then else tail
     beyond = BEYOND_GOAL.search(tail)
     return tail[: beyond.start("next")] if beyond else tail
+
+
+def _by_section(words: str) -> bool:
+    """Whether the stitches that the words run to are those of one section."""
+    until = re.search(r"\b(?:until|till)\b", words)
+    return until is not None and PER_SECTION.search(words, until.end()) is not None
 
 
 def _sentence(words: str, at: int) -> str:

@@ -10,7 +10,7 @@ from reader.pattern.cursor import Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.places import find_place
 from reader.pattern.told_behind import chains_between, explained, made_of, so_many_changes
-from reader.pattern.tree import Act, Node, Num, Place, Where, Work
+from reader.pattern.tree import Act, Deed, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
@@ -321,6 +321,9 @@ def _inverted(cur: Cursor, start: int) -> Node | None:
     if place is None:
         cur.at = start
         return None
+    if place.where is Where.PLAIN:
+        # "working in back loops": how the stitches to come are entered, and no place for them.
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     cur.accept(*VERBS)
     body = read_group(cur)
     return Group(cur.span(start), cur.said(start), body, place) if body else None

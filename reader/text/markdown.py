@@ -1,5 +1,6 @@
 """Clean text -> the same text, length kept, without the marks that a page's writer set for bold,
-slanted and starred words: "**Row 1:** \\*K1, P1\\* across" -> "  Row 1:    *K1, P1 * across".
+slanted and starred words: "**Row 1:** \\*K1, P1\\* across" -> "  Row 1:    *K1, P1 * across"; and
+without the signs of heavy letters: "=TOP=: Ch 3" -> " TOP : Ch 3".
 """
 
 from __future__ import annotations
@@ -9,6 +10,10 @@ import re
 BOLD = re.compile(r"^[ \t>]*\*\*(?=\S)[^*\n]{1,80}?(?<=\S)\*\*(?=[ \t:.]*[^\s:.])", re.MULTILINE)
 """Bold at the start of a line is a label; in the middle of one it may be no more than weight."""
 SLANTED = re.compile(r"(?<![*\\\w])\*(?=\S)(?P<words>[^*\n\\]{1,80}?)(?<=[^\s\\])\*(?![*\w])")
+HEAVY = re.compile(
+    r"(?<![\w=])=(?=[A-Za-z]|\d+(?:st|nd|rd|th|ST|ND|RD|TH)\b)(?P<words>[^=]{1,60}?)(?<=[\w.:)])=(?![\w=])"
+)
+"""A printed book's heavy letters, as they are set between signs in plain text: "=2nd ROUND=:"."""
 PICTURE = re.compile(r"!\[[^\]\n]{0,200}\]\([^)\n]{0,300}\)")
 LIST_AFTER = re.compile(
     r"(?<=\d),(?=\s*[\(\[]\s*[\d.]+(?:''|\"|cm)?(?:\s*[,;/]\s*[\d.]+(?:''|\"|cm)?)+\s*[\)\]])"
@@ -19,6 +24,7 @@ LIST_AFTER = re.compile(
 def unmarked(text: str) -> str:
     """The text with those marks turned to spaces; a star that was kept as one stays a star."""
     text = PICTURE.sub(lambda m: " " * len(m.group()), text)
+    text = HEAVY.sub(lambda m: f" {m['words']} ", text)
     text = BOLD.sub(lambda m: m.group().replace("**", "  "), text)
     if "\\*" in text:
         # Only where stars are kept by a stroke is every other star a mark of weight.
