@@ -111,18 +111,21 @@ def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | Non
         # Two layers are worked as one: how many stitches lie below is not known from the row.
         tally.walk.lost()
     number = work.number.at(tally.size) if work.number is not None else None
-    before, spaces_before, takes_before = tally.makes, tally.spaces, tally.walk.takes
+    # Only the last two of the runs before can change: what all hold is not summed up again.
+    last, takes_before = max(0, len(tally.runs) - 2), tally.walk.takes
+    before, spaces_before = tally.made_from(last)
     if stitch.kind is Kind.SLIP and place.where is not Where.RING:
         _slip(work, number, tally, need, limit)
     else:
         _amount(work, number, tally, need, limit)
-    made, takes = tally.makes - before, tally.walk.takes - takes_before
+    after, spaces_after = tally.made_from(last)
+    made, takes = after - before, tally.walk.takes - takes_before
     if stitch.makes > 0 and not (stitch.takes == 1 == stitch.makes):
         run = made // stitch.makes
     else:
         run = made if stitch.makes else takes // max(1, stitch.takes)
     kind = MoveKind.SLIP if stitch.kind is Kind.SLIP else MoveKind.WORK
-    spaces = tally.spaces - spaces_before
+    spaces = spaces_after - spaces_before
     tally.moves.append(
         Move(kind, work.words, work.span, takes, made, spaces, stitch.name, max(1, run), place.text)
     )

@@ -38,13 +38,21 @@ def without_heading(words: str) -> str:
     return " " * found.end() + words[found.end() :] if found else words
 
 
+def _names_needle(words: str, upto: int) -> bool:
+    """Whether the words up to a place end with a needle as a heading; only where its name is the
+    last of them is it looked for.
+    """
+    last = words[max(0, upto - 12) : upto].lower()
+    return "needle" in last and NEEDLE_NAMED.search(words[:upto]) is not None
+
+
 def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     """The row cut at sentences that begin a new instruction; only the first keeps the label."""
     words = text[row.start : row.end]
     cuts = [
         found.end()
         for found in NEXT_SENTENCE.finditer(words)
-        if not NEEDLE_NAMED.search(words[: found.start()])
+        if not _names_needle(words, found.start())
     ]
     begun = cast_on_in(words) if row.mark is None else None
     if begun is not None and begun.goes_on:

@@ -100,6 +100,16 @@ class Tally:
         """Chain spaces left for the row above."""
         return sum(run.n for run in self.runs if run.name == SPACE)
 
+    def made_from(self, run: int) -> tuple[int, int]:
+        """Stitches and spaces left from a run on, those taken away included."""
+        stitches, spaces = self.shaped, 0
+        for one in self.runs[run:]:
+            if one.name == SPACE:
+                spaces += one.n
+            elif one.name != GAP:
+                stitches += one.n
+        return stitches, spaces
+
     @property
     def kinds(self) -> dict[str, int]:
         """Stitches made, by name."""

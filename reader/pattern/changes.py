@@ -7,6 +7,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
+from reader.pattern.rule_words import ROW_NAMED
+
 _ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
 _WAY = (
     r"(?P<way>inc|dec|narrow|widen|tak(?:e|ing) in|k(?:nit)? ?2 ?tog|cast off|bind off|cast on)"
@@ -130,6 +132,8 @@ def pace_in(words: str) -> int:
 
 def find_change(words: str) -> Change | None:
     """The change over rows that the words ask for, None where they ask for none."""
+    if not ROW_NAMED.search(words):
+        return None
     whole = EACH_TIME.search(words)
     if whole:
         number = int(whole.group("n"))

@@ -1,5 +1,5 @@
 """Words as rules are looked for in: single spaces, numbers in figures, lists of sizes put down to
-the number of one size; each place knows where it stood.
+the number of one size; and where a place of them stood.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ PIECE = re.compile(
     r"(?P<sizes>\b\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/—-]\s*[\d—-]+)*\s*[)\]]"
     r"(?:\s*\d*\s*[(\[]\s*[\d—-]+(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*[\d—-]+)*\s*[)\]])*"
     r"|\b\d+(?:\s?[-,]\s?\d+)+(?=\s+(?:sts?|stitches|rows|rounds|times)\b)"
-    r"|\b\d+(?:\s?[-/:—]\s?\d+){2,}\b)|(?P<space>\s+)"
+    r"|\b\d+(?:\s?[-/:—]\s?\d+){2,}\b)|(?P<space>\s\s+|[^\S ])"
     rf"|\b(?P<number>{SPELLED})|\b(?P<ordinal>(?:(?:twenty|thirty|forty|fifty)"
     rf"[ -])?(?:{'|'.join(ORDINALS)}))\b",
     re.IGNORECASE,
@@ -20,23 +20,28 @@ PIECE = re.compile(
 """What is put otherwise before rules are looked for: white space, numbers in words."""
 
 
-def tightened(words: str, size: int = 0, sizes: int = 1) -> tuple[str, list[int]]:
-    """The words with single spaces, numbers in figures and of one size only, and for each of their
-    places where it stood.
-    """
-    letters: list[str] = []
-    places: list[int] = []
-    at = 0
+def tightened(words: str, size: int = 0, sizes: int = 1) -> str:
+    """The words with single spaces, numbers in figures and of one size only."""
+    return PIECE.sub(lambda found: _otherwise(found, size, sizes), words)
+
+
+def place_in(words: str, at: int, size: int = 0, sizes: int = 1) -> int:
+    """Where a place of the tightened words stands in the words."""
+    made = last = 0
     for found in PIECE.finditer(words):
-        letters.append(words[at : found.start()])
-        places += range(at, found.start())
-        new = _of_size(found, size, sizes) if found.group("sizes") else _in_figures(found)
-        letters.append(new)
-        places += [found.start()] * len(new)
-        at = found.end()
-    letters.append(words[at:])
-    places += range(at, len(words) + 1)
-    return "".join(letters), places
+        if at < made + found.start() - last:
+            break
+        made += found.start() - last
+        last = found.start()
+        put = len(_otherwise(found, size, sizes))
+        if at < made + put:
+            return last
+        made, last = made + put, found.end()
+    return last + at - made
+
+
+def _otherwise(found: re.Match[str], size: int, sizes: int) -> str:
+    return _of_size(found, size, sizes) if found.group("sizes") else _in_figures(found)
 
 
 def _of_size(found: re.Match[str], size: int, sizes: int) -> str:

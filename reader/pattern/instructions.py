@@ -10,7 +10,8 @@ from reader.pattern.acts import find_act
 from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, named_behind, names, take_place
 from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, says_it_again
 from reader.pattern.clusters import clustered
-from reader.pattern.cursor import Book, Cursor
+from reader.pattern.cursor import Book, Cursor, span_of
+from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
 from reader.pattern.filet import find_mesh
 from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import find_knitting
@@ -54,9 +55,16 @@ AFTER_ENDING = frozenset(
 
 
 def read_row(text: str, start: int, end: int, book: Book) -> tuple[Node, ...]:
-    """The instructions in text[start:end]; never fails."""
+    """The instructions in text[start:end]; one that is not read where they lie too deep in one
+    another; never fails.
+    """
     tokens = tokens_of(text[start:end], start, book.sizes, book.known)
-    return read_tokens(tokens, text, book)
+    if brackets_deep(tokens) <= MOST_DEEP:
+        nodes = read_tokens(tokens, text, book)
+        if repeats_deep(nodes) <= MOST_DEEP:
+            return nodes
+    words = " ".join(text[start:end].split())
+    return (Unread(span_of(book, tokens[0].start, tokens[-1].end), words),)
 
 
 def read_tokens(tokens: list[Token], text: str, book: Book) -> tuple[Node, ...]:

@@ -226,7 +226,7 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
         if candidate is None:
             return marks
         spot = candidate.start()
-        before = text[start:spot]
+        before = _last_words(text, start, spot)
         mark = label_at(text, spot, False) if _may_begin(before) else None
         if mark and mark.loose and not ends_sentence(before):
             mark = None
@@ -251,9 +251,25 @@ def _may_begin(before: str) -> bool:
     return not re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", words, re.IGNORECASE)
 
 
+WINDOW = 200
+"""Letters before a label that may say whether it is one; farther back nothing is looked at."""
+
+
+def _last_words(text: str, start: int, spot: int) -> str:
+    """The last words of text[start:spot], three of them at least where there are so many."""
+    window = text[max(start, spot - WINDOW) : spot]
+    return window if len(window.split()) > 3 else text[start:spot]
+
+
 def _without_the(before: str) -> str:
     """What stands before a label that begins with "The"."""
-    return re.sub(r"(?:^|(?<=[.;:!]\s))\s*the\s+$", "", before, flags=re.IGNORECASE)
+    bare = before.rstrip()
+    if bare == before or bare[-3:].lower() != "the":
+        return before
+    kept = bare[:-3].rstrip()
+    if kept and (kept[-1] not in ".;:!" or len(kept) == len(bare) - 3):
+        return before
+    return before[: len(kept) + 1] if kept else ""
 
 
 def ends_sentence(before: str) -> bool:

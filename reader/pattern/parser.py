@@ -5,6 +5,7 @@ nothing is raised.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from reader.pattern.cursor import Book, Special
@@ -85,7 +86,7 @@ _STITCH = r"(?:s ?c|h ?d ?c|d ?c|tr ?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
 ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|ch(?:ain)?s?\b(?:\s*\d+)?)"
 _GROUP_NAME = r"(?P<name>shell|fan|group|v[- ]?st|scallop|corner)"
 NAMED_BEHIND = re.compile(
-    rf"(?P<list>\d+\s+{_STITCH}(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch\b\s*\d*))+)"
+    rf"(?<!\d)(?P<list>\d+\s+{_STITCH}(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch\b\s*\d*))+)"
     rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*\(\s*(?:a |an |1 |another )?{_GROUP_NAME}"
     r"(?:\s+made|\s+over\s+\w+)?\s*\)",
     re.IGNORECASE,
@@ -159,8 +160,12 @@ def terms_of(text: str) -> tuple[Terms, str]:
     return Terms.US, "nothing tells US from UK terms; US is taken"
 
 
-def specials_in(text: str, craft: Craft, terms: Terms) -> tuple[dict[str, Special], dict[str, str]]:
-    """Stitches the pattern defines itself, and its key as written."""
+def specials_in(
+    text: str, craft: Craft, terms: Terms, groups: Sequence[tuple[int, Special]]
+) -> tuple[dict[str, Special], dict[str, str]]:
+    """Stitches the pattern defines itself, and its key as written. groups: named where they are
+    made.
+    """
     key: dict[str, str] = {}
     specials: dict[str, Special] = {}
     for found in [*KEY_LINE.finditer(text[:200_000]), *DEFINED.finditer(text[:200_000])]:
@@ -182,9 +187,8 @@ def specials_in(text: str, craft: Craft, terms: Terms) -> tuple[dict[str, Specia
             alias = re.search(r"\(([^)]{1,12})\)", name)
             if alias:
                 specials.setdefault(alias.group(1).strip().lower(), Special(short, stitch))
-    if craft is Craft.CROCHET:
-        for _, special in named_groups(text):
-            specials.setdefault(special.name, special)
+    for _, special in groups:
+        specials.setdefault(special.name, special)
     return specials, key
 
 
@@ -273,10 +277,10 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = sizes_named(plain)
     layout = lay_out(plain)
-    specials, key = specials_in(plain, which, chosen)
+    groups = tuple(named_groups(plain)) if which is Craft.CROCHET else ()
+    specials, key = specials_in(plain, which, chosen, groups)
     lines = tuple(found.start() + 1 for found in re.finditer("\n", text))
-    book = Book(which, chosen, len(sizes), specials, source, (0, *lines))
-    book.groups = tuple(named_groups(plain)) if which is Craft.CROCHET else ()
+    book = Book(which, chosen, len(sizes), specials, source, (0, *lines), groups=groups)
     book.filet = which is Craft.CROCHET and is_filet(plain)
     book.learn()
     rules, silent = chain_rules(plain)

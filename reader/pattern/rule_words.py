@@ -11,6 +11,8 @@ _ONES = (
     r"|twenty)"
 )
 
+ROW_NAMED = re.compile(r"row|rnd|(?<!a)round|rd|needle|pin", re.IGNORECASE)
+"""Without one of these no row is named; in old books a needle is one."""
 _AGAIN = r"(?:rep(?:eat)?(?:ing)?|work|knit|do)"
 REPEAT_LAST = re.compile(
     rf"\b{_AGAIN}\s+(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing|above)\s*"
@@ -175,6 +177,8 @@ DID_SO_MANY = re.compile(
     re.IGNORECASE,
 )
 """Plain rows, and then how many."""
+PLAIN_ROWS = re.compile(rf"\bplain {_ROWS}\b", re.IGNORECASE)
+"""What these words need to be looked for: they may begin at every comma of a long row."""
 LIKE_FIRST = re.compile(
     rf"\b(?:work|make|do)?\s*(?:the )?(?:(?:first|1st) )?(?P<n>\d+) {_ROWS} (?:like|as|same as"
     rf"|the same as)"

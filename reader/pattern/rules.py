@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.changes import change_at_ends, change_once, find_change, pace_in
-from reader.pattern.figures import tightened
+from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.labels import opened
 from reader.pattern.rule_words import (
@@ -36,11 +36,13 @@ from reader.pattern.rule_words import (
     OPEN_END,
     PER_SECTION,
     PLAIN_DIFFERENCE,
+    PLAIN_ROWS,
     REPEAT_CHANGE,
     REPEAT_LAST,
     REPEAT_ROWS,
     REPEAT_THIS,
     RIB_FOR,
+    ROW_NAMED,
     SAME_AS,
     SHAPED,
     STITCHES_ON,
@@ -92,11 +94,11 @@ class Rule:
 def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule | None:
     """The rule a row's words are, or contain at their end; None where they are plain instructions.
     """
-    tight, places = tightened(words, size, sizes)
-    rule = _rule_in(tight, labelled)
+    rule = _rule_in(tightened(words, size, sizes), labelled)
     if rule is None:
         return None
-    return replace(rule, start=places[rule.start], end=places[rule.end])
+    start, end = (place_in(words, at, size, sizes) for at in (rule.start, rule.end))
+    return replace(rule, start=start, end=end)
 
 
 SENTENCE_ENDS = re.compile(r"[.;]\s+(?=\S)")
@@ -115,14 +117,16 @@ def _rule_in(words: str, labelled: bool) -> Rule | None:
 
 
 def _one_rule(words: str, labelled: bool) -> Rule | None:
+    # Most rows name no other row, and most rules do: those are then not looked for in vain.
+    rows = ROW_NAMED.search(words) is not None
     return (
         (_same_as(words) if labelled else None)
         or _change_again(words)
-        or _last_again(words)
-        or _odd_and_even(words)
-        or _rows_again(words)
+        or _last_again(words, rows)
+        or (_odd_and_even(words) if rows else None)
+        or (_rows_again(words) if rows else None)
         or _fabric(words)
-        or _even(words)
+        or (_even(words) if rows else None)
         or _measured(words)
         or _grow(words)
     )
@@ -199,16 +203,18 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
     )  # fmt: skip
 
 
-def _last_again(words: str) -> Rule | None:
-    """ "Repeat the last 2 rows 15 times", "keep doing that till you've got 18 rows"."""
-    kept = KEEP_ON.search(words)
+def _last_again(words: str, rows: bool) -> Rule | None:
+    """ "Repeat the last 2 rows 15 times", "keep doing that till you've got 18 rows"; rows: whether
+    the words name any.
+    """
+    kept = KEEP_ON.search(words) if rows else None
     if kept:
         row = int(kept.group("row")[:4])
         return Rule("last", start=kept.start(), end=kept.end(), rest=kept.group(), until_row=row)
     this = REPEAT_THIS.search(words)
     if this:
         return _again("last", words, this, 0, 0, 1)
-    found = REPEAT_LAST.search(words)
+    found = REPEAT_LAST.search(words) if rows else None
     if not found:
         return None
     goal = goal_in(words[found.end() :])
@@ -269,7 +275,8 @@ def _rows_again(words: str) -> Rule | None:
 
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
-    counted = DID_SO_MANY.search(words) or RIB_FOR.search(words)
+    counted = DID_SO_MANY.search(words) if PLAIN_ROWS.search(words) else None
+    counted = counted or RIB_FOR.search(words)
     counted = counted or BY_TURNS_FOR.search(words)
     if counted:
         rows, start = int(counted.group("rows")[:4]), counted.start()

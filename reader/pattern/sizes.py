@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+MOST = 40
+"""Sizes; longer lists of numbers are no sizes, and are not followed to their end."""
 _ONE = r"(?:\d+|(?<![\d])[—-](?![\d]))"
 SIZED = re.compile(
     rf"(?<![x×*\d])(?<![x×*] )\d+\s*[\(\[]\s*"
@@ -20,14 +22,17 @@ CAST_ON = re.compile(
     re.IGNORECASE,
 )
 """A cast-on of several sizes, "CO 92 (100) sts": a total behind it would need no bracket."""
-BARE = re.compile(r"(?<![\d/:.-])\d+((?:\s?([-/:—])\s?\d+)(?:\s?\2\s?\d+)+)(?![\d/:-])")
+BARE = re.compile(
+    rf"(?<![\d/:.-])\d+((?:\s?([-/:—])\s?\d+)(?:\s?\2\s?\d+){{1,{MOST}}})(?![\d/:-])"
+)
 """The numbers of three sizes or more with nothing but dashes, strokes or colons between them."""
 COUNTED = re.compile(
-    r"(?<![\d/:.,-])\d+((?:\s?([-,])\s?\d+)(?:\s?\2\s?\d+)*)\s+(?:sts?|stitches|rows|rounds|times)\b"
+    rf"(?<![\d/:.,-])\d+((?:\s?([-,])\s?\d+)(?:\s?\2\s?\d+){{0,{MOST}}})\s+"
+    r"(?:sts?|stitches|rows|rounds|times)\b"
 )
 """Numbers parted by dashes or commas only, with what they count behind them."""
 NAMED = re.compile(
-    r"(?:^\W*|[.;] +)(?:sizes?|to fit|ages?|for ages?|bust|chest)\b[^:.\n\d]{0,24}:?\s*"
+    r"(?:^[^\w\n]*|[.;] +)(?:sizes?|to fit|ages?|for ages?|bust|chest)\b[^:.\n\d]{0,24}:?\s*"
     r"(?P<list>[^\n]{3,90})$",
     re.IGNORECASE | re.MULTILINE,
 )
@@ -41,7 +46,8 @@ def values_in(one: str) -> int:
 def sizes_named(text: str) -> tuple[str, ...]:
     """The names of the sizes, ("one size",) where the text names none."""
     lists = [values_in(one) for one in SIZED.findall(text)]
-    lists += [len(re.findall(r"\d+", one.group(1))) for one in BARE.finditer(text)]
+    bare = [len(re.findall(r"\d+", one.group(1))) for one in BARE.finditer(text)]
+    lists += [number for number in bare if number < MOST]
     several = [values_in(one.group()) - 1 for one in SEVERAL.finditer(text)]
     names = _names(text)
     most = max(set(several), key=several.count) if several else 0

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-LABEL = re.compile(r"^\W*(\d+)(?:st|nd|rd|th)\s+needle\b\s*(?:[.:—-])", re.MULTILINE)
+LABEL = re.compile(r"^[^\w\n]*(\d+)(?:st|nd|rd|th)\s+needle\b\s*(?:[.:—-])", re.MULTILINE)
 NEEDLE = re.compile(
     r"(?<=\d(?:st|nd|rd|th)\s)needles?\b|(?<=\bfirst\s)needle\b|(?<=\blast\s)needle\b",
     re.IGNORECASE,

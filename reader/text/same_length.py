@@ -53,10 +53,9 @@ def without_emphasis(text: str) -> str:
 
 
 PAGE = re.compile(
-    r"^.*(?:©|\(c\)|\bcopyright\b|\bpage \d+|\bpg\.? ?\d+"
-    r"|\d+ of \d+).*$", re.IGNORECASE | re.MULTILINE
+    r"©|\(c\)|\bcopyright\b|\bpage \d|\bpg\.? ?\d|\d of \d", re.IGNORECASE
 )
-"""A line at the head or foot of a page."""
+"""What a line at the head or foot of a page has in it."""
 
 
 def without_page_lines(text: str) -> str:
@@ -64,9 +63,11 @@ def without_page_lines(text: str) -> str:
     a row they broke into goes on; the first of them stays.
     """
     seen: dict[str, int] = {}
-    for line in PAGE.findall(text):
-        bare = re.sub(r"\d+", "", line).strip()
-        seen[bare] = seen.get(bare, 0) + 1
+    # Most texts have no such line: only where there is one are all lines gone through.
+    for line in text.split("\n") if PAGE.search(text) else []:
+        if PAGE.search(line):
+            bare = re.sub(r"\d+", "", line).strip()
+            seen[bare] = seen.get(bare, 0) + 1
     if not any(number > 1 for number in seen.values()):
         return text
     first: set[str] = set()
