@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from reader.counts.fabric import SPACE, units_of
 from reader.counts.openings import UNITS
 from reader.counts.solved import Solved
@@ -9,6 +11,9 @@ from reader.counts.tally import Tally
 from reader.terms.crafts import Terms
 from reader.terms.forms import forms
 from reader.terms.stitches import Craft
+
+SPACES = re.compile(r"\b(?:sps?|spaces?|loops?|lps?|arch(?:es)?)$")
+"""What is counted are openings, of whatever chains."""
 
 
 def values(one: Solved, kind: str) -> set[int]:
@@ -22,8 +27,8 @@ def values(one: Solved, kind: str) -> set[int]:
     if kind:
         out |= {n for name, n in tally.kinds.items() if same_kind(name, kind)}
         out |= groups_in(tally, kind)
-        if kind in ("sps", "spaces", "loops", "sp", "loop", "lps"):
-            out.add(tally.spaces)
+        if SPACES.search(kind):
+            out |= {tally.spaces, loops_of(tally, kind)}
     if tally.spaces:
         out |= {tally.spaces, count + tally.spaces, count + chains_in(tally)}
     return out
@@ -59,6 +64,13 @@ def _single(tally: Tally) -> set[str]:
 def chains_in(tally: Tally) -> int:
     """Chains in all the spaces that a row leaves."""
     return sum(run.n * run.chains for run in tally.runs if run.name == SPACE)
+
+
+def loops_of(tally: Tally, kind: str) -> int:
+    """How many spaces a row has of the chains that a total names, "16 ch-3 sps"."""
+    said = re.search(r"\d+", kind)
+    chains = int(said.group()[:4]) if said else 0
+    return sum(run.n for run in tally.runs if run.name == SPACE and run.chains == chains)
 
 
 def chains_counted(one: Solved, count: int | None) -> bool:

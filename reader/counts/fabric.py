@@ -21,7 +21,7 @@ class Run:
 
     name: the stitch's US name, SPACE or GAP. chains: how many chains a space has. corner: the space
     lies inside stitches that share one place. unit: the group that the space or gap lies in the
-    middle of.
+    middle of; of stitches, that they are such a group by themselves, told stitch by stitch.
     """
 
     name: str
@@ -79,11 +79,11 @@ def kinds_of(runs: Iterable[Run]) -> dict[str, int]:
 
 
 def units_of(runs: Iterable[Run]) -> dict[str, int]:
-    """Groups by name in a list of runs, each known by its middle."""
+    """Groups by name in a list of runs, each known by its middle, or by its stitches."""
     units: dict[str, int] = {}
     for run in runs:
         if run.unit:
-            units[run.unit] = units.get(run.unit, 0) + run.n
+            units[run.unit] = units.get(run.unit, 0) + (1 if run.is_stitch else run.n)
     return units
 
 

@@ -21,6 +21,8 @@ NEXT_GROUP = re.compile(
 COMPLETES = re.compile(r"\b(?:complete|finish|first|1st)\b", re.IGNORECASE)
 SIZED_GROUP = re.compile(r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b")
 LAYERS = re.compile(r"\b(?:through|thru) (?:both|all|2|two)\b.{0,12}", re.IGNORECASE)
+LEAST_TOLD = 3
+"""Stitches in one place that make a group."""
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
 
@@ -213,6 +215,8 @@ def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -
         tally.make(cap(places * per * stitch.makes), made_name(stitch))
         return
     runs = made_by(stitch, cap(per))
+    if told_group(stitch, per, places, group):
+        runs = [replace(runs[0], unit="group")]
     if work.between and per > 1:
         one, chain = Run(made_name(stitch), 1), Run("sp", 1, work.between, True, "group")
         runs = [one, *[run for _ in range(per - 1) for run in (chain, one)]]
@@ -220,6 +224,12 @@ def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -
         tally.make_runs(runs, cap(places), group or work.between > 0)
     elif runs:
         tally.make(cap(runs[0].n * places), runs[0].name)
+
+
+def told_group(stitch: Stitch, per: int, places: int, opening: bool) -> bool:
+    """Whether stitches of one place are a group told stitch by stitch, "5 dc in next st"."""
+    single = stitch.kind is Kind.STITCH and stitch.craft is Craft.CROCHET
+    return single and per >= LEAST_TOLD and stitch.height >= 2 and (places == 1 or opening)
 
 
 def _into_chain(work: Work, n: int, tally: Tally) -> None:

@@ -98,7 +98,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         pass
     elif cut:
         work_cut(node, one, tally, need, work_all)
-    elif tally.walk.alike(names_in(node.body)) and not one.unsure:
+    elif not to_last_group(node) and tally.walk.alike(names_in(node.body)) and not one.unsure:
         times = times_said(node, tally) if fixed(node) else room_for(node, one, tally, behind)
         work_alike(node, one, max(0, min(times, PASSES)), tally)
     else:
@@ -112,6 +112,16 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     tally.elastic = tally.elastic or one.elastic
     tally.branched = tally.branched or one.branched
     tally.spaced = tally.spaced or one.spaced
+
+
+def to_last_group(node: Repeat) -> bool:
+    """Whether a repeat runs to the last group, "to last shell", and so leaves that whole group."""
+    return node.until is Until.TO_LAST and node.noun in UNITS
+
+
+def leaves_groups(node: Repeat, tally: Tally, walk: Walk) -> bool:
+    """Whether as many groups lie ahead as a repeat "to last 2 shells" is to leave."""
+    return not to_last_group(node) or walk.units_ahead(node.noun) >= node.number.at(tally.size)
 
 
 def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
@@ -192,7 +202,9 @@ def room_for(node: Repeat, one: Tally, tally: Tally, behind: Need) -> int:
 def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> None:
     """Works a body pass by pass along the row below, as often as is said or as there is room."""
     said = times_said(node, tally) if fixed(node) else PASSES
+    group = to_last_group(node)
     keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
+    keep = 0 if group else keep
     passes: list[Tally] = []
     while len(passes) < said:
         trial = tally.fresh(tally.walk.copy())
@@ -202,7 +214,8 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         trial.walk.takes += untouched
         work_all(node.body, trial, NOTHING)
         trial.walk.takes -= untouched
-        if not fixed(node) and not _room(trial, tally.walk, keep, behind.spaces):
+        room = fixed(node) or _room(trial, tally.walk, keep, behind.spaces)
+        if not room or not leaves_groups(node, tally, trial.walk):
             break
         passes.append(trial)
         if trial.walk.short > FAR_SHORT:
@@ -213,10 +226,17 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         if not moved and not fixed(node):
             tally.unsure = True
             break
-    if not fixed(node) and not node.ending and passes:
+    if not fixed(node) and not node.ending and passes and not group:
         part = last_part(node, tally, keep, behind, work_all)
         passes += [part] if part is not None else []
         pass_over_others(node, tally, keep)
+    add_passes(passes, node, tally)
+    if not (fixed(node) or group) and tally.walk.left is not None and tally.walk.left > keep:
+        tally.uneven = tally.uneven or (tally.walk.left - keep, tally.walk.left - keep + 1)
+
+
+def add_passes(passes: Sequence[Tally], node: Repeat, tally: Tally) -> None:
+    """Adds what each pass made, in order."""
     opened = True
     for number, trial in enumerate(passes, 1):
         tally.make_runs(trial.runs, 1, False)
@@ -227,8 +247,6 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         tally.spaced = tally.spaced or trial.spaced
         opened = opened and one_pass(trial.moves, number, len(passes), node, tally)
     tally.sections = len(passes)
-    if not fixed(node) and tally.walk.left is not None and tally.walk.left > keep:
-        tally.uneven = tally.uneven or (tally.walk.left - keep, tally.walk.left - keep + 1)
 
 
 def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:

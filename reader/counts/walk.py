@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from reader.counts.fabric import GAP, SPACE, Below, Run
+from reader.counts.fabric import GAP, SPACE, Below, Run, units_of
 
 
 class Walk:
@@ -31,7 +31,7 @@ class Walk:
         self.left: int | None = below.stitches if below is not None and self.known else None
         self.spaces = below.spaces if below is not None else 0
         self.opened = any(not run.is_stitch for run in self._runs)
-        self.united = any(run.unit for run in self._runs)
+        self.united = any(run.unit and not run.is_stitch for run in self._runs)
         self.at = 0
         self.into = 0
         self.aside = 0
@@ -54,7 +54,9 @@ class Walk:
             self._farthest = {}
             for index, run in enumerate(self._runs):
                 self._farthest["name", run.name] = index
-                if not run.is_stitch:
+                if run.is_stitch:
+                    self._farthest["told", bool(run.unit)] = index
+                else:
                     self._farthest["chains", run.chains] = index
                     self._farthest["corner", run.corner] = index
                     self._farthest["unit", run.unit] = index
@@ -162,9 +164,11 @@ class Walk:
         """Uses the next group, several stitches alike; False where none lies ahead."""
         if not self.known:
             return False
+        told = self._last("told", True) >= self.at
         for at in range(self.at, len(self._runs)):
             run = self._runs[at]
-            if run.is_stitch and run.n > 1 and (at > self.at or not self.into):
+            whole = run.is_stitch and run.n > 1 and (at > self.at or not self.into)
+            if whole and (run.unit or not told):
                 while self.at < at:
                     gone = self._runs[self.at]
                     self._pass(gone, gone.n - self.into)
@@ -259,9 +263,18 @@ class Walk:
         """Whether a space between stitches of one place lies ahead."""
         return self._last("corner", True) >= self.at
 
+    def past_corners(self) -> bool:
+        """Whether all spaces between stitches of one place lie behind."""
+        return 0 <= self._last("corner", True) < self.at
+
     def unit_ahead(self, name: str) -> bool:
         """Whether the middle of a group of that name lies ahead."""
         return self._last("unit", name) >= self.at
+
+    def units_ahead(self, name: str) -> int:
+        """How many groups of that name lie ahead; where none is named so, how many of any name."""
+        units = units_of(self._runs[self.at + (self.into > 0) :])
+        return units.get(name, 0) or sum(units.values())
 
     def has_loop(self, chains: int) -> bool:
         """Whether the row has a space of so many chains at all, used or not."""

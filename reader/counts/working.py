@@ -87,6 +87,8 @@ def up_to_opening(rest: Sequence[Node], tally: Tally) -> tuple[int, int] | None:
         if isinstance(node, Work | Skip | Group) and is_opening(node.place, tally.walk):
             if node.place.where in (Where.SAME, *OPEN_PLACES):
                 return None
+            if "corner" in node.place.text.lower() and tally.walk.past_corners():
+                return None
             return tally.walk.to_next(wanted(node.place, tally.walk))
         if isinstance(node, Work | Group | Repeat | Skip):
             return None
@@ -202,6 +204,7 @@ def middled(runs: list[Run], name: str = "group") -> list[Run]:
     """The runs of one place with its middle marked: the space inside, or the center of the
     stitches.
     """
+    runs = [replace(run, unit="") if run.is_stitch else run for run in runs]
     stitches = sum(run.n for run in runs if run.is_stitch)
     spaces = [index for index, run in enumerate(runs) if run.name == "sp"]
     inside = [at for at in spaces if 0 < at < len(runs) - 1]

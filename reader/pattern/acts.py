@@ -250,7 +250,14 @@ def _turn(cur: Cursor, start: int) -> Node | None:
     return None
 
 
+LAST_OF_THEM = ("with the last", "with last", "placing the last", "placing last")
+"""Behind stitches worked to the end, only where the last of them goes."""
+
+
 def _colour(cur: Cursor, start: int) -> Node | None:
+    if cur.any_words(LAST_OF_THEM) and cur.low(-1) in (",", "end", "across", "around", "("):
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     dropped = {cur.low(n) for n in range(1, 5)} & DROPPED
     if cur.low() == "drop" and dropped and cur.book.craft is Craft.KNITTING:
         return None

@@ -16,6 +16,7 @@ from reader.pattern.line_words import (
     RUN_IN,
     STITCHY,
 )
+from reader.pattern.said_only import defines, lists_meanings, only_says
 from reader.terms.numbers import UNITS
 
 
@@ -94,6 +95,17 @@ RUNS_ON = re.compile(
     re.IGNORECASE,
 )
 """How a line begins that cannot stand alone."""
+TOTAL_BEHIND = re.compile(r"(?:—|-{1,2}>?|=|→)\s*\d+ ?[A-Za-z][\w -]*(?:[,;.(]|$)")
+"""A line that is only the total of the row before it."""
+LONGEST_BRACKET = 240
+"""Characters: a bracket open for longer was never closed."""
+
+
+def _open_bracket(before: str) -> bool:
+    """Whether a bracket opened in the block is still open at its end."""
+    tail = before[-LONGEST_BRACKET:]
+    opens = max(tail.rfind("("), tail.rfind("["))
+    return opens >= 0 and ")" not in tail[opens:] and "]" not in tail[opens:]
 
 
 def _widths(lines: list[str]) -> list[int]:
@@ -113,6 +125,8 @@ def _widths(lines: list[str]) -> list[int]:
 def _continues(before: str, line: str, width: int) -> bool:
     """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
+    if TOTAL_BEHIND.match(line) or _open_bracket(before):
+        return True
     if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
         return True
     if width >= LEAST_WIDTH and RUNS_ON.match(line):
@@ -212,6 +226,9 @@ class _LayingOut:
         if kind and not (marks and marks[0].start > start + 3 and len(marks) > 1):
             self.note(_kind(kind.group(1)), start, end)
             return
+        if not marks and lists_meanings(words):
+            self.note("key", start, end)
+            return
         run_in = RUN_IN.match(words)
         if (
             run_in
@@ -224,7 +241,7 @@ class _LayingOut:
             )
         ):
             head = run_in.group("head")
-            if not _defines(words, head):
+            if marks or not (self.explains(head) or defines(words, head)):
                 self.heading(head)
                 start += self.text[start:end].index(":") + 1
                 marks = labels_in(self.text, start, end)
@@ -232,6 +249,10 @@ class _LayingOut:
                 self.note("key", start, end)
                 return
         self.rows(start, end, marks)
+
+    def explains(self, head: str) -> bool:
+        """Whether a head followed by words stands in a list of stitches."""
+        return self.section == "key" and not head.isupper()
 
     def heading(self, words: str) -> None:
         """A new part, or the title of the whole."""
@@ -294,7 +315,7 @@ class _LayingOut:
             self.note("finishing", start, end)
         elif BY_HAND.match(words):
             self.note("note", start, end)
-        elif ACTION.search(words) and STITCHY.search(words) and not _only_says(words):
+        elif ACTION.search(words) and STITCHY.search(words) and not only_says(words):
             self.parts[-1].items.append(WrittenRow(None, start, end))
         else:
             self.note("note", start, end)
@@ -332,31 +353,3 @@ def _kind(word: str) -> str:
     if low.startswith(("note", "skill", "diff", "size", "finished", "measure")):
         return "note"
     return "materials"
-
-
-def _defines(words: str, head: str) -> bool:
-    """ "V-st: (dc, ch 1, dc) in one stitch." defines; "BODY: With red, ch 4" begins a part."""
-    low = head.lower()
-    return bool(
-        re.match(
-            r"^(?:[a-z]+[- ]?st(?:itch)?|shell|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc|dec"
-            r"|multiple\b.*|terms?|to \w+)$",
-            low,
-        )
-    )
-
-
-def _only_says(words: str) -> bool:
-    """Notes that speak of stitches without working any."""
-    low = " ".join(words.lower().split())
-    return bool(
-        re.match(
-            r"^(?:note|worked|this pattern|pattern is|each (?:round|rnd)|join each|all rounds|use "
-            r"a|multiple of|do not join|here and|gauge|inc =|the ch|always|turn each|first number"
-            r"|stitch marker|stitches? used|sizes?\b|finished)",
-            low,
-        )
-    ) or bool(
-        re.match(r"^[a-z0-9/& -]{1,24}\s*(?:=|:)\s*[a-z]", low)
-        and not re.search(r"\bch(?:ain)? \d+|cast on|\bco \d", low)
-    )

@@ -59,6 +59,12 @@ KEY_LINE = re.compile(
     r")\s*([A-Za-z(\[][^\n]{2,240})$",
     re.MULTILINE,
 )
+GROUP_LINE = re.compile(
+    r"^[ \t#*-]*((?:shell|fan|v[- ]?st(?:itch)?|cluster|scallop|puff|bobble|popcorn)"
+    r"(?: st(?:itch)?)?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - )\s*(\d[^\n]{2,240})$",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""A group's meaning that begins with a number: "Shell (sh): 5 dc in next st"."""
 NO_COUNT = re.compile(
     r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,60}\b(?:do(?:es)? not|doesn't|don't|never"
     r"|not)\s+count",
@@ -99,7 +105,8 @@ NAMED_BEFORE = re.compile(
 OF_HOOK = re.compile(r"\b(?:crochet|treble|double|insert (?:the )?hook|yo\b|yarn over)")
 """A meaning that tells how a stitch is made."""
 BEGINS_WORK = re.compile(
-    r"(?:with [^,.]{1,30},? )?(?:ch(?:ain)?|cast on|co|make a ch\w*) (?:of )?\d+\b", re.IGNORECASE
+    r"(?:with [^,.]{1,30},? )?(?:ch(?:ain)?|cast on|co|make a ch\w*) (?:of )?\d+\b"
+    r"|r\d|(?:rnd|round|row|rd)s?\b|\d+(?:st|nd|rd|th) (?:rnd|round|row)", re.IGNORECASE
 )
 """Not a meaning: the part of that name begins."""
 OWN_KEY = "the pattern's own key"
@@ -168,7 +175,9 @@ def specials_in(
     """
     key: dict[str, str] = {}
     specials: dict[str, Special] = {}
-    for found in [*KEY_LINE.finditer(text[:200_000]), *DEFINED.finditer(text[:200_000])]:
+    told = text[:200_000]
+    lines = [*KEY_LINE.finditer(told), *GROUP_LINE.finditer(told), *DEFINED.finditer(told)]
+    for found in lines:
         name, meaning = found.group(1).strip(), found.group(2).strip()
         short = re.sub(r"\s*\(.*\)", "", name).strip().lower()
         if (

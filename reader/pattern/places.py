@@ -244,12 +244,24 @@ def _each(cur: Cursor, here: object) -> Place:
     nouns = [noun or "st"]
     chain = _more_nouns(cur, nouns) or chain
     sides = take_after(cur)
+    if among_openings(nouns):
+        _up_to_corner(cur)
     to_last = to_last_of(cur) if not among_openings(nouns) else None
     if to_last is not None:
         return replace(to_last, each=True)
     return replace(
         place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides
     )
+
+
+def _up_to_corner(cur: Cursor) -> None:
+    """Takes "to next corner" behind stitches and spaces: how far they go is told by what is worked
+    into that corner.
+    """
+    at = cur.at
+    found = to_last_of(cur)
+    if found is None or found.noun != "corner":
+        cur.at = at
 
 
 def _more_nouns(cur: Cursor, nouns: list[str]) -> int:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.needle_totals import by_needle
+from reader.pattern.total_lists import listed
 from reader.pattern.totals import BRACKET, SPOKEN, STITCH, TAIL, Printed, bracket_total
 from reader.terms.numbers import word_number
 
@@ -42,6 +43,9 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
         body = " ".join(body.split())
         one = bracket_total(body, bracket.start(), bracket.end())
         if one is None or not _whole(body, one):
+            before, after = words[: bracket.start()], words[bracket.end() :]
+            one = listed(body, bracket.start(), bracket.end(), before, after)
+        if one is None:
             continue
         found.append(one)
         text = (
@@ -89,6 +93,10 @@ def parted(piece: str, at: int) -> bool:
     return piece[:at].endswith(" ") or piece[at : at + 1].isspace() if dash[1:2] == " " else False
 
 
+LONGEST_TAIL = 110
+"""Characters of a total without brackets."""
+
+
 def _in_range(tail: re.Match[str], before: str) -> bool:
     """Whether a dash and number make a range of what stands before: nothing is counted by it."""
     return tail.group("ak") is None and RANGE.search(before) is not None
@@ -97,12 +105,13 @@ def _in_range(tail: re.Match[str], before: str) -> bool:
 def _tail(text: str, found: list[Printed], sizes: int) -> str:
     """A total at the end of a sentence or the row without brackets: "- 24 sc", "24 sts."."""
     stripped = text.rstrip()
-    for end in [len(stripped), *[m.start() + 1 for m in re.finditer(r"\.(?=\s)", stripped)]]:
+    stops = [m.end() for m in re.finditer(r"\.(?=\s)|[a-z](?=[ ]*\n\s*[A-Z])", stripped)]
+    for end in [len(stripped), *stops]:
         piece = stripped[:end]
-        tail = TAIL.search(piece[-70:])
+        tail = TAIL.search(piece[-LONGEST_TAIL:])
         if not tail:
             continue
-        start = max(0, len(piece) - 70) + tail.start()
+        start = max(0, len(piece) - LONGEST_TAIL) + tail.start()
         before = piece[:start].rstrip()
         number = tail.group("a") or tail.group("b")
         if (

@@ -24,13 +24,15 @@ _NAMES = {
     "half double", "half doubles", "eyelets",
     "double", "treble", "single",
 }  # fmt: skip
-STITCH = "|".join(
+_STITCH = "|".join(
     (r"[\s.-]*" if name in ("sc", "dc", "hdc") else r"\s*").join(
         map(re.escape, name if name in ("sc", "dc", "hdc") else name.split())
     )
     + ("s?" if len(name) > 3 else "")
     for name in sorted(_NAMES, key=len, reverse=True)
 )
+_OPENINGS = r"(?:sps?|spaces?|loops?|lps?|arch(?:es)?)"
+STITCH = rf"{_STITCH}|(?:corner\s+)?ch[- ]?\d+[- ]?(?:corner\s+)?{_OPENINGS}"
 """Whatever a printed total may count, as a pattern."""
 WHOLE = re.compile(
     rf"^(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|="
@@ -42,9 +44,9 @@ TAIL = re.compile(
     rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
     rf"\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
     rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?P<others>(?:\s*(?:and|,|,\s*and|&|\+)\s*\d+\s+"
-    rf"(?:half )?(?:{STITCH})\b(?!-))*)"
-    rf"(?:\s*(?:and|,|&|\+)\s*(?:\d+\s*)?(?:ch[- ]?\d*\s*)?"
-    rf"(?:sps?|spaces?|loops?|corners?|arches|sl sts?|ss)\b)?(?:\s*(?:on needles?"
+    rf"(?:half )?(?:{_STITCH})\b(?!-))*)"
+    rf"(?:\s*(?:and|,|,\s*and|&|\+)\s*(?:\d+\s*)?(?:corner\s*)?(?:ch[- ]?\d*\s*)?(?:corner\s*)?"
+    rf"(?:sps?|spaces?|loops?|lps?|corners?|arches|picots?|sl sts?|ss)\b)*(?:\s*(?:on needles?"
     rf"|rem(?:ain(?:ing)?)?|left|in all|total|on each "
     rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
     re.IGNORECASE,

@@ -8,6 +8,8 @@ import re
 from bisect import bisect_right
 from dataclasses import dataclass
 
+BULLETS = "\u25a0\u25a1\u25aa\u25ab\u25b6\u25b8\u25ba\u25c6\u25c7\u25cb\u25e6\u2756\u27a2\u27a4"
+"""Squares, triangles, diamonds and the like before a line."""
 ONE_TO_ONE = str.maketrans(
     {
         "\u2018": "'",
@@ -52,6 +54,10 @@ ONE_TO_ONE = str.maketrans(
         "\u3000": " ",
         "\uff0a": "*",
         "\u2042": "*",
+        "\u2605": "*",
+        "\u2606": "*",
+        "\u2736": "*",
+        **dict.fromkeys(BULLETS, " "),
     }
 )
 """Characters that stand for one plain character; the em dash stays, it ends labels."""

@@ -56,6 +56,11 @@ PAGE = re.compile(
     r"©|\(c\)|\bcopyright\b|\bpage \d|\bpg\.? ?\d|\d of \d", re.IGNORECASE
 )
 """What a line at the head or foot of a page has in it."""
+HEAD_WITH_NUMBER = re.compile(
+    r"^[ ]*(?!(?:rnd|round|row|rd|r)\b)[A-Za-z][^\d\n]{3,60}?[ ]{3,}\d{1,3}[ ]*$",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""A title with a page's number far behind it."""
 
 
 def without_page_lines(text: str) -> str:
@@ -68,6 +73,9 @@ def without_page_lines(text: str) -> str:
         if PAGE.search(line):
             bare = re.sub(r"\d+", "", line).strip()
             seen[bare] = seen.get(bare, 0) + 1
+    for line in HEAD_WITH_NUMBER.findall(text):
+        bare = re.sub(r"\d+", "", line).strip()
+        seen[bare] = seen.get(bare, 0) + 1
     if not any(number > 1 for number in seen.values()):
         return text
     first: set[str] = set()

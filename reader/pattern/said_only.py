@@ -1,0 +1,56 @@
+"""Lines that only say something of stitches: what a word means, a list of abbreviations, a rule for
+the whole text.
+"""
+
+from __future__ import annotations
+
+import re
+
+
+def defines(words: str, head: str) -> bool:
+    """ "V-st: (dc, ch 1, dc) in one stitch." defines; "BODY: With red, ch 4" begins a part."""
+    low = head.lower()
+    return bool(
+        re.match(
+            r"^(?:[a-z]+[- ]?st(?:itch)?|shell|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc|dec"
+            r"|multiple\b.*|terms?|to \w+)$",
+            low,
+        )
+    )
+
+
+MEANING = re.compile(
+    r"(?:[A-Za-z0-9][\w/()-]{0,9}(?: (?:st|sts|cl))?)\s*(?:[=:—-]\s*|\s)"
+    r"(?:chain|double|single|treble|triple|half|slip|stitch|space|skip|miss|repeat|round|yarn"
+    r"|increase|decrease|together|beginning|begin|front|back|turning|follow|remain|right|wrong"
+    r"|next|cluster|magic|popcorn|loop|through|between|skein|pattern|foundation|approx|alternate"
+    r"|continue|previous|contrast|main|colou?r|place|marker|group|center|centre|picot|knit|purl)"
+    r"[\w()']*(?: [\w()'/-]+){0,6}",
+    re.IGNORECASE,
+)
+LEAST_MEANINGS = 3
+
+
+def lists_meanings(words: str) -> bool:
+    """Whether a paragraph is a list of abbreviations: "ch chain; dc double crochet; tr treble"."""
+    pieces = [one.strip(" .") for one in re.split(r"[;,\n]", words) if one.strip(" .")]
+    meant = sum(MEANING.fullmatch(one) is not None for one in pieces)
+    return meant >= LEAST_MEANINGS and 3 * meant >= 2 * len(pieces)
+
+
+def only_says(words: str) -> bool:
+    """Notes that speak of stitches without working any."""
+    low = " ".join(words.lower().split())
+    return bool(
+        re.match(
+            r"^(?:(?:the |a )?(?:beg(?:inning)? |turning |starting )?ch(?:ain)?[- ]?\d+ "
+            r"(?:at|counts?|always|does|do|is|will|never)\b"
+            r"|note|worked|this pattern|pattern is|each (?:round|rnd)|join each|all rounds|use "
+            r"a|multiple of|do not join|here and|gauge|inc =|the ch|always|turn each|first number"
+            r"|stitch marker|stitches? used|sizes?\b|finished)",
+            low,
+        )
+    ) or bool(
+        re.match(r"^[a-z0-9/& -]{1,24}\s*(?:=|:)\s*[a-z]", low)
+        and not re.search(r"\bch(?:ain)? \d+|cast on|\bco \d", low)
+    )

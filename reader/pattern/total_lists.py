@@ -1,0 +1,39 @@
+"""A bracket at a row's end that lists what the row holds, "(4 shells, 2 half shells)", "(24 sc + 40
+ch = 64 sts)" -> its total.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.pattern.totals import Printed
+
+AT_END = re.compile(
+    r"\W*(?:$|(?:join|turn|fasten|cut|break|place|do not|finish|change|with)\b)", re.IGNORECASE
+)
+"""What may stand behind the last bracket of a row: what is done when its stitches are made."""
+ITEM = re.compile(r"(?P<n>\d{1,4}) ?(?P<kind>[A-Za-z][A-Za-z0-9'/ -]{0,30})")
+PLACED = re.compile(r"\b(?:in|into|next|each|same|over|at|for|from|to|times|rows?|rounds?|rnds?)\b")
+
+
+def listed(body: str, start: int, end: int, before: str, after: str) -> Printed | None:
+    """The total of a list; None where the bracket may be instructions: something else is worked
+    behind it, a place is named, or a kind comes twice.
+    """
+    if not AT_END.match(after) or not re.search(r"[A-Za-z]{2}", before):
+        return None
+    whole, _, summed = body.partition("=")
+    pieces = [one.strip(" .") for one in re.split(r"[,;&+/]|\band\b|\bplus\b", whole)]
+    items = [ITEM.fullmatch(one) for one in pieces if one]
+    if len(items) < 2 or not all(items) or PLACED.search(body.lower()):
+        return None
+    found = [(int(one["n"]), one["kind"].lower().strip()) for one in items if one]
+    if len({kind for _, kind in found}) < len(found):
+        return None
+    total = ITEM.fullmatch(summed.strip(" ."))
+    if total:
+        return Printed(start, end, (int(total["n"]),), total["kind"].lower().strip())
+    if any(kind in ("ch", "chs", "chain", "chains") for _, kind in found):
+        return None
+    number, kind = found[0]
+    return Printed(start, end, (number,), kind)
