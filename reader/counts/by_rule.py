@@ -101,7 +101,11 @@ TOTAL_ALONE = re.compile(
     re.IGNORECASE,
 )
 """A sentence behind a rule that is only the total."""
-AND_THEN = re.compile(r"(?<=[.;])\s+(?=(?:rep|repeat|work)\b)", re.IGNORECASE)
+AND_THEN = re.compile(
+    r"(?<=[.;])\s+(?=(?:(?:attach|join|with|using|change to)\b[^.;,]{0,30},\s*)?"
+    r"(?:rep|repeat|work)\b)",
+    re.IGNORECASE,
+)
 """Where a rule of its own follows a row that is named."""
 
 

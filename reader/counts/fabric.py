@@ -49,6 +49,7 @@ class Run:
 class Below:
     """What the next row is worked into. stitches None: unknown. chained: an unworked foundation
     chain. markers: how many lie in it, 0 where that is not known.
+    edge: stitches outside the pattern that a row is told for.
     """
 
     stitches: int | None = None
@@ -57,6 +58,7 @@ class Below:
     chained: bool = False
     is_round: bool = False
     markers: int = 0
+    edge: int = 0
 
     @property
     def spaces(self) -> int:

@@ -23,6 +23,7 @@ from reader.counts.faults import Where, fault_of, other_sense, quoted
 from reader.counts.foundation import begins, is_start, start_row, started
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, left_by
+from reader.counts.patterned import edge_beside, unit_before
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
 from reader.counts.solve import best
@@ -78,7 +79,7 @@ class Ledger:
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.doubted = False
         self.rival: Rival | None = None
-        self.sections, self.fitted, self.markers = 0, True, 0
+        self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
         self.times_more: bool | None = None
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
@@ -261,7 +262,11 @@ class Ledger:
         pattern = self.pattern
         self.go_on(entry)
         below = over if over is not None else self.below
-        below = replace(below, markers=self.markers) if self.markers else below
+        unit = unit_before(self.text, entry.row.start)
+        edge = edge_beside(entry.nodes, below.stitches, unit)
+        self.edge = self.edge if edge is None else edge
+        if self.markers or self.edge:
+            below = replace(below, markers=self.markers, edge=self.edge)
         options = chain_options(
             entry.nodes, below, self.carried, self.size, pattern.craft, self.held,
             pattern.silent_counts,

@@ -20,6 +20,7 @@ _STS = r"(?:sts?\b|stitches|loops)"
 ONLY = re.compile(
     r"\b(?:on|over|with|across|upon)\s+(?:only\s+)?"
     r"(?:these|those|this|(?:the\s+)?(?:first|next|last|centre|center|middle))\s+"
+    r"(?:(?:remaining|rem|last)\s+)?"
     rf"{_N}\s+(?:\w+\s+)?{_STS}"
     rf"|\b(?:on|over|with|across)\s+the\s+{_N.replace('P<n>', 'P<left>')}\s+"
     r"(?:(?:sts|stitches)\s+)?(?:that|which)\s+(?:are|were)\s+left\b",
@@ -36,8 +37,19 @@ FOR_HEEL = re.compile(
 )
 
 
+EACH_SIDE = re.compile(
+    rf"\b(?:place|put|take|slip)\s+{_N}\s+{_STS}\s+(?:on\s+)?each\s+side\s+of\s+(?:the\s+)?"
+    r"(?:middle|centre|center|seam|back)\b",
+    re.IGNORECASE,
+)
+"""So many on each side of one stitch."""
+
+
 def worked_on(words: str) -> int | None:
     """How many stitches the words say are worked on from here; None where they say nothing."""
+    sides = EACH_SIDE.search(words)
+    if sides:
+        return 2 * (_value(sides.group("n")) or 0) + 1
     heel = FOR_HEEL.search(words)
     if heel:
         return _value(heel.group("n") or heel.group("m"))
@@ -50,7 +62,7 @@ def worked_on(words: str) -> int | None:
 
 def begins_with_them(words: str) -> bool:
     """Whether a sentence first says which stitches are worked on, and then what is done."""
-    only = ONLY.search(words)
+    only = ONLY.search(words) or EACH_SIDE.search(words)
     return only is not None and len(words[: only.start()].split()) < 3
 
 
@@ -60,10 +72,16 @@ def _value(said: str) -> int | None:
 
 def narrow(ledger: Ledger, stitches: int | None) -> None:
     """Goes on with some of the stitches; the others wait on a needle or holder."""
+    if stitches is not None and not ledger.rows:
+        # A part that begins with some of what the part before it left.
+        ledger.go_on(None)
     here = ledger.below.stitches
-    if stitches is None or not ledger.rows or here == stitches:
+    if stitches is None or here == stitches:
         return
-    if here is None or 0 < stitches < here:
+    if not ledger.rows:
+        ledger.below = plain(stitches) if here is None or 0 < stitches < here else ledger.below
+        return
+    if here is None or 0 < stitches < here or ledger.doubted:
         why = f"the work goes on with {stitches} stitches, as the words say; the others wait"
         last = ledger.rows[-1]
         ledger.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))

@@ -7,6 +7,7 @@ from itertools import product
 
 from reader.counts.fabric import Below
 from reader.counts.openings import SPACES, UNITS
+from reader.counts.patterned import takes_of
 from reader.counts.tally import Choice
 from reader.pattern.tree import (
     ONE,
@@ -89,20 +90,13 @@ def _lists_to_end(nodes: Sequence[Node]) -> tuple[bool, ...]:
 
 def over_again(nodes: Sequence[Node], below: Below) -> bool:
     """Whether a knitted list may be meant to be repeated to the row's end: plain numbers only, and
-    they go into the row.
+    they go into the row, or into what its edge stitches leave.
     """
-    works = [one for one in nodes if not isinstance(one, Act)]
     acts = [one for one in nodes if isinstance(one, Act)]
     if below.stitches is None or any(one.deed in (Deed.TURN, Deed.NEEDLE) for one in acts):
         return False
-    takes = 0
-    for one in works:
-        if not isinstance(one, Work) or one.stitch.craft is not Craft.KNITTING:
-            return False
-        if one.place.where is not Where.PLAIN:
-            return False
-        takes += one.stitch.takes * (one.number.values[0] if one.number else 1)
-    return takes > 1 and below.stitches >= 2 * takes and below.stitches % takes == 0
+    takes, width = takes_of(nodes), below.stitches - below.edge
+    return takes > 1 and width >= 2 * takes and width % takes == 0
 
 
 def times_of_list(nodes: Sequence[Node]) -> Num | None:

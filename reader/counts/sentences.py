@@ -19,6 +19,14 @@ NEXT_SENTENCE = re.compile(
     r"|pick up|return \d|next row|change to|place)\b))",
     re.IGNORECASE,
 )
+TURNED = re.compile(
+    r"\bturn(?: work| the work| again| round)?\s*[;,:.]\s*(?:and\s+|then\s+)*"
+    r"(?=(?:slip|sl|knit|k|purl|pearl|p|work|s)\b\.?\s*(?:\d|one|two|three|four|five|six|seven|eight"
+    r"|nine|ten|eleven|twelve|thirteen|fourteen|the|to|back|all|until|till))",
+    re.IGNORECASE,
+)
+"""Where the work is turned and goes on in the same sentence: short rows told one after the other.
+"""
 NEEDLE_NAMED = re.compile(r"(?:^|[.;:,])\W*(?:\w+ ){0,3}needles?\.\s*$", re.IGNORECASE)
 """A needle named as a heading: what follows belongs to the same round."""
 HEADING = re.compile(
@@ -28,14 +36,26 @@ HEADING = re.compile(
 """A heading run in with its text: "To decrease.--Knit one ..."."""
 
 
+AS_FOLLOWS = re.compile(
+    r"\b(?:(?:then|and|now|next)\s+)*(?:narrow|decrease|dec|increase|inc|widen|shape|work|proceed"
+    r"|continue|turn|divide|begin|start|complete|finish)\b"
+    r"(?![^.;:]*?\d\s*(?:sts?|stitches|times|rows?|rnds?|rounds?|in)\b)[^.;:,]{0,70}?"
+    r"\b(?:as\s+follows|in\s+(?:the\s+following|this)\s+(?:manner|way)|thus)"
+    r"\s*(?:[:—-]+|\.-+)",
+    re.IGNORECASE,
+)
+"""Words that announce what follows: "then decrease for the toe as follows:"."""
 ALONE = re.compile(r"\W*(?:k|p|knit|purl|pearl|plain)\W*$", re.IGNORECASE)
 """One stitch that is a whole row."""
 
 
 def without_heading(words: str) -> str:
-    """The words with a heading that is run in with them turned to spaces."""
+    """The words with a heading that is run in with them, and what only announces the words behind
+    it, turned to spaces.
+    """
     found = HEADING.match(words)
-    return " " * found.end() + words[found.end() :] if found else words
+    words = " " * found.end() + words[found.end() :] if found else words
+    return AS_FOLLOWS.sub(lambda said: " " * len(said.group()), words)
 
 
 def _names_needle(words: str, upto: int) -> bool:
@@ -54,6 +74,9 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
         for found in NEXT_SENTENCE.finditer(words)
         if not _names_needle(words, found.start())
     ]
+    turns = [found.end() for found in TURNED.finditer(words)]
+    if row.mark is None and len(turns) > 1:
+        cuts = sorted({*cuts, *turns})
     begun = cast_on_in(words) if row.mark is None else None
     if begun is not None and begun.goes_on:
         cuts = sorted({begun.end, *(cut for cut in cuts if cut > begun.end)})

@@ -28,6 +28,7 @@ from reader.pattern.tree import (
     Group,
     Node,
     Num,
+    Place,
     Repeat,
     Shape,
     Skip,
@@ -36,6 +37,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )
+from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
 
 
@@ -71,7 +73,7 @@ def work_row(
         _begin_in_space(ends, rest, tally)
     if chained:
         _count_chain(ends, rest, height, tally)
-    rest = _repeated(rest, choice, size)
+    rest = _repeated(rest, choice, size, below.edge if choice.over_again else 0)
     work_all(_whole_row(_slips_on(rest), tally), tally)
     if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:
         tally.runs.append(Run("gap"))
@@ -236,8 +238,8 @@ def _as_list(rest: list[Node], size: int) -> list[Node]:
     ]
 
 
-def _repeated(rest: list[Node], choice: Choice, size: int) -> list[Node]:
-    """The list repeated where this reading has it so."""
+def _repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Node]:
+    """The list repeated where this reading has it so; edge: stitches beside the pattern."""
     if choice.whole_list:
         rest = _as_list(rest, size)
     to_end = choice.to_end and list_to_end(rest)
@@ -249,7 +251,12 @@ def _repeated(rest: list[Node], choice: Choice, size: int) -> list[Node]:
         replace(one, place=replace(one.place, where=Where.PLAIN)) if isinstance(one, Work) else one
         for one in rest
     ]
-    return [Repeat(works[0].span, words, tuple(body), Until.OPEN)]
+    again = Repeat(works[0].span, words, tuple(body), Until.OPEN)
+    plain = stitch_named("st", Craft.KNITTING)
+    if not edge or plain is None:
+        return [again]
+    place = Place(Where.PLAIN, again.span)
+    return [again, Work(again.span, "", plain, Num((edge,)), place)]
 
 
 def _slips_on(rest: list[Node]) -> list[Node]:
@@ -269,7 +276,7 @@ def _slips_on(rest: list[Node]) -> list[Node]:
 def _whole_row(rest: list[Node], tally: Tally) -> list[Node]:
     """ "Purl." alone: the one stitch goes into all."""
     works = [one for one in rest if not isinstance(one, Act)]
-    shaped = len(works) == 2 and isinstance(works[1], Shape)
+    shaped = len(works) > 1 and all(isinstance(one, Shape) for one in works[1:])
     if (len(works) == 1 or shaped) and isinstance(works[0], Work):
         one = works[0]
         alone = one.place.where is Where.PLAIN and one.number is None

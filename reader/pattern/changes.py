@@ -20,7 +20,8 @@ _COUNTED = (
 )
 _EVERY = (
     rf"\b(?:every|each|ev|foll\w*)\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|2nd|rs|ws"
-    r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)(?:st|nd|rd|th)?)\s+)?(?:foll\w*\s+)?"
+    r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)(?:st|nd|rd|th|d)?)\s+)?"
+    r"(?:foll\w*\s+)?"
     rf"(?:\w+\s+)?(?:{_ROWS}|(?:needles?|pins?)(?![^.;]*\b(?:rounds?|rows?|rnds?)))\b"
 )
 _OTHER = r"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b)"

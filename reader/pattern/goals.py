@@ -21,7 +21,8 @@ def times_in(words: str) -> int | None:
     found = TIMES.search(words)
     made = NARROWINGS.search(words)
     if made and not found:
-        return int(made.group(1)[:3])
+        # All of them together; the first is worked already.
+        return int(made.group(1)[:3]) - 1
     if not found:
         return None
     return value_of(found.group(1), found.group(2) or found.group(3))
@@ -50,4 +51,6 @@ def section_goal(words: str) -> int | None:
     found = re.search(
         r"\b(?:until|till)[^.]*?(\d+)\s*(?:sc|dc|sts?|stitches|s c|d c|doubles)\b", words
     )
-    return int(found.group(1)) if found else None
+    if found is None or NOT_STITCHES.match(words[found.end() :]):
+        return None
+    return int(found.group(1))

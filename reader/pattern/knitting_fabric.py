@@ -18,6 +18,14 @@ ENDS = (
     "at the beginning and end of row", "at beg and end of row", "at beginning and end",
     "at beg and end", "at the beginning and the end of the row", "at the beginning and end",
 )  # fmt: skip
+ONE_END = tuple(
+    f"at {the}{end}{row}"
+    for the in ("the ", "")
+    for end in ("beginning", "beg", "commencement", "end", "start")
+    for row in (" of the row", " of row", " of each row", " of every row", " of the round",
+                " of the needle", " of needle", "")
+)  # fmt: skip
+"""Behind a change that ends the row's words: once, and the rest as it is."""
 
 
 def find_fabric(cur: Cursor) -> Node | None:
@@ -35,7 +43,14 @@ def find_fabric(cur: Cursor) -> Node | None:
 
 
 def at_ends(cur: Cursor, start: int, gain: int, number: Num | None) -> Shape | None:
-    """ "k 2 tog at each end": a change at both ends of the row; None where no such words follow."""
+    """ "k 2 tog at each end": a change at both ends of the row, or at one; None where no such words
+    follow.
+    """
+    at = cur.at
+    if cur.accept(*ONE_END):
+        if cur.low() in (".", ""):
+            return Shape(cur.span(start), cur.said(start), gain, number or ONE, 1)
+        cur.at = at
     if not cur.accept(*ENDS):
         return None
     return Shape(cur.span(start), cur.said(start), gain, number or ONE, 2)
@@ -165,6 +180,9 @@ def _manner(cur: Cursor, start: int) -> Node | None:
     if cur.low() in MANNERS and cur.low(1) != "2":
         while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
             cur.at += 1
+    elif cur.accept("knit on with", "knit on these", "knit on to one", "knit on to a"):
+        while not cur.done() and cur.low() not in STOPS:
+            cur.at += 1
     elif not cur.accept(*AS_IF):
         return None
     return Act(cur.span(start), cur.said(start), Deed.NOTE)
@@ -216,7 +234,8 @@ def _slipped_together(cur: Cursor, start: int) -> Node | None:
 WAITED = (
     "from holder", "from the holder", "from st holder", "from stitch holder", "from holders",
     "from spare needle", "from the spare needle", "from waste yarn", "off holder", "on holder",
-    "left on holder", "from first holder", "from second holder", "from thread", "on st holder",
+    "left on holder", "left on the needle", "left on needle",
+    "from first holder", "from second holder", "from thread", "on st holder",
 )  # fmt: skip
 HELD = ("instep", "held", "waiting", "reserved")
 
@@ -246,7 +265,8 @@ def the_number(cur: Cursor) -> Num | None:
     """ "knit the 3 first stitches": the number, taken with its noun; "the" alone is taken too."""
     if cur.low(1) in ("first", "last", "next", "remaining"):
         cur.at += 1
-        return None
+        if cur.low() != "remaining" or cur.kind(1) != "num" or cur.low(2) not in NOUNS:
+            return None
     if cur.kind(1) != "num" or cur.low(2) in ("tog", "together"):
         return None
     number = cur.number(1)

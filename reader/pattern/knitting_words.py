@@ -4,46 +4,21 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
-
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.knitting_fabric import NOUNS, worked
+from reader.pattern.overs import find_over, how_many
 from reader.pattern.places import find_place
 from reader.pattern.told_where import told_where
 from reader.pattern.tree import ONE, Group, Node, Num, Place, Shape, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
-OVERS = (
-    "bring the wool forward", "bring wool forward", "bring the thread forward",
-    "bring thread forward", "bring the cotton forward", "bring cotton forward",
-    "bring the yarn forward", "bring yarn forward", "bring the silk forward",
-    "pass the wool over", "pass the thread over", "pass the cotton over", "turn the wool over",
-    "put the wool over", "put the thread over", "put the cotton over", "put the yarn over",
-    "throw the thread over", "throw the wool over", "throw thread over", "throw the cotton over",
-    "wool round needle", "wool round the needle", "yarn round needle", "yarn round the needle",
-    "thread round the needle", "cotton round the needle", "wool on needle", "yarn on needle",
-    "wool over needle", "yarn over needle", "wool over the needle", "thread over the needle",
-    "cotton over the needle", "thread over", "wool over", "cotton over", "silk over", "yarn over",
-    "thread forward", "wool forward", "cotton forward", "yarn forward", "silk forward",
-    "wool fwd", "wl fwd", "w fwd", "wfwd", "yarn fwd", "yfwd", "cotton fwd", "thread fwd",
-    "wl rd n", "w r n", "wrn", "y r n", "yrn", "wl o n", "w o n", "won", "yon", "y o n", "th o",
-    "y fwd", "y f", "w f", "w fd", "wl f", "yf",
-)  # fmt: skip
-"""An over, in the words of two centuries; figures or "twice" may follow."""
-THREADS = frozenset(["yarn", "wool", "thread", "cotton", "silk"])
 PASSES = frozenset(["pass", "draw", "pull", "bring", "throw", "lift", "slip", "passing", "drawing"])
 LIFTS = (
     "pick up", "picking up", "lift", "lifting", "raise", "raising", "take up", "taking up", "pu",
 )
+EXTRA = frozenset(["extra", "additional", "another", "new"])
 STRANDS = frozenset(["loop", "thread", "strand", "bar", "horizontal", "wool", "yarn", "running"])
-IN_FRONT = tuple(
-    f"{bring}{thread} {where}"
-    for bring in ("bring the ", "bring ", "put the ", "throw the ", "")
-    for thread in ("thread", "wool", "yarn", "cotton", "silk")
-    for where in ("in front", "to front", "to the front", "before the needle")
-)
-"""The yarn between the needles: an over where a knitted stitch follows."""
 
 
 def find_knitting(cur: Cursor) -> Node | None:
@@ -52,7 +27,7 @@ def find_knitting(cur: Cursor) -> Node | None:
         return None
     start = cur.at
     for reading in (
-        told_where, _over, _in_front, _made, _raised, _passed_over, _slip_and_bind, _taken_in,
+        told_where, find_over, _made, _raised, _passed_over, _slip_and_bind, _taken_in,
         _twice_into, _all_into_one,
     ):  # fmt: skip
         node = reading(cur, start)
@@ -62,71 +37,12 @@ def find_knitting(cur: Cursor) -> Node | None:
     return None
 
 
-def _how_many(cur: Cursor) -> Num | None:
-    """The "twice", "3 times" or "2" that stands here, taken."""
-    number = cur.number()
-    if cur.kind() == "times":
-        cur.at += 1
-        return number
-    if cur.kind() == "num" and cur.low(1) in ("times", "time"):
-        cur.at += 2
-        return number
-    if cur.kind() == "num" and cur.low(1) in (*STOPS, ""):
-        cur.at += 1
-        return number
-    return None
-
-
-def _over(cur: Cursor, start: int) -> Node | None:
-    if cur.any_words(OVERS):
-        cur.accept(*OVERS)
-        if _comes_back(cur):
-            return None
-        cur.accept("the needle", "needle", "the pin", "pin", "again")
-        number = _how_many(cur)
-        cur.accept("to increase", "to make a loop", "to make a stitch")
-        cur.accept("to make 1", "to make a st", "to make one")
-        return worked(cur, start, "yo", number)
-    if cur.kind() == "num" and cur.low(1) in ("over", "overs") and cur.low(2) in (*STOPS, ""):
-        number = cur.number()
-        cur.at += 2
-        return worked(cur, start, "yo", number)
-    if cur.low() not in ("o", "over") or cur.low(-1) not in (*STOPS, "", "*", "and"):
-        return None
-    cur.at += 1
-    number = _how_many(cur)
-    if cur.low() not in (*STOPS, "", "and"):
-        return None
-    return worked(cur, start, "yo", number, cur.low(-1) in ("times", "twice"))
-
-
-def _in_front(cur: Cursor, start: int) -> Node | None:
-    """ "bring the thread in front, slip 1, knit 2 together": an over, since knitting follows."""
-    if not cur.accept(*IN_FRONT) or _comes_back(cur):
-        return None
-    ahead = int(cur.low() in (",", "and"))
-    slipped = cur.low(ahead) in ("sl", "slip") and cur.low(ahead + 1) in ("1", "one")
-    ahead += (2 + (cur.low(ahead + 2) == ",")) * slipped
-    together = not slipped or cur.low(ahead + 2) in ("together", "tog") or cur.low(ahead) != "k"
-    if cur.low(ahead) not in ("knit", "k", "narrow", "n", "k2tog") or not together:
-        return None
-    return worked(cur, start, "yo", None)
-
-
-def _comes_back(cur: Cursor) -> bool:
-    """Whether the yarn only goes to the front while stitches are slipped, and back again."""
-    ahead = 1 if cur.low() == "," else 0
-    if cur.low(ahead) not in ("sl", "slip", "s"):
-        return False
-    lows = [cur.low(ahead + n) for n in range(12)]
-    return any(one in THREADS and after == "back" for one, after in pairwise(lows))
-
-
 def _made(cur: Cursor, start: int) -> Node | None:
     """ "make one", "m 2": so many more."""
-    if cur.low() not in ("make", "m", "making") or cur.kind(1) != "num":
+    one = cur.low(1) in ("a", "an", "another") and cur.low(2) in NOUNS
+    if cur.low() not in ("make", "m", "making") or not (one or cur.kind(1) == "num"):
         return None
-    number = cur.number(1)
+    number = ONE if one else cur.number(1)
     cur.at += 2
     if cur.accept(*NOUNS):
         pass
@@ -135,7 +51,7 @@ def _made(cur: Cursor, start: int) -> Node | None:
     if cur.low() in ("by", "from", "out"):
         while not cur.done() and cur.low() not in STOPS:
             cur.at += 1
-    times = _how_many(cur)
+    times = how_many(cur)
     if times is not None and number is not None:
         number = Num(tuple(one * times.at(size) for size, one in enumerate(number.values)))
     return worked(cur, start, "m1", number)
@@ -149,7 +65,8 @@ def _raised(cur: Cursor, start: int) -> Node | None:
     while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
         lows.append(cur.low())
         cur.at += 1
-    if not STRANDS & set(lows[:4]):
+    extra = EXTRA & set(lows[:3]) and set(NOUNS) & set(lows[:4])
+    if not extra and not STRANDS & set(lows[:4]):
         return None
     if not {"knit", "k", "purl", "p", "work"} & set(lows):
         # The knitting may stand behind a comma: "pick up the loop between, knit it".
@@ -206,7 +123,7 @@ def _taken_in(cur: Cursor, start: int) -> Node | None:
             number = cur.number()
             cur.at += 2
             return worked(cur, start, "k2tog", number)
-        number = _how_many(cur)
+        number = how_many(cur)
         return worked(cur, start, "k2tog", number, not cur.low(-1).isdigit())
     verb = cur.low()
     if verb not in ("take", "taking", "knit", "k", "pearl", "purl", "p", "work", "slip"):
@@ -219,7 +136,9 @@ def _taken_in(cur: Cursor, start: int) -> Node | None:
         return None
     cur.at += 1
     cur.accept(*NOUNS)
-    joined = cur.accept("in one", "into one", "as one", "in 1", "into 1", "as 1")
+    if cur.low() == "," and cur.low(1) == "taken":
+        cur.at += 1
+    joined = cur.accept("taken together", "in one", "into one", "as one", "in 1", "into 1", "as 1")
     if not joined and not ((which or verb in ("take", "taking")) and cur.accept("together", "tog")):
         return None
     return worked(cur, start, f"{'p' if verb in ('pearl', 'purl', 'p') else 'k'}{amount}tog", None)
@@ -285,7 +204,7 @@ def _all_into_one(cur: Cursor, start: int) -> Node | None:
 
 def _one_of_several(cur: Cursor, start: int) -> Node | None:
     """A plain stitch with its number, or an over."""
-    over = _over(cur, start)
+    over = find_over(cur, start)
     if over is not None:
         return over
     cur.at = start

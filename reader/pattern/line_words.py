@@ -38,7 +38,8 @@ STITCHY = re.compile(
     r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
     r"|stitch(?:es)?|cast o(?:ff|n)|co ?\d+|bind off|bo ?\d*|bo|doubles?|trebles?|rnds?"
     r"|rounds?|rows?"
-    r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam|make one|take in|pick up|long st"
+    r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam(?:ed)?|make one|take in|pick up"
+    r"|long st"
     r"|every (?:second|other|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|\d)"
     r"|rep|repeat|sc\d\w*|htr|mr|magic ring|single crochet|double crochet|loops?|picots?|\dsc"
     r"|\dinc|\ddec)\b",

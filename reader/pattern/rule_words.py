@@ -61,7 +61,7 @@ TIMES = re.compile(rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times|\b(once|twice|thrice
 UNTIL = re.compile(
     r"\b(?:until|till|to)\s+(?:(?:there\s+(?:are|is|remains?|will be|shall be)|you\s+have|it\s+has"
     r"|but|only|just|all but)\s+)*(\d+)\s*(?:\([\d,\s]"
-    r"+\)\s*)?(?:sts?|stitches|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are "
+    r"+\)\s*)?(?:stitches|sts?|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are "
     r"left|left)?",
     re.IGNORECASE,
 )
@@ -97,8 +97,8 @@ NOT_STITCHES = re.compile(
     r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges"
     r"|ribs|repeats|patterns|scallops|motifs|blocks|times|points)\b"
     r"|between (?:the )?(?:m\b|markers?)"
-    r"|(?:on|at|in) (?:each|either|every|one|the (?!needle)\w+|both) (?:\w+ )?"
-    r"(?:needles?|pins?|sides?|ends?)\b)",
+    r"|(?:on|at|in) (?:each|either|every|one|the (?!needle)\w+|both) (?:\w+ ){0,2}"
+    r"(?:needles?|pins?)\b)",
     re.IGNORECASE,
 )
 """What a number behind "until" may count instead of stitches."""
@@ -207,7 +207,8 @@ FABRIC = re.compile(
 )
 """A whole row in a fabric that is named and not spelled out."""
 MEASURE = re.compile(
-    rf"{_AT}(?:(?:change|switch|with|using)\b[^.;]*[.,;]\s*)?(?:then\s+|now\s+)?(?:work"
+    rf"{_AT}(?:(?:change|switch|with|using)\b(?:(?!\bpick|\bcast|\bbind|\d sts?\b)[^.;])*[.,;]\s*)?"
+    r"(?:then\s+|now\s+)?(?:work"
     rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p "
     rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b"
     rf"|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)"
@@ -216,7 +217,8 @@ MEASURE = re.compile(
 )
 """Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
 SHAPED = re.compile(
-    r"\b(?:inc(?!h)|dec|shap|widen|narrow|adding \d|rnds? \d|rows? \d)", re.IGNORECASE
+    r"\b(?:inc(?!h)|dec|shap|widen|(?<!without )narrow|adding \d|rnds? \d|rows? \d|pick up"
+    r"|cast o|bind off|bo \d|\d ?tog)", re.IGNORECASE
 )
 OPEN_END = re.compile(
     r"\b(?:until|till)\b|\bfor\b[^.;]*?(?:\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b)",
@@ -229,6 +231,8 @@ GOES_ON = re.compile(
     re.IGNORECASE,
 )
 """Rows go on as they went before, or as the words say."""
+PICKS_UP = re.compile(r"\w+\.? to (?:pick|take|cast|bind|slip)\b", re.IGNORECASE)
+"""What is done next, not rows that go on."""
 STITCHES_ON = re.compile(
     r"\w+\.? (?:to )?(?:k|knit|p|purl|pearl|take|rib|narrow|this|thus|so|in this way)\b"
     r"(?![^.]{0,200}\b"

@@ -35,6 +35,7 @@ from reader.pattern.rule_words import (
     ODD_AND_EVEN,
     OPEN_END,
     PER_SECTION,
+    PICKS_UP,
     PLAIN_DIFFERENCE,
     PLAIN_ROWS,
     REPEAT_CHANGE,
@@ -192,6 +193,8 @@ def _fabric(words: str) -> Rule | None:
 
 def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, rows: int) -> Rule:
     tail = _sentence(words, found.end())
+    beyond = FURTHER_WORK.search(tail)
+    tail = tail[: beyond.start()] if beyond else tail
     end = found.end() + len(tail)
     until = UNTIL_ROW.search(tail)
     row = int((until.group(1) or until.group(2))[:4]) if until else None
@@ -317,6 +320,8 @@ def _grow(words: str) -> Rule | None:
     if found is not None and (change is None or not change.step) and goal_in(words) is not None:
         change = change_at_ends(words) or change
     if found is None and change is None:
+        return None
+    if change is None and found is not None and PICKS_UP.match(words[found.start() :]):
         return None
     if change is None and found is not None and STITCHES_ON.match(words[found.start() :]):
         return None

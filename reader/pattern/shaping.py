@@ -47,6 +47,8 @@ def _words(cur: Cursor) -> tuple[list[str], int]:
         low = cur.low(ahead)
         if low in (",", ";", ".", "(", "[", ")", "]", "*", "") and ahead > 0:
             break
+        if low in ("and", "then", "&") and cur.low(ahead + 1) in WORDS:
+            break
         ordinal = cur.kind(ahead) == "ord" and not low[0].isdigit() and "every" in lows
         lows.append(f"{cur.peek(ahead).value}th" if ordinal else low)
     return lows, len(lows)

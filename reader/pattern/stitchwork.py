@@ -202,7 +202,9 @@ def _how_far(cur: Cursor, number: Num | None) -> tuple[Num | None, Place]:
     """In knitting: the number where it only follows now, and how far the stitch is worked."""
     if cur.low() in ONWARD and cur.low(1) in ("until", "till", "to", "up", "all", "as"):
         cur.at += 1
-    if number is None and cur.low() == "the":
+    if cur.low() == "across" and cur.low(1) in ("remaining", "rem", "other"):
+        cur.at += cur.kind(2) == "num" and cur.low(3) in NOUNS
+    if number is None and cur.low() in ("the", "remaining", "rem", "other"):
         number = the_number(cur)
     place = _place(cur)
     if place.where is Where.SAME and "needle" in place.text.lower():

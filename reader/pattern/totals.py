@@ -68,7 +68,7 @@ SPOKEN = re.compile(
     r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
     r"(?:needles?|pins?|wires?)|on needle"
     r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)"
-    r"|in (?:the )?(?:cent(?:er|re) )?(?:circle|ring|round|rnd|row)))*\s*(?=:?[.!;),]|$)",
+    r"|in (?:the |a )?(?:cent(?:er|re) )?(?:circle|ring|round|rnd|row)))*\s*(?=:?[.!;),]|$)",
     re.IGNORECASE,
 )
 
