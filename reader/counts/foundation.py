@@ -4,6 +4,8 @@ into.
 
 from __future__ import annotations
 
+import re
+
 from reader.counts.counted import CountedRow, Verdict
 from reader.counts.ends import ends_of
 from reader.counts.fabric import Below, foundation, plain
@@ -53,6 +55,27 @@ def begins(nodes: tuple[Node, ...]) -> bool:
         if isinstance(one, Repeat):
             return begins(one.body)
     return False
+
+
+ADDED = re.compile(
+    r"\b(?:at (?:beg|end|each)|edges?|over|next row|in place of|pick(?:ed)? up|instep|above|opening"
+    r"|join again|in their place|to replace|underarms?)\b",
+    re.IGNORECASE,
+)
+"""New stitches that are added to those on hand."""
+
+
+def begins_anew(
+    nodes: tuple[Node, ...], words: str, before: Below, size: int, craft: Craft, stated: int | None
+) -> bool:
+    """Whether a cast on begins the work anew: neither its words nor the printed total (stated) say
+    that its stitches are added to those on hand.
+    """
+    if ADDED.search(words):
+        return False
+    if stated is None or not before.stitches:
+        return True
+    return started(nodes, before, size, craft, False)[1] != stated
 
 
 def started(

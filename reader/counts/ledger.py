@@ -20,7 +20,7 @@ from reader.counts.entries import (
 )
 from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, fault_of, other_sense, quoted
-from reader.counts.foundation import begins, is_start, start_row, started
+from reader.counts.foundation import begins, begins_anew, is_start, start_row, started
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, left_by
 from reader.counts.patterned import edge_beside, unit_before
@@ -45,14 +45,6 @@ LONGEST_ROW = 5_000
 """Stitches: longer rows come of a misprint, or a misreading, and are not followed further."""
 MOST_MOVES = 60_000
 """Moves of one part that are opened; a part that a person can work has fewer."""
-
-
-ADDED = re.compile(
-    r"\b(?:at (?:beg|end|each)|edges?|over|next row|in place of|pick(?:ed)? up|instep|above|opening"
-    r"|join again|in their place|to replace|underarms?)\b",
-    re.IGNORECASE,
-)
-"""New stitches that are added to those on hand."""
 
 
 class Ledger:
@@ -131,7 +123,9 @@ class Ledger:
     def start(self, entry: Entry) -> None:
         """A foundation."""
         words = self.words(entry.row.start, entry.row.end)
-        afresh = not ADDED.search(words) and not self.adds_up(entry)
+        afresh = begins_anew(
+            entry.nodes, words, self.below, self.size, self.pattern.craft, self.stated(entry)[0]
+        )
         self.below, count, moves = started(
             entry.nodes, self.below, self.size, self.pattern.craft, afresh
         )
@@ -142,14 +136,6 @@ class Ledger:
         self.carried = 0
         if afresh:
             self.number, self.doubted = 0, False
-
-    def adds_up(self, entry: Entry) -> bool:
-        """Whether the printed total is that of what lies below with the new stitches."""
-        stated, _ = self.stated(entry)
-        if stated is None or not self.below.stitches:
-            return False
-        _, count, _ = started(entry.nodes, self.below, self.size, self.pattern.craft, False)
-        return count == stated
 
     def entry_of(self, number: int, words: str = "") -> Entry | None:
         """The latest row of that number, in this part or in an earlier one."""
