@@ -27,7 +27,6 @@ from reader.pattern.tree import (
 )  # fmt: skip
 from reader.terms.crafts import Terms
 from reader.terms.forms import forms, stitch_named
-from reader.terms.numbers import ordinal_number
 from reader.terms.stitches import Craft, Kind
 from reader.text.span import Span
 
@@ -93,27 +92,6 @@ def requoted(problem: Problem, below: int | None, gain: int | None) -> Problem:
         "the stitches do not fit the row below", "the row it quotes does not fit here"
     )
     return replace(problem, verdict=Verdict.UNCLEAR, message=said, counted=counted)
-
-
-ELIDED = re.compile(
-    r"^\W*(?:and )?(?:in )?every (\d+(?:st|nd|rd|th)|[a-z]+)(?: st\w*)?\W*$", re.IGNORECASE
-)
-"""A row that only says in every how manieth stitch."""
-
-
-def elided(nodes: tuple[Node, ...], words: str, last: tuple[Node, ...]) -> tuple[Node, ...]:
-    """ "Fifth row, in every fourth": the increase of the row before (last), at another distance;
-    other rows as they are.
-    """
-    every = ELIDED.match(" ".join(words.split()))
-    shape = next((one for one in last if isinstance(one, Shape) and one.every), None)
-    if every is None or shape is None:
-        return nodes
-    digits = re.sub(r"\D", "", every.group(1))
-    step = int(digits) if digits else ordinal_number(every.group(1))
-    if not step:
-        return nodes
-    return (replace(shape, every=step, span=nodes[0].span if nodes else shape.span),)
 
 
 def called(

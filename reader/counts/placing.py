@@ -135,7 +135,7 @@ def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | Non
 
 def _one_loop(work: Work, tally: Tally, chains: int) -> bool:
     """Whether "1 dc in the 18 ch" is the loop of 18 chains, not eighteen places."""
-    single = work.number is None or work.number.values[0] == 1
+    single = work.number is None or work.number.values[0] in (1, chains)
     if work.place.where not in (Where.NEXT, Where.FIRST, Where.LAST) or not single:
         return False
     return tally.walk.has_loop(chains)

@@ -16,7 +16,7 @@ from reader.counts.placing import completes, to_other_edge
 from reader.counts.readings import list_to_end, readings, times_of_list
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
-from reader.counts.turning import symmetric_edge
+from reader.counts.turning import makes_loop, symmetric_edge
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
@@ -73,6 +73,8 @@ def work_row(
         _begin_in_space(ends, rest, tally)
     if chained:
         _count_chain(ends, rest, height, tally)
+    elif makes_loop(first_work(rest), height) and tally.walk.known:
+        tally.make_space(height)
     rest = _repeated(rest, choice, size, below.edge if choice.over_again else 0)
     work_all(_whole_row(_slips_on(rest), tally), tally)
     if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:

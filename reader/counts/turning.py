@@ -39,6 +39,8 @@ def chain_options(
     tall = work.stitch.height if work else 3
     if height <= 1 and not held.get(height, True):
         return [False]
+    if makes_loop(work, height):
+        return [False, True]
     if height in held:
         return [held[height], not held[height]]
     if height <= 1 or (tall <= 1 and work is not None):
@@ -49,6 +51,16 @@ def chain_options(
     if not usual and stands_for_one(ends.body, size):
         usual = True
     return [usual, not usual]
+
+
+def makes_loop(work: Work | None, height: int) -> bool:
+    """Whether a turning chain is a loop to be worked into later: "ch 8, turn, d c in 1st d c" is
+    fastened where it began, and far longer than its stitch is tall.
+    """
+    if work is None or work.place.where is not Where.FIRST or work.place.noun == "sp":
+        return False
+    single = work.number is None or work.number.values == (1,)
+    return single and work.stitch.height > 1 and height >= work.stitch.height + 4
 
 
 def symmetric_edge(body: Sequence[Node]) -> Work | None:

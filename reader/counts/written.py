@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.counts.casting import cast_on_in
-from reader.counts.entries import Entry, elided, without_sayings
+from reader.counts.differing import as_before
+from reader.counts.entries import Entry, without_sayings
 from reader.counts.sentences import without_heading
 from reader.pattern.cursor import Book
 from reader.pattern.instructions import read_row
@@ -43,7 +44,7 @@ def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> E
     if begun is not None:
         blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
     nodes = read_row(blank, 0, len(blank), _book_at(pattern.book, row))
-    return Entry(None, elided(nodes, blank, last), row, tuple(printed))
+    return Entry(None, as_before(nodes, blank, last), row, tuple(printed))
 
 
 def totals_in(pattern: Pattern, words: str) -> tuple[list[Printed], str]:

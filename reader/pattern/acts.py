@@ -259,8 +259,11 @@ def _colour(cur: Cursor, start: int) -> Node | None:
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     dropped = {cur.low(n) for n in range(1, 5)} & DROPPED
-    if cur.low() == "drop" and dropped and cur.book.craft is Craft.KNITTING:
-        return None
+    if cur.low() in ("drop", "dropping") and dropped:
+        if cur.book.craft is Craft.KNITTING:
+            return None
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     if cur.low() in CHANGES:
         take_phrase(cur)
         return act_here(cur, start, Deed.COLOUR)

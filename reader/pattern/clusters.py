@@ -16,6 +16,8 @@ KEPT = re.compile(
     re.IGNORECASE,
 )
 """Said of stitches that are finished together."""
+DROPPED = re.compile(r"drop(?:ping)? (?:the )?(?:loop|lp|st|stitch)\b", re.IGNORECASE)
+"""Said of stitches of one place that are drawn together to a popcorn."""
 
 
 def clustered(made: list[Node], told: Act) -> bool:
@@ -23,18 +25,22 @@ def clustered(made: list[Node], told: Act) -> bool:
     where the words say no such thing.
     """
     last = made[-1] if made else None
-    if not KEPT.search(told.words) or not isinstance(last, Work):
+    popcorn = DROPPED.match(told.words) is not None
+    if not (popcorn or KEPT.search(told.words)) or not isinstance(last, Work):
         return False
     per = last.number.values[0] if last.number is not None else 1
     places = last.place.number.values[0] if last.place.where is Where.NEXT else 1
-    if last.stitch.craft is not Craft.CROCHET or per * places < 2:
+    if last.stitch.craft is not Craft.CROCHET or per * places < 2 or (popcorn and places > 1):
         return False
-    begun = len(made) == 2 and isinstance(made[0], Chain)
+    begins = [at for at, one in enumerate(made) if not isinstance(one, Act)]
+    first = made[begins[0]]
+    begun = len(begins) == 2 and isinstance(first, Chain)
     takes = places + (begun and last.place.where is Where.NEXT)
-    if begun and isinstance(made[0], Chain):
-        made[0] = replace(made[0], counts=False)
+    if begun and isinstance(first, Chain):
+        made[begins[0]] = replace(first, counts=False)
+    name = "popcorn" if popcorn else "cluster"
     stitch = replace(
-        last.stitch, name="cluster", spoken="cluster", spoken_uk="", takes=takes, makes=1, base="",
+        last.stitch, name=name, spoken=name, spoken_uk="", takes=takes, makes=1, base="",
         kind=Kind.DECREASE if places > 1 else Kind.CLUSTER,
     )  # fmt: skip
     place = replace(last.place, where=Where.PLAIN) if places > 1 else last.place

@@ -123,7 +123,7 @@ class _Reading:
             if cur.at == at:
                 self.lose()
         self.flush()
-        if cur.book.craft is Craft.KNITTING and self.stars and self.made:
+        if self.stars and self.made:
             self.left_open()
         return tuple(self.made)
 
@@ -134,7 +134,8 @@ class _Reading:
             return
         index = 0 if at >= len(self.made) else at
         body = tuple(self.made[index:])
-        if any(isinstance(one, Work) for one in body):
+        works = [one for one in body if isinstance(one, Work | Group)]
+        if works and works[0].place.where not in (Where.RING, Where.CHAIN):
             self.made[index:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
 
     def one(self) -> None:

@@ -26,7 +26,10 @@ _MANNER = (
 _JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and)\s*)"
 _SIDE = r"(?:\s*[\(\[][^)\]]{0,40}[\)\]])?"
 _END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
-_AIM = r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—]))?"
+_AIM = (
+    r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"
+    r"|\s+(?:in the following (?:manner|way)|as follows|thus)(?=\s*[:;—]))?"
+)
 _LOOSE = (
     r"(?P<loose>,(?=\s+(?!(?:and|or|then)\b)[a-z(*\d])"
     r"|\s+(?=(?:is|was|will|we|you|i'm|i|it's|just|(?:the )?same|as|like)\b))"
@@ -41,7 +44,7 @@ WORD_FIRST = re.compile(
 )
 ORDINAL_FIRST = re.compile(
     rf"(?<![\w-])(?P<nums>{_ORD}(?:{_JOIN}(?:{_ORD}|\d+))*)\s+{_MANNER}(?P<what>{_ROUND})"
-    rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}|{_LOOSE})",
+    rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}|;(?=\s+\d)|{_LOOSE})",
     re.IGNORECASE,
 )
 BARE = re.compile(r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?P<end>[.)]|:)\s+(?=\S)")
@@ -132,6 +135,11 @@ ORDINAL_ALONE = re.compile(
     rf"(?<![\w-])(?P<nums>\d+(?:st|nd|rd|th)\b(?:{_JOIN}\d+(?:st|nd|rd|th)\b)*)(?P<what>)\s*:"
 )
 """Among rows with their word, a label may go without: "9th and 10th: as 5th and 6th"."""
+DASHED = re.compile(
+    rf"(?P<nums>{_ORD}|[1-9]\d?(?=\s?\.?\s?(?:—|--)))(?P<what>)(?P<side>)\s?\.?\s?(?:—|--)\s*(?=\S)",
+    re.IGNORECASE,
+)
+"""At a line's start an ordinal, or a small number, with a dash behind it: "2nd.—", "14th—"."""
 NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
 """Behind a row: "Next, plain."."""
 
@@ -167,6 +175,9 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     heading = RUN_IN_CAPS.match(text, start) if not line_start else None
     if heading:
         return Mark(start, heading.end(), (), heading["name"].capitalize(), is_heading=True)
+    dashed = DASHED.match(text, start) if line_start else None
+    if dashed:
+        return _numbered(dashed, start)
     bare = BARE.match(text, start) if line_start else None
     return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
 
@@ -240,12 +251,20 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
             at = spot + 1
 
 
+WORK_THE = re.compile(
+    r"\b(?:ring|circle|round|chain)\b[^.]{0,60}?\b(?:and|then) work (?:the\s+)?$", re.IGNORECASE
+)
+"""Before the label of a first round, told in the sentence that closes the ring."""
+
+
 def _may_begin(before: str) -> bool:
     """Whether a label may follow these words of its block: only a sentence, a bracket or a turn
     that ends.
     """
     words = re.sub(r"\.\s?-+$", ".", _without_the(before).rstrip())
     ended = words.lower().endswith(("turn", "join", "--", ".-", ":-"))
+    if WORK_THE.search(before):
+        return True
     if words and words[-1] not in ".;:)]!—*" and not ended:
         return False
     return not re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", words, re.IGNORECASE)

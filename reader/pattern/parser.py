@@ -16,6 +16,7 @@ from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
+from reader.text.crosses import starred
 from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows
 from reader.text.part_nouns import without_part_nouns
@@ -279,7 +280,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(with_ones(told))
     plain = untabled(without_emphasis(unmarked(source.text)))
-    plain = needles_as_rows(undotted(plain))
+    plain = needles_as_rows(undotted(starred(plain)))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = without_part_nouns(without_stops(plain))

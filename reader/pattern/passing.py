@@ -10,6 +10,9 @@ from reader.pattern.tree import ONE, Act, Chain, Deed, LeaveRest, Node, Place, S
 from reader.terms.stitches import Craft, Kind
 
 
+TIGHTENS = frozenset(["tighten", "fasten", "close", "secure", "lock", "complete"])
+
+
 def find_leave(cur: Cursor) -> Node | None:
     """ "leave rem sts unworked"."""
     start = cur.at
@@ -44,13 +47,25 @@ def find_skip(cur: Cursor) -> Node | None:
     if place is None:
         number = cur.number()
         if number is None:
-            return Skip(cur.span(start), cur.said(start), Place(Where.NEXT, cur.span(start)))
+            noun = "st" if _comes_next(cur) else _bare_noun(cur)
+            cur.accept("stitch", "st")
+            place = Place(Where.NEXT, cur.span(start), noun=noun)
+            return Skip(cur.span(start), cur.said(start), place)
         cur.at += 1
         place = find_place(cur) if cur.low() in ("st", "sts", "stitches") else None
-        noun = _bare_noun(cur)
+        noun = "st" if _comes_next(cur) else _bare_noun(cur)
         take_after(cur)
         place = Place(Where.NEXT, cur.span(start), number, noun)
     return Skip(cur.span(start), cur.said(start), place)
+
+
+def _comes_next(cur: Cursor) -> bool:
+    """Whether the stitch named here is the next instruction: "miss 1 sc in next"."""
+    found = cur.stitch()
+    if found is None or cur.low(found.length) not in ("in", "into", "on"):
+        return False
+    after = found.length + 1 + (cur.low(found.length + 1) == "the")
+    return cur.low(after) in ("next", "following", "foll") or cur.kind(after) == "ord"
 
 
 def _nth(cur: Cursor) -> Place | None:
@@ -85,6 +100,10 @@ def find_chain(cur: Cursor) -> Node | None:
     else:
         return None
     cur.accept("stitches", "sts", "st", "chains", "loosely")
+    if cur.low() == "to" and cur.low(1) in TIGHTENS:
+        # "ch 1 to tighten st": a part of the popcorn just made.
+        take_phrase(cur)
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     return Chain(cur.span(start), cur.said(start), number or ONE)
 
 

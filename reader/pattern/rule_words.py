@@ -32,10 +32,10 @@ REPEAT_THIS = re.compile(
 )
 REPEAT_ROWS = re.compile(
     r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?)\s+(?:the\s+)?"
-    rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:\s*(?:-|—|to"
-    rf"|through|thru|&|and)\s*(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?(?:\s*(?:,|-"
-    rf"|to|through|and|&)\s*(?:the )?(?:\d+(?:st|nd|rd|th)\s*(?:,|and)\s*)*(?P<d>\d+)(?:st|nd|rd"
-    rf"|th))?\s*{_ROWS})",
+    rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:(?:\s*,\s*\d+)*\s*(?:-|—|to"
+    rf"|through|thru|&|,?\s*and)\s*(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?"
+    rf"(?:\s*(?:,\s*and|,|-|to|through|thru|and|&)\s*(?:the )?(?:\d+(?:st|nd|rd|th)\s*"
+    rf"(?:,\s*and|,|and)\s*)*(?P<d>\d+)(?:st|nd|rd|th))?\s*{_ROWS})",
     re.IGNORECASE,
 )
 UP_TO_ROW = re.compile(

@@ -7,7 +7,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.tree import Act, Chain, Node, Repeat, Until, Where, Work
+from reader.pattern.tree import Act, Chain, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Craft
 
 
@@ -35,11 +35,22 @@ def _after_start(made: Sequence[Node]) -> int:
     index = 0
     while index < len(made) and isinstance(made[index], Act | Chain):
         one, after = made[index], made[index + 1 : index + 2]
+        if isinstance(one, Chain) and _begins_loop(made[index : index + 3]):
+            break
         height = after[0].stitch.height if after and isinstance(after[0], Work) else None
         if isinstance(one, Chain) and height is not None and one.number.values[0] != max(height, 1):
             break
         index += 1
     return index if index < len(made) else 0
+
+
+def _begins_loop(nodes: Sequence[Node]) -> bool:
+    """Whether a chain is the loop of each pass: "4 ch, miss 1, sc in next; repeat"."""
+    if len(nodes) < 3 or not isinstance(nodes[1], Skip) or nodes[1].place.where is Where.FIRST:
+        return False
+    chain, low = nodes[0], nodes[2]
+    loops = isinstance(chain, Chain) and chain.number.values[0] > 1
+    return loops and isinstance(low, Work) and low.stitch.height <= 1
 
 
 ALL_AROUND = (

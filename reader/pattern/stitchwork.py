@@ -376,12 +376,16 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
 
 def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
     """ "and in each ch across": the stitch before, in another place."""
-    if cur.low() not in ("in", "into", "across", "around", "over", "to"):
+    if cur.low() not in ("in", "into", "on", "across", "around", "over", "to"):
         return None
     last = next((one for one in reversed(made) if isinstance(one, Work)), None)
     place = find_place(cur)
     if last is None or place is None or place.where is Where.PLAIN:
         return None
+    if last is made[-1] and last.place.where is Where.PLAIN and cur.tokens[start - 1].low == ",":
+        # "1 tr, on tr of last round": the comma parts a stitch from its place.
+        made.pop()
+        return replace(last, place=place)
     return replace(
         last,
         span=cur.span(start),

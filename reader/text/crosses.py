@@ -1,0 +1,23 @@
+"""Clean text -> the same text, length kept, with the crosses that old printers set for stars as
+stars: "10th.—+ 1 tc., 3 ch., miss 3 +; repeat" -> "10th.—* 1 tc., 3 ch., miss 3 *; repeat".
+"""
+
+from __future__ import annotations
+
+import re
+
+PARAGRAPH = re.compile(r"[^\n]+(?:\n(?!\s*\n)[^\n]+)*")
+CLOSING = re.compile(r"(?<=[\s,.;])[x+†](?=[;,.]?\s+rep(?:eat)?\b)", re.IGNORECASE)
+"""A cross before "repeat" can be nothing else."""
+OPENING = re.compile(r"(?:(?<=—)|(?<=—\s)|(?<=--)|(?<=[.:\]]\s)|^)[x+†](?=\s+(?:\d+\s+)?[A-Za-z])")
+
+
+def starred(text: str) -> str:
+    """The text with such crosses as stars; a cross that counts times or adds is left."""
+    return PARAGRAPH.sub(lambda found: _starred(found.group()), text)
+
+
+def _starred(words: str) -> str:
+    if not CLOSING.search(words):
+        return words
+    return OPENING.sub("*", CLOSING.sub("*", words))
