@@ -9,7 +9,6 @@ from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Act, Chain, Deed, LeaveRest, Node, Place, Skip, Where
 from reader.terms.stitches import Craft, Kind
 
-
 TIGHTENS = frozenset(["tighten", "fasten", "close", "secure", "lock", "complete"])
 
 
