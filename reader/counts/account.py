@@ -4,6 +4,7 @@ problems as values.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.by_rule import add
@@ -13,8 +14,9 @@ from reader.counts.evens import Evens
 from reader.counts.fabric import Below
 from reader.counts.ledger import Ledger
 from reader.counts.narrowed import hear
+from reader.counts.one_size import rows_for
 from reader.pattern.cursor import span_of as origin
-from reader.pattern.layout import WrittenNote, WrittenPart, WrittenRow
+from reader.pattern.layout import WrittenNote, WrittenRow
 from reader.pattern.parser import Pattern
 from reader.terms.stitches import Craft
 from reader.text.span import Span
@@ -35,7 +37,8 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left)
         evens = Evens()
         notes: list[Remark] = []
-        for item, coming in zip(part.items, _next_numbers(part), strict=True):
+        items = rows_for(part.items, size, len(pattern.sizes))
+        for item, coming in zip(items, _next_numbers(items), strict=True):
             if isinstance(item, WrittenNote):
                 notes.append(remark(pattern, item, len(ledger.rows)))
                 if item.kind == "note" and pattern.craft is Craft.KNITTING:
@@ -73,11 +76,11 @@ def span_of(pattern: Pattern, start: int, end: int) -> Span:
     return origin(pattern.book, start, end)
 
 
-def _next_numbers(part: WrittenPart) -> list[int | None]:
+def _next_numbers(items: Sequence[WrittenRow | WrittenNote]) -> list[int | None]:
     """For each item of a part, the number on the next label: rows by rule run up to it."""
     numbers: list[int | None] = []
     coming: int | None = None
-    for item in reversed(part.items):
+    for item in reversed(items):
         numbers.append(coming)
         if isinstance(item, WrittenRow) and item.mark is not None and item.mark.numbers:
             coming = item.mark.numbers[0]

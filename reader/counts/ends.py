@@ -66,7 +66,7 @@ def _names_needle(node: Node) -> bool:
     return isinstance(node, Act) and node.deed is Deed.NEEDLE
 
 
-def travels(node: Node) -> bool:
+def travels(node: Node | None) -> bool:
     """Whether a slip stitch only goes to where the round begins."""
     return isinstance(node, Work) and node.stitch.kind is Kind.SLIP
 

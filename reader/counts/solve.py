@@ -21,6 +21,7 @@ from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
 from reader.pattern.tree import (
+    ONE,
     Act,
     Chain,
     Deed,
@@ -152,9 +153,21 @@ def _in_that_space(rest: list[Node]) -> None:
             rest[at] = replace(one, place=replace(one.place, where=Where.SAME))
 
 
+def _along_its_chains(rest: list[Node], walk: Walk) -> None:
+    """ "Sl st in next 2 ch" over a row of loops: along the chains of the next loop, so into it."""
+    at = next((n for n, one in enumerate(rest) if isinstance(one, Work | Group | Repeat)), None)
+    first = rest[at] if at is not None else None
+    if at is None or not travels(first) or not isinstance(first, Work):
+        return
+    chains = first.place.noun == "ch" and first.place.where is Where.NEXT
+    if chains and not first.place.nth and walk.spaces and not walk.named("ch"):
+        rest[at] = replace(first, place=replace(first.place, noun="sp", number=ONE))
+
+
 def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
     """Turns the row below so that it begins where the yarn is joined, when that is a space."""
     _in_that_space(rest)
+    _along_its_chains(rest, tally.walk)
     works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
     first: Node | None = works[0] if works else None
     if isinstance(first, Repeat):

@@ -282,6 +282,7 @@ def _meant(works: list[Work | Group], run: Run, tally: Tally) -> Work | Group | 
             fits = 0 if is_opening(place, tally.walk) else 2 if place.noun == run.name else 1
         else:
             meant = is_opening(place, tally.walk) and wanted(place, tally.walk)(run)
+            meant = meant or ("sp" in place.among and place.chain in (0, run.chains))
             fits = (2 if place.chain or "corner" in place.text else 1) if meant else 0
         if fits > score:
             best, score = one, fits

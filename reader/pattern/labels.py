@@ -8,6 +8,7 @@ import re
 from dataclasses import dataclass
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
+from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
 _WORD = (
@@ -58,7 +59,8 @@ NAMED = re.compile(
 class Mark:
     """A label in clean text: from start to end; numbers (a range opened, a list kept) or a name
     with how many rows. loose: only a comma or a verb ends it, so it must begin a sentence.
-    is_heading: it names what is done, or a new part, and no row.
+    is_heading: it names what is done, or a new part, and no row. by_size: the first and the last
+    number for each size, where they differ.
     """
 
     start: int
@@ -71,6 +73,7 @@ class Mark:
     every_other: str = ""
     loose: bool = False
     is_heading: bool = False
+    by_size: tuple[tuple[int, ...], tuple[int, ...]] = ((), ())
 
 
 def opened(text: str) -> tuple[int, ...]:
@@ -155,7 +158,7 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's
     start.
     """
-    others = _for_others(text, start)
+    others = _for_others(text, start) or _by_size(text, start)
     if others is not None:
         return others
     ordinal = ORDINAL_FIRST.match(text, start)
@@ -180,6 +183,17 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _numbered(dashed, start)
     bare = BARE.match(text, start) if line_start else None
     return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
+
+
+def _by_size(text: str, start: int) -> Mark | None:
+    """The label whose numbers go by size, for the first of them."""
+    found = sized_label(text, start)
+    if found is None:
+        return None
+    end, what, by_size = found
+    firsts, lasts = by_size
+    numbers = tuple(range(firsts[0], max((lasts or firsts)[0], firsts[0]) + 1))
+    return Mark(start, end, numbers, "", 1, _is_round(what), by_size=by_size)
 
 
 def _for_others(text: str, start: int) -> Mark | None:

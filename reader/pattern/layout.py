@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 
+from reader.pattern.for_sizes import run_in_sizes, sizes_in
 from reader.pattern.labels import Mark, ends_sentence, label_at, labels_in
 from reader.pattern.line_words import (
     ACTION,
@@ -22,11 +23,14 @@ from reader.terms.numbers import UNITS
 
 @dataclass(frozen=True, slots=True)
 class WrittenRow:
-    """A row as written: its label (None where it has none) and the clean offsets of its words."""
+    """A row as written: its label (None where it has none) and the clean offsets of its words.
+    sizes: those (0-based) it is worked in, None for all.
+    """
 
     mark: Mark | None
     start: int
     end: int
+    sizes: frozenset[int] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,6 +101,8 @@ RUNS_ON = re.compile(
 """How a line begins that cannot stand alone."""
 TOTAL_BEHIND = re.compile(r"(?:—|-{1,2}>?|=|→)\s*\d+ ?[A-Za-z][\w -]*(?:[,;.(]|$)")
 """A line that is only the total of the row before it."""
+SIZE_FIRST = re.compile(r"(?:for )?(?:all |both )?sizes?\b[^:.\n]{0,40}:", re.IGNORECASE)
+"""A line that begins with the sizes it is for."""
 LONGEST_BRACKET = 240
 """Characters: a bracket open for longer was never closed."""
 
@@ -127,6 +133,8 @@ def _continues(before: str, line: str, width: int) -> bool:
     last = before.rsplit("\n", 1)[-1].rstrip()
     if TOTAL_BEHIND.match(line) or _open_bracket(before):
         return True
+    if SIZE_FIRST.match(line):
+        return False
     if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
         return True
     if width >= LEAST_WIDTH and RUNS_ON.match(line):
@@ -193,21 +201,48 @@ def make_of(text: str) -> tuple[str, int]:
     return name, 2 if pair else max(1, amount)
 
 
-def lay_out(text: str) -> Layout:
-    """The layout of any clean text."""
-    reading = _LayingOut(text)
+def lay_out(text: str, sizes: tuple[str, ...] = ()) -> Layout:
+    """The layout of any clean text; sizes: their names, where rows may be for some of them only."""
+    reading = _LayingOut(text, sizes)
     for start, end in blocks(text):
-        reading.block(start, end)
+        reading.sized(start, end)
     return reading.done()
 
 
 class _LayingOut:
-    def __init__(self, text: str) -> None:
+    def __init__(self, text: str, sizes: tuple[str, ...]) -> None:
         self.text = text
+        self.sizes = sizes
+        self.here: frozenset[int] | None = None
+        self.headed, self.last = 0, 0
         self.title = ""
         self.parts: list[WrittenPart] = [WrittenPart("")]
         self.notes: list[WrittenNote] = []
         self.section = ""
+
+    def sized(self, start: int, end: int) -> None:
+        """Sorts one block, worked in all sizes or in those that it, or a line above it, names."""
+        words = self.text[start:end]
+        named = sizes_in(words, self.sizes) if "\n" not in words.strip() else None
+        if named is not None:
+            self.here, self.headed = named, end
+            self.note("note", start, end)
+            return
+        parted = self.text.count("\n", self.last, start) > 1
+        if parted and self.headed < self.last:
+            # Behind a blank line the rows are for all again, unless the words above stood apart.
+            self.here = None
+        run_in = run_in_sizes(words, self.sizes)
+        kept, self.last = self.here, end
+        start, self.here = (start + run_in[0], run_in[1]) if run_in else (start, kept)
+        self.block(start, end)
+        self.here = kept if run_in else self.here
+
+    def add_row(self, mark: Mark | None, start: int, end: int) -> None:
+        """Keeps a row; its label may name its sizes."""
+        label = self.text[mark.start : mark.end].partition("(")[2] if mark is not None else ""
+        sizes = sizes_in(label.strip(" :."), self.sizes) or self.here
+        self.parts[-1].items.append(WrittenRow(mark, start, end, sizes))
 
     def block(self, start: int, end: int) -> None:
         """Sorts one block into the part it belongs to."""
@@ -260,7 +295,7 @@ class _LayingOut:
         if FINISHING.match(name) or MATERIALS.match(name):
             self.section = "finishing" if FINISHING.match(name) else _kind(name.split()[0])
             return
-        self.section = ""
+        self.section, self.here = "", None
         if not self.title and not any(part.items for part in self.parts):
             self.title = name
         if not self.parts[-1].items and len(self.parts) > 0:
@@ -298,10 +333,10 @@ class _LayingOut:
             elif mark.is_heading:
                 if BEGINS.match(words):
                     self.heading(mark.name)
-                self.parts[-1].items.append(WrittenRow(None, mark.end, stop))
+                self.add_row(None, mark.end, stop)
             else:
                 self.section = ""
-                self.parts[-1].items.append(WrittenRow(mark, mark.end, stop))
+                self.add_row(mark, mark.end, stop)
 
     def unlabelled(self, start: int, end: int) -> None:
         """Words without a label: instructions, or a remark."""
@@ -316,7 +351,7 @@ class _LayingOut:
         elif BY_HAND.match(words):
             self.note("note", start, end)
         elif ACTION.search(words) and STITCHY.search(words) and not only_says(words):
-            self.parts[-1].items.append(WrittenRow(None, start, end))
+            self.add_row(None, start, end)
         else:
             self.note("note", start, end)
 

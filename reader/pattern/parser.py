@@ -57,7 +57,7 @@ DEFINED = re.compile(
 )
 KEY_LINE = re.compile(
     r"^[ \t#*-]*([A-Za-z][A-Za-z0-9/& -]{0,22}?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - "
-    r")\s*([A-Za-z(\[][^\n]{2,240})$",
+    r")\s*([A-Za-z(\[*][^\n]{2,240})$",
     re.MULTILINE,
 )
 GROUP_LINE = re.compile(
@@ -67,8 +67,8 @@ GROUP_LINE = re.compile(
 )
 """A group's meaning that begins with a number: "Shell (sh): 5 dc in next st"."""
 NO_COUNT = re.compile(
-    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,60}\b(?:do(?:es)? not|doesn't|don't|never"
-    r"|not)\s+count",
+    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,60}\b(?:(?:do(?:es)? not|doesn't|don't"
+    r"|never|not)\s+count|(?:is|are) not a st(?:itch)?\b)",
     re.IGNORECASE,
 )
 COUNTS = re.compile(
@@ -286,7 +286,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = without_part_nouns(without_stops(plain))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = sizes_named(plain)
-    layout = lay_out(plain)
+    layout = lay_out(plain, sizes)
     groups = tuple(named_groups(plain)) if which is Craft.CROCHET else ()
     specials, key = specials_in(plain, which, chosen, groups)
     lines = tuple(found.start() + 1 for found in re.finditer("\n", text))

@@ -46,6 +46,8 @@ def find_noun_chain(cur: Cursor) -> tuple[str, int]:
     if group:
         cur.at += group
         return "group", 0
+    if cur.low() == "corner" and cur.low(1) in CHAIN_NOUNS and cur.kind(2) == "num":
+        cur.at += 1
     if (
         cur.low() in CHAIN_NOUNS
         and cur.kind(1) == "num"

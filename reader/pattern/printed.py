@@ -38,9 +38,11 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
             continue
         if FOLLOWS.match(words[bracket.end() :]) or ONE_FOR.match(body):
             continue
-        if sizes > 1 and re.search(r"\d\s*$", words[: bracket.start()]):
+        before = words[: bracket.start()]
+        if sizes > 1 and re.search(r"\d\s*$", before) and not _whole_list(before, sizes):
             continue
         body = " ".join(body.split())
+        body = _by_commas(body, sizes)
         one = bracket_total(body, bracket.start(), bracket.end())
         if one is None or not _whole(body, one):
             before, after = words[: bracket.start()], words[bracket.end() :]
@@ -61,6 +63,20 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
     return [*found, *on_needles], text
 
 
+def _whole_list(before: str, sizes: int) -> bool:
+    """Whether words end with a number for every size already, "x6-7-8"."""
+    found = re.search(r"\d+(?:\s?[-/:]\s?\d+)+\s*$", before)
+    return found is not None and len(re.findall(r"\d+", found.group())) == sizes
+
+
+def _by_commas(body: str, sizes: int) -> str:
+    """The words of a bracket with the numbers of all sizes parted by commas: "60-70-80"."""
+    found = re.match(r"\d+(?:\s?[-/:]\s?\d+)+", body)
+    if found is None or len(re.findall(r"\d+", found.group())) != sizes or sizes < 2:
+        return body
+    return re.sub(r"\s?[-/:]\s?", ", ", found.group()) + body[found.end() :]
+
+
 def _whole(body: str, one: Printed) -> bool:
     if one.change or one.each:
         return True
@@ -73,7 +89,7 @@ def _whole(body: str, one: Printed) -> bool:
         flags=re.IGNORECASE,
     )
     rest = re.sub(r"^\s*,?\s*(?:not )?(?:counting|including)\b.*$", "", rest, flags=re.S | re.I)
-    rest = re.sub(r"^(?:\s*[,;:]\s*\d+)+\s*(?:sts|stitches|sc|dc)?\s*$", "", rest)
+    rest = re.sub(rf"^(?:\s*[,;:]\s*\d+)+\s*(?:{STITCH})?\s*$", "", rest, flags=re.I)
     rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)
 

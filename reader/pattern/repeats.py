@@ -99,6 +99,8 @@ def _target(cur: Cursor) -> str:
         if cur.low() in ("to", "through", "and") and cur.kind(1) == "stars":
             cur.at += 2
         return "**" if len(stars) > 1 else "*"
+    if cur.accept("star", "asterisk"):
+        return "*"
     if cur.accept("beginning", "beg", "start", "the beginning"):
         return "beginning"
     if cur.accept("between", "everything between"):

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 _N = r"(\d+)(?:st|nd|rd|th|d)?"
-_ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
+_ROWS = r"(?:rows?|rnds?|rounds?|rds?|r(?=\d))"
 _ONES = (
     r"(one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen"
     r"|twenty)"

@@ -6,10 +6,21 @@ from __future__ import annotations
 
 import re
 
+HOOKED = re.compile(
+    r"\b(?:(?:pull|draw)(?:ing)? up a (?:loop|lp)|insert(?:ing)? (?:the |your )?hook|yo(?:h|rh)?,|yarn over)",
+    re.IGNORECASE,
+)
+"""Words that tell how a stitch is made."""
+NEAR = 80
+"""Characters behind a name in which its meaning tells so."""
+
 
 def defines(words: str, head: str) -> bool:
     """ "V-st: (dc, ch 1, dc) in one stitch." defines; "BODY: With red, ch 4" begins a part."""
     low = head.lower()
+    told = re.match(rf"{re.escape(head)}\s*:", words)
+    if told and HOOKED.search(words[told.end() : told.end() + NEAR]):
+        return True
     return bool(
         re.match(
             r"^(?:[a-z]+[- ]?st(?:itch)?|shell|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc|dec"

@@ -36,6 +36,18 @@ NAMED = re.compile(
     r"(?P<list>[^\n]{3,90})$",
     re.IGNORECASE | re.MULTILINE,
 )
+WORKED = re.compile(r"\b(?:ch|sc|hdc|dc|tr|htr|inc|dec|st|sts|k\d|p\d|rep|in next)\b")
+"""Behind the word "size" these are a row, no list of sizes."""
+_LETTER = (
+    r"(?:extra[ -]|x-?)?(?:small|large)|medium|(?:\d?x{0,3})?[sml]|[2-6]x|preemie|newborn|infant"
+    r"|baby|toddler|child(?:ren)?|youth|teen|adult|women|men|wom[ae]n's|men's|lady|ladies"
+)
+LETTERS = re.compile(
+    rf"(?<![\w'])(?:{_LETTER})(?:\s*[,(/[—-]\s*(?:{_LETTER})(?![\w']))+", re.IGNORECASE
+)
+"""Sizes by letters or by words: "S - M - L", "Baby (Child, Adult)"."""
+NEAR_TOP = 2_000
+"""Characters: sizes are listed before the rows."""
 
 
 def values_in(one: str) -> int:
@@ -63,12 +75,26 @@ def sizes_named(text: str) -> tuple[str, ...]:
         often = lists.count(common)
         begun = common in cast_on and (common > 1 or often > 1)
         if often >= 3 or (common > 1 and often == 2 and bool(names)) or begun:
-            return tuple(f"size {n + 1}" for n in range(common + 1))
+            return _by_letters(text, common + 1) or tuple(
+                f"size {n + 1}" for n in range(common + 1)
+            )
     return ("one size",)
 
 
+def _by_letters(text: str, number: int) -> tuple[str, ...]:
+    """The names in a list of so many sizes by letters or words, "S - M - L", where one stands
+    before the rows; () elsewhere.
+    """
+    for found in LETTERS.finditer(text[:NEAR_TOP]):
+        names = re.findall(rf"\b(?:{_LETTER})(?![\w'])", found.group(), re.IGNORECASE)
+        if len(names) == number and len({name.lower() for name in names}) == number:
+            return tuple(names)
+    return ()
+
+
 def _names(text: str) -> tuple[str, ...]:
-    found = NAMED.search(text)
+    lines = NAMED.finditer(text)
+    found = next((one for one in lines if not WORKED.search(one.group("list"))), None)
     if not found or not re.search(r"[\[(,;-]", found.group("list")):
         return ()
     said = re.sub(r"[\[\](){}]", ",", found.group("list"))

@@ -21,6 +21,7 @@ TOKEN = re.compile(
     r"|(?P<mark>[^\sA-Za-z0-9])",
     re.IGNORECASE,
 )
+TIMES_LISTED = re.compile(r"^x\d+(?:[-/]\d+)+$")
 GLUED = re.compile(r"^([a-z]+)(\d+)$")
 
 
@@ -105,6 +106,16 @@ def _add_word(
     end = start + len(low)
     if low in known or low.isalpha() or CABLE.match(low):
         found.append(Token("word", low, start, end, (), spaced))
+        return
+    listed = TIMES_LISTED.match(low)
+    if listed:
+        # "x6-7-8": times for each size.
+        found.append(Token("word", "x", start, start + 1, (), spaced))
+        for piece in re.finditer(r"\d+|[-/]", low):
+            at, digit = start + piece.start(), piece.group().isdigit()
+            values = (int(piece.group()[:9]),) if digit else ()
+            kind = "num" if digit else "mark"
+            found.append(Token(kind, piece.group(), at, start + piece.end(), values, False))
         return
     glued = GLUED.match(low)
     if glued:

@@ -63,6 +63,7 @@ ROWS: tuple[Stitch, ...] = (
     ),
     Stitch("fdc", "foundation double crochet", 0, 1, C, S, LISTS, 3, "foundation treble"),
     Stitch("star", "star stitch", 2, 1, C, Kind.CLUSTER, HANDBOOK, 1),
+    _plain("waistcoat", "waistcoat stitch", "waistcoat stitch", 1, PRACTICE),
     Stitch("st", "stitch", 1, 1, C, S, PRACTICE, 1),
 )
 """takes, makes and turning-chain height; `st` stands where the kind is left open."""
@@ -267,7 +268,15 @@ FORMS: dict[str, str] = {
     "foundation double crochet": "fdc",
     "foundation dc": "fdc",
     "foundation hdc": "fhdc",
+    "star": "star",
+    "stars": "star",
     "star st": "star",
+    "waistcoat st": "waistcoat",
+    "waistcoat sts": "waistcoat",
+    "waistcoat stitch": "waistcoat",
+    "waistcoat stitches": "waistcoat",
+    "center single crochet": "waistcoat",
+    "centre single crochet": "waistcoat",
     "star stitch": "star",
     "star stitches": "star",
     "star sts": "star",

@@ -1,0 +1,63 @@
+"""Phrases that name sizes, "Size M only:", "Sizes M and L:", "All sizes:" -> which they are."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+ALIKE = (
+    ("xs", "x-small", "extra small"), ("s", "small", "sm", "sml"), ("m", "medium", "med"),
+    ("l", "large", "lg", "lge"), ("xl", "x-large", "extra large", "1x"),
+    ("xxl", "2xl", "2x", "xx-large"), ("xxxl", "3xl", "3x"), ("xxxxl", "4xl", "4x"),
+    ("xxxxxl", "5xl", "5x"),
+)  # fmt: skip
+"""Names of one size."""
+SIZE_WORD = re.compile(r"\b(?:sizes?|only)\b", re.IGNORECASE)
+BESIDES = re.compile(r"\b(?:for|the|sizes?|only|work|in|continue|cont)\b", re.IGNORECASE)
+JOINED = re.compile(r",|&|/|\+|\band\b|\bor\b", re.IGNORECASE)
+EVERY = re.compile(
+    r"\W*(?:for )?(?:all|both|every|each)(?: of)?(?: the)? sizes?\W*(?:again|continue|cont)?\W*",
+    re.IGNORECASE,
+)
+LONGEST = 60
+"""Characters of a phrase that names sizes."""
+
+
+def sizes_in(words: str, names: Sequence[str]) -> frozenset[int] | None:
+    """Which sizes (0-based) a phrase is for; None where it is no such phrase, or names a size that
+    the pattern does not have.
+    """
+    words = " ".join(words.split())
+    if len(names) < 2 or len(words) > LONGEST or not SIZE_WORD.search(words):
+        return None
+    if EVERY.fullmatch(words):
+        return frozenset(range(len(names)))
+    bare = BESIDES.sub(" ", words)
+    said = [one.strip(" .:-—()[]") for one in JOINED.split(bare)]
+    found = [index_of(one, names) for one in said if one]
+    if not found or any(one is None for one in found):
+        return None
+    return frozenset(one for one in found if one is not None)
+
+
+def index_of(said: str, names: Sequence[str]) -> int | None:
+    """Which of the sizes a name is, None for none of them."""
+    low = " ".join(said.lower().split())
+    for at, name in enumerate(names):
+        own = name.lower().strip()
+        if low == own or any({low, own} <= set(group) for group in ALIKE):
+            return at
+    ends = {"smallest": 0, "first": 0, "largest": len(names) - 1, "last": len(names) - 1}
+    return ends.get(low)
+
+
+HEADED = re.compile(r"^(?P<phrase>[^:\n]{3,60}?)\s*(?::|—|-(?=\s))\s*")
+
+
+def run_in_sizes(words: str, names: Sequence[str]) -> tuple[int, frozenset[int]] | None:
+    """How long the phrase is that a paragraph begins with, "Size M only: Round 6: ...", and its
+    sizes; None where it begins with none.
+    """
+    found = HEADED.match(words)
+    which = sizes_in(found["phrase"], names) if found else None
+    return (found.end(), which) if found and which is not None else None
