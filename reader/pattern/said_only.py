@@ -7,7 +7,8 @@ from __future__ import annotations
 import re
 
 HOOKED = re.compile(
-    r"\b(?:(?:pull|draw)(?:ing)? up a (?:loop|lp)|insert(?:ing)? (?:the |your )?hook|yo(?:h|rh)?,|yarn over)",
+    r"\b(?:(?:pull|draw)(?:ing)? up a (?:loop|lp)|insert(?:ing)? (?:the |your )?hook"
+    r"|yo(?:h|rh)?,|yarn over)",
     re.IGNORECASE,
 )
 """Words that tell how a stitch is made."""
