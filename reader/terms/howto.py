@@ -164,6 +164,11 @@ CROCHET: dict[str, HowTo] = {
     "x-st": HowTo(
         "Skip a stitch, work the next one, then go back and work the skipped one.", LISTS
     ),
+    "waistcoat": HowTo(
+        "A single crochet, but insert the hook between the two legs of the stitch below. Work "
+        "loosely.",
+        PRACTICE,
+    ),
     "star": HowTo(
         "Pull up a loop in each of several places side by side. Yarn over, pull through all, and "
         "chain one to close the eye.",
