@@ -108,6 +108,9 @@ def _plain(cur: Cursor, at: int) -> tuple[str, int]:
         return "ch", 2 if after in STITCH_NOUNS else 1
     if low in GROUP_NOUNS:
         return "group", 1
+    if low == "star":
+        # Alone it is also the mark that a repeat goes back to.
+        return "star", 1
     return ("tch", 1) if low in ("tch", "t-ch") else ("", 0)
 
 

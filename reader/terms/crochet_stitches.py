@@ -268,7 +268,6 @@ FORMS: dict[str, str] = {
     "foundation double crochet": "fdc",
     "foundation dc": "fdc",
     "foundation hdc": "fhdc",
-    "star": "star",
     "stars": "star",
     "star st": "star",
     "waistcoat st": "waistcoat",
