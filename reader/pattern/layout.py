@@ -17,7 +17,12 @@ from reader.pattern.line_words import (
     RUN_IN,
     STITCHY,
 )
-from reader.pattern.said_only import defines, lists_meanings, only_says
+from reader.pattern.said_only import (
+    defines,
+    lists_meanings,
+    only_says,
+    without_rules,
+)
 from reader.terms.numbers import UNITS
 
 
@@ -350,7 +355,9 @@ class _LayingOut:
             self.note("finishing", start, end)
         elif BY_HAND.match(words):
             self.note("note", start, end)
-        elif ACTION.search(words) and STITCHY.search(words) and not only_says(words):
+        elif only_says(words):
+            self.note("note", start, end)
+        elif ACTION.search(without_rules(words)) and STITCHY.search(without_rules(words)):
             self.add_row(None, start, end)
         else:
             self.note("note", start, end)

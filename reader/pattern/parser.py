@@ -13,7 +13,7 @@ from reader.pattern.filet import is_filet
 from reader.pattern.layout import Layout, lay_out
 from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
-from reader.terms.forms import forms
+from reader.terms.forms import forms, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.clean import CleanText, clean
 from reader.text.crosses import starred
@@ -239,6 +239,9 @@ def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
         spaces = len(re.findall(r"\bch\b", group.group(1)))
         makes = sum(int(number or 1) for number in made)
         return Stitch(name, name, 1, makes, craft, Kind.GROUP, OWN_KEY, 3, spaces=spaces)
+    known = forms(craft, Terms.US).get(f"{name} st")
+    if known is not None:
+        return stitch_named(known, craft)
     plain = re.fullmatch(r"[a-z]{2,8}", name) and name not in forms(craft, Terms.US)
     if plain and name not in forms(craft, Terms.UK) and OF_HOOK.search(low):
         takes = 2 if re.search(r"\btog(?:ether)?\b|\bdecrease", low) else 1

@@ -31,6 +31,20 @@ def defines(words: str, head: str) -> bool:
     )
 
 
+RULES = re.compile(
+    r"\b(?:(?:beg(?:inning)? |turning |starting |the )*ch(?:ain)?[- ]?\d+ at (?:the )?(?:start|beg)"
+    r"|(?:always )?join(?:ed|ing)? (?:each|every|all) (?:rnd|round|row)"
+    r"|(?:worked|made|turn(?:ed)?) (?:each|every|from|in|at|the end))[^.\n]*(?:\.|$)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""What holds for many rows, said before them."""
+
+
+def without_rules(words: str) -> str:
+    """The words of a paragraph without what only tells how all rows are worked."""
+    return RULES.sub(" ", words)
+
+
 MEANING = re.compile(
     r"(?:[A-Za-z0-9][\w/()-]{0,9}(?: (?:st|sts|cl))?)\s*(?:[=:—-]\s*|\s)"
     r"(?:chain|double|single|treble|triple|half|slip|stitch|space|skip|miss|repeat|round|yarn"
