@@ -353,9 +353,7 @@ class _LayingOut:
             return
         if FINISHING.match(words.strip()):
             self.note("finishing", start, end)
-        elif BY_HAND.match(words):
-            self.note("note", start, end)
-        elif only_says(words):
+        elif BY_HAND.match(words) or only_says(words):
             self.note("note", start, end)
         elif ACTION.search(without_rules(words)) and STITCHY.search(without_rules(words)):
             self.add_row(None, start, end)
