@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import struct
 from functools import cache
 from pathlib import Path
 
 from reader.devices.model_check import model_folder
 from reader.devices.noise import noise_to
 from reader.devices.ports import ModelMissing
+from reader.listening.acoustics import Network, read_network
 
 NEEDED = ("am/final.mdl", "conf/mfcc.conf", "conf/model.conf", "graph/words.txt")
 
@@ -43,3 +45,14 @@ def known_words(chosen: str = "") -> frozenset[str]:
     path: Path = model_folder(chosen) / "graph" / "words.txt"
     lines = path.read_text(encoding="utf-8").splitlines()
     return frozenset(line.split()[0] for line in lines if line.strip())
+
+
+@cache
+def load_network(chosen: str = "") -> Network | None:
+    """The network of a model directory for a second look of our own; None for a model of another
+    kind than ours, and where the file cannot be read.
+    """
+    try:
+        return read_network((model_folder(chosen) / "am" / "final.mdl").read_bytes())
+    except (OSError, ValueError, KeyError, IndexError, UnicodeDecodeError, struct.error):
+        return None

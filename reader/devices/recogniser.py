@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import json
 import time
+from collections.abc import Callable
+from dataclasses import replace
 from typing import Any
 
 import numpy as np
@@ -13,6 +15,7 @@ from reader.devices.model_place import known_words, load_model
 from reader.devices.ports import RATE_HZ, Samples, SpeechStarted
 from reader.listening.decide import LEAST_CERTAIN, settled
 from reader.listening.heard import Heard, HeardWord
+from reader.listening.own_ear import OwnEar
 from reader.listening.voice_activity import BLOCK, Level
 
 FILLER = "[unk3]"
@@ -22,6 +25,10 @@ STEADY_BLOCKS = 3
 """Blocks of 0.1 s for which a whole phrase must stand, in quiet, before silence is waited for."""
 LONGEST_BLOCKS = 50
 """Speech longer than 5 s is no command: the look ends and begins anew."""
+QUIET_BLOCKS = 3
+"""Blocks of quiet after a sound before it is looked at for a maker's own, which the recogniser may
+take for silence (a whistle, a knock).
+"""
 REPLAYED_S = 1.0
 """Sound not yet decided on that is heard again when the phrases change in the middle of a word."""
 
@@ -29,10 +36,17 @@ REPLAYED_S = 1.0
 class VoskRecogniser:
     """Keeps the Recogniser port. unknown: words of the phrases that the model cannot hear.
 
-    filler and least: other choices than the program's own, for measuring.
+    filler and least: other choices than the program's own, for measuring. own: gives what the maker
+    taught, None for nothing; asked when listening begins, since it takes a moment.
     """
 
-    def __init__(self, model: str = "", filler: str = FILLER, least: float = LEAST_CERTAIN) -> None:
+    def __init__(
+        self,
+        model: str = "",
+        filler: str = FILLER,
+        least: float = LEAST_CERTAIN,
+        own: Callable[[], OwnEar | None] = lambda: None,
+    ) -> None:
         self._chosen, self._filler, self._least = model, filler, least
         self._model = load_model(model)
         self._phrases: tuple[str, ...] = ()
@@ -45,8 +59,17 @@ class VoskRecogniser:
         self._openings: tuple[str, ...] = ()
         self._level = Level()
         self._steady, self._blocks, self._text, self._told = 0, 0, "", False
+        self._sounding, self._quiet = False, 0
+        self._learn = own
+        self._own: OwnEar | None = None
         self._compute_s = 0.0
         self.unknown: tuple[str, ...] = ()
+
+    def know(self, own: OwnEar | None) -> None:
+        """From now on the maker's own samples are these."""
+        self._learn = lambda: own
+        self._own = None
+        self._anew()
 
     def begin_anew(self) -> None:
         """Forgets the sound so far: times begin at nought, the room's floor is unknown again."""
@@ -63,23 +86,39 @@ class VoskRecogniser:
         self._anew()
         if self._ear is not None and len(begun):
             self._started_at -= len(begun)
-            self._kept = begun
+            self._kept = self._whole = begun
             self._ear.AcceptWaveform(begun.tobytes())
 
     def _anew(self) -> None:
-        known = known_words(self._chosen)
+        known, renamed = known_words(self._chosen), self._taught()
         self.unknown = tuple(w for p in self._phrases for w in p.split() if w not in known)
         usable = [p for p in self._phrases if all(w in known for w in p.split())]
+        usable = [p for p in usable if p not in renamed]
         self._breaths = [p for p in usable if opening_of(p)]
         # Numbers stay out of the first look: with them among the phrases fewer words are certain.
         openings = {opening_of(p) for p in self._breaths}
         self._openings = tuple(f"{one} " for one in sorted(openings))
         plain = dict.fromkeys([*usable, *sorted(openings)])
         first = [p for p in plain if p not in self._breaths]
-        self._ear = self._new_ear(first) if first else None
+        self._ear = self._new_ear(first) if first or self._owns() else None
         self._started_at, self._kept = self._at, np.zeros(0, np.int16)
         self._whole = np.zeros(0, np.int16)
         self._steady, self._blocks, self._text, self._told = 0, 0, "", False
+        self._sounding, self._quiet = False, 0
+
+    def _taught(self) -> frozenset[str]:
+        """Asks for the maker's samples the first time; gives the phrases with a sound of their own.
+        """
+        if self._own is None:
+            self._own = self._learn()
+            self._learn = lambda: None
+        if self._own is None:
+            return frozenset()
+        self._own.listen_for(self._phrases)
+        return self._own.own.renamed
+
+    def _owns(self) -> bool:
+        return self._own is not None and self._own.listens()
 
     def _new_ear(self, phrases: list[str]) -> Any:
         from vosk import KaldiRecognizer
@@ -105,7 +144,7 @@ class VoskRecogniser:
         out: list[Heard | SpeechStarted] = []
         began = time.perf_counter()
         self._kept = np.concatenate([self._kept, block])[-round(REPLAYED_S * RATE_HZ) :]
-        if self._breaths:
+        if self._breaths or self._owns():
             self._whole = np.concatenate([self._whole, block])[-LONGEST_BLOCKS * BLOCK :]
         ended = self._ear.AcceptWaveform(block.tobytes())
         text = "" if ended else str(json.loads(self._ear.PartialResult()).get("partial", ""))
@@ -121,7 +160,34 @@ class VoskRecogniser:
         self._text = text
         if self._steady >= STEADY_BLOCKS or self._blocks > LONGEST_BLOCKS:
             out += self._decide(json.loads(self._ear.FinalResult()))
+        elif self._sound_over(loud):
+            out += self._only_own()
         return out
+
+    def _sound_over(self, loud: bool) -> bool:
+        """Whether something sounded and quiet has just followed, once for each sound."""
+        self._sounding = self._sounding or loud
+        self._quiet = 0 if loud else self._quiet + 1
+        over = self._sounding and self._quiet == QUIET_BLOCKS
+        self._sounding = self._sounding and not over
+        return over and self._owns()
+
+    def _only_own(self) -> list[Heard | SpeechStarted]:
+        """What the maker's samples alone are sure of; else the recogniser goes on listening."""
+        heard = self._looked_at(None)
+        if heard is None or not heard.certain:
+            return []
+        self._anew()
+        return [heard]
+
+    def _looked_at(self, heard: Heard | None) -> Heard | None:
+        """The second look at the sound since the last decision."""
+        if self._own is None or not self._owns():
+            return heard
+        began = time.perf_counter()
+        seen = self._own.look(self._whole, heard, self._at / RATE_HZ)
+        took = time.perf_counter() - began
+        return replace(seen, compute_s=seen.compute_s + took) if seen is not None else None
 
     def _longer(self, text: str) -> bool:
         return any(one.startswith(text + " ") for one in self._phrases)
@@ -146,13 +212,14 @@ class VoskRecogniser:
         unheard = bool(words) and all(one.word.startswith("[") for one in words)
         begun = text.startswith(self._openings) and text[:-1] not in self._phrases
         if self._breaths and (unheard or begun):
-            words = self._second_look() or words
+            words = self._with_numbers() or words
         heard = settled(words, self._phrases, self._at / RATE_HZ, self._compute_s, self._least)
+        heard = self._looked_at(heard)
         self._compute_s = 0.0
         self._anew()
         return [heard] if heard is not None else []
 
-    def _second_look(self) -> tuple[HeardWord, ...]:
+    def _with_numbers(self) -> tuple[HeardWord, ...]:
         """The words of the sound since the last decision, an opening and its number expected."""
         began = time.perf_counter()
         ear = self._new_ear(self._breaths)

@@ -5,15 +5,24 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+import numpy as np
+from numpy.typing import NDArray
+
+from reader.listening.acoustics import Network
 from reader.listening.alike import Phones, most_apart
 from reader.listening.decide import LEAST_CERTAIN
 from reader.listening.heard import Heard
+from reader.listening.likeness import Samples
+from reader.listening.trace import Trace, trace_of, word_in
 
 LOWEST, HIGHEST = 0.5, 0.99
 """The least certainty is kept between these, however few samples say otherwise."""
 STEP = 0.01
 OFTEN = 2
 """Failures, of three samples, from which a word is said to be often missed."""
+
+STRAY = 0.3
+"""Distance to the nearest other sample of its word from which one is asked for again (ours)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,3 +111,27 @@ def better_word(
     """A word for one that is often missed: what sounds least like the other phrases, or ""."""
     others = [phrase for phrase in phrases if phrase != failing]
     return most_apart([one for one in candidates if one != failing], others, sounds)
+
+
+def apart_each(network: Network, sounds: Sequence[NDArray[np.int16]]) -> list[float]:
+    """For each sample of a word how far the nearest of the others is; 1 where none compares."""
+    words = [_word_of(trace_of(network, sound)) for sound in sounds]
+    far = []
+    for at, word in enumerate(words):
+        others = [one for n, one in enumerate(words) if n != at and one is not None]
+        match = None
+        if word is not None:
+            match = Samples({"": others}).match(word, frozenset(("",)))
+        far.append(match.far if match is not None else 1.0)
+    return far
+
+
+def _word_of(trace: Trace | None) -> Trace | None:
+    return trace.part(*word_in(trace)) if trace is not None else None
+
+
+def strays(network: Network, sounds: Sequence[NDArray[np.int16]]) -> int | None:
+    """The sample that is unlike the others and should be said once more; None where all will do."""
+    far = apart_each(network, sounds)
+    worst = max(range(len(far)), key=far.__getitem__, default=0)
+    return worst if len(far) > 1 and far[worst] > STRAY else None
