@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from reader.counts.fabric import SPACE, units_of
 from reader.counts.openings import UNITS
@@ -45,9 +46,26 @@ def groups_in(tally: Tally, kind: str) -> set[int]:
     return {named, named + units.get("group", 0)} - {0}
 
 
+def in_groups(
+    one: Solved, kind: str, stated: int | None, entry_unit: str, units: Sequence[str]
+) -> tuple[int | None, str]:
+    """How many groups a row has, and what they are called, where its printed total counts groups,
+    or that of the row it comes from, or totals of earlier rows (units, the latest last) the groups
+    that this row has too; (None, "") elsewhere.
+    """
+    if kind or entry_unit:
+        made = groups_told(one, kind or entry_unit, stated)
+        return (made, kind or entry_unit) if made is not None else (None, "")
+    named = units_of(one.tally.runs)
+    for unit in reversed(units) if stated is None else ():
+        if any(same_kind(name, unit) for name in named):
+            return groups_told(one, unit, None), unit
+    return None, ""
+
+
 def groups_told(one: Solved, kind: str, stated: int | None) -> int | None:
-    """How many groups a row has, where its printed total, or that of the row it comes from, counts
-    groups: the printed number where it agrees; None where nothing is told in groups.
+    """How many groups of a kind a row has: the printed number where it agrees; None where the kind
+    is no group.
     """
     found = groups_in(one.tally, kind) if kind and one.count is not None else set()
     if not found or any(same_kind(name, kind) for name in _single(one.tally)):

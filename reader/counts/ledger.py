@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from reader.counts.agreeing import groups_told
+from reader.counts.agreeing import in_groups
 from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import (
@@ -283,15 +283,18 @@ class Ledger:
         verdict = Verdict.FITS if stated is not None else Verdict.NO_TOTAL
         verdict = problem.verdict if problem else verdict
         tally = solved.tally
-        unit = entry.unit or (self.entries[-1].unit if self.entries else "")
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
+        units = [one.unit for one in self.entries if one.unit]
+        groups, unit = in_groups(solved, kind, stated, entry.unit, units)
+        if any(one.mixed for one in entry.printed):
+            groups, unit = None, ""
         self.rows.append(CountedRow(
             label, number, is_round, words, where.span, self.below.stitches, count, stated,
             verdict, self.moves_of(tally, where),
-            kind or unit, tally.spaces, mark.side if mark else "", "", tally.walk.takes,
-            groups_told(solved, kind or unit, stated), assumptions(solved, entry.nodes),
+            unit or kind, tally.spaces, mark.side if mark else "", "", tally.walk.takes,
+            groups, assumptions(solved, entry.nodes),
         ))  # fmt: skip
-        entry = replace(entry, unit=kind or unit) if self.rows[-1].groups else entry
+        entry = replace(entry, unit=unit)
         kept = self.below
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:

@@ -220,7 +220,7 @@ def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -
     if work.between and per > 1:
         one, chain = Run(made_name(stitch), 1), Run("sp", 1, work.between, True, "group")
         runs = [one, *[run for _ in range(per - 1) for run in (chain, one)]]
-    if len(runs) > 1 or group:
+    if len(runs) > 1 or group or (runs and runs[0].unit):
         tally.make_runs(runs, cap(places), group or work.between > 0)
     elif runs:
         tally.make(cap(runs[0].n * places), runs[0].name)

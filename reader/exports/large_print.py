@@ -94,9 +94,10 @@ def _row(row: PlanRow, spoken: Spoken) -> list[str]:
     else:
         made.append(f"<p>{_text(row.written)}</p>")
     if row.count is not None:
-        made.append(
-            f'<p class="count">You should have {row.count} {_text(row.of or "stitches")}.</p>'
-        )
+        stitches = f"{row.count} {row.of or 'stitches'}"
+        if row.groups_made is not None:
+            stitches = f"{row.groups_made} {row.group}, {stitches} in all"
+        made.append(f'<p class="count">You should have {_text(stitches)}.</p>')
     return [*made, "</section>"]
 
 

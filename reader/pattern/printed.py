@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from reader.pattern.needle_totals import by_needle
 from reader.pattern.total_lists import listed
@@ -59,8 +60,20 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
         return found, text
     on_needles, text = by_needle(text)
     text = _tail(text, found, sizes)
+    found[:] = [replace(one, mixed=_mixed(words[one.start : one.end])) for one in found]
     text = _spoken(_changes(text, found), found)
     return [*found, *on_needles], text
+
+
+BESIDE = re.compile(
+    r"(?:,|;|&|\+|/|\band)\s*\d+\s+(?:sts?|stitches|h ?d ?c|[sd] ?c|[hd]?tr|doubles|trebles)\b",
+    re.IGNORECASE,
+)
+
+
+def _mixed(total: str) -> bool:
+    """Whether a total counts stitches beside what it names first."""
+    return BESIDE.search(total) is not None
 
 
 def _whole_list(before: str, sizes: int) -> bool:

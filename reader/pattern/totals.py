@@ -82,7 +82,7 @@ PLAIN_KINDS = (
 @dataclass(frozen=True, slots=True)
 class Printed:
     """A printed total in clean text: numbers by size, what is counted, and whether it is a change
-    or per section.
+    or per section. mixed: stitches are counted beside it, "6 shells, 6 sc".
     """
 
     start: int
@@ -92,6 +92,7 @@ class Printed:
     change: int = 0
     sides: int = 1
     each: bool = False
+    mixed: bool = False
 
 
 def _numbers(first: str, more: str) -> tuple[int, ...]:

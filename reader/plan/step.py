@@ -89,7 +89,8 @@ class PlanRow:
     looked at. phrases: start indexes of phrases within groups. notices: said when the row
     begins. warning: a
     problem of this row in one sentence, or "". colour: the yarn the row begins with. reading:
-    how its words are read.
+    how its words are read. groups_made: how many groups the stitches make, where the pattern
+    counts the row in groups, and group: what it calls them.
     """
 
     kind: RowKind
@@ -108,6 +109,8 @@ class PlanRow:
     of: str = ""
     assumed: tuple[str, ...] = ()
     reading: Reading = Reading()
+    groups_made: int | None = None
+    group: str = ""
 
 
 @dataclass(frozen=True, slots=True)

@@ -304,9 +304,11 @@ def _work_row(row: CountedRow, where: Place, reading: Reading, warning: str) -> 
         warning=warning,
         side=row.side,
         colour=row.colour,
-        of=row.of if row.stated in (None, row.count) else "",
+        of=row.of if row.groups is None and row.stated in (None, row.count) else "",
         assumed=row.assumed,
         reading=reading,
+        groups_made=row.groups,
+        group=row.of if row.groups is not None else "",
     )
 
 

@@ -13,6 +13,7 @@ from reader.plan.place import Place
 from reader.plan.step import RowKind
 from reader.session import searching
 from reader.session.effects import Saying
+from reader.session.in_groups import meant_in_groups
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
 
@@ -51,6 +52,9 @@ def compared(state: State, number: int) -> Out:
         return say(state, Saying("right so far", state.place, number))
     if _before(state, number):
         return say(state, Saying("right before", state.place, number))
+    in_groups = meant_in_groups(state, number, below(state))
+    if in_groups is not None:
+        return say(state, Saying("in groups", in_groups, number))
     meant = row_meant(state, number)
     found = compare(state.plan, meant, number)
     if found is None:
@@ -100,7 +104,10 @@ def expected_counts(state: State) -> tuple[int, ...]:
     row, under = find.row_at(state.plan, state.place), below(state)
     before = None if state.place.step else row.count_before
     counts = (row.count, before, find.row_at(state.plan, under).count if under else None)
-    found = {n for count in counts if count for n in range(count - NEAR, count + NEAR + 1)}
+    made = (row.groups_made, find.row_at(state.plan, under).groups_made if under else None)
+    found: set[int] = set()
+    for count in (*counts, *made):
+        found |= set(range(count - NEAR, count + NEAR + 1)) if count else set()
     if row.kind is RowKind.WORK and state.place.step:
         step = find.step_at(state.plan, state.place, state.tastes.grain)
         found |= set(range(step.done - 2, step.done_after + 3))

@@ -18,6 +18,7 @@ from reader.wording.numbers import number_words
 from reader.wording.say import (
     Length,
     counted,
+    groups,
     read_out,
     say_count,
     say_label,
@@ -136,6 +137,20 @@ def compared(one: Saying, state: State) -> str:
     other = find.row_start(place) != find.row_start(state.place)
     after = f"After {_label_inside(row_of(one, state))}. " if other else ""
     return f"{after}{say_mismatch(found, noun)} {choice}".strip()
+
+
+def in_groups(one: Saying, state: State) -> str:
+    """A count that the maker told in groups, beside the groups there should be."""
+    row, number = row_of(one, state), one.number or 0
+    there = find.row_start(one.place or state.place) != find.row_start(state.place)
+    after = f" after {_label_inside(row)}" if there else ""
+    if number == row.groups_made:
+        return sentence(f"right: {groups(row, number)}{after}")
+    right = row.groups_made or 0
+    way = "too few" if number < right else "too many"
+    off = number_words(abs(number - right))
+    told = sentence(number_words(number))[:-1]
+    return f"{told}: there should be {groups(row, right)}{after}, so {off} {way}."
 
 
 def right_before(one: Saying, state: State) -> str:

@@ -11,7 +11,7 @@ from reader.plan.step import PlanPart, PlanRow, Reading, RowKind, Step
 from reader.wording.fold import folded
 from reader.wording.numbers import number_words, ordinal_words
 from reader.wording.speak import PLAIN, speak
-from reader.wording.stitch_words import plural, word_for
+from reader.wording.stitch_words import plural, singular, word_for
 
 
 class Length(Enum):
@@ -119,14 +119,22 @@ def _pass_words(one: Pass) -> str:
 
 
 def say_count(row: PlanRow) -> str:
-    """ "You should have twenty-four stitches."; "" where the count is unknown or nothing is
-    counted.
+    """ "You should have twenty-four stitches.", "You should have eleven V stitches, twenty-four
+    stitches in all."; "" where the count is unknown or nothing is counted.
     """
     if row.count is None:
         return ""
     if row.count == 0:
         return "No stitches are left." if row.count_before else ""
-    return sentence(f"you should have {counted(row.count, row.of, row.reading)}")
+    stitches = counted(row.count, row.of, row.reading)
+    if row.groups_made is not None:
+        return sentence(f"you should have {groups(row, row.groups_made)}, {stitches} in all")
+    return sentence(f"you should have {stitches}")
+
+
+def groups(row: PlanRow, number: int) -> str:
+    """So many of the groups that a row is counted in: "eleven V stitches"."""
+    return counted(number, row.group, row.reading)
 
 
 def say_tally(step: Step, row: PlanRow) -> str:
@@ -187,14 +195,7 @@ def counted(number: int, of: str = "", reading: Reading = PLAIN) -> str:
     single crochet".
     """
     thing = word_for(of, reading) or speak(of, reading) or "stitch"
-    one = {
-        "stitches": "stitch",
-        "shells": "shell",
-        "rows": "row",
-        "rounds": "round",
-        "spaces": "space",
-    }
-    single = one.get(thing, thing)
+    single = singular(thing)
     return f"{number_words(number)} {single if number == 1 else plural(single)}"
 
 

@@ -90,7 +90,8 @@ PLURAL = {
     "stitch": "stitches", "loop": "loops", "space": "spaces", "round": "rounds", "row": "rows",
     "chain": "chains", "popcorn": "popcorns", "shell": "shells", "cluster": "clusters",
     "bobble": "bobbles", "picot": "picots", "marker": "markers", "increase": "increases",
-    "decrease": "decreases", "fan": "fans", "group": "groups",
+    "decrease": "decreases", "fan": "fans", "group": "groups", "petal": "petals",
+    "scallop": "scallops", "block": "blocks", "star": "stars",
 }  # fmt: skip
 
 _POST = {"fp": "front post", "bp": "back post", "f": "front", "b": "back"}
@@ -195,6 +196,13 @@ def _is_word(word: str) -> bool:
     """Whether three letters or fewer are a word and no short form of the trade."""
     forms = (BOTH, CROCHET, KNITTING)
     return any(vowel in word for vowel in "aeiouy") and not any(word in table for table in forms)
+
+
+def singular(words: str) -> str:
+    """One of a thing: "V stitch", "chain space"; names that have no plural stay as they are."""
+    head, _, last = words.rpartition(" ")
+    one = next((one for one, many in PLURAL.items() if many == last), last)
+    return f"{head} {one}" if head else one
 
 
 def plural(words: str) -> str:

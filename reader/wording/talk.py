@@ -182,6 +182,7 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "all done": _all_done,
     "compared": place_words.compared,
     "right before": place_words.right_before,
+    "in groups": place_words.in_groups,
     "right so far": place_words.right_so_far,
     "confirm count": lambda one, state: (
         f"{sentence(number_words(one.number or 0))[:-1]}, is that right? Yes or no."
