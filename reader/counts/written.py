@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from reader.counts.casting import cast_on_in
 from reader.counts.differing import as_before
 from reader.counts.entries import Entry, without_sayings
 from reader.counts.sentences import without_heading
-from reader.pattern.cursor import Book
 from reader.pattern.instructions import read_row
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
@@ -43,16 +40,12 @@ def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> E
     begun = cast_on_in(blank) if knits and row.mark is None else None
     if begun is not None:
         blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
-    nodes = read_row(blank, 0, len(blank), _book_at(pattern.book, row))
+    source = Shifted(pattern.book.source, row.start) if pattern.book.source is not None else None
+    book = pattern.book.as_of(row.end, source)  # type: ignore[arg-type]
+    nodes = read_row(blank, 0, len(blank), book)
     return Entry(None, as_before(nodes, blank, last), row, tuple(printed))
 
 
 def totals_in(pattern: Pattern, words: str) -> tuple[list[Printed], str]:
     """The totals printed in words, and the words without them."""
     return printed_in(words, len(pattern.sizes), pattern.book.filet)
-
-
-def _book_at(book: Book, row: WrittenRow) -> Book:
-    """The pattern's words as a row means them, with spans counted from where it stands."""
-    source = Shifted(book.source, row.start) if book.source is not None else None
-    return replace(book, source=source, specials=book.as_of(row.end))  # type: ignore[arg-type]

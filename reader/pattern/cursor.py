@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from bisect import bisect_right
+from dataclasses import dataclass, field, replace
 from functools import cache
 
 from reader.pattern.tokens import Token
@@ -45,6 +46,7 @@ class Book:
     """Words to read with: craft, terms, how many sizes, and the pattern's own stitches by written
     form. filet: its rows are told in squares.
     groups: those named where they are made, in order, since their name may come to mean another.
+    looked_up: written forms that were looked up already, with what they mean.
     """
 
     craft: Craft
@@ -57,16 +59,24 @@ class Book:
     letters: frozenset[str] = frozenset()
     filet: bool = False
     groups: tuple[tuple[int, Special], ...] = ()
+    looked_up: dict[str, Found | None] = field(default_factory=dict)
 
-    def as_of(self, end: int) -> dict[str, Special]:
-        """The pattern's own stitches as a row that ends there means them."""
+    def as_of(self, end: int, source: CleanText | None) -> Book:
+        """The book as a row that ends there means it: a group is what it was last made of. source:
+        the text as seen from the row.
+        """
         latest = {special.name: special for at, special in self.groups if at < end}
-        return {**self.specials, **latest} if latest else self.specials
+        return Book(
+            self.craft, self.terms, self.sizes,
+            {**self.specials, **latest} if latest else self.specials, source, self.lines,
+            self.known, self.letters, self.filet, self.groups, {} if latest else self.looked_up,
+        )  # fmt: skip
 
     def learn(self) -> None:
         """Brings the set of known written forms up to date with the specials."""
         table = forms(self.craft, self.terms)
         self.known = frozenset(table) | frozenset(self.specials)
+        self.looked_up = {}
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,10 +93,11 @@ class Found:
 class Cursor:
     """Where the reading stands in a list of tokens; looking never moves, taking does."""
 
-    __slots__ = ("at", "book", "last", "marks", "text", "tokens")
+    __slots__ = ("at", "book", "last", "lows", "marks", "text", "tokens")
 
     def __init__(self, tokens: list[Token], text: str, book: Book) -> None:
         self.tokens = tokens
+        self.lows = tuple(token.low for token in tokens)
         self.text = text
         self.book = book
         self.at = 0
@@ -101,7 +112,7 @@ class Cursor:
     def low(self, ahead: int = 0) -> str:
         """The lower-case text of the token `ahead` of here."""
         at = self.at + ahead
-        return self.tokens[at].low if 0 <= at < len(self.tokens) else ""
+        return self.lows[at] if 0 <= at < len(self.lows) else ""
 
     def kind(self, ahead: int = 0) -> str:
         """The kind of the token `ahead` of here."""
@@ -118,11 +129,9 @@ class Cursor:
 
     def any_words(self, phrases: tuple[str, ...], ahead: int = 0) -> int:
         """The length of the first of the phrases that stands here, else 0."""
+        at = self.at + ahead
         for parts in by_first_word(phrases).get(self.low(ahead), ()):
-            for index in range(1, len(parts)):
-                if self.low(ahead + index) != parts[index]:
-                    break
-            else:
+            if len(parts) == 1 or self.lows[at : at + len(parts)] == parts:
                 return len(parts)
         return 0
 
@@ -169,17 +178,21 @@ def find_stitch(cur: Cursor, ahead: int) -> Found | None:
     form = ""
     best: Found | None = None
     for length in range(1, LONGEST + 1):
-        token = cur.peek(ahead + length - 1)
-        if token.kind not in ("word", "num") or (token.kind == "num" and length == 1):
+        kind = cur.kind(ahead + length - 1)
+        if kind not in ("word", "num") or (kind == "num" and length == 1):
             break
-        form = token.low if length == 1 else f"{form} {token.low}"
-        found = _named(form, book, length)
+        low = cur.low(ahead + length - 1)
+        form = low if length == 1 else f"{form} {low}"
+        if form not in book.looked_up:
+            book.looked_up[form] = _named(form, book)
+        found = book.looked_up[form]
         if found is not None:
-            best = found
+            best = found if found.length == length else replace(found, length=length)
     return best
 
 
-def _named(form: str, book: Book, length: int) -> Found | None:
+def _named(form: str, book: Book) -> Found | None:
+    length = form.count(" ") + 1
     special = book.specials.get(form) or (
         book.specials.get(form[:-1]) if form.endswith("s") and len(form) > 3 else None
     )
@@ -204,6 +217,4 @@ def span_of(book: Book, start: int, end: int) -> Span:
 
 def line_of(book: Book, at: int) -> int:
     """The 1-based line of an original offset."""
-    from bisect import bisect_right
-
     return max(bisect_right(book.lines, at), 1)

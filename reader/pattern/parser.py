@@ -122,8 +122,8 @@ ONE_PLACE = re.compile(
 
 def craft_of(text: str) -> Craft:
     """Crochet or knitting, by the words used."""
-    knit = len(re.findall(KNITTING_WORDS, text, re.IGNORECASE))
-    crochet = len(re.findall(CROCHET_WORDS, text, re.IGNORECASE))
+    low = text.lower()
+    knit, crochet = len(re.findall(KNITTING_WORDS, low)), len(re.findall(CROCHET_WORDS, low))
     return Craft.KNITTING if knit > crochet else Craft.CROCHET
 
 
@@ -145,7 +145,7 @@ def terms_of(text: str) -> tuple[Terms, str]:
         return Terms.US, "the pattern says that its terms are US"
     us = len(
         re.findall(
-            r"\bsc\b|\bs c\b|\bhdc\b|single crochet|\bs d c\b|\bskip\b|\bsk\b|\bsc2tog|\d ?sc\b",
+            r"\b(?:sc\b|s c\b|hdc\b|s d c\b|skip\b|sk\b|sc2tog)|single crochet|\d ?sc\b",
             low,
         )
     )

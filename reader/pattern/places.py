@@ -39,6 +39,7 @@ AFTER_IT = (
     "the next one", "next one", "the one beside it", "the other one", "one after",
     "one following",
 )  # fmt: skip
+LOOP_FIRST = frozenset(phrase.split()[0] for phrase in LOOP_ONLY)
 ENTERED = ("next", "each", "first", "last", "the", "all")
 """After "in back loop of", these go on with the place."""
 
@@ -47,7 +48,8 @@ def skip_loop_words(cur: Cursor) -> bool:
     """Takes words that say how the stitch is entered, which change no count."""
     took = False
     while True:
-        length = cur.any_words(LOOP_ONLY)
+        # Looked for behind every place, and hardly ever there.
+        length = cur.any_words(LOOP_ONLY) if cur.low() in LOOP_FIRST else 0
         if not length:
             return took
         cur.at += length

@@ -5,13 +5,18 @@
 from __future__ import annotations
 
 import re
+from string import ascii_lowercase
 
-SHORT = (
-    r"[a-z]|kn|pl|st|sts|stitch|tog|rep|rem|beg|inc|incs|dec|decs|sl|alt|cont|contin|foll|fol|follg"
-    r"|fwd|wl|patt|pat|prev|nxt|rd|rds|ndl|ndls|approx|incl|oz|ozs|yd|yds|meas|tbl|psso|yo"
-    r"|yrn|yon|wrn|yfwd|wfwd|rev|bet|opp|ea|ev|no|nos|th|kwise|pwise|turn|mm|cms?|ins|sq|str"
-    r"|col|cols|sk|rt|lt|(?<=[\d½¼¾⅓⅔] )in"
-)
+from reader.text.dots import short_words
+
+SHORT = frozenset(ascii_lowercase) | frozenset(
+    ["kn", "pl", "st", "sts", "stitch", "tog", "rep", "rem", "beg", "inc", "incs", "dec", "decs",
+     "sl", "alt", "cont", "contin", "foll", "fol", "follg", "fwd", "wl", "patt", "pat", "prev",
+     "nxt", "rd", "rds", "ndl", "ndls", "approx", "incl", "oz", "ozs", "yd", "yds", "meas", "tbl",
+     "psso", "yo", "yrn", "yon", "wrn", "yfwd", "wfwd", "rev", "bet", "opp", "ea", "ev", "no",
+     "nos", "th", "kwise", "pwise", "turn", "mm", "cm", "cms", "ins", "sq", "str", "col", "cols",
+     "sk", "rt", "lt"]
+)  # fmt: skip
 """Words that knitting patterns cut short with a full stop. Common practice, no source."""
 NOUNS = frozenset(["st", "sts", "rem", "tog", "stitch", "ins", "cm", "cms", "turn", "oz", "ozs"])
 """These may end a sentence, so a figure, a bracket or a star behind them may begin the next."""
@@ -27,7 +32,9 @@ NEVER_LAST = frozenset(
      "opp", "ev", "ea", "bet", "incl"]
 )  # fmt: skip
 """These end no sentence."""
-STOPPED = re.compile(rf"(?<![A-Za-z'.])(?:{SHORT})\.(?![A-Za-z]\.)", re.IGNORECASE)
+LETTER_NEXT = re.compile(r"[A-Za-z]\.")
+INCHES = re.compile(r"[\d½¼¾⅓⅔] ")
+"""Before "in.", a number makes inches of it."""
 LETTERS = re.compile(r"(?<![A-Za-z.])(?:[A-Za-z]\.){2,}(?=\s*[a-z\d,;:)*-])")
 """Letters for words, each with its stop: "p.s.s.o.", "t.b.l."."""
 BEGINS_ROW = re.compile(
@@ -36,24 +43,32 @@ BEGINS_ROW = re.compile(
     re.IGNORECASE,
 )
 """What begins a row, so that the stop before it ends a sentence."""
+NEXT_ROW = re.compile(rf"\s*(?:{BEGINS_ROW.pattern})", re.IGNORECASE)
+
+
+SPACE = re.compile(r"[^\S\n]*\n?[^\S\n]*")
 
 
 def without_stops(text: str) -> str:
     """The text with the stops of abbreviations turned to spaces; those that end a sentence stay."""
     out = list(text)
-    for found in STOPPED.finditer(text):
-        if _goes_on(text, found.group()[:-1], found.end()):
-            out[found.end() - 1] = " "
+    for at, word, before in short_words(text):
+        short = word in SHORT or (word == "in" and INCHES.match(before))
+        if not short or before[-1:] in ("'", ".") or LETTER_NEXT.match(text, at + 1):
+            continue
+        if _goes_on(text, word, at + 1):
+            out[at] = " "
     for found in LETTERS.finditer(text):
-        if not BEGINS_ROW.match(text[found.end() :].lstrip()):
+        if not NEXT_ROW.match(text, found.end()):
             out[found.end() - 1] = " "
     return "".join(out)
 
 
 def _goes_on(text: str, word: str, at: int) -> bool:
     """Whether the sentence goes on behind the stop of a word."""
-    behind = re.compile(r"[^\S\n]*\n?[^\S\n]*").match(text, at)
-    rest = text[behind.end() if behind else at :][:40]
+    behind = SPACE.match(text, at)
+    begins = behind.end() if behind else at
+    rest = text[begins : begins + 40]
     first = rest[:1]
     if word.lower() in NEVER_LAST and first:
         return LABEL.match(rest) is None
