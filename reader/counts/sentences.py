@@ -16,7 +16,8 @@ NEXT_SENTENCE = re.compile(
     r"|bo \d|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg with"
-    r"|pick up|return \d|next row|change to|place)\b))",
+    r"|pick up|return \d|next row|change to|place|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
+    r"(?:sts|stitches)\s+(?:back\s+)?(?:from|on|off|to)\b)\b))",
     re.IGNORECASE,
 )
 TURNED = re.compile(

@@ -50,6 +50,8 @@ def edge(one: Edge, tally: Tally) -> None:
     number = one.number.at(tally.size) if one.number is not None else None
     if one.cast_on:
         amount = (number or 0) * one.rows
+        # Nothing says how many come back from where they waited.
+        tally.unsure = tally.unsure or number is None
         tally.make(amount, "st")
         tally.elastic = tally.elastic or tally.below.stitches is not None
         kind, takes, made, stitch = MoveKind.WORK, 0, amount, "co"

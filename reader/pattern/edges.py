@@ -7,7 +7,8 @@ import re
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import STRETCH, act_here, take_phrase
-from reader.pattern.tree import Deed, Edge, Node, Num, Place, Skip, Where
+from reader.pattern.tree import Deed, Edge, Node, Num, Place, Skip, Where, Work
+from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
 
 CAST_ON = (
@@ -44,6 +45,23 @@ EACH_EDGE = re.compile(
 """At both edges: one row after the other."""
 
 
+ALL_BUT = tuple(
+    f"all {sts}but" for sts in ("", "sts ", "stitches ", "the sts ", "the stitches ", "of them ")
+)
+
+
+def _all_but(cur: Cursor, start: int) -> Node | None:
+    """ "cast off all the stitches but 10": so many are left on the needle."""
+    number = cur.number() if cur.accept(*ALL_BUT) and cur.kind() == "num" else None
+    stitch = stitch_named("drop", Craft.KNITTING)
+    if number is None or stitch is None:
+        return None
+    cur.at += 1
+    cur.accept("sts", "stitches")
+    place = Place(Where.TO_LAST, cur.span(start), number)
+    return Work(cur.span(start), cur.said(start), stitch, None, place)
+
+
 def find_edge(cur: Cursor, start: int) -> Node | None:
     """Cast on, bind off, pick up: with a number, all when none stands."""
     if cur.book.craft is not Craft.KNITTING:
@@ -53,6 +71,9 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     cast_on = not again and (apart or cur.accept(*CAST_ON))
     if not again and not cast_on and not cur.accept(*BIND_OFF):
         return None
+    but = _all_but(cur, start) if not cast_on else None
+    if but is not None:
+        return but
     cur.accept("center", "centre", "middle", "the center", "the centre")
     cur.accept(*FIRST_WHERE)
     cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
@@ -186,16 +207,12 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     cur.accept("next", "first", "last")
     number = cur.number()
     if number is None or cur.kind() != "num":
-        return None
+        return _taken_up_all(cur, start)
     cur.at += 1
     cur.accept("held", "rem", "remaining")
     cur.accept("sts", "st", "stitches")
     cur.accept("back")
-    cur.accept(
-        "from holder", "from holders", "from the holder", "from waste yarn", "from st holder",
-        "from the waste yarn", "from thread", "from spare needle", "from stitch holder",
-        "held on waste yarn",
-    )  # fmt: skip
+    cur.accept(*FROM_HOLDER)
     cur.accept("back")
     if not cur.accept("on to", "onto", "on", "to"):
         return None
@@ -216,3 +233,21 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
         return None
     take_phrase(cur)
     return act_here(cur, start, Deed.NOTE)
+
+
+FROM_HOLDER = tuple(
+    f"{where} {holder}"
+    for where in ("from", "from the", "from 1st", "from first", "from 2nd", "from second",
+                  "held on", "off", "off the")
+    for holder in ("holder", "holders", "waste yarn", "st holder", "stitch holder", "thread",
+                   "spare needle", "scrap yarn")
+)  # fmt: skip
+
+
+def _taken_up_all(cur: Cursor, start: int) -> Edge | None:
+    """ "sl sts from holder": all that waited come back, and nothing says how many they are."""
+    held = cur.accept("held", "waiting", "reserved")
+    if not cur.accept("sts", "stitches") or not (cur.accept(*FROM_HOLDER) or held):
+        return None
+    take_phrase(cur)
+    return Edge(cur.span(start), cur.said(start), None, True)

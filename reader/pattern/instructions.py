@@ -20,7 +20,7 @@ from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
-from reader.pattern.stars import all_around, body_start
+from reader.pattern.stars import all_around, body_start, left_open, pairs_up
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
@@ -124,19 +124,9 @@ class _Reading:
                 self.lose()
         self.flush()
         if self.stars and self.made:
-            self.left_open()
+            at = self.stars[0][1]
+            left_open(self.made, at, at in self.went_back)
         return tuple(self.made)
-
-    def left_open(self) -> None:
-        """ "* k 1, over, k 1.", "over, k 1 *": a star that nothing goes back to: to the end."""
-        at = self.stars[0][1]
-        if at in self.went_back:
-            return
-        index = 0 if at >= len(self.made) else at
-        body = tuple(self.made[index:])
-        works = [one for one in body if isinstance(one, Work | Group)]
-        if works and works[0].place.where not in (Where.RING, Where.CHAIN):
-            self.made[index:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
 
     def one(self) -> None:
         """Takes whatever stands here, if it can be read."""
@@ -264,7 +254,7 @@ class _Reading:
             or (cur.kind(1) == "num" and cur.low(2) in ("times", "x"))
         )
         if not (counted or cur.any_words(AROUND, 1) or cur.any_words(TO_LAST, 1)):
-            return False
+            return pairs_up(cur, self.made, self.stars)
         index = self.stars.pop()[1]
         body = tuple(self.made[index:])
         del self.made[index:]

@@ -134,6 +134,12 @@ NEXT_BARE = re.compile(
     re.IGNORECASE,
 )
 """A label with no mark behind it: "next round one in every stitch"."""
+ROW_BARE = re.compile(
+    r"(?P<what>(?i:rows?|rnds?|rounds?))\s+(?P<nums>\d+(?:\s?(?:-|—|to|and|&)\s?\d+)?)(?P<end>\s+)"
+    r"(?=(?:[KP]\s?\d|[KP][ ,.]|Knit|Purl|Pearl|Work|Sl(?:ip)?|Cast|Bind|\*|\(|\[)"
+    r"(?!.{0,3}(?:[Rr]ows?|[Rr]ounds?)\b))"
+)
+"""At a line's start a label may go without any mark: "Row 1 Knit"."""
 ORDINAL_ALONE = re.compile(
     rf"(?<![\w-])(?P<nums>\d+(?:st|nd|rd|th)\b(?:{_JOIN}\d+(?:st|nd|rd|th)\b)*)(?P<what>)\s*:"
 )
@@ -181,6 +187,9 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     dashed = DASHED.match(text, start) if line_start else None
     if dashed:
         return _numbered(dashed, start)
+    unmarked = ROW_BARE.match(text, start) if line_start else None
+    if unmarked:
+        return _numbered(unmarked, start)
     bare = BARE.match(text, start) if line_start else None
     return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
 

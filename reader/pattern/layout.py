@@ -119,6 +119,10 @@ def _open_bracket(before: str) -> bool:
     return opens >= 0 and ")" not in tail[opens:] and "]" not in tail[opens:]
 
 
+MID_PHRASE = re.compile(r"\b(?:rep|repeat|as|of|from|than|the|same as)$", re.IGNORECASE)
+"""How a line ends that cannot stand alone."""
+
+
 def _widths(lines: list[str]) -> list[int]:
     """For each line, the longest line of its paragraph: where the lines of that paragraph are
     wrapped.
@@ -142,7 +146,7 @@ def _continues(before: str, line: str, width: int) -> bool:
         return False
     if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
         return True
-    if width >= LEAST_WIDTH and RUNS_ON.match(line):
+    if width >= LEAST_WIDTH and (RUNS_ON.match(line) or MID_PHRASE.search(last)):
         return True
     label = label_at(line, 0, True)
     if label is not None and not (label.loose and not ends_sentence(last)):

@@ -7,7 +7,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.tree import Act, Chain, Node, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Craft
 
 
@@ -74,4 +74,31 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
         return False
     cur.at += length
     made[clause:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
+    return True
+
+
+def left_open(made: list[Node], at: int, went_back: bool) -> None:
+    """ "* k 1, over, k 1.", "over, k 1 *": a star that nothing goes back to: to the end."""
+    if went_back:
+        return
+    index = 0 if at >= len(made) else at
+    body = tuple(made[index:])
+    works = [one for one in body if isinstance(one, Work | Group)]
+    if works and works[0].place.where not in (Where.RING, Where.CHAIN):
+        made[index:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
+
+
+def pairs_up(cur: Cursor, made: list[Node], stars: list[tuple[str, int]]) -> bool:
+    """ "k1 *yo, k2tog* k1": two stars and no word of a repeat; what they hold goes on as
+    far as the rest leaves room.
+    """
+    label, index = stars[-1]
+    if cur.book.craft is not Craft.KNITTING or cur.low() != label:
+        return False
+    if any(one.low in ("rep", "repeat", "*") for one in cur.tokens[cur.at + 1 :]):
+        return False
+    body = tuple(made[index:])
+    stars.pop()
+    cur.at += 1
+    made[index:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
     return True

@@ -32,8 +32,11 @@ def _pairs(cur: Cursor, start: int) -> Shape | None:
     """ "knit every 4th and 5th stitches together"."""
     if not cur.accept("knit", "k", "purl", "p", "work", "take"):
         return None
-    every = _nth(cur)
+    ends = cur.accept("1st and last", "first and last", "the first and last")
+    every = 0 if ends else _nth(cur)
     cur.accept(*NOUNS)
+    if ends and cur.accept("together", "tog"):
+        return Shape(cur.span(start), cur.said(start), -1, ONE, 1)
     if not every or not cur.accept("together", "tog"):
         return None
     return Shape(cur.span(start), cur.said(start), -1, ONE, 1, every)
