@@ -16,7 +16,7 @@ from reader.counts.faults import quoted
 from reader.counts.growth import LONGEST, run_through
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, narrow, worked_on
-from reader.counts.sentences import ALONE, sentences_of, without_heading
+from reader.counts.sentences import ALONE, THIS_AGAIN, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.layout import WrittenRow
@@ -87,6 +87,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     if row.mark is None and ledger.pattern.craft is Craft.KNITTING:
         words = without_heading(words)
     rule = find_rule(words, row.mark is not None, ledger.size, sizes)
+    if rule and row.mark and THIS_AGAIN.match(words, rule.start):
+        rule = None
     begun = ledger.pattern.craft is Craft.KNITTING and row.mark is None and cast_on_in(words)
     if rule is None or begun:
         ledger.plain(row)

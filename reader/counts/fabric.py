@@ -49,7 +49,8 @@ class Run:
 class Below:
     """What the next row is worked into. stitches None: unknown. chained: an unworked foundation
     chain. markers: how many lie in it, 0 where that is not known.
-    edge: stitches outside the pattern that a row is told for.
+    edge: stitches outside the pattern that a row is told for. waiting: those on a holder, 0 where
+    none or several groups wait.
     """
 
     stitches: int | None = None
@@ -59,6 +60,7 @@ class Below:
     is_round: bool = False
     markers: int = 0
     edge: int = 0
+    waiting: int = 0
 
     @property
     def spaces(self) -> int:

@@ -40,6 +40,17 @@ def is_start(nodes: tuple[Node, ...]) -> bool:
     )
 
 
+def start_inside(nodes: tuple[Node, ...]) -> tuple[tuple[Node, ...], tuple[Node, ...]]:
+    """ "1st row: cast on 10, slip 1, knit 9": the cast on that a row begins with, and the rest;
+    nothing and the whole where it begins with none.
+    """
+    works = [at for at, one in enumerate(nodes) if not isinstance(one, Act)]
+    first = nodes[works[0]] if len(works) > 1 else None
+    if not isinstance(first, Edge) or not first.cast_on or first.number is None:
+        return (), nodes
+    return nodes[: works[0] + 1], nodes[works[0] + 1 :]
+
+
 def begins(nodes: tuple[Node, ...]) -> bool:
     """Whether a row starts its own work: from a chain, a ring or a cast on, or where yarn is
     joined.

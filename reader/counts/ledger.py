@@ -20,7 +20,7 @@ from reader.counts.entries import (
 )
 from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, fault_of, other_sense, quoted
-from reader.counts.foundation import begins, begins_anew, is_start, start_row, started
+from reader.counts.foundation import begins, begins_anew, is_start, start_inside, start_row, started
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, left_by
 from reader.counts.patterned import edge_beside, unit_before
@@ -30,6 +30,7 @@ from reader.counts.solve import best
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Tally
 from reader.counts.turning import chain_options
+from reader.counts.waiting import waiting_after
 from reader.counts.worked import Move, MoveKind
 from reader.counts.written import read_written, totals_in
 from reader.pattern.cursor import span_of
@@ -72,6 +73,7 @@ class Ledger:
         self.doubted = False
         self.rival: Rival | None = None
         self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
+        self.waiting: tuple[int, ...] = ()
         self.times_more: bool | None = None
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
@@ -103,6 +105,10 @@ class Ledger:
             self.start(entry)
             return
         numbers = numbers_of(row.mark)
+        first, behind = start_inside(entry.nodes)
+        if first and self.below.stitches is None and not self.rows:
+            self.start(replace(entry, nodes=first, printed=()))
+            entry = replace(entry, nodes=behind)
         for one in over_rows(entry):
             for at, number in enumerate(numbers):
                 if self.full():
@@ -251,8 +257,9 @@ class Ledger:
         unit = unit_before(self.text, entry.row.start)
         edge = edge_beside(entry.nodes, below.stitches, unit)
         self.edge = self.edge if edge is None else edge
-        if self.markers or self.edge:
-            below = replace(below, markers=self.markers, edge=self.edge)
+        waiting = self.waiting[0] if len(self.waiting) == 1 else 0
+        if self.markers or self.edge or waiting:
+            below = replace(below, markers=self.markers, edge=self.edge, waiting=waiting)
         options = chain_options(
             entry.nodes, below, self.carried, self.size, pattern.craft, self.held,
             pattern.silent_counts,
@@ -365,6 +372,7 @@ class Ledger:
         fitted = count is not None and before is not None and (solved.fits is True or told)
         gain = count - before if fitted and count is not None and before is not None else entry.gain
         known = number if number is not None else self.number or None
+        self.waiting = waiting_after(self.waiting, entry.nodes, self.size)
         self.markers = placed(entry.nodes, sections) or self.markers
         self.entries.append(
             replace(

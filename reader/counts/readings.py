@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from itertools import product
 
 from reader.counts.fabric import Below
@@ -54,10 +55,34 @@ def readings(
         listed, _either(joined), (False, True) if over_again(nodes, below) else (False,),
         _lists_to_end(nodes),
     )  # fmt: skip
+    begins = _beginnings(nodes)
     for chain, more, each, cut, bundled, spaced, whole, both, again_all, to_end in options:
-        yield Choice(
-            chain, more, each, cut and ending, bundled, spaced, whole, both, again_all, to_end
-        )  # fmt: skip
+        for begin in begins:
+            yield Choice(
+                chain, more, each, cut and ending, bundled, spaced, whole, both, again_all, to_end,
+                begin,
+            )  # fmt: skip
+
+
+def _beginnings(nodes: Sequence[Node]) -> range:
+    """Where in its list a knitted "repeat this 3 times" may begin, the whole list first."""
+    lost = [one for one in nodes if isinstance(one, Repeat) and one.lost]
+    works = [one for repeat in lost for one in repeat.body if isinstance(one, Work)]
+    knits = bool(works) and all(one.stitch.craft is Craft.KNITTING for one in works)
+    if len(lost) != 1 or not knits or lost[0].until not in (Until.AGAIN, Until.MORE):
+        return range(1)
+    return range(min(len(lost[0].body), 16))
+
+
+def begun_at(nodes: Sequence[Node], begin: int) -> list[Node]:
+    """The nodes with the list that is repeated beginning that far on."""
+    out: list[Node] = []
+    for one in nodes:
+        if begin and isinstance(one, Repeat) and one.lost:
+            out += [*one.body[:begin], replace(one, body=one.body[begin:])]
+        else:
+            out.append(one)
+    return out
 
 
 def list_to_end(nodes: Sequence[Node]) -> bool:

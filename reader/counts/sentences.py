@@ -67,6 +67,12 @@ def _names_needle(words: str, upto: int) -> bool:
     return "needle" in last and NEEDLE_NAMED.search(words[:upto]) is not None
 
 
+THIS_AGAIN = re.compile(
+    r"\brepeat\s+this\s+(?:\d+|two|three|four|five|six|seven|eight)\s+times\b", re.IGNORECASE
+)
+"""In a row with a number, stitches that are worked again, and not the row."""
+
+
 def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     """The row cut at sentences that begin a new instruction; only the first keeps the label."""
     words = text[row.start : row.end]
@@ -75,6 +81,9 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
         for found in NEXT_SENTENCE.finditer(words)
         if not _names_needle(words, found.start())
     ]
+    if row.mark is not None and row.mark.numbers:
+        inside = [found.span() for found in THIS_AGAIN.finditer(words)]
+        cuts = [cut for cut in cuts if not any(a <= cut <= b + 4 for a, b in inside)]
     turns = [found.end() for found in TURNED.finditer(words)]
     if row.mark is None and len(turns) > 1:
         cuts = sorted({*cuts, *turns})

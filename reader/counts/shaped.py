@@ -50,8 +50,9 @@ def edge(one: Edge, tally: Tally) -> None:
     number = one.number.at(tally.size) if one.number is not None else None
     if one.cast_on:
         amount = (number or 0) * one.rows
-        # Nothing says how many come back from where they waited.
-        tally.unsure = tally.unsure or number is None
+        if one.waited:
+            amount = tally.below.waiting
+            tally.unsure = tally.unsure or not amount
         tally.make(amount, "st")
         tally.elastic = tally.elastic or tally.below.stitches is not None
         kind, takes, made, stitch = MoveKind.WORK, 0, amount, "co"

@@ -13,7 +13,7 @@ from reader.counts.fabric import Below, Run, chains_as_stitches, foundation
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import completes, to_other_edge
-from reader.counts.readings import list_to_end, readings, times_of_list
+from reader.counts.readings import begun_at, list_to_end, readings, times_of_list
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turning import makes_loop, symmetric_edge
@@ -255,6 +255,7 @@ def _as_list(rest: list[Node], size: int) -> list[Node]:
 
 def _repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Node]:
     """The list repeated where this reading has it so; edge: stitches beside the pattern."""
+    rest = begun_at(rest, choice.begin)
     if choice.whole_list:
         rest = _as_list(rest, size)
     to_end = choice.to_end and list_to_end(rest)

@@ -250,4 +250,4 @@ def _taken_up_all(cur: Cursor, start: int) -> Edge | None:
     if not cur.accept("sts", "stitches") or not (cur.accept(*FROM_HOLDER) or held):
         return None
     take_phrase(cur)
-    return Edge(cur.span(start), cur.said(start), None, True)
+    return Edge(cur.span(start), cur.said(start), None, True, waited=True)

@@ -146,7 +146,8 @@ def _continues(before: str, line: str, width: int) -> bool:
         return False
     if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
         return True
-    if width >= LEAST_WIDTH and (RUNS_ON.match(line) or MID_PHRASE.search(last)):
+    mid = MID_PHRASE.search(last) is not None and not line[0].isupper()
+    if width >= LEAST_WIDTH and (RUNS_ON.match(line) or mid):
         return True
     label = label_at(line, 0, True)
     if label is not None and not (label.loose and not ends_sentence(last)):

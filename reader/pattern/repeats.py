@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from reader.pattern.cursor import Cursor
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Num, Until, Where
+from reader.terms.stitches import Craft
 
 TIMES_X = frozenset({"x", "*", "times"})
 ENDING = (
@@ -117,7 +118,9 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         "and do that", "do that", "and do this", "do this", "repeat that", "repeat this"
     )
     if again and (cur.kind() in ("num", "times")):
-        return _how_often(cur, "beginning", "beginning")
+        # In knitting "this" may be a part of what stands before.
+        target = "*" if cur.book.craft is Craft.KNITTING else "beginning"
+        return _how_often(cur, target, target)
     if again:
         cur.at = start
     if cur.accept(*SO_ON):

@@ -67,6 +67,8 @@ def lists_meanings(words: str) -> bool:
 def only_says(words: str) -> bool:
     """Notes that speak of stitches without working any."""
     low = " ".join(words.lower().split())
+    if re.match(r"(?:for [^:.]{2,30}: )?\d+ (?:sts?|stitches|rows|sc|dc)\b[^.;]{0,40}=\s*\d", low):
+        return True
     return bool(
         re.match(
             r"^(?:(?:the |a )?(?:beg(?:inning)? |turning |starting )?ch(?:ain)?[- ]?\d+ "

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from reader.pattern.cursor import Cursor, Found
+from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.places import find_place
 from reader.pattern.told_behind import chains_between, explained, made_of, so_many_changes
@@ -202,6 +202,9 @@ def _how_far(cur: Cursor, number: Num | None) -> tuple[Num | None, Place]:
     """In knitting: the number where it only follows now, and how far the stitch is worked."""
     if cur.low() in ONWARD and cur.low(1) in ("until", "till", "to", "up", "all", "as"):
         cur.at += 1
+    if number is not None and cur.low() == "plain" and cur.low(1) in (*STOPS, ""):
+        cur.at += 1
+        return number, Place(Where.PLAIN, cur.span(max(cur.at - 1, 0)))
     if cur.low() == "across" and cur.low(1) in ("remaining", "rem", "other"):
         cur.at += cur.kind(2) == "num" and cur.low(3) in NOUNS
     if number is None and cur.low() in ("the", "remaining", "rem", "other"):

@@ -211,13 +211,16 @@ class Shape:
 
 @dataclass(frozen=True, slots=True)
 class Edge:
-    """Stitches bound off or cast on at an edge; rows: "at beg of next 2 rows"."""
+    """Stitches bound off or cast on at an edge; rows: "at beg of next 2 rows". waited: all that
+    waited on a holder come back, however many they are.
+    """
 
     span: Span
     words: str
     number: Num | None
     cast_on: bool
     rows: int = 1
+    waited: bool = False
 
 
 @dataclass(frozen=True, slots=True)
