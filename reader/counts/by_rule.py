@@ -154,10 +154,10 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
     if several or ALONE.match(before):
         ledger.plain(WrittenRow(row.mark, row.start, cut))
-    elif labelled and rule.kind in ("last", "rows") and rule.times is None:
+        labelled = False
+    if labelled and rule.kind in ("last", "rows") and rule.times is None:
         repeat_into(ledger, row, rule)
-        return
-    if rule.kind == "turns":
+    elif rule.kind == "turns":
         turns(ledger, row, rule)
     elif rule.kind in ("even", "fabric"):
         evenly(ledger, row, rule)
@@ -353,7 +353,7 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         unknown = rule.step or rule.paced
         ledger.even(-1 if unknown else ledger.below.stitches, row.mark, start, end, why, True)
         ledger.doubted = True
-        if unknown and not ledger.printed(ledger.text[start : row.end])[0]:
+        if (unknown or rule.endless) and not ledger.printed(ledger.text[start : row.end])[0]:
             ask_how_often(ledger, row, start, end)
     for count in through:
         if ledger.full():

@@ -15,12 +15,13 @@ _WAY = (
     r"(?:reas(?:e|es|ing|ings)|ings?|s|\.)?(?: once| by)?"
 )
 _COUNTED = (
-    r"(?:\s+(?P<n>\d+|one|twice)\b(?! times))?"
+    r"(?:\s+(?P<n>\d+(?![\d.])|one\b|twice\b)(?! times))?"
     r"\s*(?:sts?\b|stitch(?:es)?|sc\b|s c\b|dc\b|d c\b)?\.?\s*"
 )
 _EVERY = (
-    rf"\b(?:every|each|ev|foll\w*)\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|2nd|rs|ws"
-    r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)(?:st|nd|rd|th|d)?)\s+)?"
+    rf"\b(?:every|each|ev|(?P<after>foll\w*))\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|2nd|rs|ws"
+    r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)"
+    r"(?(after)(?:st|nd|rd|th|d)|(?:st|nd|rd|th|d)?))\s+)?"
     r"(?:foll\w*\s+)?"
     rf"(?:\w+\s+)?(?:{_ROWS}|(?:needles?|pins?)(?![^.;]*\b(?:rounds?|rows?|rnds?)))\b"
 )
@@ -97,7 +98,7 @@ def change_once(words: str) -> tuple[int, bool]:
 class Change:
     """step: stitches gained (or lost) each time, 0 where none is said. every: in every how manieth
     row. times: how often, None where other words say it. at_once: in the very next row. goes_on: as
-    many as before, at this pace.
+    many as before, at this pace. first_apart: the first is told before the others.
     """
 
     start: int
@@ -107,6 +108,7 @@ class Change:
     at_once: bool = False
     goes_on: bool = False
     end: int = 0
+    first_apart: bool = False
 
 
 def change_at_ends(words: str) -> Change | None:
@@ -177,4 +179,5 @@ def _how_often(found: re.Match[str], step: int) -> Change:
     every = int(nth[:3]) if nth else 2 if found.group("other") else 1
     first = found.group("also") or ""
     at_once = re.match(r"\s*(?:next|this|same)", first) is not None
-    return Change(at, step, every, None, at_once, end=found.end())
+    apart = at_once and re.search(r"\bthen\b", first, re.IGNORECASE) is not None
+    return Change(at, step, every, None, at_once, end=found.end(), first_apart=apart)

@@ -140,6 +140,10 @@ ROW_BARE = re.compile(
     r"(?!.{0,3}(?:[Rr]ows?|[Rr]ounds?)\b))"
 )
 """At a line's start a label may go without any mark: "Row 1 Knit"."""
+SETUP = re.compile(
+    rf"(?P<name>set-?up|preparation)(?P<what>)(?P<side>{_SIDE})\s*(?P<loose>:)(?=\s)", re.IGNORECASE
+)
+"""At a line's start the row that sets the work up may go without its word."""
 ORDINAL_ALONE = re.compile(
     rf"(?<![\w-])(?P<nums>\d+(?:st|nd|rd|th)\b(?:{_JOIN}\d+(?:st|nd|rd|th)\b)*)(?P<what>)\s*:"
 )
@@ -179,6 +183,7 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     named = (
         NAMED.match(text, start) or ANY_NAME.match(text, start) or NEXT_BARE.match(text, start)
     )
+    named = named or (SETUP.match(text, start) if line_start else None)
     if named:
         return _by_name(named, start)
     heading = RUN_IN_CAPS.match(text, start) if not line_start else None

@@ -14,6 +14,8 @@ from reader.pattern.line_words import (
     FINISHING,
     MAKE,
     MATERIALS,
+    MEANING,
+    NO_HEADING,
     RUN_IN,
     STITCHY,
 )
@@ -188,7 +190,7 @@ def is_heading(line: str) -> bool:
     if line.lstrip().startswith("#"):
         return True
     words = bare.split()
-    if len(words) > 6 or text.endswith("."):
+    if len(words) > 6 or text.endswith(".") or MEANING.match(text):
         return False
     if ACTION.search(bare) and not bare.isupper():
         return False
@@ -278,12 +280,7 @@ class _LayingOut:
         if (
             run_in
             and (not marks or marks[0].start > start)
-            and not re.match(
-                r"^(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base"
-                r"|last)\b",
-                words,
-                re.IGNORECASE,
-            )
+            and not NO_HEADING.match(words)
         ):
             head = run_in.group("head")
             if marks or not (self.explains(head) or defines(words, head)):
@@ -352,7 +349,7 @@ class _LayingOut:
         """Words without a label: instructions, or a remark."""
         words = self.text[start:end]
         if self.section in ("materials", "key", "note", "gauge") and not re.match(
-            r"\W*(?:ch|chain|cast on|co|make|with)\b", words, re.IGNORECASE
+            r"\W*(?:(?:ch|chain|cast on|co)\b(?! [-=])|make\b|with\b)", words, re.IGNORECASE
         ):
             self.note(self.section, start, end)
             return

@@ -59,6 +59,13 @@ ACTION = re.compile(
 )
 
 
+NO_HEADING = re.compile(
+    r"(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last)\b",
+    re.IGNORECASE,
+)
+"""Words with a colon behind them that head no part."""
+MEANING = re.compile(r"[A-Za-z][\w&/]{0,10}(?: [\w&]{1,6})? - [A-Z][a-z]")
+"""A word of the list of abbreviations: "Rd - Round"."""
 BEGINS = re.compile(
     r"(?:(?:with|using) [\w' -]{2,40}?,? )?(?:co|cast on|ch|chain|fsc|make a (?:magic"
     r"|chain))\b(?: \d|.*ring)",

@@ -19,7 +19,7 @@ from reader.text.clean import CleanText, clean
 from reader.text.crosses import starred
 from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows
-from reader.text.part_nouns import without_part_nouns
+from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.same_length import (
     with_ones,
     without_emphasis,
@@ -286,7 +286,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = needles_as_rows(undotted(starred(plain)))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = without_part_nouns(without_stops(plain))
+        plain = without_part_nouns(without_asides(without_stops(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = sizes_named(plain)
     layout = lay_out(plain, sizes)

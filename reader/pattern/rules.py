@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
-from reader.pattern.changes import change_at_ends, change_once, find_change, pace_in
+from reader.pattern.changes import Change, change_at_ends, change_once, find_change, pace_in
 from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.labels import opened
@@ -24,6 +24,7 @@ from reader.pattern.rule_words import (
     EVEN_ROUND,
     FABRIC,
     FEWER_LOOPS,
+    FOR_ROWS,
     FURTHER_WORK,
     GOES_ON,
     KEEP_ON,
@@ -64,6 +65,7 @@ class Rule:
     `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew). times: how often
     more, None for open. goal: a stitch number to stop at.
     paced: as the last change, of that sign (0: of either), in every how manieth row.
+    endless: a change at a pace, of which nothing says how often.
     """
 
     kind: str
@@ -90,6 +92,7 @@ class Rule:
     paced: bool = False
     per_section: bool = False
     sign: int = 0
+    endless: bool = False
 
 
 def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule | None:
@@ -129,7 +132,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or _fabric(words)
         or (_even(words) if rows else None)
         or _measured(words)
-        or _grow(words)
+        or _grow(words, labelled)
     )
 
 
@@ -313,7 +316,7 @@ def _even(words: str) -> Rule | None:
     )  # fmt: skip
 
 
-def _grow(words: str) -> Rule | None:
+def _grow(words: str, labelled: bool) -> Rule | None:
     """ "Continue in this way until there are 15", "inc 1 st each end every 4th row 5 times"."""
     change = find_change(words)
     found = GOES_ON.search(words)
@@ -321,24 +324,17 @@ def _grow(words: str) -> Rule | None:
         change = change_at_ends(words) or change
     if found is None and change is None:
         return None
-    if change is None and found is not None and PICKS_UP.match(words[found.start() :]):
-        return None
-    if change is None and found is not None and STITCHES_ON.match(words[found.start() :]):
+    if change is None and found is not None and _is_a_row(words[found.start() :]):
         return None
     start = min(found.start() if found else len(words), change.start if change else len(words))
     tail = _of_the_change(words[start:], max(8, change.end - start if change is not None else 0))
     goal = goal_in(tail) or section_goal(tail)
-    times = change.times if change is not None else None
-    if times is None:
-        times = times_in(tail)
-        if times is not None and change is not None and change.at_once and MORE.search(tail):
-            # "in the next row, then every 8th row 3 times more": the first one is not among them.
-            times += 1
+    times = _times_of(tail, change, goal)
     by_measure = change is not None and change.step and OPEN_END.search(tail)
-    if found is None and goal is None and times is None and not by_measure:
+    endless = found is None and goal is None and times is None and not by_measure
+    if endless and (change is None or not change.step or change.every < 2 or labelled):
         return None
     total = re.search(r"\((\d+)\s*(?:[a-z][a-z .]{0,12})?\)", tail)
-    between = re.search(r"\bbetween\b", tail) is not None
     return Rule(
         "grow",
         times=times if change is not None and goal is None else None,
@@ -347,13 +343,33 @@ def _grow(words: str) -> Rule | None:
         end=start + len(tail),
         rest=tail,
         paced=change is not None and change.goes_on,
-        step=change.step if change is not None else 0,
+        step=change.step if change is not None and not endless else 0,
+        endless=endless,
         every=change.every if change is not None else 1,
         at_once=(change is not None and change.at_once) or NEXT_ROW.search(tail) is not None,
         total=int(total.group(1)[:5]) if total and goal is not None else None,
-        between=between,
+        between=re.search(r"\bbetween\b", tail) is not None,
         per_section=goal is not None and _by_section(tail),
     )
+
+
+def _is_a_row(words: str) -> bool:
+    """Whether words of going on speak of a row, or of what is done next, and not of rows."""
+    return PICKS_UP.match(words) is not None or STITCHES_ON.match(words) is not None
+
+
+def _times_of(tail: str, change: Change | None, goal: int | None) -> int | None:
+    """How often a change is made, None where no number says it."""
+    if change is not None and change.times is not None:
+        return change.times
+    times = times_in(tail)
+    if times is not None and change is not None and change.at_once:
+        # "in the next row, then every 8th row 3 times (more)": the first one is not among them.
+        times += change.first_apart or MORE.search(tail) is not None
+    rows = FOR_ROWS.search(tail)
+    if change is not None and change.step and times is None and goal is None and rows:
+        return int(rows.group(1)[:3]) // change.every
+    return times
 
 
 def _of_the_change(tail: str, at: int) -> str:

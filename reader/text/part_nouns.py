@@ -20,6 +20,18 @@ OF_A_PART = re.compile(
 )
 
 
+SHADE = re.compile(r"\b(?:Lt|Dk|Med)\.?(?=\s+[A-Z][a-z])")
+FOR_ALL = re.compile(r"\(\s*(?:for\s+)?all\s+sizes\s*\)", re.IGNORECASE)
+
+
+def without_asides(text: str) -> str:
+    """The text without shades of colours, that look like stitches ("Lt. Navy"), and without "(all
+    sizes)"; length kept.
+    """
+    text = SHADE.sub(lambda found: " " * len(found.group()), text)
+    return FOR_ALL.sub(lambda found: re.sub(r"\S", " ", found.group()), text)
+
+
 def without_part_nouns(text: str) -> str:
     """The text without them; any text goes in, its length stays."""
     return OF_A_PART.sub(_blanked, text)
