@@ -21,6 +21,7 @@ from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
+from reader.pattern.rule_words import ROW_NAMED
 from reader.pattern.rules import Rule, find_rule
 from reader.pattern.tree import Unread
 from reader.terms.stitches import Craft
@@ -71,7 +72,8 @@ def _for_others(ledger: Ledger, row: WrittenRow) -> bool:
     """Whether a row stands for every other one: its label says so, or its own words."""
     if row.mark is None or not row.mark.numbers:
         return False
-    said = SAID_OF_IT.search(" ".join(ledger.text[row.start : row.end].split()))
+    words = ledger.text[row.start : row.end]
+    said = SAID_OF_IT.search(" ".join(words.split())) if ROW_NAMED.search(words) else None
     return bool(row.mark.every_other) or said is not None
 
 

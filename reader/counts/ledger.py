@@ -68,6 +68,7 @@ class Ledger:
         self.before = before if before is not None else Below()
         self.carried, self.number, self.opened, self.star = 0, 0, 0, -1
         self.entries: list[Entry] = []
+        self.units: dict[str, None] = {}
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.doubted = False
@@ -291,8 +292,7 @@ class Ledger:
         verdict = problem.verdict if problem else verdict
         tally = solved.tally
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
-        units = [one.unit for one in self.entries if one.unit]
-        groups, unit = in_groups(solved, kind, stated, entry.unit, units)
+        groups, unit = in_groups(solved, kind, stated, entry.unit, tuple(self.units))
         if any(one.mixed for one in entry.printed):
             groups, unit = None, ""
         self.rows.append(CountedRow(
@@ -302,6 +302,10 @@ class Ledger:
             groups, assumptions(solved, entry.nodes),
         ))  # fmt: skip
         entry = replace(entry, unit=unit)
+        if unit:
+            # The latest last.
+            self.units.pop(unit, None)
+            self.units[unit] = None
         kept = self.below
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:

@@ -62,11 +62,8 @@ def one_pass(
         if spread is not None:
             takes = spread if index == 0 else 0
             into = into or (node.place.text if isinstance(node, Group) else "")
-        # Every field named: hundreds of thousands are made, and `replace` takes four times as long.
-        tally.moves.append(Move(
-            move.kind, move.words, move.span, takes, move.makes, move.spaces, move.stitch,
-            move.times, into, move.said, (*here, *move.passes),
-        ))  # fmt: skip
+        passes = (*here, *move.passes)
+        tally.moves.append(move._replace(takes=takes, into=into, passes=passes))
     return True
 
 

@@ -369,6 +369,10 @@ def best(
     found: Solved | None = None
     mark = -1e9
     for number, choice in enumerate(readings(ends.body, chains, below)):
+        most = 3.0 * (stated is not None) + 2.0 - 0.2 * choice.oddity() - 0.1 * (number > 0)
+        if most <= mark:
+            # Even if it closed the row and agreed, it would stand behind what was found.
+            continue
         one = work_row(ends, below, choice, size, carried, room)
         agrees = stated is not None and one.count is not None and stated in values(one, kind)
         score = (

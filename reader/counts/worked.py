@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import Enum
+from typing import NamedTuple
 
 from reader.text.span import Span
 
@@ -25,8 +25,7 @@ class MoveKind(Enum):
     UNREAD = "unread"
 
 
-@dataclass(frozen=True, slots=True)
-class Pass:
+class Pass(NamedTuple):
     """One pass of a repeat: which pass, of how many (None while unknown), and where the repeat
     stands.
     """
@@ -36,8 +35,7 @@ class Pass:
     repeat: Span
 
 
-@dataclass(frozen=True, slots=True)
-class Move:
+class Move(NamedTuple):
     """One instruction worked once, in working order.
 
     takes: stitches used from the row below. makes: stitches left for the row above. spaces: chain

@@ -66,11 +66,13 @@ class Book:
         the text as seen from the row.
         """
         latest = {special.name: special for at, special in self.groups if at < end}
-        return Book(
-            self.craft, self.terms, self.sizes,
-            {**self.specials, **latest} if latest else self.specials, source, self.lines,
-            self.known, self.letters, self.filet, self.groups, {} if latest else self.looked_up,
-        )  # fmt: skip
+        book = Book.__new__(Book)
+        for name in Book.__slots__:
+            setattr(book, name, getattr(self, name))
+        book.source = source
+        if latest:
+            book.specials, book.looked_up = {**self.specials, **latest}, {}
+        return book
 
     def learn(self) -> None:
         """Brings the set of known written forms up to date with the specials."""
@@ -137,9 +139,12 @@ class Cursor:
 
     def accept(self, *phrases: str) -> bool:
         """Takes the first of the phrases that stands here."""
-        length = self.any_words(phrases)
-        self.at += length
-        return length > 0
+        at = self.at
+        for parts in by_first_word(phrases).get(self.low(), ()):
+            if len(parts) == 1 or self.lows[at : at + len(parts)] == parts:
+                self.at += len(parts)
+                return True
+        return False
 
     def number(self, ahead: int = 0) -> Num | None:
         """The number that stands here, None when there is none."""

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 
-from reader.terms.numbers import ORDINALS, SPELLED, TENS, word_number
+from reader.terms.numbers import ORDINALS, SPELLED, TENS, UNITS, word_number
 
 PIECE = re.compile(
     r"(?P<sizes>\b\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/—-]\s*[\d—-]+)*\s*[)\]]"
@@ -20,8 +20,16 @@ PIECE = re.compile(
 """What is put otherwise before rules are looked for: white space, numbers in words."""
 
 
+PARTED = re.compile(r"\s\s|[^\S ]|\d\s*[(\[]|\d\s?[-,/:—]\s?\d")
+WORD = re.compile(r"[a-z]+")
+NUMBERS = frozenset([*UNITS, *TENS, *ORDINALS, "hundred"])
+"""Words without these, and without white space or numbers beside each other, stay as they are."""
+
+
 def tightened(words: str, size: int = 0, sizes: int = 1) -> str:
     """The words with single spaces, numbers in figures and of one size only."""
+    if not PARTED.search(words) and NUMBERS.isdisjoint(WORD.findall(words.lower())):
+        return words
     return PIECE.sub(lambda found: _otherwise(found, size, sizes), words)
 
 

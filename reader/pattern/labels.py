@@ -78,6 +78,8 @@ class Mark:
 
 def opened(text: str) -> tuple[int, ...]:
     """The row numbers in a piece of text: "5-8" is 5 6 7 8, "2, 4" is 2 4; () where it has none."""
+    if text.isdecimal():
+        return (int(text[:6]),)
     text = re.sub(_ORDINAL_WORD, lambda m: str(ordinal_number(m.group())), text.lower())
     text = re.sub(_WORD, lambda m: str(word_number(m.group())), text)
     text = re.sub(

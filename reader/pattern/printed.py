@@ -90,19 +90,20 @@ def _by_commas(body: str, sizes: int) -> str:
     return re.sub(r"\s?[-/:]\s?", ", ", found.group()) + body[found.end() :]
 
 
+NUMBER = re.compile(
+    rf"^\s*(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)"
+    rf"|makes|=|now)?\s*\d+(?:\s*[\(\[][\d,;:\s\-]*[\)\]])?\s*(?:{STITCH})?",
+    re.IGNORECASE,
+)
+OTHER_SIZES = re.compile(rf"^(?:\s*[,;:]\s*\d+)+\s*(?:{STITCH})?\s*$", re.IGNORECASE)
+
+
 def _whole(body: str, one: Printed) -> bool:
-    if one.change or one.each:
+    if one.change or one.each or body.isdecimal():
         return True
-    rest = re.sub(
-        rf"^\s*(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)"
-        rf"|makes|=|now)?\s*\d+(?:\s*[\(\[][\d,;:\s\-]*[\)\]])?\s*(?:{STITCH})?",
-        "",
-        body,
-        count=1,
-        flags=re.IGNORECASE,
-    )
+    rest = NUMBER.sub("", body, count=1)
     rest = re.sub(r"^\s*,?\s*(?:not )?(?:counting|including)\b.*$", "", rest, flags=re.S | re.I)
-    rest = re.sub(rf"^(?:\s*[,;:]\s*\d+)+\s*(?:{STITCH})?\s*$", "", rest, flags=re.I)
+    rest = OTHER_SIZES.sub("", rest)
     rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)
 
@@ -122,6 +123,7 @@ def parted(piece: str, at: int) -> bool:
     return piece[:at].endswith(" ") or piece[at : at + 1].isspace() if dash[1:2] == " " else False
 
 
+DIGIT = re.compile(r"\d")
 LONGEST_TAIL = 110
 """Characters of a total without brackets."""
 
@@ -136,10 +138,11 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
     stripped = text.rstrip()
     stops = [m.end() for m in re.finditer(r"\.(?=\s)|[a-z](?=[ ]*\n\s*[A-Z])", stripped)]
     for end in [len(stripped), *stops]:
-        piece = stripped[:end]
-        tail = TAIL.search(piece[-LONGEST_TAIL:])
+        last = stripped[max(0, end - LONGEST_TAIL) : end]
+        tail = TAIL.search(last) if DIGIT.search(last) else None
         if not tail:
             continue
+        piece = stripped[:end]
         start = max(0, len(piece) - LONGEST_TAIL) + tail.start()
         before = piece[:start].rstrip()
         number = tail.group("a") or tail.group("b")

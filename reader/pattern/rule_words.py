@@ -202,13 +202,16 @@ CHART = re.compile(
 )
 """Rows that only a chart shows: their count is taken to stay."""
 FABRIC = re.compile(
-    r"(?!.*\b(?:(?:in|into) (?:the )?(?:next|first|same|last|each)"
-    r"|(?:cast|bind|bound)(?:ing)? (?:off|on))\b)"
     rf"^[^\w*]*(?:work(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
     r"(?:\s+(?:st|stitch|ribbing))?\b[^.\d*]*(?:\([^)*]*\))?[^.\d*]*\.?\s*$",
     re.IGNORECASE,
 )
 """A whole row in a fabric that is named and not spelled out."""
+SPELLED_OUT = re.compile(
+    r"\b(?:(?:in|into) (?:the )?(?:next|first|same|last|each)"
+    r"|(?:cast|bind|bound)(?:ing)? (?:off|on))\b",
+    re.IGNORECASE,
+)
 MEASURE = re.compile(
     rf"{_AT}(?:(?:change|switch|with|using)\b(?:(?!\bpick|\bcast|\bbind|\d sts?\b)[^.;])*[.,;]\s*)?"
     r"(?:then\s+|now\s+)?(?:work"

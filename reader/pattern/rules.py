@@ -47,6 +47,7 @@ from reader.pattern.rule_words import (
     ROW_NAMED,
     SAME_AS,
     SHAPED,
+    SPELLED_OUT,
     STITCHES_ON,
     THE_SAME,
     THEN,
@@ -182,7 +183,7 @@ def _measured(words: str) -> Rule | None:
 def _fabric(words: str) -> Rule | None:
     """ "Garter stitch", "work in rib": every row of the label."""
     found = FABRIC.match(words)
-    if found:
+    if found and not SPELLED_OUT.search(words):
         return Rule("fabric", start=0, end=found.end(), rest=words)
     kinds = [one for one in re.split(r",? and |[,;] ?", words.strip(" .")) if one]
     if len(kinds) > 1 and all(BY_KIND.fullmatch(one) for one in kinds):

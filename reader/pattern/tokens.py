@@ -5,7 +5,7 @@ are joined.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from typing import NamedTuple
 
 from reader.terms.numbers import ORDINALS, TENS, TIMES, UNITS
 from reader.terms.stitches import CABLE
@@ -25,8 +25,7 @@ TIMES_LISTED = re.compile(r"^x\d+(?:[-/]\d+)+$")
 GLUED = re.compile(r"^([a-z]+)(\d+)$")
 
 
-@dataclass(frozen=True, slots=True)
-class Token:
+class Token(NamedTuple):
     """kind: num, ord, word, frac, stars or mark. low: lower-case text. values: a number's value by
     size.
     """
@@ -174,22 +173,22 @@ def _words_to_numbers(found: list[Token]) -> list[Token]:
             made[:] = [one for one in made if one is not made[-1] or one.low != "and"]
             added = made[-1].value + (value or 0)
             kept = low if low in TENS else ""
-            made[-1] = replace(made[-1], low=kept, end=token.end, values=(added,))
+            made[-1] = made[-1]._replace(low=kept, end=token.end, values=(added,))
         elif token.kind != "word":
             made.append(token)
         elif value is not None and low != "no":
             if last and last.kind == "num" and last.low in TENS and 1 <= value <= 9:
                 joined = (last.value + value,)
-                made[-1] = replace(last, low=f"{last.low} {low}", end=token.end, values=joined)
+                made[-1] = last._replace(low=f"{last.low} {low}", end=token.end, values=joined)
             else:
-                made.append(replace(token, kind="num", values=(value,)))
+                made.append(token._replace(kind="num", values=(value,)))
         elif low in ORDINALS:
-            made.append(replace(token, kind="ord", values=(ORDINALS[low],)))
+            made.append(token._replace(kind="ord", values=(ORDINALS[low],)))
         elif low in TIMES:
-            made.append(replace(token, kind="times", values=(TIMES[low],)))
+            made.append(token._replace(kind="times", values=(TIMES[low],)))
         elif low == "hundred" and last and (last.kind == "num" or last.low == "a"):
             hundreds = (100 * (last.value if last.kind == "num" else 1),)
-            made[-1] = replace(last, kind="num", low="hundred", end=token.end, values=hundreds)
+            made[-1] = last._replace(kind="num", low="hundred", end=token.end, values=hundreds)
         else:
             made.append(token)
     return made
@@ -211,7 +210,7 @@ def _needles_joined(found: list[Token]) -> list[Token]:
     for token in found:
         before = made[-2:]
         if token.low in ("n", "needle") and [one.low for one in before] == ["d", "p"]:
-            made[-2:] = [replace(before[0], low="dpn", end=token.end)]
+            made[-2:] = [before[0]._replace(low="dpn", end=token.end)]
         else:
             made.append(token)
     return made
@@ -228,7 +227,7 @@ def _sizes_joined(found: list[Token], sizes: int) -> list[Token]:
         end, values = _size_list(found, at, sizes)
         if end:
             token = found[at]
-            made.append(replace(token, kind="num", end=found[end - 1].end, values=values))
+            made.append(token._replace(kind="num", end=found[end - 1].end, values=values))
             at = end
         else:
             made.append(found[at])

@@ -102,6 +102,8 @@ def _numbers(first: str, more: str) -> tuple[int, ...]:
 def bracket_total(body: str, start: int, end: int) -> Printed | None:
     """The total that a bracket's words state, None when they state none."""
     text = " ".join(body.split()).strip(".")
+    if text.isdecimal():
+        return Printed(start, end, (int(text[:6]),))
     change = re.match(
         r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc|dec)\w*['’]?d?\b.{0,20}$|^(inc"
         r"|dec)\w*\s+(\d+)\s*(?:sts?)?$",

@@ -35,7 +35,7 @@ def one_at_a_time(rows: tuple[CountedRow, ...]) -> tuple[CountedRow, ...]:
 
 def _singled(row: CountedRow) -> CountedRow:
     moves = tuple(
-        replace(move, words=_MANY.sub(_this, move.words), said=_MANY.sub(_this, move.said))
+        move._replace(words=_MANY.sub(_this, move.words), said=_MANY.sub(_this, move.said))
         for move in row.moves
     )
     return replace(row, moves=moves)

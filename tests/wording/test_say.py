@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 
 from reader.counts.counted import CountedPart
@@ -172,9 +170,9 @@ def test_a_step_is_said_in_a_few_seconds() -> None:
 def test_a_group_in_one_place_says_the_place_once() -> None:
     """(2 dc, ch 2, 2 dc) in next sp: the moves know the place, their words leave it out."""
     corner = (
-        replace(move("2 dc", 0, 2, "dc", 2), into="in corner sp"),
-        replace(move("ch 2", 0, 0, "ch", kind=MoveKind.CHAIN), into="in corner sp"),
-        replace(move("2 dc", 0, 2, "dc", 2), into="in corner sp"),
+        move("2 dc", 0, 2, "dc", 2)._replace(into="in corner sp"),
+        move("ch 2", 0, 0, "ch", kind=MoveKind.CHAIN)._replace(into="in corner sp"),
+        move("2 dc", 0, 2, "dc", 2)._replace(into="in corner sp"),
     )
     plan = make_plan(pattern(CountedPart("Net", 1, (round_of(1, 4, 4, corner, "x"),))), "x")
     step, row = at(1, 0, plan)
