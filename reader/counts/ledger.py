@@ -22,7 +22,7 @@ from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, fault_of, other_sense, quoted
 from reader.counts.foundation import begins, begins_anew, is_start, start_inside, start_row, started
 from reader.counts.markers import placed
-from reader.counts.on_hand import count_of, left_by
+from reader.counts.on_hand import count_of, left_by, stated_in
 from reader.counts.patterned import edge_beside, unit_before
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
@@ -387,16 +387,4 @@ class Ledger:
 
     def stated(self, entry: Entry) -> tuple[int | None, str]:
         """The printed total of the row for this size, and what it counts."""
-        changes = [one for one in entry.printed if one.change]
-        if len(changes) > 1 and len(changes) == len(entry.printed) and self.below.stitches:
-            # "(1 inc) ... (2 inc)": each tells of its own spot.
-            return self.below.stitches + sum(one.change * one.numbers[0] for one in changes), ""
-        for one in reversed(entry.printed):
-            sized = len(one.numbers) == len(self.pattern.sizes)
-            number = one.numbers[self.size if sized else 0]
-            if one.change:
-                if self.below.stitches is not None:
-                    return self.below.stitches + one.change * number, ""
-            elif not one.each:
-                return number, one.kind
-        return None, ""
+        return stated_in(entry.printed, self.size, len(self.pattern.sizes), self.below.stitches)

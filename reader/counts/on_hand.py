@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from reader.counts.agreeing import chains_counted
 from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, follows
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, stretched
 from reader.counts.solved import Solved
-from reader.pattern.totals import PLAIN_KINDS, STITCHES
+from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 
 
 def count_of(
@@ -62,3 +64,23 @@ def counts_chains(solved: Solved, stated: int | None, kind: str) -> bool:
     if stated is None or stated == solved.count or kind not in STITCHES:
         return False
     return chains_counted(solved, stated)
+
+
+def stated_in(
+    printed: Sequence[Printed], size: int, sizes: int, below: int | None
+) -> tuple[int | None, str]:
+    """The printed total of a row for one size, and what it counts; a change is added to the
+    stitches below. (None, "") where nothing is printed of the whole row.
+    """
+    changes = [one for one in printed if one.change]
+    if len(changes) > 1 and len(changes) == len(printed) and below:
+        # "(1 inc) ... (2 inc)": each tells of its own spot.
+        return below + sum(one.change * one.numbers[0] for one in changes), ""
+    for one in reversed(printed):
+        number = one.numbers[size if len(one.numbers) == sizes else 0]
+        if one.change:
+            if below is not None:
+                return below + one.change * number, ""
+        elif not one.each:
+            return number, one.kind
+    return None, ""
