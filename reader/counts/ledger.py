@@ -302,10 +302,6 @@ class Ledger:
             groups, assumptions(solved, entry.nodes),
         ))  # fmt: skip
         entry = replace(entry, unit=unit)
-        if unit:
-            # The latest last.
-            self.units.pop(unit, None)
-            self.units[unit] = None
         kept = self.below
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:
@@ -378,6 +374,10 @@ class Ledger:
         known = number if number is not None else self.number or None
         self.waiting = waiting_after(self.waiting, entry.nodes, self.size)
         self.markers = placed(entry.nodes, sections) or self.markers
+        if entry.unit:
+            # The latest last.
+            self.units.pop(entry.unit, None)
+            self.units[entry.unit] = None
         self.entries.append(
             replace(
                 entry, number=known, gain=gain, quoted=False, told=told or entry.told, base=base,
