@@ -76,6 +76,8 @@ def fault_of(
     tally = solved.tally
     if tally.unread:
         return None if stated is not None and stated == solved.count else unclear(where, stated)
+    if tally.squares_left and stated is None:
+        return _squares_left(tally.squares_left, solved, where)
     agrees = stated is None or stated in values(solved, kind)
     closes = not (solved.short or tally.uneven)
     sure = plainly_read(nodes) and not tally.unsure and not tally.spaced and not below.spaces
@@ -128,6 +130,17 @@ def _left_unworked(solved: Solved, where: Where) -> Problem:
         f"{where.label}: {left} {'stitch is' if left == 1 else 'stitches are'} left at the end, "
         f"and the words do not say so: {quoted(where.words)}. "
         f"Are they to stay unworked?"
+    )
+    return Problem(
+        Verdict.UNCLEAR, said, where.span, where.part, where.label, None, solved.count, ""
+    )
+
+
+def _squares_left(number: int, solved: Solved, where: Where) -> Problem:
+    squares = "1 square" if number == 1 else f"{number} squares"
+    said = (
+        f"{where.label}: the words pass over {squares} of the row below before the last stitch: "
+        f"{quoted(where.words)}. Please check their numbers."
     )
     return Problem(
         Verdict.UNCLEAR, said, where.span, where.part, where.label, None, solved.count, ""

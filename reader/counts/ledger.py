@@ -263,7 +263,7 @@ class Ledger:
             below = replace(below, markers=self.markers, edge=self.edge, waiting=waiting)
         options = chain_options(
             entry.nodes, below, self.carried, self.size, pattern.craft, self.held,
-            pattern.silent_counts,
+            pattern.silent_counts, pattern.chain_counts if stated is None else {},
         )  # fmt: skip
         # Past what a whole piece can hold, a row's moves are told as one: none is opened.
         room = MOVES if self.opened <= MOST_MOVES else 0

@@ -4,12 +4,9 @@ three stitches; each stands over one square below.
 
 from __future__ import annotations
 
-from reader.counts.tally import Tally
+from reader.counts.tally import CHAINS, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import Mesh
-
-CHAINS = 2
-"""Of an open square. Common practice, no source: some threads take one or three."""
 
 
 def work_mesh(node: Mesh, tally: Tally) -> None:
@@ -25,7 +22,7 @@ def work_mesh(node: Mesh, tally: Tally) -> None:
             # Where the turning chain has made the first space already, none is added.
             tally.make_space(CHAINS)
         tally.make(1, "dc")
-    tally.spaced = True
+    tally.spaced = tally.netted = True
     tally.moves.append(Move(
         MoveKind.WORK, node.words, node.span, tally.walk.takes - takes, tally.makes - made,
         tally.spaces - spaces, "dc", max(1, squares),

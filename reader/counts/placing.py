@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from reader.counts.fabric import Run, foundation
 from reader.counts.openings import BETWEEN, SPACES, UNITS, is_opening, wanted
-from reader.counts.tally import Need, Tally
+from reader.counts.tally import CHAINS, Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.edges import ASIDE
 from reader.pattern.tree import ONE, Chain, Place, Skip, Where, Work
@@ -322,7 +322,10 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         _put(work, tally, times, 1)
         return
     if place.noun == "tch" and tally.spaced:
-        walk.to_last()
+        stitches, spaces = walk.to_last()
+        # The square that ends the row lies over the last of those passed.
+        squares = (stitches + CHAINS * spaces + 1) // (1 + CHAINS) - 1
+        tally.squares_left = max(0, squares) if tally.netted else 0
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
     if _into_group(work, n, m if plural else 1, tally):
         return

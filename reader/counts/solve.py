@@ -330,6 +330,7 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     fits: bool | None = None
     if walk.known and not tally.unread and not tally.unsure:
         fits = left == 0 and walk.short == 0 and tally.uneven is None and not walk.lacking
+        fits = fits and not tally.squares_left
     return Solved(count, fits, left, choice, tally, chained, next_chain)
 
 

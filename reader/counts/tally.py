@@ -9,6 +9,8 @@ from reader.counts.walk import Walk
 from reader.counts.worked import Move
 from reader.pattern.tree import Node
 
+CHAINS = 2
+"""Of an open square of a net. Common practice, no source: some threads take one or three."""
 MOVES = 4_000
 """Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
 
@@ -69,7 +71,8 @@ class Tally:
     """A running count of one row. sections: how often its last repeat was worked. cycle: the body
     of the repeat that is being worked, whose beginning follows its end. branched: stitches were
     worked back along a chain, whose other side may be worked into later. carried: chains made at
-    the end of the row before. room: moves that may be opened.
+    the end of the row before. netted: squares of a net were worked, squares_left: so many of
+    those below were passed over. room: moves that may be opened.
     """
 
     size: int
@@ -89,6 +92,8 @@ class Tally:
     shaped: int = 0
     branched: bool = False
     carried: int = 0
+    netted: bool = False
+    squares_left: int = 0
     room: int = MOVES
 
     @property

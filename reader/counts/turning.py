@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import Below
@@ -19,9 +19,11 @@ def chain_options(
     craft: Craft,
     held: dict[int, bool],
     silent: bool | None,
+    told: Mapping[int, bool],
 ) -> list[bool | None]:
     """The answers worth trying, the likelier first. held: what is known by height, added to where
-    the words say it.
+    the words say it. told: what the pattern's notes say of the whole text, where nothing printed
+    may overrule them.
     """
     ends = ends_of(nodes, below.stitches is not None)
     work = first_work([one for one in ends.body if not travels(one)])
@@ -41,6 +43,8 @@ def chain_options(
         return [False]
     if makes_loop(work, height):
         return [False, True]
+    if height in told:
+        return [told[height]]
     if height in held:
         return [held[height], not held[height]]
     if height <= 1 or (tall <= 1 and work is not None):

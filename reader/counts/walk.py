@@ -142,12 +142,17 @@ class Walk:
             self.at += 1
             self.into = 0
 
-    def to_last(self) -> None:
-        """Goes on to the last stitch, over whatever lies before it."""
+    def to_last(self) -> tuple[int, int]:
+        """Goes on to the last stitch, over whatever lies before it: so many stitches and
+        spaces.
+        """
+        before = (self.left or 0, self.spaces)
         while self.known and (self.left or 0) > 1 and self.at < len(self._runs):
             run = self._runs[self.at]
             have = run.n - self.into
             self._pass(run, min(have, (self.left or 0) - 1) if run.is_stitch else have)
+        # The space right before the last stitch is gone over with it.
+        return before[0] - (self.left or 0), before[1]
 
     def to_group(self) -> None:
         """Goes on to where the next group of stitches begins."""

@@ -11,7 +11,7 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.printed import printed_in
 from reader.pattern.totals import Printed
-from reader.pattern.tree import Node
+from reader.pattern.tree import Act, Chain, Deed, Node, Start
 from reader.terms.stitches import Craft
 
 
@@ -43,7 +43,28 @@ def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> E
     source = Shifted(pattern.book.source, row.start) if pattern.book.source is not None else None
     book = pattern.book.as_of(row.end, source)  # type: ignore[arg-type]
     nodes = read_row(blank, 0, len(blank), book)
+    nodes = nodes if knits else off_the_hook(nodes)
     return Entry(None, as_before(nodes, blank, last), row, tuple(printed))
+
+
+def off_the_hook(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
+    """The row without what is only told behind its end: once the yarn is cut, nothing is worked
+    until it is joined again, a chain is made or other yarn is worked with.
+    """
+    ends = [at for at, one in enumerate(nodes) if isinstance(one, Act) and one.deed is Deed.FINISH]
+    works = [at for at, one in enumerate(nodes) if not isinstance(one, Act)]
+    if not ends or not works or works[0] > ends[-1] or works[-1] < ends[-1]:
+        return nodes
+    behind = nodes[ends[-1] + 1 :]
+    for one, other in zip(behind, [*behind[1:], None], strict=True):
+        yarn = isinstance(one, Act) and one.deed is Deed.COLOUR and not isinstance(other, Act)
+        joined = isinstance(one, Act) and one.deed is Deed.JOIN
+        if isinstance(one, Chain | Start) or joined or (yarn and other is not None):
+            return nodes
+    told = tuple(
+        one if isinstance(one, Act) else Act(one.span, one.words, Deed.NOTE) for one in behind
+    )
+    return (*nodes[: ends[-1] + 1], *told)
 
 
 def totals_in(pattern: Pattern, words: str) -> tuple[list[Printed], str]:

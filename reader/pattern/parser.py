@@ -73,8 +73,9 @@ NO_COUNT = re.compile(
 )
 COUNTS = re.compile(
     r"\bch(?:ain)?[- ]?(\d|one|two|three)\b(?![^.\n]{0,50}(?:not|n't|never) count)"
-    r"[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each"
-    r"|every|here|always|in all)",
+    r"(?:[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each|every|here|always|in all)"
+    r"|(?<=beg ch.\d)[^.\n]{0,30}\b(?:counts? as|stands? for)"
+    r"|(?<=beginning ch.\d)[^.\n]{0,30}\b(?:counts? as|stands? for))",
     re.IGNORECASE,
 )
 TOP_OF_CHAIN = re.compile(

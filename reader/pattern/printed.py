@@ -56,7 +56,7 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
             + " " * (bracket.end() - bracket.start())
             + text[bracket.end() :]
         )
-    if filet and SQUARES.search(text):
+    if filet and SQUARES.search(text) and not NET_OVER.search(text):
         return found, text
     on_needles, text = by_needle(text)
     text = _tail(text, found, sizes)
@@ -65,6 +65,12 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
     return [*found, *on_needles], text
 
 
+NET_OVER = re.compile(
+    r"\b(?:across|around|end|turning ch|tch|of ch(?:[- ]\d+)?)\.\s+"
+    r"\d+ (?:bls?|sps?|blocks?|spaces?)\W*$",
+    re.IGNORECASE,
+)
+"""A row of a net that is over, and its total."""
 BESIDE = re.compile(
     r"(?:,|;|&|\+|/|\band)\s*\d+\s+(?:sts?|stitches|h ?d ?c|[sd] ?c|[hd]?tr|doubles|trebles)\b",
     re.IGNORECASE,

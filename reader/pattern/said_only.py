@@ -31,6 +31,15 @@ def defines(words: str, head: str) -> bool:
     )
 
 
+CROCHETED = re.compile(r"\b(?:\d*(?:sc|hdc|dc|htr|tr)|crochet|ch ?\d+|doubles?|trebles?)\b")
+STARTS = re.compile(
+    r"\b(?:ch(?:ain)?s?|ring|circle|mr|mc|magic|cast|co ?\d|f[sh]?d?c|foundation|join|attach"
+    r"|rejoin|pick(?:ing)? up|loop|fasten|knot|unite)\b|\dch\b",
+    re.IGNORECASE,
+)
+"""How a piece begins: without one of these there is nothing to work into."""
+
+
 RULES = re.compile(
     r"\b(?:(?:beg(?:inning)? |turning |starting |the )*ch(?:ain)?[- ]?\d+ at (?:the )?(?:start|beg)"
     r"|(?:always )?join(?:ed|ing)? (?:each|every|all) (?:rnd|round|row)"
@@ -79,6 +88,9 @@ def only_says(words: str) -> bool:
             low,
         )
     ) or bool(
-        re.match(r"^[a-z0-9/& -]{1,24}\s*(?:=|:)\s*[a-z]", low)
-        and not re.search(r"\bch(?:ain)? \d+|cast on|\bco \d", low)
+        re.match(r"^[a-z0-9/& -]{1,24}(?:\([^()]{1,20}\)\s*)?(?:=|:)\s*[a-z]", low)
+        and (
+            not re.search(r"\bch(?:ain)? \d+|cast on|\bco \d", low)
+            or re.match(r"^[^:=]{1,40}=", low) is not None
+        )
     )

@@ -1,0 +1,138 @@
+"""Clean text -> its paragraphs and lines that stand alone, wrapped lines joined."""
+
+from __future__ import annotations
+
+import re
+
+from reader.pattern.labels import ends_sentence, label_at
+from reader.pattern.line_words import ACTION, BEGINS, MAKE, MATERIALS, MEANING, RUN_IN
+
+
+def blocks(text: str) -> list[tuple[int, int]]:
+    """Paragraphs and lines that stand alone, wrapped lines joined: clean offsets of each."""
+    out: list[list[int]] = []
+    at = 0
+    open_block = False
+    lines = text.split("\n")
+    widths = _widths(lines)
+    for line, width in zip(lines, widths, strict=True):
+        end = at + len(line)
+        stripped = line.strip()
+        if not stripped:
+            open_block = False
+        elif open_block and out and _continues(text[out[-1][0] : out[-1][1]], stripped, width):
+            out[-1][1] = end
+        else:
+            out.append([at, end])
+            open_block = True
+        at = end + 1
+    return [(start, end) for start, end in out]
+
+
+LEAST_WIDTH = 46
+"""Characters: lines are not wrapped by a machine to less than this."""
+
+
+OPEN_RANGE = re.compile(
+    r"(?:\b\d+(?:st|nd|rd|th|d)|\b(?:rows?|rnds?|rounds?)\s+\d+)\s*(?:to|and|through|thru|&|-|,)$",
+    re.IGNORECASE,
+)
+"""A line that ends inside a label: "5th to"."""
+ORDINAL_LAST = re.compile(r"\d(?:st|nd|rd|th)$|\b(?:next|following)(?: \d+)?$", re.IGNORECASE)
+ROW_FIRST = re.compile(r"(?:rows?|rnds?|rounds?)\b", re.IGNORECASE)
+"""A label that the line's end cuts: "8th to 12th / ROUNDS:"."""
+RUNS_ON = re.compile(
+    r"(?:\d+ (?:more )?times\b|times\b|rep(?:eat)?\b\.? (?:from )?\*|\*|join\b|ending\b"
+    r"|end with\b|ch \d+[.,] turn\b|turn\b)",
+    re.IGNORECASE,
+)
+"""How a line begins that cannot stand alone."""
+TOTAL_BEHIND = re.compile(r"(?:—|-{1,2}>?|=|→)\s*\d+ ?[A-Za-z][\w -]*(?:[,;.(]|$)")
+"""A line that is only the total of the row before it."""
+SIZE_FIRST = re.compile(r"(?:for )?(?:all |both )?sizes?\b[^:.\n]{0,40}:", re.IGNORECASE)
+"""A line that begins with the sizes it is for."""
+LONGEST_BRACKET = 240
+"""Characters: a bracket open for longer was never closed."""
+
+
+def _open_bracket(before: str) -> bool:
+    """Whether a bracket opened in the block is still open at its end."""
+    tail = before[-LONGEST_BRACKET:]
+    opens = max(tail.rfind("("), tail.rfind("["))
+    return opens >= 0 and ")" not in tail[opens:] and "]" not in tail[opens:]
+
+
+MID_PHRASE = re.compile(r"\b(?:rep|repeat|as|of|from|than|the|same as)$", re.IGNORECASE)
+"""How a line ends that cannot stand alone."""
+
+
+def _widths(lines: list[str]) -> list[int]:
+    """For each line, the longest line of its paragraph: where the lines of that paragraph are
+    wrapped.
+    """
+    widths = [0] * len(lines)
+    first = 0
+    for at in range(len(lines) + 1):
+        if at == len(lines) or not lines[at].strip():
+            longest = max((len(line.rstrip()) for line in lines[first:at]), default=0)
+            widths[first:at] = [longest] * (at - first)
+            first = at + 1
+    return widths
+
+
+def _continues(before: str, line: str, width: int) -> bool:
+    """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
+    last = before.rsplit("\n", 1)[-1].rstrip()
+    if TOTAL_BEHIND.match(line) or _open_bracket(before):
+        return True
+    if SIZE_FIRST.match(line):
+        return False
+    if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
+        return True
+    mid = MID_PHRASE.search(last) is not None and not line[0].isupper()
+    if width >= LEAST_WIDTH and (RUNS_ON.match(line) or mid):
+        return True
+    label = label_at(line, 0, True)
+    if label is not None and not (label.loose and not ends_sentence(last)):
+        bare = re.match(r"^\d+[.)]", line)
+        if not (bare and not last.endswith((".", ":", ")", "!", "]"))):
+            return False
+    named = MATERIALS.match(line) and not last.endswith(",")
+    if line[0] == "(" and len(last) > width // 2 >= LEAST_WIDTH // 2 and not ends_sentence(last):
+        return True
+    if re.match(r"^[#•]|^[-*] \w+ ?:", line) or (named and not line[0].islower()):
+        return False
+    if is_heading(line) or is_heading(last):
+        return False
+    if last.endswith((".", ")")) and BEGINS.match(line):
+        return False
+    head = RUN_IN.match(line)
+    if head and head.group("head").isupper() and not last.endswith((",", "-")):
+        return False
+    if last.endswith((",", ";", "-", "*", "—")) or (
+        line[0].islower() and not last.endswith((".", ":"))
+    ):
+        return True
+    if width >= LEAST_WIDTH and len(last) >= 0.85 * width:
+        return True
+    word = line.split(" ", 1)[0]
+    return len(last) >= LEAST_WIDTH and len(last) + 1 + len(word) > width
+
+
+def is_heading(line: str) -> bool:
+    """A short line that names something and works nothing."""
+    text = line.strip(" #*_:-=—\t")
+    if not text or len(text) > 48 or text[-1:] in ",;":
+        return False
+    bare = MAKE.sub("", text).strip(" ()-:")
+    numbered = re.search(r"\d", bare) and not re.match(r"^\d(?:st|nd|rd|th)\b", bare)
+    if numbered and not re.search(r"\bno\.? ?\d+$", bare, re.IGNORECASE):
+        return line.lstrip().startswith("#")
+    if line.lstrip().startswith("#"):
+        return True
+    words = bare.split()
+    if len(words) > 6 or text.endswith(".") or MEANING.match(text):
+        return False
+    if ACTION.search(bare) and not bare.isupper():
+        return False
+    return bare[:1].isupper() or MAKE.search(text) is not None
