@@ -35,6 +35,7 @@ VERBS: dict[str, Verb] = {
     "work": Verb("reader.app.work", "work a pattern by voice or keys", sounds=True),
     "check": Verb("reader.app.check", "count a pattern and say what does not add up"),
     "rehearse": Verb("reader.app.rehearse", "hear a whole session without microphone or hands"),
+    "swatch": Verb("reader.app.swatch", "learn in two minutes how you speak", sounds=True),
     "hear": Verb("reader.app.hear", "say what the ear makes of a sound file"),
     "print-large": Verb("reader.app.print_large", "print a pattern in large type"),
     "devices": Verb("reader.app.devices_check", "try microphone, speaker, voice and ear"),

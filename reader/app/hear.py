@@ -11,7 +11,9 @@ from pathlib import Path
 
 import numpy as np
 
+from reader.app.work import recogniser_for
 from reader.commands.phrases import MAIN, phrases_of
+from reader.devices.own_words_file import load_own_words
 from reader.devices.ports import RATE_HZ, ReaderError, Samples
 from reader.devices.recogniser import VoskRecogniser
 from reader.listening.heard import Heard
@@ -37,7 +39,7 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(args: argparse.Namespace) -> int:
     """Exit status: 0, or 2 when a file could not be read."""
     phrases = tuple(w.strip().lower() for w in args.words.split(",") if w.strip())
-    recogniser = VoskRecogniser(args.model)
+    recogniser = recogniser_for(args.model, load_own_words())
     status = 0
     for file in args.files:
         try:

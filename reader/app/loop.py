@@ -182,7 +182,8 @@ class Loop:
             if len(words) == 1 and not words.isdigit() and not self.number_wanted():
                 return self.key(words, now)
             plain = words.removeprefix(f"{self.attention} ") if self.attention else words
-            return [happened.CommandGiven(command_of(plain), now, False)]
+            meant = self.state.tastes.meant(plain) if self.state else plain
+            return [happened.CommandGiven(command_of(meant), now, False)]
         if isinstance(event, SpeechEnded):
             if self.ear:
                 self.ear.mask("")

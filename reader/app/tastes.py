@@ -8,12 +8,13 @@ from collections.abc import Callable
 from pathlib import Path
 
 from reader.devices.settings import Settings, load_settings, save_settings
+from reader.listening.own_words import OwnWords
 from reader.plan.step import Grain
 from reader.session.state import Tastes, Words
 
 
-def tastes_of(settings: Settings) -> Tastes:
-    """What the session needs to know of the settings."""
+def tastes_of(settings: Settings, own: OwnWords | None = None) -> Tastes:
+    """What the session needs to know of the settings and of what the maker taught."""
     return Tastes(
         grain=Grain(settings.grain),
         words=Words(settings.length),
@@ -22,6 +23,7 @@ def tastes_of(settings: Settings) -> Tastes:
         rest_minutes=settings.rest_minutes,
         attention=settings.attention.strip().lower(),
         cautions=settings.cautions,
+        own_names=tuple(own.names.items()) if own is not None else (),
     )
 
 

@@ -12,14 +12,19 @@ from reader.app.opening import Opening, plan_of, read_paper
 from reader.app.tastes import keeper, tastes_of
 from reader.app.troubles import Troubles
 from reader.devices.clock import SystemClock
+from reader.devices.model_place import load_network
 from reader.devices.notes_folder import NotesFolder
+from reader.devices.own_words_file import load_own_words
 from reader.devices.ports import DeviceLost, ReaderError
 from reader.devices.progress_file import FileShelf
 from reader.devices.settings import Settings, load_settings
 from reader.plan.step import Plan
 
 if TYPE_CHECKING:
+    from reader.devices.recogniser import VoskRecogniser
     from reader.devices.sound_ring import SoundRing
+    from reader.listening.own_ear import OwnEar
+    from reader.listening.own_words import OwnWords
 
 
 def add_arguments(parser: argparse.ArgumentParser) -> None:
@@ -54,9 +59,10 @@ def run(args: argparse.Namespace) -> int:
     from reader.wording.show import help_lines
 
     settings = load_settings()
-    tastes = tastes_of(settings)
+    own, unknown = own_words()
+    tastes = tastes_of(settings, own)
     clock, shelf = SystemClock(), FileShelf()
-    table = tuple((words.does, words.phrases[0], words.key) for words in TABLE)
+    table = tuple((words.does, tastes.called(words.phrases[0]), words.key) for words in TABLE)
     screen = choose_screen(args.plain, "dark", help_lines(table))
     loop = Loop(
         None,
@@ -71,7 +77,7 @@ def run(args: argparse.Namespace) -> int:
     )
     size = None if args.size is None else args.size - 1
     start = Opening(loop, shelf, tastes, size, args.again).ready(args.file)
-    closers = open_devices(loop, args, settings)
+    closers = open_devices(loop, args, settings, own, unknown)
     thread = threading.Thread(target=_run, args=(loop, start), daemon=True, name="loop")
     thread.start()
     try:
@@ -89,10 +95,25 @@ def _run(loop: Loop, start: Callable[[], None]) -> None:
     loop.run()
 
 
+def own_words() -> tuple[OwnWords | None, str]:
+    """What the maker taught, and a sentence of trouble with it."""
+    try:
+        return load_own_words(), ""
+    except ReaderError as trouble:
+        return None, str(trouble)
+
+
 def open_devices(
-    loop: Loop, args: argparse.Namespace, settings: Settings
+    loop: Loop,
+    args: argparse.Namespace,
+    settings: Settings,
+    own: OwnWords | None = None,
+    unknown: str = "",
 ) -> list[Callable[[], None]]:
-    """Voice and ear as far as they are there; each that is not is told in one sentence."""
+    """Voice and ear as far as they are there; each that is not is told in one sentence.
+
+    unknown: the trouble with what the maker taught.
+    """
     from reader.devices.mixer import Clip
     from reader.devices.speaking import Speaking
     from reader.wording.chimes import CHIMES
@@ -114,9 +135,11 @@ def open_devices(
         loop.notes.play = lambda sound: speaking.mixer.play(Clip(sound))
         loop.notes.stop = speaking.mixer.drop
         closers.append(speaking.close)
+    if unknown:
+        troubles.add(DeviceLost("own words", unknown))
     if not args.no_mic:
         model = args.model or settings.model
-        closers += open_ear(loop, troubles, model, played, settings.microphone)
+        closers += open_ear(loop, troubles, model, played, settings.microphone, own)
     return closers
 
 
@@ -126,19 +149,19 @@ def open_ear(
     model: str,
     played: SoundRing | None,
     microphone: str = "",
+    own: OwnWords | None = None,
 ) -> list[Callable[[], None]]:
-    """The ear, where model and microphone are there.
+    """The ear, where model and microphone are there; own: what the maker taught.
 
     Raises ModelMissing only for a model that was asked for.
     """
     from reader.devices.ear import ThreadedEar
     from reader.devices.hearing import Hearing
     from reader.devices.mixer import Mixer
-    from reader.devices.recogniser import VoskRecogniser
     from reader.devices.voice import MixedVoice
 
     try:
-        recogniser = VoskRecogniser(model)
+        recogniser = recogniser_for(model, own)
     except ReaderError as trouble:
         if model:
             raise
@@ -157,3 +180,17 @@ def open_ear(
     loop.ear, loop.notes.recent = ear, hearing.recent
     loop.notes.keep = lambda of, name, sound: NotesFolder(of).keep(name, sound)
     return [hearing.close, ear.close]
+
+
+def recogniser_for(model: str, own: OwnWords | None) -> VoskRecogniser:
+    """The recogniser, with a second look where the maker taught words and the model allows one."""
+    from reader.devices.recogniser import VoskRecogniser
+
+    if own is None:
+        return VoskRecogniser(model)
+
+    def taught() -> OwnEar | None:
+        network = load_network(model)
+        return own.ear(network) if network is not None else None
+
+    return VoskRecogniser(model, least=own.least, own=taught)

@@ -9,6 +9,7 @@ from collections.abc import Callable
 
 from reader.devices.ports import DeviceLost, Push, Recogniser, Samples
 from reader.listening.heard import Heard
+from reader.listening.own_ear import OwnEar
 
 WAITING = 400
 """Frames that may wait: 8 s; beyond that the oldest sound is not worth hearing."""
@@ -46,6 +47,10 @@ class ThreadedEar:
         """From the sound to come on, these phrases; never waits, however much sound is behind."""
         self._asked.put(("phrases", phrases))
 
+    def know(self, own: OwnEar) -> None:
+        """From the sound to come on, the maker's samples are these."""
+        self._asked.put(("own", own))
+
     def mask(self, words: str) -> None:
         """Phrases that stand in these words are being said by the program itself."""
         self._masked = words
@@ -67,6 +72,8 @@ class ThreadedEar:
             try:
                 if kind == "phrases":
                     self._recogniser.listen_for(what)  # type: ignore[arg-type]
+                elif kind == "own":
+                    self._recogniser.know(what)  # type: ignore[arg-type]
                 elif not self._muted:
                     self._heard(what)  # type: ignore[arg-type]
             except Exception as error:  # the keys must go on working whatever the recogniser does

@@ -9,8 +9,17 @@ from collections import deque
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from reader.devices.ports import ProgressUnreadable, Push, Samples, SpeechEnded, SpeechStarted
+from reader.devices.ports import (
+    ProgressUnreadable,
+    Push,
+    RoomHeard,
+    SampleHeard,
+    Samples,
+    SpeechEnded,
+    SpeechStarted,
+)
 from reader.listening.heard import Heard, HeardWord
+from reader.listening.own_ear import OwnEar
 
 
 class FakeClock:
@@ -174,6 +183,39 @@ class FakeEar:
         self._push(heard(" ".join(seen), at_s, certain))
 
 
+class FakeSampleEar(FakeEar):
+    """An ear that takes the samples that a script gives it."""
+
+    def __init__(self, push: Push, clock: FakeClock | None = None) -> None:
+        super().__init__(push, clock)
+        self.waits = ""
+        self.known: OwnEar | None = None
+
+    def measure(self, seconds: float) -> None:
+        """Waits for `quiet`."""
+        self.waits = "room"
+
+    def sample(self, room_db: float) -> None:
+        """Waits for `says`."""
+        self.waits = "sample"
+
+    def idle(self) -> None:
+        """Waits for nothing."""
+        self.waits = ""
+
+    def know(self, own: OwnEar) -> None:
+        """Only noted."""
+        self.known = own
+
+    def hears(self, sound: Samples | None) -> None:
+        """The room, or somebody, sounds so; None is nobody for long. Nothing where none waits."""
+        waited, self.waits = self.waits, ""
+        if waited == "room" and sound is not None:
+            self._push(RoomHeard(sound))
+        elif waited == "sample":
+            self._push(SampleHeard(sound))
+
+
 class FakeRecogniser:
     """Gives the next scripted answers at each feeding, whatever the sound."""
 
@@ -185,6 +227,9 @@ class FakeRecogniser:
     def listen_for(self, phrases: tuple[str, ...]) -> None:
         """Only noted."""
         self.phrases = phrases
+
+    def know(self, own: OwnEar | None) -> None:
+        """Only noted."""
 
     def feed(self, samples: Samples) -> tuple[Heard | SpeechStarted, ...]:
         """The script's next answers, nothing when it is over."""

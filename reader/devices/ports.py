@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from reader.listening.heard import Heard
+from reader.listening.own_ear import OwnEar
 
 
 class ReaderError(Exception):
@@ -76,6 +77,20 @@ class SpeechStarted:
     at_s: float
 
 
+@dataclass(frozen=True, slots=True)
+class RoomHeard:
+    """What was heard while the room was listened to: int16[n] at 16 kHz."""
+
+    sound: Samples
+
+
+@dataclass(frozen=True, slots=True)
+class SampleHeard:
+    """One utterance taken as a sample; None where nobody spoke for long."""
+
+    sound: Samples | None
+
+
 Push = Callable[[object], None]
 """Devices push what happened into the loop's queue through this; any thread may, and it never
 blocks.
@@ -111,10 +126,22 @@ class Ear(Protocol):
     def close(self) -> None: ...
 
 
+class SampleEar(Ear, Protocol):
+    """An ear that also takes single sounds; pushes RoomHeard and SampleHeard. Only one of three
+    goes on at a time: listening to the room, taking a sample, listening for phrases.
+    """
+
+    def measure(self, seconds: float) -> None: ...
+    def sample(self, room_db: float) -> None: ...
+    def idle(self) -> None: ...
+    def know(self, own: OwnEar) -> None: ...
+
+
 class Recogniser(Protocol):
     """Turns 16 kHz int16 samples into utterances under a grammar; owns no device and no thread."""
 
     def listen_for(self, phrases: tuple[str, ...]) -> None: ...
+    def know(self, own: OwnEar | None) -> None: ...
     def feed(self, samples: Samples) -> tuple[Heard | SpeechStarted, ...]: ...
     def flush(self) -> tuple[Heard | SpeechStarted, ...]: ...
 

@@ -78,6 +78,7 @@ class Tastes:
 
     rate: words a minute. volume: 1 is as rendered. rest_minutes: until a rest is suggested, 0
     never. attention: a word before each command, "" for none. cautions: whether they are spoken.
+    own_names: what the maker calls a command, by its taught phrase; "" for a sound without a name.
     """
 
     grain: Grain = Grain.GROUP
@@ -87,6 +88,16 @@ class Tastes:
     rest_minutes: int = 30
     attention: str = ""
     cautions: bool = True
+    own_names: tuple[tuple[str, str], ...] = ()
+
+    def called(self, phrase: str) -> str:
+        """What a command is called to the maker's ears."""
+        name = dict(self.own_names).get(phrase)
+        return phrase if name is None else name or f"your own sound for {phrase}"
+
+    def meant(self, words: str) -> str:
+        """The taught phrase for a word of the maker's own; other words stay as they are."""
+        return next((phrase for phrase, name in self.own_names if name and name == words), words)
 
 
 @dataclass(frozen=True, slots=True)

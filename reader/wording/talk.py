@@ -65,7 +65,8 @@ def _warnings(one: Saying, state: State) -> str:
 def _can_say(one: Saying, state: State) -> str:
     """The words that are taught, one for each request; numbers are told as numbers."""
     asks = [ask for phrase in one.more if (ask := ask_of(phrase))]
-    taught = [BY_ASK[ask].phrases[0] for ask in dict.fromkeys(asks)]
+    called = state.tastes.called
+    taught = [called(BY_ASK[ask].phrases[0]) for ask in dict.fromkeys(asks)]
     others = [phrase for phrase in one.more if ask_of(phrase) is None and phrase not in NUMERALS]
     numbers = ["a number"] if any(phrase in NUMERALS for phrase in one.more) else []
     first = f"Before each, say {state.tastes.attention}. " if state.tastes.attention else ""

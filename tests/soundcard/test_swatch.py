@@ -1,0 +1,99 @@
+"""The swatch end to end, by voice alone: `reader swatch` is taught through the virtual microphone
+by a voice the ear was never trained with, then `reader work` is moved by a word of that voice's own
+language. Both programs are processes of their own, never looked into.
+"""
+
+from __future__ import annotations
+
+import shutil
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import pytest
+
+from tests.soundcard.absent import skip_without
+from tests.soundcard.rig import SoundCard
+from tests.soundcard.working import LIGHTHOUSE, InLines, command_of, environment_of, in_lines
+
+pytestmark = [pytest.mark.soundcard, pytest.mark.slow, pytest.mark.timeout(170)]
+
+TRIES = 4
+WAYS = (("140", "45"), ("150", "50"), ("165", "55"))
+"""Words a minute and pitch: a maker never says a word twice alike."""
+
+
+class Finn:
+    """A maker who speaks English as espeak-ng's Finnish voice does."""
+
+    def __init__(self, card: SoundCard, folder: Path) -> None:
+        self._card, self._folder = card, folder
+
+    def say(self, words: str, way: int = 1) -> None:
+        """Once, to its end."""
+        path = self._folder / "said.wav"
+        pace, height = WAYS[way]
+        command = ["espeak-ng", "-v", "fi", "-s", pace, "-p", height, "-w", str(path), words]
+        subprocess.run(command, check=True, timeout=20, capture_output=True)
+        self._card.speak(path)
+
+    def teach(self, words: str, program: InLines, asked: str, after: int) -> int:
+        """Waits to be asked, lets the talk be, says it three times; gives the lines until now."""
+        program.line(asked, after)
+        time.sleep(0.5)
+        program.key("escape")
+        time.sleep(0.6)
+        before = len(program.lines)
+        for way in range(len(WAYS)):
+            self.say(words, way)
+            time.sleep(1.0)
+        return before
+
+    def answer(self, words: str, program: InLines, told: str, after: int) -> None:
+        """Answers until the program says so."""
+        for _ in range(TRIES):
+            time.sleep(0.5)
+            program.key("escape")
+            time.sleep(0.4)
+            self.say(words)
+            try:
+                program.line(told, after, 3.0)
+            except AssertionError:
+                continue
+            return
+        raise AssertionError(f"{words!r} was said {TRIES} times: {program.text(after)}")
+
+
+def test_taught_by_voice_alone_a_word_of_another_language_moves_the_work(
+    card: SoundCard, tmp_path: Path
+) -> None:
+    """Yes, no and next are learned; asked, the maker says yes, next, and three times "eteenpäin";
+    no ends it. In the evening "eteenpäin" leads to round two; forgotten, it does nothing.
+    """
+    skip_without("" if shutil.which("espeak-ng") else "the maker needs Debian's espeak-ng")
+    maker, home = Finn(card, tmp_path), tmp_path / "home"
+    environment = environment_of(card, home, READER_RATE="300")
+    swatch = [sys.executable, "-m", "reader.app.cli", "swatch"]
+    with in_lines([*swatch, "yes", "no", "next"], environment) as program:
+        after = maker.teach("yes", program, "Now say yes, three times", 0)
+        after = maker.teach("no", program, "No, three times", after)
+        after = maker.teach("next", program, "Next, three times", after)
+        program.line("word or sound of your own", after)
+        maker.answer("yes", program, "Which command", after)
+        maker.answer("next", program, "your own word or sound for next", after)
+        after = maker.teach("eteenpäin", program, "your own word or sound for next", after)
+        program.line("That now means next", after)
+        maker.answer("no", program, "I know", after)
+        assert "three words" in program.line("I know", after).text
+        program.running.wait(20)
+    assert (home / "own-words.npz").exists()
+    with in_lines(command_of(LIGHTHOUSE), environment) as program:
+        program.line("Count: ")
+        program.key("escape")
+        time.sleep(0.5)
+        before = len(program.lines)
+        maker.answer("eteenpäin", program, "Heard: next", before)
+        program.line("Place: BASE, Round 2.", before)
+    subprocess.run([*swatch, "--forget"], env=environment, check=True, timeout=30)
+    assert not (home / "own-words.npz").exists()
