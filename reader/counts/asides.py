@@ -6,14 +6,28 @@ from __future__ import annotations
 
 from reader.counts.counted import Problem
 from reader.counts.entries import Entry, nothing_worked, orders
-from reader.counts.faults import Where, unclear
+from reader.counts.faults import Where as Spot
+from reader.counts.faults import unclear
 from reader.counts.sentences import without_heading
 from reader.counts.solve import knits
 from reader.counts.solved import Solved
+from reader.pattern.tree import Act, Where, Work
+
+
+def _only_moves(entry: Entry, solved: Solved) -> bool:
+    """ "K6 to get to the middle of the heel": plain stitches that are not a row."""
+    works = [one for one in entry.nodes if not isinstance(one, Act)]
+    fixed = all(
+        isinstance(one, Work)
+        and one.stitch.takes == one.stitch.makes
+        and one.place.where is Where.PLAIN
+        for one in works
+    )
+    return fixed and solved.fits is False and solved.left > 0
 
 
 def set_apart(
-    entry: Entry, solved: Solved, where: Where, below: int | None
+    entry: Entry, solved: Solved, where: Spot, below: int | None
 ) -> tuple[bool, Problem | None]:
     """Whether the row leaves what lies below as it is; and a question, where it is set apart only
     because it does not begin as an instruction does, though its words would change the count.
@@ -22,6 +36,8 @@ def set_apart(
     if nothing_worked(entry.nodes, unlabelled):
         return True, None
     told = unlabelled and knits(entry.nodes)
+    if told and _only_moves(entry, solved):
+        return True, unclear(where, None)
     if not told or orders(without_heading(where.words).strip()):
         return False, None
     changes = solved.count is not None and solved.count != below

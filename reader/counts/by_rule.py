@@ -155,7 +155,12 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     labelled = row.mark is not None and (bool(row.mark.numbers) or row.mark.times > 1)
     several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
     if several or ALONE.match(before):
-        ledger.plain(WrittenRow(row.mark, row.start, cut))
+        first = WrittenRow(row.mark, row.start, cut)
+        if ledger.pattern.craft is Craft.KNITTING and rule.kind != "even":
+            # "Knit 2 rounds plain, and repeat the last 3 rounds": a rule before the rule.
+            _add_one(ledger, first, upto, evens)
+        else:
+            ledger.plain(first)
         labelled = False
     if labelled and rule.kind in ("last", "rows") and rule.times is None:
         repeat_into(ledger, row, rule)

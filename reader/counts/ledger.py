@@ -220,18 +220,20 @@ class Ledger:
         if stated is None or stated == here or not self.rows or kind not in STITCHES + PLAIN_KINDS:
             return
         if here is not None and not self.doubted:
-            label = self.rows[-1].label
-            where = Where(self.part, label, self.span(row.start, row.end), " ".join(words.split()))
-            said = (
-                f"{label}: after these rows {stated} stitches are printed, but they come to "
-                f"{here}: "
-                f"{quoted(where.words)}. Please count."
-            )
-            self.problems.append(
-                Problem(Verdict.UNCLEAR, said, where.span, self.part, label, stated, here)
-            )
+            self.ask_of_total(stated, row.start + start, row.start + end)
         if settled:
             self.settle(stated)
+
+    def ask_of_total(self, stated: int, start: int, end: int) -> None:
+        """A question where a total behind rows is not what they come to."""
+        label, here = self.rows[-1].label, self.below.stitches
+        said = (
+            f"{label}: after these rows {stated} stitches are printed, but they come to {here}: "
+            f"{quoted(self.words(start, end))}. Please count."
+        )
+        self.problems.append(Problem(
+            Verdict.UNCLEAR, said, self.span(start, end), self.part, label, stated, here
+        ))  # fmt: skip
 
     def name(self, mark: Mark | None, number: int | None) -> str:
         """ "Round 5", "Next row"."""

@@ -37,6 +37,13 @@ FOR_HEEL = re.compile(
 )
 
 
+TO_AND_FRO = re.compile(
+    r"\b(?:back and forth|to and fro|backwards? and forwards?)\b[^.;()]{0,30}?"
+    r"\b(?:on|over|across)\b"
+    rf"[^.;()]{{0,24}}?\b{_N}\s+(?:\w+\s+)?{_STS}",
+    re.IGNORECASE,
+)
+"""Work that goes on in rows over some of the stitches."""
 EACH_SIDE = re.compile(
     rf"\b(?:place|put|take|slip)\s+{_N}\s+{_STS}\s+(?:on\s+)?each\s+side\s+of\s+(?:the\s+)?"
     r"(?:middle|centre|center|seam|back)\b",
@@ -50,6 +57,9 @@ def worked_on(words: str) -> int | None:
     sides = EACH_SIDE.search(words)
     if sides:
         return 2 * (_value(sides.group("n")) or 0) + 1
+    fro = TO_AND_FRO.search(words)
+    if fro:
+        return _value(fro.group("n"))
     heel = FOR_HEEL.search(words)
     if heel:
         return _value(heel.group("n") or heel.group("m"))
@@ -95,3 +105,5 @@ def hear(ledger: Ledger, start: int, end: int) -> None:
         if ledger.below.stitches != told:
             ledger.settle(told)
         ledger.doubted = False
+    elif told is not None and ledger.rows and told != ledger.below.stitches:
+        ledger.ask_of_total(told, start, end)

@@ -18,7 +18,7 @@ def blocks(text: str) -> list[tuple[int, int]]:
     for line, width in zip(lines, widths, strict=True):
         end = at + len(line)
         stripped = line.strip()
-        if not stripped:
+        if not stripped.strip("-=_~"):
             open_block = False
         elif open_block and out and _continues(text[out[-1][0] : out[-1][1]], stripped, width):
             out[-1][1] = end

@@ -122,6 +122,13 @@ def change_at_ends(words: str) -> Change | None:
     return Change(found.start(), 2 * gain, 1, None, True)
 
 
+AS_BEFORE = re.compile(r"\b(?:as (?:directed|before)|in this (?:way|manner)|thus)\b", re.IGNORECASE)
+
+
+WITH_ROWS_BETWEEN = re.compile(
+    rf"\b(?:inc|dec|narrow|widen)\w* with (\d+) (?:plain )?{_ROWS} (?:\w+ )?between", re.IGNORECASE
+)
+"""The pace told by the rows that lie between."""
 PACE = re.compile(_EVERY, re.IGNORECASE)
 
 
@@ -146,7 +153,11 @@ def find_change(words: str) -> Change | None:
     if then:
         every = int(then["nth"][:3]) if then["nth"] else 2 if then["other"] else 1
         return Change(0, 0, every, int(then["rows"][:3]) if then["rows"] else None, False, True)
+    apart = WITH_ROWS_BETWEEN.search(words)
     found = CHANGES.search(words)
+    if apart and (not found or apart.start() < found.start()):
+        every = int(apart.group(1)[:2]) + 1
+        return Change(apart.start(), 0, every, None, False, True, apart.end())
     if not found:
         return None
     way = found.group("way").lower()
@@ -156,7 +167,8 @@ def find_change(words: str) -> Change | None:
         return None
     ends = 2 if BOTH_ENDS.search(found.group()) else 1
     once = ONE_SPOT.search(words[found.start() :].split(".")[0])
-    if said is None and ends == 1 and way in ("inc", "dec") and not once:
+    as_before = AS_BEFORE.search(found.group()) is not None
+    if said is None and ends == 1 and (way in ("inc", "dec") or as_before) and not once:
         # As many as before, at this pace.
         pace = _how_often(found, 0)
         return replace(pace, goes_on=pace.every > 1)

@@ -13,7 +13,8 @@ from reader.terms.stitches import Craft
 
 CAST_ON = (
     "set up", "put on", "cast up", "co", "cast on", "casting on",
-    "pick up and knit", "pick up and k", "pick up", "pu", "puk",
+    "pick up and knit", "pick up and k", "pick up & knit", "pick up & k", "pick up and purl",
+    "pick up", "pu & k", "pu and k", "pu", "puk",
 )  # fmt: skip
 BIND_OFF = (
     "bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off",

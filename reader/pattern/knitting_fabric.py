@@ -171,6 +171,7 @@ MANNERS = frozenset(
 AS_IF = (
     "as if to purl", "as if to knit", "as if for purling", "as if for knitting",
     "as though to purl", "as though to knit", "as if to p", "as if to k", "as for purling",
+    "pwise", "kwise", "p wise", "k wise", "purlwise", "knitwise",
     "as for knitting", "as if purling", "as if knitting", "as in purling", "as in knitting",
 )  # fmt: skip
 

@@ -29,6 +29,7 @@ _SIDE = r"(?:\s*[\(\[][^)\]]{0,40}[\)\]])?"
 _END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
 _AIM = (
     r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"
+    r"|,?\s+(?:with|in|using) (?:colou?r )?[A-Z][\w' ]{0,18}(?=\s*:)"
     r"|\s+(?:in the following (?:manner|way)|as follows|thus)(?=\s*[:;—]))?"
 )
 _LOOSE = (
@@ -125,7 +126,7 @@ def _side(words: str) -> str:
 ANY_NAME = re.compile(
     r"(?<![\w-])(?!(?:each|every|this|that|previous|last|next|per|same|one|the|of|whole|entire|all"
     r"|any|half|final|following|in|on|at|a|an|sc|dc|tr|hdc|ch|st|for|to|from|by)\b)"
-    r"(?P<name>[a-z]{3,12})\s+(?P<what>rounds?|rnds?|rows?)(?P<side>)\s*(?P<loose>[:.—])(?=\s)",
+    r"(?P<name>[a-z]{3,12}(?:-[a-z]{2,8})?)\s+(?P<what>rounds?|rnds?|rows?)(?P<side>)\s*(?P<loose>[:.—])(?=\s)",
     re.IGNORECASE,
 )
 """A row called by what it is: "Handle round.", "Beading row:"."""

@@ -214,8 +214,18 @@ def _spoken(text: str, found: list[Printed]) -> str:
     return text
 
 
+ONLY_A_TOTAL = re.compile(
+    r"\W*(?P<n>\d+) (?:sts|stitches)(?: (?:now|total|in all|left|rem\w*|on (?:the )?needles?))*\W*",
+    re.IGNORECASE,
+)
+"""A line that tells how many stitches there are, and nothing else."""
+
+
 def told_in(words: str) -> int | None:
     """The stitches on hand that a remark tells of in words, None where it tells of none."""
+    alone = ONLY_A_TOTAL.fullmatch(" ".join(words.split()))
+    if alone:
+        return int(alone.group("n")[:6])
     on_needles, rest = by_needle(words)
     found: list[Printed] = []
     _spoken(rest, found)

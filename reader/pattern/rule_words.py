@@ -31,7 +31,7 @@ REPEAT_THIS = re.compile(
     re.IGNORECASE,
 )
 REPEAT_ROWS = re.compile(
-    r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?)\s+(?:the\s+)?"
+    r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?)\s*(?:the\s+)?"
     rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:(?:\s*,\s*\d+)*\s*(?:-|—|to"
     rf"|through|thru|&|,?\s*and)\s*(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?"
     rf"(?:\s*(?:,\s*and|,|-|to|through|thru|and|&)\s*(?:the )?(?:\d+(?:st|nd|rd|th)\s*"
@@ -76,7 +76,10 @@ LEFT = re.compile(
     re.IGNORECASE,
 )
 """A number that is left behind other words: "until all are worked in and 16 remain"."""
-_AT = r"(?:^\W*|(?<=[.,;:)\]]\s)|(?<=\band\s)|(?<=\bthen\s))"
+_AT = (
+    r"(?:^\W*|(?<=[.,;:)\]]\s)|(?<=\band\s)|(?<=\bthen\s)"
+    r"|(?<=\d\ssts\s)(?=(?:work|knit|purl)\b))"
+)
 """Where a sentence may begin."""
 _FABRIC = (
     r"(?:garter|stockinette|stockinet|stocking|st st|s\.? ?s\b|stst|seed|moss"
@@ -247,7 +250,7 @@ STITCHES_ON = re.compile(
 )
 """A row that goes on to its end, not rows that go on."""
 THEN = re.compile(
-    r",?\s+(?=(?:and )?then\b[^.;]{0,120}\b(?:every|each|next|foll)\b)"
+    r",?\s+(?=(?:and )?(?:then|after that)\b[^.;]{0,120}\b(?:every|each|next|foll)\b)"
     r"|(?:(?<=times)|(?<=twice)|(?<=once)),?\s+(?=(?:and )?every\b)",
     re.IGNORECASE,
 )

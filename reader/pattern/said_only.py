@@ -6,6 +6,8 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.printed import ONLY_A_TOTAL
+
 HOOKED = re.compile(
     r"\b(?:(?:pull|draw)(?:ing)? up a (?:loop|lp)|insert(?:ing)? (?:the |your )?hook"
     r"|yo(?:h|rh)?,|yarn over)",
@@ -77,6 +79,8 @@ def only_says(words: str) -> bool:
     """Notes that speak of stitches without working any."""
     low = " ".join(words.lower().split())
     if re.match(r"(?:for [^:.]{2,30}: )?\d+ (?:sts?|stitches|rows|sc|dc)\b[^.;]{0,40}=\s*\d", low):
+        return True
+    if ONLY_A_TOTAL.fullmatch(low):
         return True
     return bool(
         re.match(

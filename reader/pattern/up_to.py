@@ -30,7 +30,7 @@ def to_last_of(cur: Cursor) -> Place | None:
         noun = find_noun(cur) or "st"
         if cur.accept("of", "before") and _marker(cur):
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
-        if _of_a_part(cur):
+        if _of_a_part(cur) or _before_a_part(cur):
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
         cur.accept(*ROW_ENDS)
         return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
@@ -94,6 +94,21 @@ def _marker(cur: Cursor) -> bool:
 
 
 PARTS = frozenset(["rib", "stripe", "section", "gusset", "panel", "cable"])
+
+
+BEFORE = frozenset(
+    ["instep", "heel", "gusset", "thumb", "center", "centre", "middle", "seam", "underarm", "sole"]
+)
+
+
+def _before_a_part(cur: Cursor) -> bool:
+    """ "before instep": where a part of the row begins."""
+    ahead = 1 + (cur.low(1) == "the")
+    if cur.low() != "before" or cur.low(ahead) not in BEFORE:
+        return False
+    cur.at += ahead + 1
+    cur.accept("st", "sts", "stitch", "stitches", "needle")
+    return True
 
 
 def _of_a_part(cur: Cursor) -> bool:

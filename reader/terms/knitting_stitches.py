@@ -66,8 +66,6 @@ FORMS: dict[str, str] = {
     "seamed": "p",
     "purling": "p",
     "kn": "k",
-    "kwise": "k",
-    "pwise": "p",
     "ktbl": "ktbl",
     "k tbl": "ktbl",
     "k1tbl": "ktbl",

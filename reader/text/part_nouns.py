@@ -29,7 +29,13 @@ def without_asides(text: str) -> str:
     sizes)"; length kept.
     """
     text = SHADE.sub(lambda found: " " * len(found.group()), text)
-    return FOR_ALL.sub(lambda found: re.sub(r"\S", " ", found.group()), text)
+    return FOR_ALL.sub(lambda found: _ended(found, text), text)
+
+
+def _ended(found: re.Match[str], text: str) -> str:
+    """Spaces, and the stop that was left out where a new sentence begins behind the bracket."""
+    blank = re.sub(r"\S", " ", found.group())
+    return "." + blank[1:] if re.match(r"\s+[A-Z]", text[found.end() :]) else blank
 
 
 def without_part_nouns(text: str) -> str:
