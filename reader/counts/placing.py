@@ -6,12 +6,13 @@ import re
 from dataclasses import replace
 
 from reader.counts.fabric import Run, foundation
+from reader.counts.made import made_by, made_name, told_group
 from reader.counts.openings import BETWEEN, SPACES, UNITS, is_opening, wanted
 from reader.counts.tally import CHAINS, Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.edges import ASIDE
 from reader.pattern.tree import ONE, Chain, Place, Skip, Where, Work
-from reader.terms.stitches import Craft, Kind, Stitch
+from reader.terms.stitches import Craft, Kind
 
 CLUSTERS = ("cluster", "popcorn", "puff", "bobble", "picot")
 OTHER_EDGE = ("other side", "opposite side", "down the other")
@@ -21,8 +22,6 @@ NEXT_GROUP = re.compile(
 COMPLETES = re.compile(r"\b(?:complete|finish|first|1st)\b", re.IGNORECASE)
 SIZED_GROUP = re.compile(r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b")
 LAYERS = re.compile(r"\b(?:through|thru) (?:both|all|2|two)\b.{0,12}", re.IGNORECASE)
-LEAST_TOLD = 3
-"""Stitches in one place that make a group."""
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
 
@@ -75,29 +74,6 @@ def _all_openings(place: Place, tally: Tally, need: Need) -> int:
     walk.take_spaces(places, which)
     tally.spaced = True
     return places
-
-
-def made_name(stitch: Stitch) -> str:
-    """What kind of stitch is left: increases and decreases leave plain ones."""
-    if stitch.base:
-        return stitch.base
-    plain = stitch.kind in (Kind.INCREASE, Kind.DECREASE)
-    return "sc" if plain and stitch.craft is Craft.CROCHET else stitch.name
-
-
-def made_by(stitch: Stitch, times: int) -> list[Run]:
-    """What one place holds after `times` of a stitch: a group of several keeps its middle."""
-    name = made_name(stitch)
-    total = times * stitch.makes
-    if stitch.kind is not Kind.GROUP or stitch.makes < 2 or times < 1:
-        return [Run(name, total)] if total else []
-    half = stitch.makes // 2
-    if stitch.spaces:
-        middle = Run("sp", stitch.spaces, 1, True, stitch.name)
-    else:
-        middle = Run("gap", 1, 0, False, stitch.name)
-    unit = [Run(name, half), middle, Run(name, stitch.makes - half)]
-    return unit * times
 
 
 def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | None = None) -> None:
@@ -200,6 +176,9 @@ def _amount(
         _into_all(work, number, tally, need, limit)
     elif where is Where.UNUSED:
         tally.elastic = True
+    elif where is Where.ELSEWHERE:
+        alike = tally.below.stitches if place.each and place.number.values == (1,) else None
+        _put(work, tally, 1, alike or n * place.number.at(tally.size))
     elif where is Where.PLAIN:
         tally.walk.take(n * stitch.takes)
         _put(work, tally, n, 1)
@@ -224,12 +203,6 @@ def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -
         tally.make_runs(runs, cap(places), group or work.between > 0)
     elif runs:
         tally.make(cap(runs[0].n * places), runs[0].name)
-
-
-def told_group(stitch: Stitch, per: int, places: int, opening: bool) -> bool:
-    """Whether stitches of one place are a group told stitch by stitch, "5 dc in next st"."""
-    single = stitch.kind is Kind.STITCH and stitch.craft is Craft.CROCHET
-    return single and per >= LEAST_TOLD and stitch.height >= 2 and (places == 1 or opening)
 
 
 def _into_chain(work: Work, n: int, tally: Tally) -> None:

@@ -2,10 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from reader.counts.ends import ends_of
 from reader.counts.readings import list_to_end
 from reader.counts.solved import Solved
-from reader.pattern.tree import Node
+from reader.pattern.tree import Group, Node, Repeat, Work
+from reader.terms.stitches import PRACTICE, Kind, Stitch
+
+
+def _taken_for(nodes: Sequence[Node]) -> Stitch | None:
+    """The group that stands for what the pattern does not tell: its size is common practice."""
+    for one in nodes:
+        inner = one.body if isinstance(one, Repeat | Group) else ()
+        found = one.stitch if isinstance(one, Work) else _taken_for(inner)
+        if found is not None and found.source == PRACTICE and found.kind is Kind.GROUP:
+            return found
+    return None
 
 
 def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:
@@ -26,6 +39,12 @@ def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:
         said.append("the list is repeated to the end of the row, since only that closes it")
     if list_to_end(nodes) and choice.to_end:
         said.append("the whole list is repeated to the end of the row")
+    taken = _taken_for(nodes)
+    if taken is not None:
+        said.append(
+            f"a {taken.spoken} is taken as {taken.makes} stitches in one place, since the pattern "
+            "does not say"
+        )
     chain = ends_of(nodes, solved.tally.below.stitches is not None).chain
     if solved.chained and (chain is None or chain.counts is None):
         said.append("the turning chain is counted as a stitch")

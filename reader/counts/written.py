@@ -5,6 +5,7 @@ from __future__ import annotations
 from reader.counts.casting import cast_on_in
 from reader.counts.differing import as_before
 from reader.counts.entries import Entry, without_sayings
+from reader.counts.joined_pieces import over_pieces
 from reader.counts.sentences import without_heading
 from reader.pattern.instructions import read_row
 from reader.pattern.layout import WrittenRow
@@ -43,7 +44,7 @@ def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> E
     source = Shifted(pattern.book.source, row.start) if pattern.book.source is not None else None
     book = pattern.book.as_of(row.end, source)  # type: ignore[arg-type]
     nodes = read_row(blank, 0, len(blank), book)
-    nodes = nodes if knits else off_the_hook(nodes)
+    nodes = nodes if knits else over_pieces(off_the_hook(nodes))
     return Entry(None, as_before(nodes, blank, last), row, tuple(printed))
 
 

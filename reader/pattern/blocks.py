@@ -95,6 +95,8 @@ def _continues(before: str, line: str, width: int) -> bool:
     label = label_at(line, 0, True)
     if label is not None and not (label.loose and not ends_sentence(last)):
         bare = re.match(r"^\d+[.)]", line)
+        counts_on = bare and label.numbers and _last_number(before) + 1 == label.numbers[0]
+        bare = None if counts_on else bare
         if not (bare and not last.endswith((".", ":", ")", "!", "]"))):
             return False
     named = MATERIALS.match(line) and not last.endswith(",")
@@ -117,6 +119,13 @@ def _continues(before: str, line: str, width: int) -> bool:
         return True
     word = line.split(" ", 1)[0]
     return len(last) >= LEAST_WIDTH and len(last) + 1 + len(word) > width
+
+
+def _last_number(before: str) -> int:
+    """The last number of the bare label that a block begins with, -1 where it has none."""
+    label = label_at(before.lstrip(), 0, True)
+    bare = label is not None and label.numbers and before.lstrip()[:1].isdigit()
+    return label.numbers[-1] if bare and label is not None else -1
 
 
 def is_heading(line: str) -> bool:

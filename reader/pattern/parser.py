@@ -19,6 +19,7 @@ from reader.text.clean import CleanText, clean
 from reader.text.crosses import starred
 from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows
+from reader.text.numbered import numbered
 from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.same_length import (
     with_ones,
@@ -104,6 +105,15 @@ NAMED_BEFORE = re.compile(
     rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch(?:ain)?\b\s*\d*))*)",
     re.IGNORECASE,
 )
+NAMED_BY_TOTAL = re.compile(
+    rf"^[^\n]{{0,600}}\(\s*(?P<list>(?:\d+\s*)?{_STITCH}(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?"
+    rf"{_STITCH})){{1,6}})\s*\)\s+in\b[^\n(]{{0,160}}[.;:—(]\s*\d+\s+{_GROUP_NAME}s\b",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""A round of groups whose total gives them their name: "(2 dc, ch 2, 2 dc) in next ch-2 sp; rep
+from * around. (8 shells)".
+"""
+AFTER_CHAIN = re.compile(r"\bch ?\d+(?: \([^()]*\))?,\s*\(\s*$", re.IGNORECASE)
 OF_HOOK = re.compile(r"\b(?:crochet|treble|double|insert (?:the )?hook|yo\b|yarn over)")
 """A meaning that tells how a stitch is made."""
 BEGINS_WORK = re.compile(
@@ -208,7 +218,12 @@ def named_groups(text: str) -> list[tuple[int, Special]]:
     of 3 dc", each with where that is: a later row may make them otherwise.
     """
     found: list[tuple[int, Special]] = []
-    for one in [*NAMED_BEHIND.finditer(text[:200_000]), *NAMED_BEFORE.finditer(text[:200_000])]:
+    told = text[:200_000]
+    shapes = (NAMED_BEHIND, NAMED_BEFORE, NAMED_BY_TOTAL)
+    for one in (found for shape in shapes for found in shape.finditer(told)):
+        if one.re is NAMED_BY_TOTAL and AFTER_CHAIN.search(told, one.start(), one.start("list")):
+            # The first group of a round lacks the stitch that its chain stands for.
+            continue
         name = one.group("name").lower()
         items = re.findall(ITEM, one.group("list"), re.IGNORECASE)
         chains = sum(1 for number, stitch in items if stitch.lower().startswith("ch"))
@@ -284,7 +299,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(with_ones(told))
     plain = untabled(without_emphasis(unmarked(source.text)))
-    plain = needles_as_rows(undotted(starred(plain)))
+    plain = needles_as_rows(undotted(starred(numbered(plain))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = without_part_nouns(without_asides(without_stops(plain)))

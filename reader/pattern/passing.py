@@ -34,6 +34,9 @@ def find_skip(cur: Cursor) -> Node | None:
         cur.at += 1
         take_phrase(cur)
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    aside = _spaces_aside(cur, start)
+    if aside is not None:
+        return aside
     cur.at += 1
     cur.accept("over")
     cur.accept("the")
@@ -56,6 +59,22 @@ def find_skip(cur: Cursor) -> Node | None:
         take_after(cur)
         place = Place(Where.NEXT, cur.span(start), number, noun)
     return Skip(cur.span(start), cur.said(start), place)
+
+
+def _spaces_aside(cur: Cursor, start: int) -> Node | None:
+    """ "sc in each dc around, skipping ch-2 sps": what is passed by on the way, no place."""
+    if cur.low() not in ("skipping", "missing", "skip", "miss") or cur.low(-1) not in (",", "("):
+        return None
+    at = cur.at
+    cur.at += 1
+    cur.accept("all", "each", "the", "all the", "over", "over the")
+    if cur.low() in ("ch", "chain", "corner"):
+        cur.at += 2 if cur.kind(1) == "num" else 1
+    if cur.low() in ("sps", "spaces", "loops", "lps", "chs", "chains"):
+        cur.at += 1
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    cur.at = at
+    return None
 
 
 def _comes_next(cur: Cursor) -> bool:

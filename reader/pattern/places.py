@@ -271,7 +271,8 @@ def _more_nouns(cur: Cursor, nouns: list[str]) -> int:
     chain = 0
     while cur.low() in ("and", "&", "or"):
         at = cur.at
-        cur.at += 3 if cur.words("in each", 1) else 2 if cur.low(1) in ("each", "in") else 1
+        whole = cur.words("in each", 1) or cur.words("in every", 1)
+        cur.at += 3 if whole else 2 if cur.low(1) in ("each", "every", "in") else 1
         more, chains = find_noun_chain(cur)
         if not more or (cur.low() == "in" and more not in ("ch", "sp", "st")):
             cur.at = at

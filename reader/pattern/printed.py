@@ -59,7 +59,7 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
     if filet and SQUARES.search(text) and not NET_OVER.search(text):
         return found, text
     on_needles, text = by_needle(text)
-    text = _tail(text, found, sizes)
+    text = _tail(_list_behind(text, found), found, sizes)
     found[:] = [replace(one, mixed=_mixed(words[one.start : one.end])) for one in found]
     text = _spoken(_changes(text, found), found)
     return [*found, *on_needles], text
@@ -102,6 +102,23 @@ NUMBER = re.compile(
     re.IGNORECASE,
 )
 OTHER_SIZES = re.compile(rf"^(?:\s*[,;:]\s*\d+)+\s*(?:{STITCH})?\s*$", re.IGNORECASE)
+
+
+ARROW = re.compile(r"(?:-+>|=+>?|→|—|\s-\s)\s*(?P<list>\d[^.;→>=—]{3,60}?)\.?\s*$")
+
+
+def _list_behind(text: str, found: list[Printed]) -> str:
+    """The text without the list of what the row holds behind an arrow or a dash at its end, "->
+    40 sc + 2 handles".
+    """
+    arrow = ARROW.search(text)
+    if arrow is None:
+        return text
+    one = listed(arrow["list"], arrow.start(), arrow.end(), text[: arrow.start()], "")
+    if one is None:
+        return text
+    found.append(one)
+    return text[: arrow.start()] + " " * (arrow.end() - arrow.start()) + text[arrow.end() :]
 
 
 def _whole(body: str, one: Printed) -> bool:

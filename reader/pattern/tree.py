@@ -38,6 +38,7 @@ class Where(Enum):
     TO_LAST = "to last"
     LAST = "last"
     FIRST = "first"
+    ELSEWHERE = "elsewhere"
 
 
 @dataclass(frozen=True, slots=True)
