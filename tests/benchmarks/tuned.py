@@ -7,8 +7,8 @@ SPEECH: see listening_clips. For each speaker of digits three takes of each digi
 over noise, music and others' talk 10 dB below the word; so for several draws of the three. Then
 what is taken for a command with the speaker's samples learned: clips of other people's speech,
 other words said alone by other people, and the speaker's own words that are none (half of the
-digits learned, the other half said). --curve does the same in quiet for several limits. With
---choose the speakers for choosing are heard; every number of the second look was chosen on them.
+digits learned, the other half said). --curve does the same for several limits. With --choose the
+speakers for choosing are heard; every number of the second look was chosen on them.
 """
 
 from __future__ import annotations
@@ -17,78 +17,82 @@ import argparse
 import time
 from collections import Counter, defaultdict
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 
 import numpy as np
 
 from reader.app.hear import listen
+from reader.app.work import recogniser_for
 from reader.devices.model_place import load_network
-from reader.devices.ports import Samples
+from reader.devices.ports import RATE_HZ, Samples
 from reader.devices.recogniser import VoskRecogniser
 from reader.listening.heard import Heard
-from reader.listening.own_ear import OwnEar, own_of
-from reader.listening.second_look import LIMIT
-from reader.listening.tune import strays
+from reader.listening.lesson import Lesson
+from reader.listening.own_words import OwnWords
 from tests.benchmarks.listening import shares
 from tests.benchmarks.listening_clips import CONDITIONS, GRAMMARS, Clips, Take, clips_of, mixed
 
 DIGITS = GRAMMARS["ten digits"]
-LIMITS = (0.22, 0.25, 0.28, 0.31, 0.34, 0.37, 0.40)
+LIMITS = (0.22, 0.26, 0.30, 0.34, 0.38, 0.42)
 
 
 @dataclass(frozen=True, slots=True)
 class Draw:
-    """One speaker with what was learned of three takes, and the takes left to be heard."""
+    """One speaker with what a lesson made of three takes, and the takes left to be heard."""
 
     speaker: str
-    taught: dict[str, list[Samples]]
+    own: OwnWords
     left: list[Take]
 
-    def own(self, words: tuple[str, ...] = DIGITS, limit: float = LIMIT) -> OwnEar:
-        """The second look that knows these words' samples."""
-        network = load_network("")
-        assert network is not None
-        sounds = {word: self.taught[word] for word in words}
-        return OwnEar(network, own_of(network, sounds, limit))
 
-
-def drawn(takes: list[Take], speaker: str, chance: np.random.Generator) -> Draw:
-    """Three takes of each digit by chance; one that is unlike the two others is said once more."""
-    taught: dict[str, list[Samples]] = {}
+def drawn(takes: list[Take], speaker: str, chance: np.random.Generator, model: str) -> Draw:
+    """Three takes of each digit by chance, learned by the lesson of `reader swatch`; where it asks
+    for one more, another take is said.
+    """
+    network = load_network(model)
+    assert network is not None, "this model has no second look"
+    plain = VoskRecogniser(model)
+    lesson = Lesson(network, lambda sound: listen(plain, DIGITS, sound))
+    lesson.room(np.rint(chance.normal(0, 3, 3 * RATE_HZ)).astype(np.int16))
     used: set[int] = set()
-    network = load_network("")
-    assert network is not None
     for word in DIGITS:
         mine = [n for n, t in enumerate(takes) if t.speaker == speaker and t.word == word]
-        order = [int(n) for n in chance.permutation(mine)]
-        chosen, spare = order[:3], order[3]
-        sounds = [mixed(takes[n], None, chance) for n in chosen]
-        odd = strays(network, sounds)
-        used.update(chosen)
-        if odd is not None:
-            sounds[odd] = mixed(takes[spare], None, chance)
-            used.add(spare)
-        taught[word] = sounds
+        for n in chance.permutation(mine):
+            if word in lesson.whole():
+                break
+            used.add(int(n))
+            lesson.take(word, mixed(takes[int(n)], None, chance))
     left = [t for n, t in enumerate(takes) if t.speaker == speaker and n not in used]
-    return Draw(speaker, taught, left)
+    return Draw(speaker, lesson.own_words(), left)
 
 
-def rooms(ear: VoskRecogniser, clips: Clips, draws: list[Draw], every: int) -> None:
+def ear_for(model: str, own: OwnWords | None) -> VoskRecogniser:
+    """The ear as a session opens it, with what was taught ready."""
+    ear = recogniser_for(model, own)
+    ear.listen_for(DIGITS)
+    return ear
+
+
+def rooms(model: str, clips: Clips, draws: list[Draw], every: int) -> None:
     """Prints the outcomes untuned and tuned, by speaker and room."""
+    ears = [(draw, kind, ear_for(model, own)) for draw in draws for kind, own in both(draw)]
     for room in CONDITIONS:
         counted: dict[tuple[str, str], Counter[str]] = defaultdict(Counter)
-        for draw in draws:
-            for kind, own in (("untuned", None), ("tuned", draw.own())):
-                ear.know(own)
-                chance = np.random.default_rng(1)
-                for take in draw.left[::every]:
-                    sound = mixed(take, clips.beds.get(room), chance)
-                    came = came_of(listen(ear, DIGITS, sound), take.word)
-                    counted[draw.speaker, kind][came] += 1
-                    counted["all", kind][came] += 1
+        for draw, kind, ear in ears:
+            chance = np.random.default_rng(1)
+            for take in draw.left[::every]:
+                sound = mixed(take, clips.beds.get(room), chance)
+                came = came_of(listen(ear, DIGITS, sound), take.word)
+                counted[draw.speaker, kind][came] += 1
+                counted["all", kind][came] += 1
         for (who, kind), outcomes in sorted(counted.items()):
             print(f"{room:5} {who:9} {kind:7}: {shares(outcomes)}", flush=True)
+
+
+def both(draw: Draw) -> tuple[tuple[str, OwnWords | None], ...]:
+    """Untuned and tuned."""
+    return ("untuned", None), ("tuned", draw.own)
 
 
 def came_of(heard: Heard | None, word: str) -> str:
@@ -100,76 +104,82 @@ def came_of(heard: Heard | None, word: str) -> str:
     return "understood" if heard.text == word else "confused"
 
 
-def tuned_outcome(ear: VoskRecogniser, sound: Samples) -> bool:
+def moves(ear: VoskRecogniser, words: tuple[str, ...], sound: Samples) -> bool:
     """Whether a move would follow."""
-    heard = listen(ear, DIGITS, sound)
+    heard = listen(ear, words, sound)
     return heard is not None and heard.certain
 
 
-def taken(name: str, sounds: list[Samples], draws: list[Draw], ear: VoskRecogniser) -> None:
+def taken(name: str, sounds: list[Samples], draws: list[Draw], model: str) -> None:
     """Prints how many of these sounds were taken for a command, untuned and tuned."""
-    ear.know(None)
-    plain = sum(tuned_outcome(ear, sound) for sound in sounds)
+    plain = ear_for(model, None)
+    before = sum(moves(plain, DIGITS, sound) for sound in sounds)
     found = 0
     for draw in draws:
-        ear.know(draw.own())
-        found += sum(tuned_outcome(ear, sound) for sound in sounds)
+        ear = ear_for(model, draw.own)
+        found += sum(moves(ear, DIGITS, sound) for sound in sounds)
     total = len(sounds) * len(draws)
     print(
-        f"{name}: untuned {plain} of {len(sounds)} ({100 * plain / len(sounds):.1f} %), "
+        f"{name}: untuned {before} of {len(sounds)} ({100 * before / len(sounds):.1f} %), "
         f"tuned {found} of {total} ({100 * found / total:.1f} %)",
         flush=True,
     )
 
 
-def own_other_words(draws: list[Draw], ear: VoskRecogniser, every: int) -> None:
+def own_other_words(draws: list[Draw], model: str, every: int) -> None:
     """Prints how many of the speaker's own words that are no command were taken for one."""
-    for kind in ("untuned", "tuned"):
-        found = total = 0
-        for draw in draws:
-            known, unknown = DIGITS[::2], DIGITS[1::2]
-            ear.know(draw.own(known) if kind == "tuned" else None)
+    known, unknown = DIGITS[::2], DIGITS[1::2]
+    counted: dict[str, list[bool]] = defaultdict(list)
+    for draw in draws:
+        for kind, own in both(draw):
+            ear = ear_for(model, own.without(frozenset(unknown)) if own is not None else None)
             for take in draw.left[::every]:
                 if take.word in unknown:
-                    heard = listen(ear, known, mixed(take, None, np.random.default_rng(1)))
-                    found += heard is not None and heard.certain
-                    total += 1
-        share = 100 * found / max(total, 1)
-        print(f"own words that are no command, {kind}: {found} of {total} ({share:.1f} %)")
-
-
-def curve(ear: VoskRecogniser, clips: Clips, draws: list[Draw], every: int) -> None:
-    """Prints understood in quiet against other speech taken, for each limit."""
-    for limit in LIMITS:
-        counted: Counter[str] = Counter()
-        found = total = 0
-        for draw in draws:
-            ear.know(draw.own(limit=limit))
-            for take in draw.left[::every]:
-                heard = listen(ear, DIGITS, mixed(take, None, np.random.default_rng(1)))
-                counted[came_of(heard, take.word)] += 1
-            found += sum(tuned_outcome(ear, clip) for clip in clips.speech)
-            total += len(clips.speech)
+                    sound = mixed(take, None, np.random.default_rng(1))
+                    counted[kind].append(moves(ear, known, sound))
+    for kind, moved in counted.items():
+        share = 100 * sum(moved) / max(len(moved), 1)
         print(
-            f"limit {limit:.2f}: {shares(counted)}; other speech taken {100 * found / total:.1f} %",
-            flush=True,
+            f"own words that are no command, {kind}: {sum(moved)} of {len(moved)} ({share:.1f} %)"
         )
 
 
-def look_costs(draws: list[Draw], clips: Clips) -> None:
+def curve(model: str, clips: Clips, draws: list[Draw], every: int) -> None:
+    """Prints understood, in quiet and in the other rooms, against other speech taken, for each
+    limit.
+    """
+    for limit in LIMITS:
+        ears = [(draw, ear_for(model, replace(draw.own, limit=limit))) for draw in draws]
+        told = []
+        for room in CONDITIONS:
+            counted: Counter[str] = Counter()
+            for draw, ear in ears:
+                chance = np.random.default_rng(1)
+                for take in draw.left[::every]:
+                    sound = mixed(take, clips.beds.get(room), chance)
+                    counted[came_of(listen(ear, DIGITS, sound), take.word)] += 1
+            right, wrong = (100 * counted[k] / counted.total() for k in ("understood", "confused"))
+            told.append(f"{room} {right:.1f} (confused {wrong:.1f})")
+        found = [moves(ear, DIGITS, clip) for _, ear in ears for clip in clips.speech]
+        share = 100 * sum(found) / len(found)
+        print(f"limit {limit:.2f}: {', '.join(told)} %; others taken {share:.1f} %", flush=True)
+
+
+def look_costs(draw: Draw, clips: Clips, model: str) -> None:
     """Prints the computing time of the second look alone."""
-    own = draws[0].own()
+    network = load_network(model)
+    assert network is not None
+    began = time.perf_counter()
+    own = draw.own.ear(network)
+    print(f"preparing {3 * len(DIGITS)} samples: {time.perf_counter() - began:.2f} s")
     own.listen_for(DIGITS)
     for name, sounds in (
-        ("a word", [mixed(t, None, np.random.default_rng(1)) for t in draws[0].left[:40]]),
+        ("a word", [mixed(t, None, np.random.default_rng(1)) for t in draw.left[:40]]),
         ("other speech, up to 5 s", [clip[:80_000] for clip in clips.speech[:40]]),
     ):
         took = [_timed(own.match, sound) for sound in sounds]
         middle, late = np.percentile(took, (50, 95))
         print(f"second look, {name}: median {1000 * middle:.0f} ms, 95th {1000 * late:.0f} ms")
-    began = time.perf_counter()
-    draws[0].own()
-    print(f"preparing 30 samples: {time.perf_counter() - began:.2f} s")
 
 
 def _timed(call: Callable[[Samples], object], sound: Samples) -> float:
@@ -192,22 +202,22 @@ def main() -> None:
     takes = [take for take in clips.takes if take.word in DIGITS]
     speakers = sorted({take.speaker for take in takes})
     chance = np.random.default_rng(11)
-    draws = [drawn(takes, who, chance) for who in speakers for _ in range(want.draws)]
+    draws = [drawn(takes, who, chance, want.model) for who in speakers for _ in range(want.draws)]
+    limits = ", ".join(f"{draw.own.limit:.2f}" for draw in draws)
     print(
         f"{'choosing' if want.choose else 'judging'}: {', '.join(speakers)}, {want.draws} draws, "
-        f"{len(clips.speech)} clips of other speech; limit {LIMIT}",
+        f"{len(clips.speech)} clips of other speech; limits {limits}",
         flush=True,
     )
-    ear = VoskRecogniser(want.model)
     if want.curve:
-        curve(ear, clips, draws, want.every)
+        curve(want.model, clips, draws, want.every)
         return
-    rooms(ear, clips, draws, want.every)
-    taken("other speech", clips.speech, draws, ear)
+    rooms(want.model, clips, draws, want.every)
+    taken("other speech", clips.speech, draws, want.model)
     alone = [mixed(t, None, chance) for t in clips.takes if t.word not in DIGITS]
-    taken("other people's other words, each alone", alone, draws, ear)
-    own_other_words(draws, ear, want.every)
-    look_costs(draws, clips)
+    taken("other people's other words, each alone", alone, draws, want.model)
+    own_other_words(draws, want.model, want.every)
+    look_costs(draws[0], clips, want.model)
 
 
 if __name__ == "__main__":
