@@ -94,6 +94,18 @@ def requoted(problem: Problem, below: int | None, gain: int | None) -> Problem:
     return replace(problem, verdict=Verdict.UNCLEAR, message=said, counted=counted)
 
 
+def in_running_text(problem: Problem) -> Problem:
+    """A misfit of words without a label and without a total: a question, since they may tell of a
+    row instead of working one.
+    """
+    if problem.verdict is not Verdict.DOES_NOT_FIT:
+        return problem
+    said = problem.message.replace(
+        "the stitches do not fit the row below", "if this is a row, it does not fit the one below"
+    )
+    return replace(problem, verdict=Verdict.UNCLEAR, message=said)
+
+
 def called(
     entries: list[Entry], earlier: dict[str, list[Entry]], number: int, words: str = ""
 ) -> Entry | None:

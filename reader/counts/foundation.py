@@ -5,6 +5,7 @@ into.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from reader.counts.counted import CountedRow, Verdict
 from reader.counts.ends import ends_of
@@ -134,3 +135,11 @@ def start_row(
     return CountedRow(
         label, None, is_round, words, span, None, count, None, Verdict.NO_TOTAL, moves
     )
+
+
+def closed_round(nodes: Sequence[Node]) -> bool:
+    """Whether a row is joined to its own beginning, whatever its label calls it."""
+    quiet = (Deed.NOTE, Deed.COLOUR, Deed.FINISH)
+    acts = [one for one in nodes if not (isinstance(one, Act) and one.deed in quiet)]
+    last = acts[-1] if acts else None
+    return isinstance(last, Act) and last.deed is Deed.JOIN

@@ -16,11 +16,19 @@ from reader.counts.entries import (
     called,
     numbers_of,
     over_rows,
-    requoted,
 )
 from reader.counts.fabric import Below, plain, turned
-from reader.counts.faults import Where, fault_of, other_sense, quoted
-from reader.counts.foundation import begins, begins_anew, is_start, start_inside, start_row, started
+from reader.counts.faults import Where, quoted
+from reader.counts.foundation import (
+    begins,
+    begins_anew,
+    closed_round,
+    is_start,
+    start_inside,
+    start_row,
+    started,
+)  # fmt: skip
+from reader.counts.judging import judge
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, left_by, stated_in
 from reader.counts.patterned import edge_beside, unit_before
@@ -38,7 +46,7 @@ from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
-from reader.pattern.tree import Act, Deed, Edge, Repeat, Until
+from reader.pattern.tree import Act, Deed, Edge
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
@@ -274,12 +282,14 @@ class Ledger:
     def work(self, entry: Entry, number: int | None) -> None:
         """Works one row and books it."""
         stated, kind = self.stated(entry)
+        # Rows whose numbers are left out were worked between: what lies below is not this row's.
+        self.doubted = self.doubted or 0 < self.number < (number or 0) - 1
         solved = weigh(self, entry, stated, kind)
         row, mark = entry.row, entry.row.mark
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)
         aside, question = set_apart(entry, solved, where, self.below.stitches)
-        problem = self.fault(entry, solved, where, aside) or question
+        problem = judge(self, entry, solved, where, aside) or question
         self.fitted = self.fitted if aside else solved.fits is True
         self.doubted = self.still_doubted(solved, stated, problem is not None)
         if problem is not None:
@@ -310,27 +320,6 @@ class Ledger:
             self.below = kept
         carry(self, problem, kept)
 
-    def fault(self, entry: Entry, solved: Solved, where: Where, aside: bool) -> Problem | None:
-        """What is wrong with a row as it was worked; aside: its words work nothing."""
-        stated, kind = self.stated(entry)
-        problem = fault_of(solved, stated, kind, self.below, where, entry.nodes, self.doubted)
-        if aside and not solved.tally.unread:
-            problem = None
-        if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and entry.quoted:
-            problem = requoted(problem, self.below.stitches, entry.gain)
-        return problem or self.other_times(entry, solved, where)
-
-    def other_times(self, entry: Entry, solved: Solved, where: Where) -> Problem | None:
-        """A question where "repeat 5 times" closes only in another sense than in the rows before:
-        5 in all there, 5 more here.
-        """
-        repeats = [one for one in entry.nodes if isinstance(one, Repeat)]
-        if not any(one.until is Until.AGAIN for one in repeats) or solved.fits is not True:
-            return None
-        more, before = solved.choice.again_more, self.times_more
-        self.times_more = more if before is None else before
-        return other_sense(where, more) if before is not None and before != more else None
-
     def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:
         """The row's moves; past what a whole piece can hold, one move stands for a row."""
         self.opened += len(tally.moves)
@@ -359,7 +348,7 @@ class Ledger:
         sections = tally.sections if tally.sections > 1 else 0
         self.below = left_by(solved, count, entry, sections)
         turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in entry.nodes)
-        if not is_round or turns:
+        if turns or not (is_round or closed_round(entry.nodes)):
             self.below = turned(self.below)
         if (self.below.stitches or 0) > LONGEST_ROW:
             self.below, self.doubted = Below(), True

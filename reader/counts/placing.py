@@ -7,14 +7,14 @@ from dataclasses import replace
 
 from reader.counts.fabric import Run, foundation
 from reader.counts.made import made_by, made_name, told_group
-from reader.counts.openings import BETWEEN, SPACES, UNITS, is_opening, wanted
+from reader.counts.openings import BETWEEN, UNITS, is_opening, wanted
+from reader.counts.reaching import all_places
 from reader.counts.tally import CHAINS, Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.edges import ASIDE
 from reader.pattern.tree import ONE, Chain, Place, Skip, Where, Work
 from reader.terms.stitches import Craft, Kind
 
-CLUSTERS = ("cluster", "popcorn", "puff", "bobble", "picot")
 OTHER_EDGE = ("other side", "opposite side", "down the other")
 NEXT_GROUP = re.compile(
     r"\bof (?:the )?(?:next|following) .{0,12}(?:group|grp|petal|shell|scallop|fan)"
@@ -31,49 +31,6 @@ def cap(number: int) -> int:
     return max(-CAP, min(CAP, number))
 
 
-def all_places(
-    place: Place, tally: Tally, need: Need, limit: tuple[int, int] | None
-) -> tuple[int, int]:
-    """Takes "each", "to end", "to last n": how many places that are, and how many stitches of them.
-
-    need: what the instructions behind will use. limit: stitches and spaces up to where they begin,
-    None for the row's end.
-    """
-    walk = tally.walk
-    nouns = {place.noun, *place.among}
-    if nouns <= SPACES or is_opening(place, walk):
-        return _all_openings(place, tally, need), 0
-    if walk.left is None:
-        tally.unsure = True
-        return 0, 0
-    if place.where is Where.TO_LAST:
-        here = max(0, walk.left - max(place.number.at(tally.size), need.stitches))
-    else:
-        here = max(0, walk.left - need.stitches)
-    if limit is not None:
-        here = min(here, limit[0])
-    places = here
-    if place.noun in CLUSTERS and walk.named(place.noun) and place.where is Where.EACH:
-        places = walk.named(place.noun)
-    ahead = walk.ahead()
-    if "ch" in place.among or (place.noun == "ch" and place.among):
-        places += sum(run.n * run.chains for run in ahead)
-    elif nouns & SPACES:
-        places += walk.spaces if limit is None else limit[1]
-    walk.take(here)
-    return places, here
-
-
-def _all_openings(place: Place, tally: Tally, need: Need) -> int:
-    walk = tally.walk
-    if not walk.known:
-        tally.unsure = True
-        return 0
-    which = wanted(place, walk)
-    places = max(0, walk.count_spaces(which) - need.spaces)
-    walk.take_spaces(places, which)
-    tally.spaced = True
-    return places
 
 
 def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | None = None) -> None:
@@ -150,6 +107,7 @@ def _slip(
         return
     own = place.noun in ("ch", "tch") and bool(tally.runs) and not tally.runs[-1].is_stitch
     if place.where in (Where.SAME, Where.CHAIN) or own:
+        tally.picoted = place.where is Where.CHAIN
         return
     named = place.noun if place.noun not in ("st", "ch", "tch") else ""
     tally.walk.take(max(number or 1, place.number.at(tally.size)), named)
@@ -300,6 +258,11 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         squares = (stitches + CHAINS * spaces + 1) // (1 + CHAINS) - 1
         tally.squares_left = max(0, squares) if tally.netted else 0
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
+    if m == 2 and BETWEEN.search(place.text):
+        # "tr between next 2 tr": one place, and both are gone past.
+        walk.take(m, name)
+        _put(work, tally, n, 1)
+        return
     if _into_group(work, n, m if plural else 1, tally):
         return
     if not plural:

@@ -14,12 +14,12 @@ from reader.counts.endings import (
     work_ending,
 )
 from reader.counts.fabric import Run
+from reader.counts.last_pass import last_part, names_in, pass_over_others, room_in
 from reader.counts.openings import UNITS
 from reader.counts.tally import MOVES, NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind, Pass
 from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
-from reader.terms.stitches import Kind
 
 PASSES = 5_000
 """Passes of one repeat at most; no row that a person works has more."""
@@ -84,6 +84,10 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         node = replace(node, body=node.body[-1:], joined=False)
     node = filled(node, tally, need, work_all)
     one = body_of(node.body, tally, work_all)
+    open_here = node.until is Until.OPEN and not node.ending
+    if open_here and (_takes_nothing(one) or _inside(node, tally)):
+        # "* ch 6, picot, repeat from *, ch 1": the row below does not tell how often; once more.
+        node = replace(node, until=Until.TIMES, number=Num((2,)))
     ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)
     into_tall = closes_loop(node) and into_tall_of(node)
     takes = 0 if into_tall else ending.takes
@@ -121,6 +125,21 @@ def leaves_groups(node: Repeat, tally: Tally, walk: Walk) -> bool:
     return not to_last_group(node) or walk.units_ahead(node.noun) >= node.number.at(tally.size)
 
 
+def _takes_nothing(one: Tally) -> bool:
+    """Whether a body is only chains and what is worked into them."""
+    walk = one.walk
+    return not (walk.takes or walk.space_takes or one.unsure or one.unread or one.elastic)
+
+
+def _inside(node: Repeat, tally: Tally) -> bool:
+    """Whether an open repeat is a part of what another repeats: "* ch 5, sc in next loop, repeat
+    from *, ch 5, skip 2 ... repeat from **".
+    """
+    at = next((at for at, one in enumerate(tally.cycle) if one is node), -1)
+    bare = node.words.lower().rstrip(" ,;.").endswith("*")
+    return at >= 0 and bare and any(isinstance(one, Work) for one in tally.cycle[at + 1 :])
+
+
 def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
     """The repeat with "to the marker" put into stitches: every pass takes an equal share of what is
     left.
@@ -144,17 +163,6 @@ def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
     return replace(node, body=tuple(new if one is old else one for one in node.body))
 
 
-def names_in(body: Sequence[Node]) -> set[str]:
-    """What a body's stitches are said to go into."""
-    names: set[str] = set()
-    for one in body:
-        if isinstance(one, Work | Skip | Group):
-            names.add(one.place.noun)
-        elif isinstance(one, Repeat):
-            names |= names_in(one.body)
-    return names
-
-
 def fixed(node: Repeat) -> bool:
     """Whether the words say how often."""
     return node.until in (Until.TIMES, Until.MORE, Until.AGAIN)
@@ -174,6 +182,11 @@ def work_alike(node: Repeat, one: Tally, times: int, tally: Tally) -> None:
     tally.shaped += times * one.shaped
     if len(one.runs) * times > PASSES:
         tally.make(times * one.makes, "st")
+    elif one.picoted and not one.makes:
+        # Picots one after the other lie in one loop.
+        for run in one.runs * times:
+            tally.make_space(run.chains)
+            tally.picoted = True
     else:
         tally.make_runs(one.runs, times, False)
     tally.grouped = one.grouped
@@ -211,7 +224,7 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         trial.walk.takes += untouched
         work_all(node.body, trial, NOTHING)
         trial.walk.takes -= untouched
-        room = fixed(node) or _room(trial, tally.walk, keep, behind.spaces)
+        room = fixed(node) or room_in(trial, tally.walk, keep, behind.spaces)
         if not room or not leaves_groups(node, tally, trial.walk):
             break
         passes.append(trial)
@@ -244,55 +257,6 @@ def add_passes(passes: Sequence[Tally], node: Repeat, tally: Tally) -> None:
         tally.spaced = tally.spaced or trial.spaced
         opened = opened and one_pass(trial.moves, number, len(passes), node, tally)
     tally.sections = len(passes)
-
-
-def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
-    """Passes over what is left at the row's end where it is of no kind that the body goes into, as
-    each pass did between.
-    """
-    kinds = names_in(node.body) - {"st", "sp", "ch", "tch"}
-    left = (tally.walk.left or 0) - keep
-    ahead = [run for run in tally.walk.ahead() if run.is_stitch]
-    if kinds and 0 < left < 4 and not any(run.name in kinds for run in ahead):
-        tally.walk.take(left)
-
-
-def last_part(
-    node: Repeat, tally: Tally, keep: int, behind: Need, work_all: Worker
-) -> Tally | None:
-    """As much of one more pass as uses up the row: its end is where the row began; None where none
-    does.
-    """
-    walk = tally.walk
-    openings = walk.spaces > behind.spaces and "sp" in names_in(node.body)
-    if walk.left is None or (walk.left <= keep and not openings):
-        return None
-    for length in range(len(node.body) - 1, 0, -1):
-        prefix = node.body[:length]
-        if not any(isinstance(one, Work | Group | Repeat) for one in prefix):
-            return None
-        if walk.left <= keep and "sp" not in names_in(prefix):
-            return None
-        trial = tally.fresh(tally.walk.copy())
-        trial.spaced = tally.spaced
-        work_all(node.body[:length], trial, NOTHING)
-        over = (trial.walk.left or 0) - keep
-        left_out = node.body[length]
-        grouped = isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP
-        fits = over in (0, tally.walk.before) or (grouped and tally.walk.before > 0)
-        if _room(trial, tally.walk, keep, behind.spaces) and fits:
-            # What is left over is the part of a group before the space where the round began.
-            trial.walk.take(over)
-            tally.walk = trial.walk
-            return trial
-    return None
-
-
-def _room(trial: Tally, before: Walk, keep: int, spaces: int) -> bool:
-    walk = trial.walk
-    if walk.short > before.short or walk.lacking > before.lacking:
-        return False
-    return (walk.left or 0) >= keep and walk.spaces >= spaces
 
 
 def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worker) -> None:
@@ -336,6 +300,7 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
             # What lies between a group and the next is passed over.
             tally.walk.take(tally.walk.left - need.stitches)
         if tally.walk.left == need.stitches:
+            tally.uneven = None
             return True
     _put_back(tally, begun)
     return False

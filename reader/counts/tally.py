@@ -72,7 +72,8 @@ class Tally:
     of the repeat that is being worked, whose beginning follows its end. branched: stitches were
     worked back along a chain, whose other side may be worked into later. carried: chains made at
     the end of the row before. netted: squares of a net were worked, squares_left: so many of
-    those below were passed over. room: moves that may be opened.
+    those below were passed over. room: moves that may be opened. picoted: the last chains were
+    closed to a picot, so that those to come belong to the same loop.
     """
 
     size: int
@@ -95,6 +96,7 @@ class Tally:
     netted: bool = False
     squares_left: int = 0
     room: int = MOVES
+    picoted: bool = False
 
     @property
     def makes(self) -> int:
@@ -125,6 +127,7 @@ class Tally:
         """Leaves stitches of a kind for the row above; taking more away than there are is kept as a
         debt.
         """
+        self.picoted = False
         if stitches < 0:
             self.shaped += stitches
         else:
@@ -146,10 +149,11 @@ class Tally:
             self.grouped = group
 
     def make_space(self, chains: int) -> None:
-        """Leaves a chain space; chains on chains are one space."""
-        if self.runs and self.runs[-1].name == SPACE and self.runs[-1].n == 1:
-            last = self.runs[-1]
-            self.runs[-1] = replace(last, chains=last.chains + chains)
+        """Leaves a chain space; chains on chains are one space, with picots between too."""
+        last = self.runs[-1] if self.runs else None
+        if last is not None and last.name == SPACE and (last.n == 1 or self.picoted):
+            longer = replace(last, n=1, chains=last.chains + chains)
+            self.runs[-1:] = [replace(last, n=last.n - 1), longer] if last.n > 1 else [longer]
         else:
             self.runs.append(Run(SPACE, 1, chains))
 

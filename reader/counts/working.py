@@ -10,13 +10,13 @@ from reader.counts.meshes import work_mesh
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.placing import (
     OTHER_EDGE,
-    all_places,
     along_chain,
     chain_space,
     skip_over,
     to_other_edge,
     work_into,
 )
+from reader.counts.reaching import all_places
 from reader.counts.repeating import repeated, work_repeat
 from reader.counts.shaped import edge, shape_by_rule
 from reader.counts.tally import NOTHING, Need, Tally
@@ -90,7 +90,9 @@ def up_to_opening(rest: Sequence[Node], tally: Tally) -> tuple[int, int] | None:
             if "corner" in node.place.text.lower() and tally.walk.past_corners():
                 return None
             return tally.walk.to_next(wanted(node.place, tally.walk))
-        if isinstance(node, Work | Group | Repeat | Skip):
+        if isinstance(node, Repeat):
+            return up_to_opening(node.body, tally)
+        if isinstance(node, Work | Group | Skip):
             return None
     return None
 
@@ -146,6 +148,8 @@ def other(node: Node, tally: Tally) -> None:
         kind = DEEDS.get(node.deed, MoveKind.NOTE) if isinstance(node, Act) else MoveKind.NOTE
         if isinstance(node, Act) and node.deed is Deed.OTHER_SIDE:
             to_other_edge(tally)
+        if isinstance(node, Act) and "picot" in node.words.lower():
+            tally.picoted = bool(tally.runs) and not tally.runs[-1].is_stitch
     tally.moves.append(Move(kind, node.words, node.span))
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from reader.pattern.labels import ends_sentence, label_at
+from reader.pattern.labels import bulleted, ends_sentence, label_at
 from reader.pattern.line_words import ACTION, BEGINS, MAKE, MATERIALS, MEANING, RUN_IN
 
 
@@ -92,6 +92,7 @@ def _continues(before: str, line: str, width: int) -> bool:
     mid = MID_PHRASE.search(last) is not None and not line[0].isupper()
     if width >= LEAST_WIDTH and (RUNS_ON.match(line) or mid):
         return True
+    line = line[bulleted(line) :]
     label = label_at(line, 0, True)
     if label is not None and not (label.loose and not ends_sentence(last)):
         bare = re.match(r"^\d+[.)]", line)

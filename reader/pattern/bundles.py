@@ -16,11 +16,19 @@ OPENINGS = frozenset({"sp", "corner", "group", "shell", "v-st", "fan"})
 CHANGES = (Kind.INCREASE, Kind.DECREASE, Kind.SLIP)
 
 
-def bundle_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
+def bundle_from(
+    made: Sequence[Node], last: Node, clause: int, joined: bool = False
+) -> int | None:
     """Where the list begins that shares the place of `last`; None where it stands alone.
 
-    clause: the first node of the present clause, which a list does not reach over.
+    clause: the first node of the present clause, which a list does not reach over. joined: "and"
+    stands before `last`.
     """
+    first = _list_from(made, last, clause)
+    return _pair_from(made, last) if first is None and joined else first
+
+
+def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
     if not isinstance(last, Work) or not _may_share(last):
         return None
     first, chained = len(made), _all_in(last)
@@ -46,6 +54,19 @@ def bundle_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
         # "3 sc, 2 sc in next st": two of one kind would have been said as five.
         return None
     return first if chained or last.place.noun in OPENINGS or len(works) < 6 else None
+
+
+def _pair_from(made: Sequence[Node], last: Node) -> int | None:
+    """Where a pair begins that "and" joins into one place: "sc and hdc in next st"; None where it
+    is no such pair.
+    """
+    before = made[-1] if made else None
+    if not isinstance(before, Work) or not isinstance(last, Work) or not _may_share(last):
+        return None
+    bare = before.number is None and last.number is None and before.place.where is Where.PLAIN
+    if not bare or before.stitch == last.stitch or not _joins(before, True):
+        return None
+    return len(made) - 1 if last.place.where is not Where.EACH else None
 
 
 def each_and_each(before: Node | None, node: Node) -> Work | None:

@@ -162,12 +162,14 @@ class _Reading:
             if both is not None and start and cur.tokens[start - 1].low == "and":
                 self.made.pop()
                 node = both
-            self.put(node)
+            self.put(node, start > 0 and cur.tokens[start - 1].low == "and")
         elif cur.low() in FILLER:
             cur.at += 1
 
-    def put(self, node: Node) -> None:
-        """Adds a node; a counted remark is joined to the chain before it."""
+    def put(self, node: Node, joined: bool = False) -> None:
+        """Adds a node; a counted remark is joined to the chain before it. joined: "and" stands
+        before it.
+        """
         if isinstance(node, Act) and clustered(self.made, node):
             return
         if isinstance(node, Act) and node.deed is Deed.NOTE and node.counts_chain is not None:
@@ -177,7 +179,8 @@ class _Reading:
         if merged is not None:
             self.made[-1] = merged
             return
-        first = bundle_from(self.made, node, max(self.clause, *(at for _, at in self.stars), 0))
+        clause = max(self.clause, *(at for _, at in self.stars), 0)
+        first = bundle_from(self.made, node, clause, joined)
         if first is not None and isinstance(node, Work):
             inner = Place(Where.PLAIN, node.place.span)
             body = (*self.made[first:], replace(node, place=inner))

@@ -243,6 +243,15 @@ def _by_name(found: re.Match[str], start: int) -> Mark:
     return Mark(start, found.end(), (), name, times, is_round, side, "", loose)
 
 
+BULLET = re.compile(r"[-*>+]\s+")
+
+
+def bulleted(line: str) -> int:
+    """The length of a list's mark before a label: "- Row 2: sc in each"."""
+    mark = BULLET.match(line)
+    return mark.end() if mark and label_at(line, mark.end(), True) else 0
+
+
 CANDIDATE = re.compile(
     rf"(?<![\w-])(?:{_ORD}|next,|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
     r"|(?:next|following|last|foundation"
@@ -272,8 +281,9 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
         mark = label_at(text, spot, False) if _may_begin(before) else None
         if mark and mark.loose and not ends_sentence(before):
             mark = None
-        if mark and mark.is_heading and marks and not text[marks[-1].end : spot].strip():
-            # "NEXT 2 ROWS: START BORDER: K across": the label is the row's, the heading a remark.
+        if mark and mark.is_heading and not text[marks[-1].end if marks else start : spot].strip():
+            # "NEXT 2 ROWS: START BORDER: K across": the label is the row's, the heading a remark;
+            # and at the start of a block a heading is a part's.
             mark = None
         if mark and mark.end <= end:
             marks.append(mark)

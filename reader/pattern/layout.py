@@ -6,14 +6,14 @@ import re
 from dataclasses import dataclass, field
 
 from reader.pattern.blocks import blocks, is_heading
+from reader.pattern.copies import make_of
 from reader.pattern.for_sizes import run_in_sizes, sizes_in
-from reader.pattern.labels import Mark, labels_in
+from reader.pattern.labels import Mark, bulleted, labels_in
 from reader.pattern.line_words import (
     ACTION,
     BEGINS,
     BY_HAND,
     FINISHING,
-    MAKE,
     MATERIALS,
     NO_HEADING,
     RUN_IN,
@@ -27,7 +27,6 @@ from reader.pattern.said_only import (
     only_says,
     without_rules,
 )
-from reader.terms.numbers import UNITS
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,22 +66,6 @@ class Layout:
     title: str
     parts: tuple[WrittenPart, ...]
     notes: tuple[WrittenNote, ...]
-
-
-def make_of(text: str) -> tuple[str, int]:
-    """ "Left arm (make 2)" -> the name and 2."""
-    found = MAKE.search(text)
-    amount = 1
-    if found:
-        said = next(group for group in found.groups() if group)
-        amount = int(said[:3]) if said.isdigit() else UNITS.get(said.lower(), 1)
-        text = text[: found.start()] + text[found.end() :]
-    pair = re.search(r"\(\s*(?:pair|both)\s*\)", text, re.IGNORECASE)
-    # "Feelers (make 2, sand)" leaves ", sand)": the colour stays with the name.
-    text = re.sub(r"\s*,\s*([^(),]+)\)\s*$", r" (\1)", text) if found else text
-    name = re.sub(r"\s+", " ", text).strip(" #*_:-=—()\t")
-    name += ")" if name.count("(") > name.count(")") else ""
-    return name, 2 if pair else max(1, amount)
 
 
 def lay_out(text: str, sizes: tuple[str, ...] = ()) -> Layout:
@@ -133,6 +116,7 @@ class _LayingOut:
         begin = start
         while start < end and self.text[start] in " #\t":
             start += 1
+        start += bulleted(self.text[start:end])
         titled = "# " in self.text[begin:start]
         words = self.text[start:end].strip()
         if not words or set(words) <= set("-=*_~. "):

@@ -30,18 +30,38 @@ def counts_stitches(cur: Cursor) -> bool:
     return placed and cur.low(-1) not in ("next", "of", "the", "first", "last", "each")
 
 
+def _picot_loop(cur: Cursor) -> int:
+    """How many tokens "4 picot loop" takes here, 0 where none stands."""
+    at = 1 + (cur.low(1) == "-")
+    told = cur.kind() == "num" and cur.low(at) in ("picot", "picots", "p")
+    return at + 2 if told and cur.low(at + 1) in SPACE_NOUNS else 0
+
+
 def sized_group(cur: Cursor) -> int:
-    """How many tokens "3-dc group" takes here, 0 where none stands."""
+    """How many tokens "3-dc group", "4 picot loop" take here, 0 where none stands."""
     if cur.kind() != "num":
         return 0
+    if _picot_loop(cur):
+        return _picot_loop(cur)
     at = 2 if cur.low(1) == "-" else 1
     found = cur.stitch(at)
     at += found.length if found is not None else cur.low(at) in STITCH_NOUNS
     return at + 1 if at > 1 and cur.low(at) in GROUP_NOUNS else 0
 
 
+def _its_loop(cur: Cursor) -> bool:
+    """Whether "ch 7" is the loop of seven chains: "ch 3 corner", "3 sc in ch 7, repeat"."""
+    if cur.low(2) == "corner":
+        return True
+    return cur.low(-1) in ("in", "into") and cur.low(2) in (*STOPS, "")
+
+
 def find_noun_chain(cur: Cursor) -> tuple[str, int]:
     """The noun here and, for "ch-3 sp", the 3."""
+    picots = _picot_loop(cur)
+    if picots:
+        cur.at += picots
+        return "sp", 0
     group = sized_group(cur)
     if group:
         cur.at += group
@@ -51,7 +71,7 @@ def find_noun_chain(cur: Cursor) -> tuple[str, int]:
     if (
         cur.low() in CHAIN_NOUNS
         and cur.kind(1) == "num"
-        and (cur.low(2) in SPACE_NOUNS or cur.peek(1).hyphen or cur.low(2) in ("corner",))
+        and (cur.low(2) in SPACE_NOUNS or cur.peek(1).hyphen or _its_loop(cur))
     ):
         chain = cur.peek(1).value
         at = cur.at
@@ -59,7 +79,7 @@ def find_noun_chain(cur: Cursor) -> tuple[str, int]:
         noun = find_noun(cur)
         if noun:
             return "sp", chain
-        if cur.tokens[at + 1].hyphen:
+        if cur.tokens[at + 1].hyphen or cur.low(-3) in ("in", "into"):
             return "sp", chain
         cur.at = at
     return find_noun(cur), 0

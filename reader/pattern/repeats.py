@@ -198,12 +198,14 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
 
 def _ending(cur: Cursor) -> tuple[bool, bool]:
     start = cur.at
+    cur.accept("in same manner", "in the same manner", "in this manner", "in like manner")
     cur.accept(",", ";")
     length = cur.any_words(ENDING)
     if not length:
         cur.at = start
         return False, False
     cur.at += length
+    cur.accept("row with", "round with", "rnd with")
     altered = cur.accept(
         "last repeat with", "last rep with", "last repeat", "the last repeat with", "last rep"
     )

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.printed import ONLY_A_TOTAL
+from reader.terms.numbers import SPELLED
 
 HOOKED = re.compile(
     r"\b(?:(?:pull|draw)(?:ing)? up a (?:loop|lp)|insert(?:ing)? (?:the |your )?hook"
@@ -75,9 +76,19 @@ def lists_meanings(words: str) -> bool:
     return meant >= LEAST_MEANINGS and 3 * meant >= 2 * len(pieces)
 
 
+SPEAKS = re.compile(
+    r"(?:you(?:'re|'ll| will| are)|we(?:'re|'ll| will| are)|i(?:'ve|'m| have| am)|for each"
+    r"|remember)\b[^.]*(?:\.|$)"
+)
+"""A first sentence that speaks to the maker."""
+NUMBERED = re.compile(rf"\d|\b(?:{SPELLED})\b")
+
+
 def only_says(words: str) -> bool:
     """Notes that speak of stitches without working any."""
     low = " ".join(words.lower().split())
+    if SPEAKS.match(low) and not NUMBERED.search(low):
+        return True
     if re.match(r"(?:for [^:.]{2,30}: )?\d+ (?:sts?|stitches|rows|sc|dc)\b[^.;]{0,40}=\s*\d", low):
         return True
     if ONLY_A_TOTAL.fullmatch(low):

@@ -8,22 +8,16 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
+from reader.pattern.place_first import NOT_OURS, PLACES_FIRST, VERBS, inverted, place_first
+from reader.pattern.place_words import RING_WORDS
 from reader.pattern.places import find_place
 from reader.pattern.told_behind import chains_between, explained, made_of, so_many_changes
-from reader.pattern.tree import Act, Deed, Node, Num, Place, Where, Work
+from reader.pattern.tree import Act, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
-VERBS = ("work", "make", "place", "worked", "working", "complete", "finish")
 NOUNS = ("sts", "st", "stitches", "stitch")
 TOGETHER = ("tog", "together", "togb", "togtbl")
-NOT_OURS = frozenset(
-    ["times", "x", "more", "row", "round", "rnd", "rows", "rnds", "rounds", "inches", "in", "tog",
-     "together"]
-)  # fmt: skip
-"""Behind a number, these say that it does not count the stitch before it."""
-
-
 ONE_OF_THEM = ("next", "same", "first", "last", "each")
 
 
@@ -38,8 +32,8 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         if whole is not None:
             return whole
         cur.at = start + 1
-    if cur.low() in PLACES_FIRST and _place_first(cur):
-        return _inverted(cur, start)
+    if cur.low() in PLACES_FIRST and place_first(cur):
+        return inverted(cur, start)
     tog = _sts_together(cur, start)
     if tog is not None:
         return tog
@@ -227,6 +221,9 @@ def _number_behind(cur: Cursor) -> bool:
     if cur.kind() != "num":
         return False
     placed = cur.low(1) in ("in", "into") and cur.low(2) in ONE_OF_THEM
+    if cur.low(1) in ("in", "into") and cur.any_words(RING_WORDS, 2 + (cur.low(2) in ("the", "a"))):
+        # "sc 6 in magic ring": nothing else was worked before.
+        return True
     knitted = placed and cur.book.craft is Craft.KNITTING
     return knitted or (cur.low(1) not in NOT_OURS and _own_number(cur))
 
@@ -291,47 +288,6 @@ def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
     cur.at += took
     cur.accept("b", "through the back loops", "through the back of the loops", "through backs")
     return made
-
-
-PLACES_FIRST = ("in", "into", "over", "under", "at")
-OPEN_NOUNS = ("sp", "space", "loop", "lp", "corner", "corners", "sps", "spaces")
-
-
-def _place_first(cur: Cursor) -> bool:
-    """ "In each loop work 1 sc, 5 dc", "under each loop 1 dc, 3 tr": the place before its stitches.
-    """
-    if cur.low(1) in ("pattern", "patt"):
-        return False
-    if cur.low() == "at" and not any(cur.low(n) in OPEN_NOUNS for n in range(1, 6)):
-        return False
-    for ahead in range(1, 9):
-        if cur.low(ahead) in VERBS:
-            return True
-        if cur.low(ahead) in (".", ";", "(", "["):
-            break
-    at = cur.at
-    named = cur.low(1) in ("each", "every", "next", "the", "same", "that")
-    place = find_place(cur) if named else None
-    counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
-    counted = counted or cur.stitch() is not None or cur.low() in ("(", "[")
-    cur.at = at
-    return place is not None and counted
-
-
-def _inverted(cur: Cursor, start: int) -> Node | None:
-    from reader.pattern.instructions import read_group
-    from reader.pattern.tree import Group
-
-    place = find_place(cur)
-    if place is None:
-        cur.at = start
-        return None
-    if place.where is Where.PLAIN:
-        # "working in back loops": how the stitches to come are entered, and no place for them.
-        return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    cur.accept(*VERBS)
-    body = read_group(cur)
-    return Group(cur.span(start), cur.said(start), body, place) if body else None
 
 
 def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) -> Node | None:

@@ -1,0 +1,44 @@
+"""A worked row and what its ledger knows -> what is wrong with it: a fault, a question, or nothing.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from reader.counts.counted import Problem, Verdict
+from reader.counts.entries import Entry, in_running_text, requoted
+from reader.counts.faults import Where, fault_of, other_sense
+from reader.counts.solved import Solved
+from reader.pattern.tree import Repeat, Until
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+
+def judge(
+    ledger: Ledger, entry: Entry, solved: Solved, where: Where, aside: bool
+) -> Problem | None:
+    """What is wrong with a row as it was worked; aside: its words work nothing."""
+    stated, kind = ledger.stated(entry)
+    problem = fault_of(solved, stated, kind, ledger.below, where, entry.nodes, ledger.doubted)
+    if aside and not solved.tally.unread:
+        problem = None
+    if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and entry.quoted:
+        problem = requoted(problem, ledger.below.stitches, entry.gain)
+    if problem is not None and entry.row.mark is None and stated is None:
+        problem = in_running_text(problem)
+    return problem or other_times(ledger, entry, solved, where)
+
+
+def other_times(
+    ledger: Ledger, entry: Entry, solved: Solved, where: Where
+) -> Problem | None:
+    """A question where "repeat 5 times" closes only in another sense than in the rows before:
+    5 in all there, 5 more here.
+    """
+    repeats = [one for one in entry.nodes if isinstance(one, Repeat)]
+    if not any(one.until is Until.AGAIN for one in repeats) or solved.fits is not True:
+        return None
+    more, before = solved.choice.again_more, ledger.times_more
+    ledger.times_more = more if before is None else before
+    return other_sense(where, more) if before is not None and before != more else None

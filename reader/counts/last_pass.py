@@ -1,0 +1,87 @@
+"""The last pass of an open repeat: as much of it as uses up the row below."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reader.counts.endings import Worker
+from reader.counts.tally import NOTHING, Need, Tally
+from reader.counts.walk import Walk
+from reader.pattern.tree import Group, Node, Repeat, Skip, Where, Work
+from reader.terms.stitches import Kind
+
+
+def names_in(body: Sequence[Node]) -> set[str]:
+    """What a body's stitches are said to go into."""
+    names: set[str] = set()
+    for one in body:
+        if isinstance(one, Work | Skip | Group):
+            names.add(one.place.noun)
+        elif isinstance(one, Repeat):
+            names |= names_in(one.body)
+    return names
+
+
+def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
+    """Passes over what is left at the row's end where it is of no kind that the body goes into, as
+    each pass did between.
+    """
+    kinds = names_in(node.body) - {"st", "sp", "ch", "tch"}
+    left = (tally.walk.left or 0) - keep
+    ahead = [run for run in tally.walk.ahead() if run.is_stitch]
+    if kinds and 0 < left < 4 and not any(run.name in kinds for run in ahead):
+        tally.walk.take(left)
+
+
+def last_part(
+    node: Repeat, tally: Tally, keep: int, behind: Need, work_all: Worker
+) -> Tally | None:
+    """As much of one more pass as uses up the row: its end is where the row began; None where none
+    does.
+    """
+    walk = tally.walk
+    openings = walk.spaces > behind.spaces and "sp" in names_in(node.body)
+    if walk.left is None or (walk.left <= keep and not openings):
+        return None
+    for length in range(len(node.body) - 1, 0, -1):
+        prefix = node.body[:length]
+        if not any(isinstance(one, Work | Group | Repeat) for one in prefix):
+            return None
+        if walk.left <= keep and "sp" not in names_in(prefix):
+            return None
+        trial = tally.fresh(tally.walk.copy())
+        trial.spaced = tally.spaced
+        work_all(node.body[:length], trial, NOTHING)
+        over = (trial.walk.left or 0) - keep
+        left_out = node.body[length]
+        if over > 0 and _rest_of_first(left_out, over, tally):
+            trial.walk.take(over)
+            trial.make(over, tally.runs[0].name)
+            tally.walk = trial.walk
+            return trial
+        grouped = isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP
+        fits = over in (0, tally.walk.before) or (grouped and tally.walk.before > 0)
+        if room_in(trial, tally.walk, keep, behind.spaces) and fits:
+            # What is left over is the part of a group before the space where the round began.
+            trial.walk.take(over)
+            tally.walk = trial.walk
+            return trial
+    return None
+
+
+def _rest_of_first(node: Node, over: int, tally: Tally) -> bool:
+    """Whether the stitches that are left are the rest of those that the round began with: "1 sc in
+    each of next 2 sc, * ... 1 sc in each of next 4 sc, repeat from *" ends with the other two.
+    """
+    if not isinstance(node, Work) or node.place.where is not Where.NEXT or not tally.runs:
+        return False
+    first = tally.runs[0]
+    return first.name == node.stitch.name and first.n + over == node.place.number.at(tally.size)
+
+
+def room_in(trial: Tally, before: Walk, keep: int, spaces: int) -> bool:
+    """Whether a pass on trial found all it asked for, and left enough for what follows."""
+    walk = trial.walk
+    if walk.short > before.short or walk.lacking > before.lacking:
+        return False
+    return (walk.left or 0) >= keep and walk.spaces >= spaces

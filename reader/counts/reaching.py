@@ -1,0 +1,54 @@
+"""Places that reach as far as there is room: "in each", "to the end", "to last 2 sts"."""
+
+from __future__ import annotations
+
+from reader.counts.openings import SPACES, is_opening, wanted
+from reader.counts.tally import Need, Tally
+from reader.pattern.tree import Place, Where
+
+CLUSTERS = ("cluster", "popcorn", "puff", "bobble", "picot")
+
+
+def all_places(
+    place: Place, tally: Tally, need: Need, limit: tuple[int, int] | None
+) -> tuple[int, int]:
+    """Takes "each", "to end", "to last n": how many places that are, and how many stitches of them.
+
+    need: what the instructions behind will use. limit: stitches and spaces up to where they begin,
+    None for the row's end.
+    """
+    walk = tally.walk
+    nouns = {place.noun, *place.among}
+    if nouns <= SPACES or is_opening(place, walk):
+        return _all_openings(place, tally, need), 0
+    if walk.left is None:
+        tally.unsure = True
+        return 0, 0
+    if place.where is Where.TO_LAST:
+        here = max(0, walk.left - max(place.number.at(tally.size), need.stitches))
+    else:
+        here = max(0, walk.left - need.stitches)
+    if limit is not None:
+        here = min(here, limit[0])
+    places = here
+    if place.noun in CLUSTERS and walk.named(place.noun) and place.where is Where.EACH:
+        places = walk.named(place.noun)
+    ahead = walk.ahead()
+    if "ch" in place.among or (place.noun == "ch" and place.among):
+        places += sum(run.n * run.chains for run in ahead)
+    elif nouns & SPACES:
+        places += walk.spaces if limit is None else limit[1]
+    walk.take(here)
+    return places, here
+
+
+def _all_openings(place: Place, tally: Tally, need: Need) -> int:
+    walk = tally.walk
+    if not walk.known:
+        tally.unsure = True
+        return 0
+    which = wanted(place, walk)
+    places = max(0, walk.count_spaces(which) - need.spaces)
+    walk.take_spaces(places, which)
+    tally.spaced = True
+    return places

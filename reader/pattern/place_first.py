@@ -1,0 +1,55 @@
+"""Places told before their stitches: "In each loop work 1 sc, 5 dc", "under each loop 1 dc"."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.places import find_place
+from reader.pattern.tree import Act, Deed, Group, Node, Where
+
+VERBS = ("work", "make", "place", "worked", "working", "complete", "finish")
+NOT_OURS = frozenset(
+    ["times", "x", "more", "row", "round", "rnd", "rows", "rnds", "rounds", "inches", "in", "tog",
+     "together"]
+)  # fmt: skip
+"""Behind a number, these say that it does not count the stitch before it."""
+PLACES_FIRST = ("in", "into", "over", "under", "at")
+OPEN_NOUNS = ("sp", "space", "loop", "lp", "corner", "corners", "sps", "spaces")
+
+
+def place_first(cur: Cursor) -> bool:
+    """ "In each loop work 1 sc, 5 dc", "under each loop 1 dc, 3 tr": the place before its stitches.
+    """
+    if cur.low(1) in ("pattern", "patt"):
+        return False
+    if cur.low() == "at" and not any(cur.low(n) in OPEN_NOUNS for n in range(1, 6)):
+        return False
+    for ahead in range(1, 9):
+        if cur.low(ahead) in VERBS:
+            return True
+        if cur.low(ahead) in (".", ";", "(", "["):
+            break
+    at = cur.at
+    named = cur.low(1) in ("each", "every", "next", "the", "same", "that")
+    place = find_place(cur) if named else None
+    counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
+    counted = counted or cur.stitch() is not None or cur.low() in ("(", "[")
+    cur.at = at
+    return place is not None and counted
+
+
+def inverted(cur: Cursor, start: int) -> Node | None:
+    """A place and the stitches told behind it, as one group; a remark where only loops are named;
+    None (nothing taken) where no place stands here.
+    """
+    from reader.pattern.instructions import read_group
+
+    place = find_place(cur)
+    if place is None:
+        cur.at = start
+        return None
+    if place.where is Where.PLAIN:
+        # "working in back loops": how the stitches to come are entered, and no place for them.
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    cur.accept(*VERBS)
+    body = read_group(cur)
+    return Group(cur.span(start), cur.said(start), body, place) if body else None
