@@ -21,6 +21,7 @@ from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
+from reader.pattern.read_once import rule_of
 from reader.pattern.rule_words import ROW_NAMED
 from reader.pattern.rules import Rule, find_rule
 from reader.pattern.tree import Unread
@@ -84,11 +85,11 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
             _add_one(ledger, replace(row, end=back.start), upto, evens)
         again(ledger, back)
         return
-    words, sizes = ledger.text[row.start : row.end], len(ledger.pattern.sizes)
+    words = ledger.text[row.start : row.end]
     note_star(ledger, words)
     if row.mark is None and ledger.pattern.craft is Craft.KNITTING:
         words = without_heading(words)
-    rule = find_rule(words, row.mark is not None, ledger.size, sizes)
+    rule = rule_of(words, row.mark is not None, ledger.size, ledger.pattern.book)
     if rule and row.mark and THIS_AGAIN.match(words, rule.start):
         rule = None
     begun = ledger.pattern.craft is Craft.KNITTING and row.mark is None and cast_on_in(words)

@@ -40,11 +40,12 @@ from reader.counts.tally import MOVES, Tally
 from reader.counts.turning import chain_options
 from reader.counts.waiting import waiting_after
 from reader.counts.worked import Move, MoveKind
-from reader.counts.written import read_written, totals_in
+from reader.counts.written import read_written
 from reader.pattern.cursor import span_of
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
+from reader.pattern.read_once import totals_of
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 from reader.pattern.tree import Act, Deed, Edge
 from reader.terms.stitches import Craft
@@ -102,9 +103,9 @@ class Ledger:
         """The instructions and totals of a written row."""
         return read_written(self.pattern, row, self.entries[-1].nodes if self.entries else ())
 
-    def printed(self, words: str) -> tuple[list[Printed], str]:
+    def printed(self, words: str) -> tuple[tuple[Printed, ...], str]:
         """The totals printed in words, and the words without them."""
-        return totals_in(self.pattern, words)
+        return totals_of(words, self.pattern.book)
 
     def plain(self, row: WrittenRow) -> None:
         """A row of instructions, once for each number of its label."""

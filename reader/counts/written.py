@@ -7,27 +7,11 @@ from reader.counts.differing import as_before
 from reader.counts.entries import Entry, without_sayings
 from reader.counts.joined_pieces import over_pieces
 from reader.counts.sentences import without_heading
-from reader.pattern.instructions import read_row
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
-from reader.pattern.printed import printed_in
-from reader.pattern.totals import Printed
+from reader.pattern.read_once import nodes_of, totals_of
 from reader.pattern.tree import Act, Chain, Deed, Node, Start
 from reader.terms.stitches import Craft
-
-
-class Shifted:
-    """Clean text seen from a row's start: spans of the row's tokens come out in the maker's text.
-    """
-
-    __slots__ = ("by", "source")
-
-    def __init__(self, source: object, by: int) -> None:
-        self.source, self.by = source, by
-
-    def origin(self, at: int) -> int:
-        """The original offset of an offset in the row."""
-        return int(self.source.origin(at + self.by))  # type: ignore[attr-defined]
 
 
 def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> Entry:
@@ -36,16 +20,14 @@ def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> E
     written = pattern.reading[row.start : row.end]
     if knits and row.mark is None:
         written = without_heading(written)
-    printed, blank = totals_in(pattern, written)
+    printed, blank = totals_of(written, pattern.book)
     blank = without_sayings(blank) if knits else blank
     begun = cast_on_in(blank) if knits and row.mark is None else None
     if begun is not None:
         blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
-    source = Shifted(pattern.book.source, row.start) if pattern.book.source is not None else None
-    book = pattern.book.as_of(row.end, source)  # type: ignore[arg-type]
-    nodes = read_row(blank, 0, len(blank), book)
+    nodes = nodes_of(blank, row.start, row.end, pattern.book)
     nodes = nodes if knits else over_pieces(off_the_hook(nodes))
-    return Entry(None, as_before(nodes, blank, last), row, tuple(printed))
+    return Entry(None, as_before(nodes, blank, last), row, printed)
 
 
 def off_the_hook(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
@@ -66,8 +48,3 @@ def off_the_hook(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
         one if isinstance(one, Act) else Act(one.span, one.words, Deed.NOTE) for one in behind
     )
     return (*nodes[: ends[-1] + 1], *told)
-
-
-def totals_in(pattern: Pattern, words: str) -> tuple[list[Printed], str]:
-    """The totals printed in words, and the words without them."""
-    return printed_in(words, len(pattern.sizes), pattern.book.filet)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from bisect import bisect_right
 from dataclasses import dataclass, field, replace
 from functools import cache
+from typing import Any
 
 from reader.pattern.tokens import Token
 from reader.pattern.tree import Node, Num
@@ -46,7 +47,9 @@ class Book:
     """Words to read with: craft, terms, how many sizes, and the pattern's own stitches by written
     form. filet: its rows are told in squares.
     groups: those named where they are made, in order, since their name may come to mean another.
-    looked_up: written forms that were looked up already, with what they mean.
+    looked_up: written forms that were looked up already, with what they mean. once: what was read
+    of the pattern's rows already, by their words. offset: where the words that are read stand in
+    the clean text.
     """
 
     craft: Craft
@@ -60,16 +63,16 @@ class Book:
     filet: bool = False
     groups: tuple[tuple[int, Special], ...] = ()
     looked_up: dict[str, Found | None] = field(default_factory=dict)
+    once: dict[tuple[object, ...], Any] = field(default_factory=dict)
+    offset: int = 0
 
-    def as_of(self, end: int, source: CleanText | None) -> Book:
-        """The book as a row that ends there means it: a group is what it was last made of. source:
-        the text as seen from the row.
-        """
+    def as_of(self, start: int, end: int) -> Book:
+        """The book as a row that stands there means it: a group is what it was last made of."""
         latest = {special.name: special for at, special in self.groups if at < end}
         book = Book.__new__(Book)
         for name in Book.__slots__:
             setattr(book, name, getattr(self, name))
-        book.source = source
+        book.offset = start
         if latest:
             book.specials, book.looked_up = {**self.specials, **latest}, {}
         return book
@@ -95,11 +98,12 @@ class Found:
 class Cursor:
     """Where the reading stands in a list of tokens; looking never moves, taking does."""
 
-    __slots__ = ("at", "book", "last", "lows", "marks", "text", "tokens")
+    __slots__ = ("at", "book", "found", "last", "lows", "marks", "text", "tokens")
 
     def __init__(self, tokens: list[Token], text: str, book: Book) -> None:
         self.tokens = tokens
         self.lows = tuple(token.low for token in tokens)
+        self.found: dict[int, Found | None] = {}
         self.text = text
         self.book = book
         self.at = 0
@@ -172,9 +176,11 @@ class Cursor:
 
     def stitch(self, ahead: int = 0) -> Found | None:
         """The stitch whose written form stands here, the longest that fits."""
-        if self.kind(ahead) not in ("word", "ord"):
-            return None
-        return find_stitch(self, ahead)
+        at = self.at + ahead
+        if at not in self.found:
+            named = self.kind(ahead) in ("word", "ord")
+            self.found[at] = find_stitch(self, ahead) if named else None
+        return self.found[at]
 
 
 def find_stitch(cur: Cursor, ahead: int) -> Found | None:
@@ -216,8 +222,9 @@ def span_of(book: Book, start: int, end: int) -> Span:
     source = book.source
     if source is None:
         return Span(start, end, 1)
-    first = source.origin(start)
-    return Span(first, max(first, source.origin(max(end - 1, start)) + 1), line_of(book, first))
+    first = source.origin(start + book.offset)
+    last = source.origin(max(end - 1, start) + book.offset)
+    return Span(first, max(first, last + 1), line_of(book, first))
 
 
 def line_of(book: Book, at: int) -> int:

@@ -27,7 +27,7 @@ ONE_FOR = re.compile(r"\s*= (?:1|one|a|an) [a-z]")
 """What a chain stands for: "3 ch (= 1 tr)"."""
 
 
-def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printed], str]:
+def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[tuple[Printed, ...], str]:
     """Totals in order, and the words with each total turned to spaces; filet: squares without
     brackets are worked, not totals.
     """
@@ -57,12 +57,12 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[list[Printe
             + text[bracket.end() :]
         )
     if filet and SQUARES.search(text) and not NET_OVER.search(text):
-        return found, text
+        return tuple(found), text
     on_needles, text = by_needle(text)
     text = _tail(_list_behind(text, found), found, sizes)
     found[:] = [replace(one, mixed=_mixed(words[one.start : one.end])) for one in found]
     text = _spoken(_changes(text, found), found)
-    return [*found, *on_needles], text
+    return (*found, *on_needles), text
 
 
 NET_OVER = re.compile(

@@ -107,6 +107,10 @@ class CleanText:
     shifts: tuple[int, ...]
     length: int
 
+    def straight(self, start: int, end: int) -> bool:
+        """Whether the clean text of a stretch is the original, letter for letter."""
+        return bisect_right(self.starts, start) == bisect_right(self.starts, end)
+
     def origin(self, at: int) -> int:
         """The offset in the original text of a clean offset."""
         shift = self.shifts[bisect_right(self.starts, at) - 1]
