@@ -16,6 +16,7 @@ from reader.devices.folders import log_file, settings_file
 from reader.devices.microphone import Microphone
 from reader.devices.model_check import model_folder, model_trouble
 from reader.devices.noise import noise_to
+from reader.devices.own_words_file import load_own_words, own_words_file
 from reader.devices.ports import (
     DeviceLost,
     DeviceUnavailable,
@@ -52,7 +53,7 @@ def run(args: argparse.Namespace) -> int:
     settings = load_settings()
     undo = noise_to(log_file())
     try:
-        fine = [_ear(args.model or settings.model), _canceller()]
+        fine = [_ear(args.model or settings.model), _own_words(), _canceller()]
         if not args.no_voice:
             fine.append(_voice(settings))
         if not args.no_mic:
@@ -72,6 +73,21 @@ def _ear(chosen: str) -> bool:
     trouble = model_trouble(folder)
     _say(f"Ear: {trouble}" if trouble else f"Ear: the model in {folder} is loaded.")
     return not trouble
+
+
+def _own_words() -> bool:
+    try:
+        own = load_own_words()
+    except ReaderError as error:
+        _say(f"Own words: {error}")
+        return False
+    if own is None or not own.sounds:
+        _say("Own words: none yet; reader swatch learns them.")
+        return True
+    named = {phrase: f"{phrase} as {name or 'a sound'}" for phrase, name in own.names.items()}
+    told = ", ".join(named.get(phrase, phrase) for phrase in own.sounds)
+    _say(f"Own words: {told}, in {own_words_file()}.")
+    return True
 
 
 def _canceller() -> bool:

@@ -53,9 +53,9 @@ def run(args: argparse.Namespace) -> int:
         return 0
     settings = load_settings()
     loop, closers = _opened(args, settings)
-    started = threading.Thread(
-        target=_run, args=(loop, words or NEEDED), daemon=True, name="swatch"
-    )
+    attention = settings.attention.strip().lower()
+    words = words or ((*NEEDED, attention) if attention else NEEDED)
+    started = threading.Thread(target=_run, args=(loop, words), daemon=True, name="swatch")
     started.start()
     try:
         assert loop.screen is not None

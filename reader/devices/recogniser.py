@@ -115,7 +115,7 @@ class VoskRecogniser:
         if self._own is None:
             return frozenset()
         self._own.listen_for(self._phrases)
-        return self._own.own.renamed
+        return self._own.renamed()
 
     def _owns(self) -> bool:
         return self._own is not None and self._own.listens()

@@ -27,7 +27,7 @@ FAR = np.float32(1e6)
 class Match:
     """The phrase whose sample is nearest, and how far: 0 the same to 1 nothing in common, speech
     around it counted in. second: how far the nearest sample of any other phrase is. start, end:
-    frames of the utterance.
+    frames of the utterance. bare: how far, whatever was said around it.
     """
 
     phrase: str
@@ -35,6 +35,14 @@ class Match:
     second: float
     start: int
     end: int
+    bare: float = 0.0
+
+
+def around_costs(heard: Trace, *parts: tuple[int, int]) -> float:
+    """The price of the speech outside these parts, from frame to frame."""
+    around = float(heard.speaking.sum())
+    around -= sum(float(heard.speaking[max(0, a - 1) : b + 1].sum()) for a, b in parts)
+    return AROUND_COSTS * float(np.log1p(max(around, 0.0)))
 
 
 class Samples:
@@ -64,10 +72,9 @@ class Samples:
         phrase = self._phrase[chosen[best]]
         others = [far[n] for n, spot in enumerate(chosen) if self._phrase[spot] != phrase]
         first, last = int(start[best]), int(end[best])
-        around = float(heard.speaking.sum() - heard.speaking[max(0, first - 1) : last + 1].sum())
-        price = AROUND_COSTS * float(np.log1p(max(around, 0.0)))
+        price, bare = around_costs(heard, (first, last)), float(far[best])
         second = float(min(others, default=FAR)) + price
-        return Match(phrase, float(far[best]) + price, second, first, last)
+        return Match(phrase, bare + price, second, first, last, bare)
 
 
 Ints = NDArray[np.int64]

@@ -36,21 +36,22 @@ class Own:
     renamed: frozenset[str] = frozenset()
 
 
-def doubtful(heard: Heard | None) -> bool:
-    """Whether nothing may follow from the recogniser's reading alone."""
-    return heard is None or not heard.certain
-
-
 def combined(
-    heard: Heard | None, match: Match | None, own: Own, started_s: float, decided_s: float
+    heard: Heard | None,
+    match: Match | None,
+    own: Own,
+    among: frozenset[str],
+    started_s: float,
+    decided_s: float,
 ) -> Heard | None:
-    """The decision. heard: the recogniser's, None where it heard nothing of ours.
+    """The decision.
 
-    started_s: second of the stream at which the utterance that was matched begins.
+    heard: the recogniser's, None where it heard nothing of ours. among: the phrases that were
+    compared. started_s: second of the stream at which the utterance that was matched begins.
     """
     if match is None:
         return heard
-    learned = heard is not None and heard.text in own.samples.phrases
+    learned = heard is not None and heard.text in among
     if heard is not None and heard.doubt in ("", "low certainty") and heard.text == match.phrase:
         near = match.far - AGREED <= own.limit
         return replace(heard, certain=near, doubt="" if near else "unlike your samples")

@@ -234,6 +234,22 @@ def test_forgetting_by_command(
     assert "no command" in capsys.readouterr().err
 
 
+def test_the_devices_tell_what_was_taught(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """None yet; then each word with what it is called; a spoiled file is told and fails."""
+    monkeypatch.setenv("READER_HOME", str(tmp_path))
+    quiet = ["devices", "--no-voice", "--no-mic"]
+    cli.main(quiet)
+    assert "Own words: none yet" in capsys.readouterr().out
+    save_own_words(OwnWords({"next": (ROOM,), "go back": (ROOM,)}, {"next": "vorwärts"}))
+    cli.main(quiet)
+    assert "Own words: next as vorwärts, go back, in " in capsys.readouterr().out
+    (tmp_path / "own-words.npz").write_bytes(b"PK nonsense")
+    assert cli.main(quiet) == 1
+    assert "Own words: What you taught me" in capsys.readouterr().out
+
+
 def test_a_renamed_command_is_called_by_its_name_and_can_be_typed() -> None:
     """What can I say tells the maker's word; typed it moves; a sound without a name is told so."""
     own = OwnWords({}, {"next": "vorwärts", "again": ""})

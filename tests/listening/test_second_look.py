@@ -53,7 +53,7 @@ def match(phrase: str, far: float) -> Match:
 
 def decided(recogniser: Heard | None, found: Match | None) -> tuple[str, bool] | None:
     """What comes of both."""
-    out = combined(recogniser, found, OWN, 1.0, 2.0)
+    out = combined(recogniser, found, OWN, BOTH, 1.0, 2.0)
     return None if out is None else (out.text, out.certain)
 
 
@@ -141,6 +141,31 @@ def test_a_word_of_another_language_is_heard_for_a_command_and_nothing_else_is()
     plain = listen(ear, phrases, spoken("slt", "where am i", 9))
     assert plain is not None
     assert (plain.text, plain.certain) == ("where am i", True)
+
+
+@needs_flite
+def test_with_an_attention_word_both_are_compared() -> None:
+    """Learned like the commands, "captain" before "next" moves; "next" alone and another word
+    before it do not. Not learned, the recogniser decides alone.
+    """
+    network = load_network()
+    assert network is not None
+    sounds = {
+        word: [spoken("rms", said, seed) for seed in range(3)]
+        for word, said in (("captain", "captain"), ("next", "vorwarts"), ("again", "again"))
+    }
+    own = OwnEar(network, own_of(network, sounds, renamed=frozenset(("next",))))
+    ear = VoskRecogniser("", own=lambda: own)
+    phrases = ("captain next", "captain again", "captain where am i")
+    found = listen(ear, phrases, spoken("rms", "captain, vorwarts", 4))
+    assert found is not None
+    assert (found.text, found.certain) == ("captain next", True)
+    for words in ("vorwarts", "kettle vorwarts", "captain sandwich"):
+        other = listen(ear, phrases, spoken("rms", words, 4))
+        assert other is None or not other.certain
+    without = OwnEar(network, own_of(network, {"next": sounds["next"]}))
+    without.listen_for(phrases)
+    assert not without.listens()
 
 
 @needs_flite
