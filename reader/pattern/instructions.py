@@ -214,6 +214,7 @@ class _Reading:
         risky = any(t.kind == "num" for t in tokens) and any(
             _stitchy(t.low, cur.book) for t in tokens
         )
+        risky = risky or _names_stitches(cur, first, last)
         turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
         risky = risky or bool(turns)
         other = "other side" in words.lower() or "opposite side" in words.lower()
@@ -371,6 +372,17 @@ class _Reading:
             return remark
         body = read_tokens(inner, cur.text, cur.book)
         return bracketed(cur, self.made, start, body, before)
+
+
+def _names_stitches(cur: Cursor, first: int, last: int) -> bool:
+    """ "double stitch as before": an item of a knitted list that speaks of stitches not known."""
+    if cur.book.craft is not Craft.KNITTING or last - first > 5:
+        return False
+    lows = [token.low for token in cur.tokens[first:last]]
+    before = cur.tokens[first - 1].low if first else ","
+    behind = cur.tokens[last].low if last < len(cur.tokens) else ","
+    item = before in (",", ";", "and") and behind in (",", ";", "and")
+    return item and bool({"stitch", "stitches", "sts", "st"} & set(lows[:3]))
 
 
 def _stitchy(low: str, book: Book) -> bool:

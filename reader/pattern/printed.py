@@ -27,6 +27,10 @@ ONE_FOR = re.compile(r"\s*= (?:1|one|a|an) [a-z]")
 """What a chain stands for: "3 ch (= 1 tr)"."""
 
 
+SIZES_OPEN = re.compile(r"\d+\s*[\(\[][\d,:;/\s—-]+[\)\]]$")
+"""Before a number, the sizes of a list that it goes on with: "60 (64, 68) 72 (76, 80) sts"."""
+
+
 def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[tuple[Printed, ...], str]:
     """Totals in order, and the words with each total turned to spaces; filet: squares without
     brackets are worked, not totals.
@@ -41,6 +45,9 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[tuple[Print
             continue
         before = words[: bracket.start()]
         if sizes > 1 and re.search(r"\d\s*$", before) and not _whole_list(before, sizes):
+            continue
+        some = SIZES_OPEN.search(before.rstrip())
+        if sizes > 1 and some and len(re.findall(r"\d+", some.group())) < sizes:
             continue
         body = " ".join(body.split())
         body = _by_commas(body, sizes)
@@ -171,6 +178,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         number = tail.group("a") or tail.group("b")
         if (
             not before
+            or (tail.group("b") and sizes > 1 and SIZES_OPEN.search(before))
             or (tail.group("b") and before[-1:] not in ".;:)]—-*")
             or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
             or (tail.group("b") and tail.group("others") and not OVER.search(before))

@@ -16,12 +16,19 @@ SIZED = re.compile(
 _BRACKET = rf"[\(\[]\s*{_ONE}(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*{_ONE})*\s*[\)\]]"
 SEVERAL = re.compile(rf"(?<![x×*\d])(?<![x×*] )\d+\s*{_BRACKET}(?:\s*\d*\s*{_BRACKET})+")
 """Several brackets behind a number: "66 (72) (78)", "28 (32, 36) 32 (36, 40)"."""
+CAST_ON_SEVERAL = re.compile(
+    rf"\b(?:cast\W+on|co)\s+\d+\s*{_BRACKET}(?:\s*\d*\s*{_BRACKET})+", re.IGNORECASE
+)
 CAST_ON = re.compile(
     rf"\b(?:cast\W+on|co|ch|chain)\s+\d+\s*[\(\[]\s*"
     rf"({_ONE}(?:\s*[,:;/—-]\s*{_ONE})*)\s*[\)\]]\s*(?:sts?|stitches|ch)\b",
     re.IGNORECASE,
 )
 """A cast-on of several sizes, "CO 92 (100) sts": a total behind it would need no bracket."""
+CAST_ON_BARE = re.compile(
+    r"\b(?:cast\W+on|co)\s+\d+((?:\s?[-,;/]\s?\d+)+)\s*(?:sts?|stitches)\b", re.IGNORECASE
+)
+"""A cast-on of several sizes without brackets, "cast on 60, 64, 68 sts"."""
 BARE = re.compile(
     rf"(?<![\d/:.-])\d+((?:\s?([-/:—])\s?\d+)(?:\s?\2\s?\d+){{1,{MOST}}})(?![\d/:-])"
 )
@@ -63,12 +70,15 @@ def sizes_named(text: str) -> tuple[str, ...]:
     several = [values_in(one.group()) - 1 for one in SEVERAL.finditer(text)]
     names = _names(text)
     most = max(set(several), key=several.count) if several else 0
-    if several.count(most) >= 3:
+    if several.count(most) >= (2 if CAST_ON_SEVERAL.search(text) else 3):
         return tuple(f"size {n + 1}" for n in range(most + 1))
-    if names and len(names) - 1 in lists:
+    if names and (len(names) - 1 in lists or len(names) - 1 in several):
         return names
     counted = [len(re.findall(r"\d+", one.group(1))) for one in COUNTED.finditer(text)]
     if names and counted.count(len(names) - 1) >= 3:
+        return names
+    unbracketed = [len(re.findall(r"\d+", one)) for one in CAST_ON_BARE.findall(text)]
+    if names and len(names) - 1 in unbracketed:
         return names
     cast_on = [values_in(one) for one in CAST_ON.findall(text)]
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):

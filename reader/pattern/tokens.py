@@ -265,10 +265,10 @@ def _without_brackets(found: list[Token], at: int, sizes: int) -> tuple[int, ...
     end = at + 2 * sizes - 1
     marks = {one.low for one in found[at + 1 : end : 2]}
     numbers = [one for one in found[at:end:2] if one.kind == "num"]
-    if len(numbers) != sizes or len(marks) != 1 or not marks <= {"-", "/", "—", ":", ","}:
+    if len(numbers) != sizes or len(marks) != 1 or not marks <= {"-", "/", "—", ":", ",", ";"}:
         return ()
     counted = end < len(found) and found[end].low in COUNTED
-    if (sizes == 2 or marks == {","}) and not counted:
+    if (sizes == 2 or marks in ({","}, {";"})) and not counted:
         return ()
     return tuple(one.value for one in numbers)
 
