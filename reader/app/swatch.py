@@ -32,6 +32,10 @@ class NoSuchWord(ReaderError):
     """A word that is no command."""
 
 
+class NoMicrophone(ReaderError):
+    """Nothing can be learned without one."""
+
+
 def add_arguments(parser: argparse.ArgumentParser) -> None:
     """The words after `reader swatch`."""
     parser.add_argument(
@@ -125,10 +129,12 @@ def _opened(
         closers.append(speaking.close)
     try:
         hearing.open()
-    except ReaderError:
+    except ReaderError as trouble:
         for close in closers:
             close()
-        raise
+        raise NoMicrophone(
+            "There is no microphone, so nothing can be learned; plug one in and begin again."
+        ) from trouble
     loop.screen = choose_screen(args.plain, "dark")
     return loop, closers
 

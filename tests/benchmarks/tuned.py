@@ -7,8 +7,9 @@ SPEECH: see listening_clips. For each speaker of digits three takes of each digi
 over noise, music and others' talk 10 dB below the word; so for several draws of the three. Then
 what is taken for a command with the speaker's samples learned: clips of other people's speech,
 other words said alone by other people, and the speaker's own words that are none (half of the
-digits learned, the other half said). --curve does the same for several limits. With --choose the
-speakers for choosing are heard; every number of the second look was chosen on them.
+digits learned, the other half said); false moves in long stretches of sound; the delay; the time of
+the second look. --curve does the same for several limits. With --choose the speakers for choosing
+are heard; every number of the second look was chosen on them.
 """
 
 from __future__ import annotations
@@ -30,8 +31,17 @@ from reader.devices.recogniser import VoskRecogniser
 from reader.listening.heard import Heard
 from reader.listening.lesson import Lesson
 from reader.listening.own_words import OwnWords
-from tests.benchmarks.listening import shares
-from tests.benchmarks.listening_clips import CONDITIONS, GRAMMARS, Clips, Take, clips_of, mixed
+from tests.benchmarks.listening import moves_in, shares
+from tests.benchmarks.listening_clips import (
+    CONDITIONS,
+    GRAMMARS,
+    PAD,
+    Clips,
+    Take,
+    clips_of,
+    mixed,
+    spoken_end_s,
+)
 
 DIGITS = GRAMMARS["ten digits"]
 LIMITS = (0.22, 0.26, 0.30, 0.34, 0.38, 0.42)
@@ -88,6 +98,37 @@ def rooms(model: str, clips: Clips, draws: list[Draw], every: int) -> None:
                 counted["all", kind][came] += 1
         for (who, kind), outcomes in sorted(counted.items()):
             print(f"{room:5} {who:9} {kind:7}: {shares(outcomes)}", flush=True)
+
+
+def delays(model: str, draws: list[Draw], every: int) -> None:
+    """Prints the time from the end of a word in quiet to the move, untuned and tuned."""
+    waits: dict[str, list[float]] = defaultdict(list)
+    for draw in draws:
+        for kind, own in both(draw):
+            ear = ear_for(model, own)
+            for take in draw.left[::every]:
+                heard = listen(ear, DIGITS, mixed(take, None, np.random.default_rng(1)))
+                if came_of(heard, take.word) == "understood":
+                    assert heard is not None
+                    ended = PAD / RATE_HZ + spoken_end_s(take.sound)
+                    waits[kind].append(heard.decided_s - ended)
+    for kind, each in waits.items():
+        middle, late = np.percentile(each, (50, 95))
+        print(f"end of word to decision, {kind}: median {middle:.2f} s, 95th {late:.2f} s")
+
+
+def long_sounds(model: str, clips: Clips, draws: list[Draw]) -> None:
+    """Prints false moves in long stretches of other speech, music and noise, untuned and tuned."""
+    for kind, bed in (("speech", "talk"), ("music", "music"), ("noise", "noise")):
+        sound = clips.beds[bed].astype(np.int16)
+        minutes = len(sound) / RATE_HZ / 60
+        before = moves_in(ear_for(model, None), DIGITS, sound)
+        after = [moves_in(ear_for(model, draw.own), DIGITS, sound) for draw in draws]
+        print(
+            f"{minutes:.1f} min of {kind}: untuned {before} false moves, "
+            f"tuned {', '.join(map(str, after))}",
+            flush=True,
+        )
 
 
 def both(draw: Draw) -> tuple[tuple[str, OwnWords | None], ...]:
@@ -217,6 +258,8 @@ def main() -> None:
     alone = [mixed(t, None, chance) for t in clips.takes if t.word not in DIGITS]
     taken("other people's other words, each alone", alone, draws, want.model)
     own_other_words(draws, want.model, want.every)
+    long_sounds(want.model, clips, draws)
+    delays(want.model, draws, want.every)
     look_costs(draws[0], clips, want.model)
 
 

@@ -97,3 +97,15 @@ def test_taught_by_voice_alone_a_word_of_another_language_moves_the_work(
         program.line("Place: BASE, Round 2.", before)
     subprocess.run([*swatch, "--forget"], env=environment, check=True, timeout=30)
     assert not (home / "own-words.npz").exists()
+
+
+def test_without_a_microphone_it_says_so_in_one_sentence(tmp_path: Path) -> None:
+    """Status 1, one line, nothing kept."""
+    environment = environment_of(None, tmp_path, PULSE_SERVER=f"unix:{tmp_path}/nobody")
+    command = [sys.executable, "-m", "reader.app.cli", "swatch", "--plain", "--no-voice"]
+    done = subprocess.run(command, env=environment, capture_output=True, text=True, timeout=60)
+    assert done.returncode == 1
+    assert done.stderr.strip().splitlines() == [
+        "There is no microphone, so nothing can be learned; plug one in and begin again."
+    ]
+    assert not list(tmp_path.glob("*.npz"))
