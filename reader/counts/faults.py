@@ -15,7 +15,7 @@ from reader.counts.fabric import Below
 from reader.counts.repeating import fixed
 from reader.counts.solve import knits
 from reader.counts.solved import Solved
-from reader.pattern.tree import Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
+from reader.pattern.tree import LOST, Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
 from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
 
@@ -36,7 +36,7 @@ class Where:
 def plainly_read(nodes: Sequence[Node]) -> bool:
     """Only stitches into stitches: the rows whose arithmetic leaves no doubt."""
     for one in nodes:
-        if isinstance(one, Act) and ATTACHED.search(one.words):
+        if isinstance(one, Act) and (ATTACHED.search(one.words) or one.into == LOST):
             return False
         if isinstance(one, Work):
             if one.place.where not in (

@@ -39,7 +39,7 @@ from reader.pattern.tree import (
     Work,
 )
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 
 def work_row(
@@ -195,11 +195,17 @@ def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
     tally.walk.begin_at(which)
 
 
+PLAIN_OF_HEIGHT = {1: "sc", 2: "hdc", 3: "dc", 4: "tr"}
+
+
 def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> None:
     """The turning chain as the row's first stitch, and the space that its further chains make."""
     edge = symmetric_edge(rest)
     work = edge or first_work([one for one in rest if not travels(one)])
     name = (work.stitch.base or work.stitch.name) if work is not None else "st"
+    if work is not None and work.stitch.kind in (Kind.CLUSTER, Kind.GROUP):
+        # Beside a popcorn the chain stands for a plain stitch of its height.
+        name = PLAIN_OF_HEIGHT.get(height, "dc")
     tally.make(1, name if name not in ("inc", "dec") else "sc")
     tall = work.stitch.height if work is not None and work.stitch.height else 3
     told = ends.chain.counts_sp if ends.chain is not None else 0

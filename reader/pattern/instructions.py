@@ -24,6 +24,7 @@ from reader.pattern.stars import all_around, body_start, left_open, pairs_up
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
+    LOST,
     Act,
     Deed,
     Group,
@@ -219,7 +220,8 @@ class _Reading:
         risky = risky or bool(turns)
         other = "other side" in words.lower() or "opposite side" in words.lower()
         deed = Deed.OTHER_SIDE if other else Deed.NOTE
-        self.made.append(Unread(span, words) if risky and not other else Act(span, words, deed))
+        unread = risky and not other
+        self.made.append(Unread(span, words) if unread else Act(span, words, deed, LOST))
 
     def star(self) -> None:
         """A star opens a repeat; a second one right before "rep" closes it."""

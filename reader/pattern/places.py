@@ -350,6 +350,10 @@ def _of_several(cur: Cursor, said: _Said) -> bool:
     return one and behind and cur.kind() == "num"
 
 
+MADE = re.compile(
+    r"\bjust (?:made|formed|completed|worked)\b|\blast (?:\w+ ){1,3}(?:made|worked)\b"
+)
+"""A stitch of this very row: "dc just made", "last sc made"."""
 OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch")
 
 
@@ -378,7 +382,7 @@ def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Plac
     if said.nth and "hook" in words:
         return Place(Where.CHAIN, span, noun="ch", nth=said.nth)
     made = cur.accept("just made", "just formed", "just completed", "just worked")
-    made = made or re.search(r"\bjust (?:made|formed|completed|worked)\b", words) is not None
+    made = made or MADE.search(words) is not None
     passed = re.search(r"\b(?:skipped|missed|passed) (?!\d)", words) is not None
     if made or passed or said.determiner == "same" or "at base of" in words:
         same_as_what(cur)

@@ -45,7 +45,7 @@ STARTS = re.compile(
 
 RULES = re.compile(
     r"\b(?:(?:beg(?:inning)? |turning |starting |the )*ch(?:ain)?[- ]?\d+ at (?:the )?(?:start|beg)"
-    r"|(?:always )?join(?:ed|ing)? (?:each|every|all) (?:rnd|round|row)"
+    r"|(?:[a-z]+ ?/ ?){2,}[a-z]+\b|(?:always )?join(?:ed|ing)? (?:each|every|all) (?:rnd|round|row)"
     r"|(?:worked|made|turn(?:ed)?) (?:each|every|from|in|at|the end))[^.\n]*(?:\.|$)",
     re.IGNORECASE | re.MULTILINE,
 )
@@ -90,6 +90,8 @@ def only_says(words: str) -> bool:
     if SPEAKS.match(low) and not NUMBERED.search(low):
         return True
     if re.match(r"(?:for [^:.]{2,30}: )?\d+ (?:sts?|stitches|rows|sc|dc)\b[^.;]{0,40}=\s*\d", low):
+        return True
+    if re.match(r"(?:[a-z]+ ?/ ?){2,}[a-z]+\b", low) and not re.search(r"\d", low):
         return True
     if ONLY_A_TOTAL.fullmatch(low):
         return True

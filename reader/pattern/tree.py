@@ -167,10 +167,14 @@ class Deed(Enum):
     NEEDLE = "needle"
 
 
+LOST = "lost"
+"""Words that made no sense, and seem to hold no instruction."""
+
+
 @dataclass(frozen=True, slots=True)
 class Act:
     """One such thing, with its words. into: what a join goes into; of how many needles, where
-    several are named at once.
+    several are named at once; LOST of words that made no sense.
     """
 
     span: Span
