@@ -151,7 +151,8 @@ class _LayingOut:
     def begins_nothing(self, words: str) -> bool:
         """Whether words before the first row of all start no work."""
         rows = any(isinstance(item, WrittenRow) for part in self.parts for item in part.items)
-        return not rows and not STARTS.search(without_rules(words)) and CROCHETED.search(self.text) is not None
+        starts = rows or STARTS.search(without_rules(words))
+        return not starts and CROCHETED.search(self.text) is not None
 
     def explains(self, head: str) -> bool:
         """Whether a head followed by words stands in a list of stitches."""

@@ -1,0 +1,36 @@
+"""Rows with words that made no sense are asked about; only rows that are understood are wrong."""
+
+from __future__ import annotations
+
+from reader.counts.account import count_pattern
+from reader.counts.counted import Verdict
+from reader.pattern.parser import parse_pattern
+
+BASE = "Buoy\nRnd 1: 6 sc in MR. (6)\nRnd 2: 2 sc in each st. (12)\n"
+
+
+def verdicts(row: str) -> list[Verdict]:
+    """What is told of a third round."""
+    return [one.verdict for one in count_pattern(parse_pattern(BASE + row)).problems]
+
+
+def test_a_row_that_is_understood_and_does_not_fit_is_wrong() -> None:
+    """Five repeats of three stitches over twelve."""
+    assert verdicts("Rnd 3: (2 sc, inc) 5 times.\n") == [Verdict.DOES_NOT_FIT]
+
+
+def test_with_words_that_make_no_sense_it_is_asked_about() -> None:
+    """The same, with something said that is not known."""
+    assert verdicts("Rnd 3: (2 sc, blorping gently, inc) 5 times. (20)\n") == [Verdict.UNCLEAR]
+
+
+def test_the_chain_beside_a_popcorn_is_no_popcorn() -> None:
+    """Forty-four popcorns, and a treble's chain before the first."""
+    text = (
+        "Mat\nCh 4, join.\nRnd 1: Ch 3 (counts as dc), 11 dc in ring, join in top of ch-3.\n"
+        "Rnd 2: Ch 3, popcorn in next dc, * dc in next dc, popcorn in next dc, rep from * around, "
+        "join in top of ch-3. (6 popcorns)\n"
+    )
+    counted = count_pattern(parse_pattern(text))
+    assert [row.count for row in counted.parts[0].rows][-1] == 12
+    assert counted.problems == ()
