@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from reader.counts.agreeing import groups_in, values
 from reader.counts.counted import Problem, Verdict
@@ -36,7 +36,7 @@ class Where:
 def plainly_read(nodes: Sequence[Node]) -> bool:
     """Only stitches into stitches: the rows whose arithmetic leaves no doubt."""
     for one in nodes:
-        if isinstance(one, Act) and (ATTACHED.search(one.words) or one.into == LOST):
+        if isinstance(one, Act) and ATTACHED.search(one.words):
             return False
         if isinstance(one, Work):
             if one.place.where not in (
@@ -55,6 +55,18 @@ def plainly_read(nodes: Sequence[Node]) -> bool:
         elif isinstance(one, Group | Shape | Edge):
             return False
     return any(isinstance(one, Work | Repeat) for one in nodes)
+
+
+def lost_words(nodes: Sequence[Node]) -> bool:
+    """Whether a row holds words that made no sense."""
+    for one in nodes:
+        if isinstance(one, Act) and one.into == LOST:
+            return True
+        if isinstance(one, Repeat) and (lost_words(one.body) or lost_words(one.ending)):
+            return True
+        if isinstance(one, Group) and lost_words(one.body):
+            return True
+    return False
 
 
 def quoted(words: str) -> str:
@@ -80,19 +92,17 @@ def fault_of(
         return _squares_left(tally.squares_left, solved, where)
     agrees = stated is None or stated in values(solved, kind)
     closes = not (solved.short or tally.uneven)
-    sure = plainly_read(nodes) and not tally.unsure and not tally.spaced and not below.spaces
+    plain = plainly_read(nodes) and not tally.unsure and not tally.spaced and not below.spaces
+    sure = plain and not lost_words(nodes)
     agreed = stated is not None and agrees and closes
     if solved.fits is False and sure and below.stitches is not None and not agreed:
-        if not doubted and stated is None and turned_before_end(solved, nodes):
-            return _left_unworked(solved, where)
-        if not doubted and knits(nodes) and 2 * solved.left > below.stitches:
-            # Most of the row is not spoken of: words are missing, or were not understood.
-            return unclear(where, stated)
         if not doubted:
-            return _does_not_fit(solved, stated, below, where, nodes)
+            return _misfit(solved, stated, agrees, below, where, nodes)
         if agrees:
             # Where what lies below is in doubt, a misfit says nothing of this row.
             return None
+    if solved.fits is False and plain and not sure and not doubted and not (agreed or knits(nodes)):
+        return unclear(where, stated)
     if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
         return _left_out(stated, where)
     if agrees or solved.count is None or tally.unsure or not _countable(kind, solved):
@@ -100,6 +110,26 @@ def fault_of(
     if solved.fits is not True and not _independent(nodes) and below.stitches is None:
         return None
     return _disagrees(solved, stated, where, sure and not doubted)
+
+
+def _misfit(
+    solved: Solved,
+    stated: int | None,
+    agrees: bool,
+    below: Below,
+    where: Where,
+    nodes: Sequence[Node],
+) -> Problem:
+    """What is told of a row that is plainly read and does not use the stitches below."""
+    if stated is None and turned_before_end(solved, nodes):
+        return _left_unworked(solved, where)
+    if knits(nodes) and 2 * solved.left > (below.stitches or 0):
+        # Most of the row is not spoken of: words are missing, or were not understood.
+        return unclear(where, stated)
+    found = _does_not_fit(solved, stated, below, where, nodes)
+    # Where the printed total is what the words make, some number may be meant otherwise.
+    sides = stated is not None and agrees and not knits(nodes)
+    return replace(found, verdict=Verdict.UNCLEAR) if sides else found
 
 
 def told_to_count(nodes: Sequence[Node]) -> bool:

@@ -15,6 +15,7 @@ from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
 from reader.pattern.filet import find_mesh
 from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import find_knitting
+from reader.pattern.list_words import AFTER_ENDING, ENDS_GROUP, FILLER, stitchy
 from reader.pattern.needles import find_needle
 from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
@@ -40,20 +41,6 @@ from reader.pattern.tree import (
 )
 from reader.terms.stitches import Craft
 
-FILLER = frozenset(
-    {"when",
-     "then", "now", "and", "work", "make", "working", "with", "just", "please", "also", "begin",
-    "beginning", "again", "so", "&",
-     "a", "an", "the", "next", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using",
-     "insert", "by", "from", "once"}
-)  # fmt: skip
-
-
-AFTER_ENDING = frozenset(
-    ["join", "turn", "cut", "sl", "fasten", "drop", "then", "work", "ch", "repeat", "*"]
-)
-"""Behind a comma, these begin something else than the ending."""
-
 
 def read_row(text: str, start: int, end: int, book: Book) -> tuple[Node, ...]:
     """The instructions in text[start:end]; one that is not read where they lie too deep in one
@@ -72,11 +59,6 @@ def read_tokens(tokens: list[Token], text: str, book: Book) -> tuple[Node, ...]:
     """The instructions of a list of tokens."""
     cur = Cursor(tokens, text, book)
     return _Reading(cur).all()
-
-
-ENDS_GROUP = frozenset(
-    {".", ";", "join", "turn", "cut", "fasten", "repeat", "rep", "ending", "sl", "break", "finish"}
-)
 
 
 def read_group(cur: Cursor) -> tuple[Node, ...]:
@@ -213,7 +195,7 @@ class _Reading:
         span, words = cur.span(first), cur.said(first)
         cur.at = keep
         risky = any(t.kind == "num" for t in tokens) and any(
-            _stitchy(t.low, cur.book) for t in tokens
+            stitchy(t.low, cur.book) for t in tokens
         )
         risky = risky or _names_stitches(cur, first, last)
         turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
@@ -385,18 +367,3 @@ def _names_stitches(cur: Cursor, first: int, last: int) -> bool:
     behind = cur.tokens[last].low if last < len(cur.tokens) else ","
     item = before in (",", ";", "and") and behind in (",", ";", "and")
     return item and bool({"stitch", "stitches", "sts", "st"} & set(lows[:3]))
-
-
-def _stitchy(low: str, book: Book) -> bool:
-    return low in book.known or low in (
-        "st",
-        "sts",
-        "stitch",
-        "stitches",
-        "ch",
-        "chain",
-        "rep",
-        "repeat",
-        "inc",
-        "dec",
-    )

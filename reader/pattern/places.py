@@ -8,6 +8,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.place_nouns import (
     counts_stitches,
     find_noun,
@@ -19,7 +20,6 @@ from reader.pattern.place_words import (
     AROUND,
     CHAIN_NOUNS,
     DETERMINERS,
-    GROUP_NOUNS,
     LOOP_ONLY,
     PASSED_OVER,
     PREPOSITIONS,
@@ -33,7 +33,6 @@ from reader.pattern.same_place import same_as_what, that_holds, that_one
 from reader.pattern.tree import ONE, Num, Place, Where
 from reader.pattern.up_to import to_last_of
 
-GROUPS = GROUP_NOUNS | {"shell", "shells", "v-st", "v-sts", "fan", "fans", "cluster", "clusters"}
 AFTER_IT = (
     "the one after it", "the one after", "the one following", "following one", "the following one",
     "the next one", "next one", "the one beside it", "the other one", "one after",
@@ -92,9 +91,9 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
     saw = bare or _prepositions(cur)
     cur.accept("only")
     middle = cur.low() in ("center", "centre", "middle")
-    if cur.accept(*TOPS) or _middle(cur):
+    if cur.accept(*TOPS) or middle_of(cur):
         saw = True
-        loop = _chain_loop(cur) if middle else None
+        loop = chain_loop(cur) if middle else None
         if loop is not None:
             return loop
     if cur.low() in ("each", "every", "ea") and not cur.words("each time"):
@@ -116,48 +115,6 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         cur.at += 1
         return _place(cur, start, True)
     return None
-
-
-def _chain_loop(cur: Cursor) -> Place | None:
-    """ "center st of next ch 5", "center of ch": the loop of chains, gone into at its middle."""
-    at = cur.at
-    same = cur.low() == "same"
-    cur.accept("the")
-    cur.accept("next", "same", "first", "last", "each")
-    each = cur.low(-1) == "each"
-    if cur.low() not in CHAIN_NOUNS or cur.low(1) in SPACE_NOUNS:
-        cur.at = at
-        return None
-    cur.at += 1
-    chain = 0
-    if cur.kind() == "num" and cur.stitch(1) is None:
-        chain = cur.peek().value
-        cur.at += 1
-    cur.accept(*SPACE_NOUNS)
-    where = Where.SAME if same else Where.EACH if each else Where.NEXT
-    return Place(where, cur.span(at), noun="sp", chain=chain)
-
-
-def _middle(cur: Cursor) -> bool:
-    """ "center d c of next petal", "sp of next shell": the middle of a group, whatever lies there.
-    """
-    length = 1 if cur.low() in ("center", "centre", "middle") else 0
-    centered = length > 0
-    if cur.low(length) in ("ch", "chain") and cur.kind(length + 1) == "num":
-        length += 2
-    found = cur.stitch(length)
-    if found is not None and centered:
-        length += found.length
-    length += cur.low(length) in STITCH_NOUNS | SPACE_NOUNS | CHAIN_NOUNS
-    if not length or cur.low(length) != "of":
-        return False
-    if not centered and cur.low(length + 1) not in ("next", "each", "same", "first", "last"):
-        return False
-    if not centered and not any(cur.low(length + far) in GROUPS for far in (2, 3, 4)):
-        return False
-    cur.at += length + 1
-    cur.accept("the")
-    return True
 
 
 def _prepositions(cur: Cursor) -> bool:
