@@ -22,13 +22,21 @@ from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
 from reader.pattern.read_once import rule_of
+from reader.pattern.rule import Rule
 from reader.pattern.rule_words import ROW_NAMED
-from reader.pattern.rules import Rule, find_rule
+from reader.pattern.rules import find_rule
 from reader.pattern.tree import Unread
 from reader.terms.stitches import Craft
 
 MEASURES = re.compile(r"\buntil\b[^.;]*\b(?:measures?|long|inch(?:es)?|cm|in\.)\b", re.IGNORECASE)
 """A repeat that ends at a length."""
+
+
+HAVING_MORE = re.compile(
+    r"\b(?:having|with|always having|working) (?:always )?(?:\d+|one|two) (?:more|less|fewer)\b",
+    re.IGNORECASE,
+)
+"""The numbers of a row that is repeated grow with it."""
 
 
 FURTHER = re.compile(
@@ -232,6 +240,9 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         # Its numbers grow from round to round: only how the rounds went on tells.
         grow(ledger, row, rule, upto)
         return
+    if HAVING_MORE.search(rule.rest):
+        # Its numbers grow from row to row: only what it gained tells.
+        entries = [replace(one, told=one.told or one.gain is not None) for one in entries]
     over_and_over(ledger, entries, times, goal, span)
     ledger.check_total(row, rule.start, rule.end)
 

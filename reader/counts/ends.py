@@ -3,8 +3,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Skip, Start, Where, Work
 from reader.terms.stitches import Kind
@@ -145,3 +146,35 @@ def first_work(nodes: Sequence[Node]) -> Work | None:
             if inner is not None:
                 return inner
     return None
+
+
+INTO_SPACE = re.compile(r"\b(?:loops?|lps?|sps?|spaces?|corners?|ch[- ]\d)\b", re.IGNORECASE)
+
+
+SAME_SPACE = re.compile(r"\bsame (?:sp|space)\b")
+
+
+def begins_in_same(ends: Ends) -> bool:
+    """Whether a row begins in the "same space" without having been led to a space of chains: "join,
+    ch 3, dc in same space" goes into the stitch that was joined to.
+    """
+    first = next((one for one in ends.body if isinstance(one, Work | Group | Repeat)), None)
+    if not isinstance(first, Work | Group) or travels(first):
+        return False
+    if first.place.where is not Where.SAME or not SAME_SPACE.search(first.place.text.lower()):
+        return False
+    said = " ".join(one.words for one in ends.lead).lower().replace("same space", "")
+    return not INTO_SPACE.search(said)
+
+
+def on_stitch(rest: Sequence[Node]) -> list[Node]:
+    """The row with the "same space" that it begins in as a stitch."""
+    out = list(rest)
+    for at, one in enumerate(out):
+        if isinstance(one, Act | Chain):
+            continue
+        if not isinstance(one, Work | Group) or one.place.where is not Where.SAME:
+            break
+        if one.place.noun == "sp":
+            out[at] = replace(one, place=replace(one.place, noun="st"))
+    return out

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from reader.pattern.rules import Rule
+from reader.pattern.rule import Rule
 
 LONGEST = 400
 """Rows that one rule may open."""

@@ -38,6 +38,9 @@ def left_by(solved: Solved, count: int | None, entry: Entry, sections: int) -> B
     tally = solved.tally
     if count is not None and follows(entry, tally.walk.passed):
         return of_runs(stretched(tally.runs, count), count, sections)
+    if count is not None and entry.quoted and entry.told and count != solved.count:
+        # The row grew as it did before, whatever its numbers make here.
+        return of_runs(stretched(tally.below.runs, count), count, sections)
     if chains_counted(solved, count):
         return chains_as_stitches(of_runs(tally.runs, solved.count, sections))
     of_loops = not tally.makes and count == tally.spaces

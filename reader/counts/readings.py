@@ -27,9 +27,11 @@ from reader.terms.stitches import Craft
 
 
 def readings(
-    nodes: Sequence[Node], chains: Sequence[bool | None], below: Below
+    nodes: Sequence[Node], chains: Sequence[bool | None], below: Below, same: bool = False
 ) -> Iterator[Choice]:
-    """Every combination of what the words leave open, the usual ones first."""
+    """Every combination of what the words leave open, the usual ones first. same: the row begins in
+    the "same space", and nothing says that this is a space of chains.
+    """
     again = pair = ending = bundle = opening = joined = False
     stack = list(nodes)
     while stack:
@@ -56,11 +58,12 @@ def readings(
         _lists_to_end(nodes),
     )  # fmt: skip
     begins = _beginnings(nodes)
+    stitch = (True, False) if same and below.spaces else (False,)
     for chain, more, each, cut, bundled, spaced, whole, both, again_all, to_end in options:
-        for begin in begins:
+        for begin, on in product(begins, stitch):
             yield Choice(
                 chain, more, each, cut and ending, bundled, spaced, whole, both, again_all, to_end,
-                begin,
+                begin, on,
             )  # fmt: skip
 
 

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from reader.counts.agreeing import values
 from reader.counts.endings import AROUND
-from reader.counts.ends import Ends, ends_of, first_work, travels
+from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
 from reader.counts.fabric import Below, Run, chains_as_stitches, foundation
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
@@ -50,7 +50,7 @@ def work_row(
     """
     if choice.chains_below:
         below = chains_as_stitches(below)
-    rest = by_needles(ends.body)
+    rest = by_needles(on_stitch(ends.body) if choice.on_stitch else ends.body)
     if ends.foundation is not None:
         below = foundation(ends.foundation.number.at(size))
     tally = Tally(size, below, choice, Walk(below), carried=carried, room=room)
@@ -375,7 +375,9 @@ def best(
     ends = ends_of(nodes, below.stitches is not None)
     found: Solved | None = None
     mark = -1e9
-    for number, choice in enumerate(readings(ends.body, chains, below)):
+    for number, choice in enumerate(
+        readings(ends.body, chains, below, begins_in_same(ends))
+    ):
         most = 3.0 * (stated is not None) + 2.0 - 0.2 * choice.oddity() - 0.1 * (number > 0)
         if most <= mark:
             # Even if it closed the row and agreed, it would stand behind what was found.

@@ -25,7 +25,8 @@ class Choice:
     own. whole_list: "x 6" at the end of a list is of the whole list. joined: so is
     "twice" behind two joined by "and". over_again: the whole list is repeated to the end of the
     row, though the words don't say so. to_end: "k4, k2tog around" repeats the list, not its last
-    stitch alone. begin: where in the list "repeat this 3 times" begins.
+    stitch alone. begin: where in the list "repeat this 3 times" begins. on_stitch: the "same space"
+    that a round begins in is the stitch where it was joined.
     """
 
     chain: bool | None = None
@@ -39,6 +40,7 @@ class Choice:
     over_again: bool = False
     to_end: bool = True
     begin: int = 0
+    on_stitch: bool = False
 
     def oddity(self) -> int:
         """How far from the usual reading; the smaller the better."""

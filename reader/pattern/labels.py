@@ -25,7 +25,9 @@ _MANNER = (
     r"(?:(?:open|plain|pattern|patt|lace|fancy|close|solid|rib|garter|knit|purl|eyelet)\s+)?"
 )
 _JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and)\s*)"
-_SIDE = r"(?:\s*[\(\[][^)\]]{0,40}[\)\]])?"
+_WORKED = r"(?:ch|sl st|ss|sc|s c|hdc|dc|d c|tr|tr c|htr|k|p|yo|inc|dec|sk|skip|miss|knit|purl)"
+_SIDE = rf"(?:\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{_WORKED}\b)[^)\]]{{0,40}}[\)\]])?"
+"""Behind a label, words in brackets that work nothing: "(right side)"."""
 _END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
 _AIM = (
     r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"

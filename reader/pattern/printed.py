@@ -17,7 +17,7 @@ MORE_KINDS = re.compile(
     re.IGNORECASE,
 )
 FOLLOWS = re.compile(
-    r"^\s*(?:x\s*\d|\d+\s*(?:more\s*)?times|times|twice|once|in\s|into\s|all in"
+    r"^\s*,?\s*(?:x\s*\d|\d+\s*(?:more\s*)?times|times|twice|once|in\s|into\s|all in"
     r"|around\s+\w+\s+post|\*\s*\d|rep\b|, rep)",
     re.IGNORECASE,
 )

@@ -9,7 +9,8 @@ from typing import Any
 from reader.pattern.cursor import Book, line_of
 from reader.pattern.instructions import read_row
 from reader.pattern.printed import printed_in
-from reader.pattern.rules import Rule, find_rule
+from reader.pattern.rule import Rule
+from reader.pattern.rules import find_rule
 from reader.pattern.totals import Printed
 from reader.pattern.tree import Node, Place
 from reader.text.span import Span

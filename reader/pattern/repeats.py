@@ -56,6 +56,9 @@ class Found:
 
 def count_after(cur: Cursor) -> Num | None:
     """The "6 times", "x 6", "*6", "twice" that stands here, taken; None when none does."""
+    if cur.low() == "," and cur.low(-1) in (")", "]") and _times_at(cur, 1):
+        # "(3 sp, 4 dc), 4 times"
+        cur.at += 1
     number = cur.number()
     if cur.low() in ("(", "[") and cur.low(1) == "x" and cur.kind(2) == "num":
         # "*k1, yo* (x2)"
@@ -83,6 +86,12 @@ def count_after(cur: Cursor) -> Num | None:
         cur.accept("times")
         return number
     return None
+
+
+def _times_at(cur: Cursor, ahead: int) -> bool:
+    """Whether a number of times stands so many tokens on, and ends its clause."""
+    counted = cur.kind(ahead) == "num" and cur.low(ahead + 1) in ("times", "time")
+    return counted and cur.low(ahead + 2) in ("", ",", ".", ";")
 
 
 def _target(cur: Cursor) -> str:

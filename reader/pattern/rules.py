@@ -5,12 +5,13 @@ are 39 sts".
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from reader.pattern.changes import Change, change_at_ends, change_once, find_change, pace_in
 from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.labels import opened
+from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
     ALTERNATELY,
     BETWEEN_INCS,
@@ -56,44 +57,7 @@ from reader.pattern.rule_words import (
     UP_TO_ROW,
     VARIED,
 )
-
-
-@dataclass(frozen=True, slots=True)
-class Rule:
-    """What a row's words ask for by rule.
-
-    kind: "last" (the last `rows` rows again), "rows" (rows first to last again), "same" (as row
-    `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew). times: how often
-    more, None for open. goal: a stitch number to stop at.
-    paced: as the last change, of that sign (0: of either), in every how manieth row.
-    endless: a change at a pace, of which nothing says how often.
-    """
-
-    kind: str
-    first: int = 0
-    last: int = 0
-    rows: int = 1
-    times: int | None = None
-    goal: int | None = None
-    start: int = 0
-    end: int = 0
-    rest: str = ""
-    step: int = 0
-    every: int = 1
-    named: tuple[int, ...] = ()
-    differs: bool = False
-    measured: bool = False
-    charted: bool = False
-    total: int | None = None
-    between: bool = False
-    at_once: bool = False
-    until_row: int | None = None
-    by_gain: bool = False
-    fewer: bool = False
-    paced: bool = False
-    per_section: bool = False
-    sign: int = 0
-    endless: bool = False
+from reader.pattern.schedules import find_schedule
 
 
 def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule | None:
@@ -202,12 +166,21 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
     end = found.end() + len(tail)
     until = UNTIL_ROW.search(tail)
     row = int((until.group(1) or until.group(2))[:4]) if until else None
-    times = None if until else times_in(tail)
+    planned = find_schedule(words[found.end() : found.end() + LONGEST_PLAN])
+    if planned is not None and planned.start <= len(tail):
+        # The colours of the rows tell how many they are.
+        tail, until, row = words[found.end() :][: planned.end], None, None
+        end = found.end() + planned.end
+    times = planned.rows if planned and end > found.end() else None if until else times_in(tail)
     goal, each = goal_in(tail), _by_section(tail)
     return Rule(
         kind, first, last, rows, times, goal, found.start(), end, tail, until_row=row,
         per_section=goal is not None and each,
     )  # fmt: skip
+
+
+LONGEST_PLAN = 900
+"""Characters in which the colours of rows are looked for."""
 
 
 def _last_again(words: str, rows: bool) -> Rule | None:

@@ -95,6 +95,14 @@ class Printed:
     mixed: bool = False
 
 
+OF_EACH = ("on each", "each side", "in each", "each", "per", "between", "at each")
+SECTIONS = re.compile(
+    r"^(?:sections?|groups?|repeats?|points?|petals?|corners?|spokes?|mesh(?:es)?|motifs?|scallops?"
+    r"|loops?|blocks?|clusters?)\b"
+)
+"""Behind a stitch's name, these are what is counted: "(6 dc sections)"."""
+
+
 def _numbers(first: str, more: str) -> tuple[int, ...]:
     return tuple(int(n[:6]) for n in re.findall(r"\d+", first + " " + (more or "")))
 
@@ -121,7 +129,7 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     rest = (found.group("rest") or "").strip().lower()
     kind = re.sub(r"[\s.]+", " ", (found.group("kind") or "").lower()).strip()
     numbers = _numbers(found.group("n"), found.group("more"))
-    if rest.startswith(("on each", "each side", "in each", "each", "per", "between", "at each")):
+    if rest.startswith(OF_EACH) or (kind and SECTIONS.match(rest)):
         return Printed(start, end, numbers, kind, each=True)
     if re.match(
         r"^(rnds?|rounds?|rows?|times|more|inches|in\b|cm|yds?|yards|mm|inch|\"|%|for|over"

@@ -1,0 +1,43 @@
+"""Rule: what a row's words ask for by rule, in place of instructions."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """What a row's words ask for by rule.
+
+    kind: "last" (the last `rows` rows again), "rows" (rows first to last again), "same" (as row
+    `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew). times: how often
+    more, None for open. goal: a stitch number to stop at.
+    paced: as the last change, of that sign (0: of either), in every how manieth row.
+    endless: a change at a pace, of which nothing says how often.
+    """
+
+    kind: str
+    first: int = 0
+    last: int = 0
+    rows: int = 1
+    times: int | None = None
+    goal: int | None = None
+    start: int = 0
+    end: int = 0
+    rest: str = ""
+    step: int = 0
+    every: int = 1
+    named: tuple[int, ...] = ()
+    differs: bool = False
+    measured: bool = False
+    charted: bool = False
+    total: int | None = None
+    between: bool = False
+    at_once: bool = False
+    until_row: int | None = None
+    by_gain: bool = False
+    fewer: bool = False
+    paced: bool = False
+    per_section: bool = False
+    sign: int = 0
+    endless: bool = False
