@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from itertools import chain, islice
 
 from reader.counts.across import again, goes_back, note_star
 from reader.counts.casting import cast_on_in
@@ -358,8 +359,8 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     """ "Continue in this way, having 1 more in each section until there are 15"."""
     ledger.go_on(None)
     first = [one.before for one in ledger.rows[:1]]
-    known = [*first, *(one.count for one in ledger.rows)]
-    counts = [one for one in known if one is not None][-12:]
+    known = chain((one.count for one in reversed(ledger.rows)), first)
+    counts = list(islice((one for one in known if one is not None), 12))[::-1]
     if not counts and ledger.below.stitches is not None:
         counts = [ledger.below.stitches]
     last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None

@@ -82,6 +82,8 @@ class _LayingOut:
         self.sizes = sizes
         self.here: frozenset[int] | None = None
         self.headed, self.last = 0, 0
+        self.crocheted = CROCHETED.search(text) is not None
+        self.begun = False
         self.title = ""
         self.parts: list[WrittenPart] = [WrittenPart("")]
         self.notes: list[WrittenNote] = []
@@ -109,6 +111,7 @@ class _LayingOut:
         """Keeps a row; its label may name its sizes."""
         label = self.text[mark.start : mark.end].partition("(")[2] if mark is not None else ""
         sizes = sizes_in(label.strip(" :."), self.sizes) or self.here
+        self.begun = True
         self.parts[-1].items.append(WrittenRow(mark, start, end, sizes))
 
     def block(self, start: int, end: int) -> None:
@@ -150,9 +153,8 @@ class _LayingOut:
 
     def begins_nothing(self, words: str) -> bool:
         """Whether words before the first row of all start no work."""
-        rows = any(isinstance(item, WrittenRow) for part in self.parts for item in part.items)
-        starts = rows or STARTS.search(without_rules(words))
-        return not starts and CROCHETED.search(self.text) is not None
+        starts = self.begun or STARTS.search(without_rules(words))
+        return not starts and self.crocheted
 
     def explains(self, head: str) -> bool:
         """Whether a head followed by words stands in a list of stitches."""
@@ -165,7 +167,7 @@ class _LayingOut:
             self.section = "finishing" if FINISHING.match(name) else _kind(name.split()[0])
             return
         self.section, self.here = "", None
-        if not self.title and not any(part.items for part in self.parts):
+        if not self.title and not self.begun:
             self.title = name
         if not self.parts[-1].items and len(self.parts) > 0:
             self.parts[-1] = WrittenPart(name, make)
@@ -175,9 +177,7 @@ class _LayingOut:
     def note(self, kind: str, start: int, end: int) -> None:
         """A remark of the whole text before the first row, of the part after it."""
         one = WrittenNote(kind, start, end)
-        if any(
-            isinstance(item, WrittenRow) for part in self.parts for item in part.items
-        ) and kind not in ("materials", "gauge", "key"):
+        if self.begun and kind not in ("materials", "gauge", "key"):
             self.parts[-1].items.append(one)
         else:
             self.notes.append(one)
@@ -226,11 +226,11 @@ class _LayingOut:
 
     def done(self) -> Layout:
         """The finished layout; parts without a row give their remarks to the whole."""
-        kept = [
-            part for part in self.parts if any(isinstance(item, WrittenRow) for item in part.items)
-        ]
+        kept: list[WrittenPart] = []
         for part in self.parts:
-            if part not in kept:
+            if any(isinstance(item, WrittenRow) for item in part.items):
+                kept.append(part)
+            else:
                 self.notes += [item for item in part.items if isinstance(item, WrittenNote)]
         if not self.title:
             self.title = self.first_line()

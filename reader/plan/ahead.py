@@ -231,13 +231,12 @@ def _markers(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
 
 def _turns(rows: tuple[PlanRow, ...], worked: list[int]) -> Found:
     """The first turned row after rows that were not turned."""
-    numbered = [at for at, index in enumerate(worked) if rows[index].number is not None]
-    turned = [bool(re.search(r"\bturn\b", rows[index].written, re.IGNORECASE)) for index in worked]
-    for at, index in enumerate(worked):
-        earlier = [other for other in numbered if other < at]
-        if turned[at] and earlier and not any(turned[:at]):
+    earlier = False
+    for index in worked:
+        if re.search(r"\bturn\b", rows[index].written, re.IGNORECASE):
             text = f"From this {_noun(rows[index])} on, the work is turned."
-            return [(index, Notice("turn", text, 0))]
+            return [(index, Notice("turn", text, 0))] if earlier else []
+        earlier = earlier or rows[index].number is not None
     return []
 
 

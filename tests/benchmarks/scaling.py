@@ -3,8 +3,9 @@
 usage: python -m tests.benchmarks.scaling [--passes 5]
 
 Prints rounds, lines, milliseconds (median of the passes), rounds and lines a second, and peak
-memory. The last line gives the time of the longest pattern over the time of one a tenth as long:
-10 is in proportion.
+memory; then the time of the longest pattern over the time of one a tenth as long: 10 is in
+proportion. Below, for texts of other shapes, the time of one four times as long over that of one:
+4 is in proportion, 16 is in the square.
 """
 
 from __future__ import annotations
@@ -13,9 +14,11 @@ import argparse
 import statistics
 import time
 import tracemalloc
+from collections.abc import Callable
 
 from reader.counts.account import count_pattern
 from reader.pattern.parser import parse_pattern
+from tests.benchmarks.shapes import SHAPES
 
 SIZES = (20, 200, 1_000, 10_000)
 
@@ -60,6 +63,19 @@ def measure(rounds: int, passes: int) -> tuple[int, int, float, float]:
     return read, text.count("\n") + 1, statistics.median(times), peak
 
 
+def seconds_of(text: str) -> float:
+    """Processor time of reading and counting a text once."""
+    at = time.process_time()
+    count_pattern(parse_pattern(text))
+    return time.process_time() - at
+
+
+def fourfold(shape: Callable[[int], str], length: int) -> tuple[float, float]:
+    """Seconds of a text of that shape, and how many times as long four times the text takes."""
+    once = min(seconds_of(shape(length)) for _ in range(2))
+    return once, min(seconds_of(shape(4 * length)) for _ in range(2)) / once
+
+
 def main() -> int:
     """Exit status 0; the figures are for reading."""
     ask = argparse.ArgumentParser(description=__doc__.splitlines()[0] if __doc__ else "")
@@ -75,6 +91,9 @@ def main() -> int:
             f"{lines / took:>9.0f} {peak:>8.1f}"
         )
     print(f"ten times the length takes {seconds[10_000] / seconds[1_000]:.1f} times the time")
+    for shape in SHAPES:
+        once, times = fourfold(shape, 400)
+        print(f"{shape.__name__:>12} {1000 * once:>9.1f} ms, four times the length {times:.1f}")
     return 0
 
 
