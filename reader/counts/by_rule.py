@@ -14,7 +14,7 @@ from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
 from reader.counts.evens import Evens
 from reader.counts.faults import quoted
-from reader.counts.growth import LONGEST, run_through
+from reader.counts.growth import LONGEST, run_through, steps_of
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, narrow, worked_on
 from reader.counts.sentences import ALONE, THIS_AGAIN, sentences_of, without_heading
@@ -370,7 +370,8 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     if not through:
         # The words stand as one row, never dropped, though their rows are not known.
         why = "how many rows these are is not known"
-        unknown = rule.step or rule.paced
+        knits = ledger.pattern.craft is Craft.KNITTING
+        unknown = rule.step or rule.paced or (knits and steps_of(counts, rule)[0])
         ledger.even(-1 if unknown else ledger.below.stitches, row.mark, start, end, why, True)
         ledger.doubted = True
         if (unknown or rule.endless) and not ledger.printed(ledger.text[start : row.end])[0]:

@@ -40,7 +40,7 @@ def targets(rule: Rule, sections: int) -> list[int]:
     if goal is None:
         return []
     if sections < 2:
-        return [goal]
+        return [] if rule.per_section else [goal]
     if rule.between:
         return [(goal + 2) * sections, (goal + 1) * sections, goal * sections, goal]
     if rule.per_section:

@@ -28,6 +28,7 @@ TURNED = re.compile(
 )
 """Where the work is turned and goes on in the same sentence: short rows told one after the other.
 """
+TURN = re.compile(r"\bturn\b", re.IGNORECASE)
 NEEDLE_NAMED = re.compile(r"(?:^|[.;:,])\W*(?:\w+ ){0,3}needles?\.\s*$", re.IGNORECASE)
 """A needle named as a heading: what follows belongs to the same round."""
 HEADING = re.compile(
@@ -46,6 +47,13 @@ AS_FOLLOWS = re.compile(
     re.IGNORECASE,
 )
 """Words that announce what follows: "then decrease for the toe as follows:"."""
+ON_THESE = re.compile(
+    r"^\W*(?:(?:then|and|now|next)\s+)*(?:work(?:ing)?\s+)?(?:on|over|with)\s+(?:only\s+)?"
+    r"(?:these|those)\s+(?:last\s+|remaining\s+)?(?:\d+|[a-z]+)\s+(?:sts|stitches)"
+    r"(?:\s+(?:only|alone|now))*(?:\s+(?:for|as)\b[^,.;:]{0,24})?(?=\s*(?:[,:;]|$))",
+    re.IGNORECASE,
+)
+"""Words that only say which stitches are worked on."""
 ALONE = re.compile(r"\W*(?:k|p|knit|purl|pearl|plain)\W*$", re.IGNORECASE)
 """One stitch that is a whole row."""
 
@@ -56,7 +64,9 @@ def without_heading(words: str) -> str:
     """
     found = HEADING.match(words)
     words = " " * found.end() + words[found.end() :] if found else words
-    return AS_FOLLOWS.sub(lambda said: " " * len(said.group()), words)
+    for told in (AS_FOLLOWS, ON_THESE):
+        words = told.sub(lambda said: " " * len(said.group()), words)
+    return words
 
 
 def _names_needle(words: str, upto: int) -> bool:
@@ -85,7 +95,7 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
         inside = [found.span() for found in THIS_AGAIN.finditer(words)]
         cuts = [cut for cut in cuts if not any(a <= cut <= b + 4 for a, b in inside)]
     turns = [found.end() for found in TURNED.finditer(words)]
-    if row.mark is None and len(turns) > 1:
+    if row.mark is None and turns and len(TURN.findall(words)) > 1:
         cuts = sorted({*cuts, *turns})
     begun = cast_on_in(words) if row.mark is None else None
     if begun is not None and begun.goes_on:

@@ -83,7 +83,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
     if cast_on and cur.low(start - cur.at).startswith(("pick", "pu")):
-        number = _further_edges(cur, number)
+        number = _on_each_side(cur, _further_edges(cur, number))
     elif cast_on:
         number = _on_needles(cur, number)
     rows, times = _edge_rows(cur)
@@ -156,6 +156,14 @@ ALONG = frozenset(
     ["along", "across", "down", "up", "from", "round", "around", "at", "on", "over", "for",
      "evenly", "each", "in"]
 )  # fmt: skip
+
+
+def _on_each_side(cur: Cursor, number: Num | None) -> Num | None:
+    """ "pick up 15 on each side of this piece": twice as many."""
+    if number is None or not cur.any_words(("on each side", "at each side", "along each side",
+                                            "on both sides", "along both sides", "down each side")):
+        return number
+    return Num(tuple(2 * one for one in number.values))
 
 
 def _further_edges(cur: Cursor, number: Num | None) -> Num | None:

@@ -8,7 +8,7 @@ from dataclasses import replace
 from reader.pattern.needle_totals import by_needle
 from reader.pattern.total_lists import listed
 from reader.pattern.totals import BRACKET, SPOKEN, STITCH, TAIL, Printed, bracket_total
-from reader.terms.numbers import word_number
+from reader.terms.numbers import SPELLED, word_number
 
 MORE_KINDS = re.compile(
     rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* "
@@ -27,6 +27,12 @@ ONE_FOR = re.compile(r"\s*= (?:1|one|a|an) [a-z]")
 """What a chain stands for: "3 ch (= 1 tr)"."""
 
 
+IN_WORDS = re.compile(
+    rf"(?P<n>{SPELLED}) (?P<rest>(?:stitches|sts|loops)"
+    r"(?: (?:in all|now|left|on (?:the )?needles?))?\.?)",
+    re.IGNORECASE,
+)
+"""A total told in words: "(forty stitches)"."""
 SIZES_OPEN = re.compile(r"\d+\s*[\(\[][\d,:;/\s—-]+[\)\]]$")
 """Before a number, the sizes of a list that it goes on with: "60 (64, 68) 72 (76, 80) sts"."""
 
@@ -39,6 +45,8 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[tuple[Print
     text = words
     for bracket in BRACKET.finditer(words):
         body = bracket.group("body")
+        spelled = IN_WORDS.fullmatch(" ".join(body.split()))
+        body = f"{word_number(spelled['n'])} {spelled['rest']}" if spelled else body
         if not re.match(r"\s*(?:\d|total|you|there|makes|=|inc|dec|now)", body, re.IGNORECASE):
             continue
         if FOLLOWS.match(words[bracket.end() :]) or ONE_FOR.match(body):

@@ -129,8 +129,8 @@ EVEN = re.compile(
     rf"{_AT}(?:(?:then|again|now)\s+)*(?:(?:with|using|in)\s+(?:\w+\s+){{1,3}}?)?(?:(?:beg\w*|start\w*)\s+with\s+[^,.;]{{2,20}},\s*)?"
     r"(?:work|do|knit|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
     r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
-    rf"\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter|rib"
-    rf"|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
+    rf"(?<!\bof )\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter"
+    rf"|rib|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 FOR_ROWS = re.compile(rf"\bfor (?:the )?(?:next )?(\d+) (?:more )?{_ROWS}\b", re.IGNORECASE)
@@ -226,9 +226,15 @@ MEASURE = re.compile(
 )
 """Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
 SHAPED = re.compile(
-    r"\b(?:inc(?!h)|dec|shap|widen|(?<!without )narrow|adding \d|rnds? \d|rows? \d|pick up"
-    r"|cast o|bind off|bo \d|\d ?tog)", re.IGNORECASE
+    r"\b(?:(?<!without )(?<!no )(?:inc(?!h)|dec|shap|widen|narrow)|adding \d|rnds? \d|rows? \d"
+    r"|pick up|cast o|bind off|bo \d|\d ?tog)", re.IGNORECASE
 )
+AS_IT_GREW = re.compile(
+    r"\b(?:continue|continuing|cont|proceed|repeat|go on)\b\.? (?:to work |working )?"
+    r"(?:in (?:this|the same|same) (?:manner|way)|thus|so)\b",
+    re.IGNORECASE,
+)
+"""Rows that change as those before them did, though only a measure says how many."""
 OPEN_END = re.compile(
     r"\b(?:until|till)\b|\bfor\b[^.;]*?(?:\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b)",
     re.IGNORECASE,

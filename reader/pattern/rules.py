@@ -14,6 +14,7 @@ from reader.pattern.labels import opened
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
     ALTERNATELY,
+    AS_IT_GREW,
     BETWEEN_INCS,
     BEYOND_GOAL,
     BY_KIND,
@@ -136,7 +137,7 @@ def _measured(words: str) -> Rule | None:
     end = beyond.start() if beyond else found.end()
     told = words[found.start() : end]
     step, at_first = change_once(told)
-    if SHAPED.search(told) and not step:
+    if (SHAPED.search(told) or AS_IT_GREW.search(told)) and not step:
         return None
     return Rule(
         "even", start=found.start(), end=end, rest=told, measured=True, step=step,
@@ -273,6 +274,8 @@ def _even(words: str) -> Rule | None:
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
     tail = re.split(r"[.;]", words[found.start() :], maxsplit=1)[0]
     change = find_change(tail)
+    if change is not None and change.step and goal_in(tail) is not None:
+        return None
     if change is not None and change.step:
         end = found.start() + len(tail)
         times = change.times or rows // change.every
