@@ -10,13 +10,13 @@ from itertools import chain, islice
 
 from reader.counts.across import again, goes_back, note_star
 from reader.counts.casting import cast_on_in
-from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
 from reader.counts.evens import Evens
-from reader.counts.faults import quoted
 from reader.counts.growth import LONGEST, run_through, steps_of
+from reader.counts.gusset import whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, narrow, worked_on
+from reader.counts.questions import ask_how_often, ask_of_chart
 from reader.counts.sentences import ALONE, THIS_AGAIN, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
@@ -172,6 +172,8 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         else:
             ledger.plain(first)
         labelled = False
+    if rule.goal is None and ledger.pattern.craft is Craft.KNITTING:
+        rule = replace(rule, goal=whole_of_part(ledger, ledger.text[cut : row.end]))
     if labelled and rule.kind in ("last", "rows") and rule.times is None:
         repeat_into(ledger, row, rule)
     elif rule.kind == "turns":
@@ -231,7 +233,11 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if times == 0 and (MEASURES.search(ledger.text[span.start : span.end]) or rule.times is None):
         # How many rows that is only the measure tells; the words stand as one row, never dropped.
         why = "as many rows as the measure takes"
-        ledger.even(ledger.below.stitches, None, span.start, span.end, why, True)
+        gained = sum(one.gain or 0 for one in entries)
+        changes = gained != 0 and ledger.pattern.craft is Craft.KNITTING
+        ledger.even(-1 if changes else ledger.below.stitches, None, span.start, span.end, why, True)
+        if changes:
+            ask_how_often(ledger, row, span.start, span.end)
         return
     if times is None and len(entries) == 1 and entries[0].fewer:
         pineapple(ledger, entries[0], span, rule.goal or 1)
@@ -329,30 +335,6 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
             count += rule.step
         if not ledger.full():
             ledger.even(count, row.mark, start, end, why, rule.measured)
-
-
-def ask_how_often(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
-    """A question: only the work itself tells how often a change is made."""
-    label, words = ledger.name(row.mark, None), quoted(ledger.words(start, end))
-    said = (
-        f"{label}: how often this is worked is not told in rows or stitches, so how many stitches "
-        f"are left is not known: {words}. Please count them then."
-    )
-    span = ledger.span(start, end)
-    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
-
-
-def ask_of_chart(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
-    """A question: a chart is not read, so whether its repeat fits is the maker's to check."""
-    have = ledger.below.stitches
-    label = ledger.name(row.mark, ledger.number + 1 if ledger.number else None)
-    stitches = f"the {have} stitches" if have is not None else "the stitches"
-    said = (
-        f"{label}: a chart cannot be read here; please check that its repeat fits {stitches}: "
-        f"{quoted(ledger.words(start, end))}."
-    )
-    span = ledger.span(start, end)
-    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
 
 
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:

@@ -99,7 +99,8 @@ BY_KIND = re.compile(
 NOT_STITCHES = re.compile(
     r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges"
     r"|ribs|repeats|patterns|scallops|motifs|blocks|times|points)\b"
-    r"|between (?:the )?(?:m\b|markers?)"
+    r"|between (?:the )?(?:two )?(?:m\b|markers?|inc\w*)|(?:in|for) (?:the )?(?:thumb|gusset)"
+    r"|(?:thumb|gusset) (?:gusset )?(?:sts|stitches)"
     r"|(?:on|at|in) (?:each|either|every|one|the (?!needle)\w+|both) (?:\w+ ){0,2}"
     r"(?:needles?|pins?)\b)",
     re.IGNORECASE,

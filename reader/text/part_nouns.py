@@ -40,7 +40,21 @@ def _ended(found: re.Match[str], text: str) -> str:
 
 def without_part_nouns(text: str) -> str:
     """The text without them; any text goes in, its length stays."""
-    return OF_A_PART.sub(_blanked, text)
+    return OF_A_PART.sub(lambda found: _unless_goal(found, text), text)
+
+
+UNTIL = re.compile(r"\b(?:until|till)\b[^.;]{0,40}$", re.IGNORECASE)
+OWN = re.compile(r"\b(?:thumb|gusset)\b", re.IGNORECASE)
+
+
+def _unless_goal(found: re.Match[str], text: str) -> str:
+    """The words blanked, but where a goal is told for a thumb alone: "until there are 13 thumb
+    sts".
+    """
+    before = text[max(0, found.start() - 60) : found.start()]
+    if OWN.search(found.group()) and UNTIL.search(before):
+        return found.group()
+    return _blanked(found)
 
 
 def _blanked(found: re.Match[str]) -> str:

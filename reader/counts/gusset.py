@@ -1,0 +1,82 @@
+"""A goal told for a part of the row: "until there are 13 sts between markers" -> the stitches of
+the whole row, where the rows before tell how many lie between.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from reader.pattern.tree import Act, Deed, Node, Where, Work
+from reader.terms.stitches import Kind
+
+if TYPE_CHECKING:
+    from reader.counts.entries import Entry
+    from reader.counts.ledger import Ledger
+
+BETWEEN = re.compile(
+    r"\b(?:until|till|to)\b[^.;]*?\b(?P<n>\d+)\s*(?:\w+\s+)?(?:sts?\b|stitches)?\s*"
+    r"(?:(?:are|lie)\s+)?(?:between\s+(?:the\s+)?(?:two\s+)?(?:m\b|markers?|inc\w*)"
+    r"|(?:in|for|of)\s+(?:the\s+)?(?:thumb|gusset))"
+    r"|\b(?:until|till)\b[^.;]*?\b(?P<of>\d+)\s+(?:thumb|gusset)\s+(?:gusset\s+)?(?:sts|stitches)",
+    re.IGNORECASE,
+)
+
+
+def whole_of_part(ledger: Ledger, words: str) -> int | None:
+    """The stitches of the whole row when its part has as many as the words say; None where they
+    speak of no part, or the rows before do not tell how many it has.
+    """
+    found = BETWEEN.search(" ".join(words.split()))
+    here = ledger.below.stitches
+    if found is None or here is None:
+        return None
+    gained = 0
+    for entry in reversed(ledger.entries):
+        held = _held_between(entry)
+        if held is not None:
+            return here + int((found["n"] or found["of"])[:4]) - (held + gained)
+        if entry.gain is None:
+            return None
+        gained += entry.gain
+    return None
+
+
+def _held_between(entry: Entry) -> int | None:
+    """The stitches that a row makes between two markers it places, or from one increase to the
+    other; None where it does not tell.
+    """
+    marks = [at for at, one in enumerate(entry.nodes) if _places_marker(one)]
+    if len(marks) == 2:
+        return _made(entry.nodes[marks[0] : marks[1]], 0)
+    works = [one for one in entry.nodes if not isinstance(one, Act)]
+    incs = [at for at, one in enumerate(works) if _increases(one)]
+    if marks or len(incs) != 2:
+        return None
+    return _made(works[incs[0] : incs[1] + 1], 1)
+
+
+def _places_marker(one: Node) -> bool:
+    placed = one.words.lower().startswith(("place", "pm")) if isinstance(one, Act) else False
+    return placed and isinstance(one, Act) and one.deed is Deed.MARKER
+
+
+def _increases(one: Node) -> bool:
+    return isinstance(one, Work) and one.stitch.kind is Kind.INCREASE
+
+
+def _made(nodes: Sequence[Node], fixed: int) -> int | None:
+    """The stitches that plain numbers make; None for anything else. fixed: the least number of
+    them that are no increase.
+    """
+    made, plain = 0, 0
+    for one in nodes:
+        if isinstance(one, Act):
+            continue
+        if not isinstance(one, Work) or one.place.where not in (Where.PLAIN, Where.NEXT):
+            return None
+        number = one.number.values[0] if one.number else 1
+        made += one.stitch.makes * number
+        plain += not _increases(one)
+    return made if plain >= fixed and made else None

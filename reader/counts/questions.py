@@ -1,0 +1,36 @@
+"""Questions about rules over rows: what only the work itself, or a chart, can tell."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from reader.counts.counted import Problem, Verdict
+from reader.counts.faults import quoted
+from reader.pattern.layout import WrittenRow
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+
+def ask_how_often(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
+    """A question: only the work itself tells how often a change is made."""
+    label, words = ledger.name(row.mark, None), quoted(ledger.words(start, end))
+    said = (
+        f"{label}: how often this is worked is not told in rows or stitches, so how many stitches "
+        f"are left is not known: {words}. Please count them then."
+    )
+    span = ledger.span(start, end)
+    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
+
+
+def ask_of_chart(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
+    """A question: a chart is not read, so whether its repeat fits is the maker's to check."""
+    have = ledger.below.stitches
+    label = ledger.name(row.mark, ledger.number + 1 if ledger.number else None)
+    stitches = f"the {have} stitches" if have is not None else "the stitches"
+    said = (
+        f"{label}: a chart cannot be read here; please check that its repeat fits {stitches}: "
+        f"{quoted(ledger.words(start, end))}."
+    )
+    span = ledger.span(start, end)
+    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
