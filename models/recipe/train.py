@@ -23,7 +23,7 @@ import numpy as np
 import torch
 
 from models.recipe import augment
-from models.recipe.archives import SOURCES
+from models.recipe.archives import TRAINED
 from models.recipe.features import LIGHT_GAPS, LIGHT_WARPS, Mfcc
 from models.recipe.network import Network, start_from_trunk
 
@@ -36,7 +36,6 @@ WEIGHT = {
     "sent": 1.0,
     "run": 0.8,
     "human": 1.0,
-    "pseudo": 4.0,
     "act": 2.2,
     "piece": 1.6,
     "cmdcut": 1.5,
@@ -44,8 +43,16 @@ WEIGHT = {
     "ast": 2.5,
 }
 """How often a kind of utterance is drawn, against a single word of the broad vocabulary."""
-VOICE = {"flite": 0.35, "espea": 0.2, "piper": 0.7, **dict.fromkeys(SOURCES, 1.5)}
-"""Voices of synthesis are drawn less the less they resemble a person; everything else 1.3."""
+VOICE = {
+    "flite": 0.35,
+    "espea": 0.2,
+    "piper": 0.7,
+    **dict.fromkeys(TRAINED, 1.5),
+    **dict.fromkeys(("gle", "red", "fla"), 2.5),
+    "ppl": 5.0,
+}
+"""Voices of synthesis are drawn less the less they resemble a person, the few people with their own
+microphones most; everything else 1.3."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +73,8 @@ LIGHT = Spoiling(
     (0.93, 1.1), (0.85, 1.2), 0.4, (6, 0.2), (3, 0.25), (4, 0.18), (14, 0.5), dropout=0.05
 )
 """Heavy spoiling moves the vowels further than any two people differ; the last part is lighter."""
+HELD = {"hold": "voices", "holdact": "people in other clips", "holdnew": "people never heard"}
+"""Kinds that are never trained on."""
 EMPTY = 0.08
 """Share of stretches in which nobody speaks."""
 LONG = 10 * RATE_HZ
@@ -90,19 +99,18 @@ class Speech:
             sounds = list(pool.map(decode, [folder / f"{name}.ogg" for name in [*names, "noise"]]))
         self.noise = torch.tensor(sounds.pop().astype(np.float32) / 32768, device=device)
         base, rows = 0, []
-        self.held, self.held_people = [], []
-        places = {"hold": self.held, "holdsent": self.held, "holdact": self.held_people}
+        self.held: dict[str, list] = {"hold": [], "holdact": [], "holdnew": []}
         for name, sound in zip(names, sounds, strict=True):
             for kind, text, voice, at, n, phones in shards[name]:
                 row = (kind, text, voice, base + at, min(n, len(sound) - at), phones)
-                places.get(kind, rows).append(row)
+                self.held.get(kind, rows).append(row)
             base += len(sound)
         self.samples = torch.tensor(np.concatenate(sounds), device=device)
         self.rows, self.device = rows, device
         chance = [WEIGHT[r[0]] * VOICE.get(str(r[2])[:5], 1.3) for r in rows]
         self.chance = np.array(chance) / np.sum(chance)
         self.length = np.array([r[4] for r in rows])
-        long = np.array([r[0] == "pseudo" or (r[0] == "act" and r[4] >= LONG // 2) for r in rows])
+        long = np.array([r[0] == "act" and r[4] >= LONG // 2 for r in rows])
         self.long = long / max(long.sum(), 1)
 
     def gather(self, rows: list, n: int, at: np.ndarray) -> torch.Tensor:
@@ -184,8 +192,8 @@ def phone_error(network: Network, mfcc: Mfcc, speech: Speech, held: list) -> flo
 def errors(network: Network, mfcc: Mfcc, speech: Speech) -> str:
     """The phone error on voices and on people held out, in words."""
     return ", ".join(
-        f"{100 * phone_error(network, mfcc, speech, held):.1f} % of {name}"
-        for name, held in (("voices", speech.held), ("people", speech.held_people))
+        f"{100 * phone_error(network, mfcc, speech, speech.held[kind]):.1f} % of {name}"
+        for kind, name in HELD.items()
     )
 
 

@@ -33,6 +33,8 @@ FLITE = ("slt", "rms", "awb", "kal16")
 ACCENTS = ("en-us", "en-gb", "en-gb-scotland", "en-gb-x-rp", "en-gb-x-gbclan", "en-029")
 TIMBRES = ("", "+m1", "+m3", "+m5", "+m7", "+f1", "+f2", "+f3", "+f4", "+f5")
 
+UNVOICED = "fkptθ"
+
 Sound = NDArray[np.float32]
 Spoken = tuple[str, Sound]
 """The voice's name and what it said, 16 kHz."""
@@ -109,6 +111,10 @@ def kokoro(folder: Path) -> Engine:
     taught = [name for name in styles if name not in HELD]
 
     def phonemes(word: str) -> str:
+        if word not in said and word.endswith("s"):
+            # The dictionary holds few plurals: "steps" is "step" with the hiss that its end asks.
+            one = phonemes(word[:-1])
+            return one + ("s" if one[-1] in UNVOICED else "z")
         way = said[word]
         return str(way["DEFAULT"] if isinstance(way, dict) else way)
 

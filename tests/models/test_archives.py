@@ -92,3 +92,41 @@ def test_sentences_are_cut_at_pauses() -> None:
     assert [one.words for one in cut] == [["hello"], ["there"]]
     assert 8_000 < cut[0].end < 16_000
     assert cut[1].start == cut[0].end
+
+
+def test_what_only_measures_is_never_trained_on() -> None:
+    """A clip of such a source is kept whole, under a kind that training leaves out."""
+    pytest.importorskip("torch")
+    import numpy as np
+
+    from models.recipe.archives import MEASURED, TRAINED
+    from models.recipe.labels import pieces
+    from models.recipe.train import HELD
+
+    assert not set(MEASURED) & set(TRAINED)
+    for source in MEASURED:
+        made = pieces(f"{source}1", ["hello"], [(10, 20)], np.zeros(16_000, np.float32))
+        assert [one.kind for one in made] == ["holdnew"]
+        assert made[0].kind in HELD
+
+
+def test_packed_clips_are_the_clips(tmp_path: Path) -> None:
+    """Names and lengths come back from a packed folder; a file that is no sound is passed over."""
+    pytest.importorskip("scipy")
+    soundfile = pytest.importorskip("soundfile")
+    import numpy as np
+
+    from models.recipe.archives import clips, main
+
+    voices = tmp_path / "games" / "redeclipse" / "data" / "sounds" / "voice"
+    voices.mkdir(parents=True)
+    wave = 0.3 * np.sin(np.arange(16_000) / 20).astype(np.float32)
+    soundfile.write(voices / "yes.ogg", wave, 16_000)
+    (voices / "broken.ogg").write_bytes(b"no sound")
+    with pytest.MonkeyPatch.context() as patch:
+        folders = [str(tmp_path / "games"), str(tmp_path / "packed")]
+        patch.setattr("sys.argv", ["archives", *folders, "--sources", "red"])
+        main()
+    [(name, sound)] = clips(tmp_path / "packed", "red")
+    assert name == "reddata/sounds/voice/yes.ogg"
+    assert abs(len(sound) - 16_000) < 200

@@ -57,3 +57,14 @@ def test_a_clip_is_heard_alike_whatever_came_before() -> None:
     assert second is not None
     assert abs(first.ended_s - second.ended_s) < 0.15
     assert second.ended_s < len(clip) / 16_000 + 0.1
+
+
+def test_training_goes_on_from_what_ships(tmp_path: Path) -> None:
+    """The weights read back from the shipped file write the same file again, byte by byte."""
+    pytest.importorskip("torch")
+    from models.recipe.export import write_acoustics
+    from models.recipe.shipped import shipped_state
+
+    write_acoustics(tmp_path, shipped_state(MODEL))
+    written = (tmp_path / "am" / "final.mdl").read_bytes()
+    assert written == (MODEL / "am" / "final.mdl").read_bytes()
