@@ -32,9 +32,9 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     problems: list[Problem] = []
     opened = 0
     earlier: dict[str, list[Entry]] = {}
-    left: Below | None = None
+    left, copies = Below(), 1
     for part in pattern.layout.parts:
-        ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left)
+        ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left, copies)
         evens = Evens()
         notes: list[Remark] = []
         items = rows_for(part.items, size, len(pattern.sizes))
@@ -51,7 +51,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         )
         problems += ledger.problems
         earlier[part.name] = ledger.entries
-        left = ledger.below
+        left, copies = ledger.below, part.make
         opened += len(ledger.rows)
     by_kind: dict[str, list[Remark]] = {}
     for note in pattern.layout.notes:

@@ -15,9 +15,9 @@ from reader.counts.evens import Evens
 from reader.counts.growth import LONGEST, run_through, steps_of
 from reader.counts.gusset import whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
-from reader.counts.narrowed import begins_with_them, narrow, worked_on
-from reader.counts.questions import ask_how_often, ask_of_chart
-from reader.counts.sentences import ALONE, THIS_AGAIN, sentences_of, without_heading
+from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
+from reader.counts.questions import ask_how_often, ask_of_chart, ask_of_same_time
+from reader.counts.sentences import ALONE, SAME_TIME, THIS_AGAIN, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.layout import WrittenRow
@@ -70,6 +70,7 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
     knits = ledger.pattern.craft is Craft.KNITTING
     for one in sentences_of(ledger.text, row) if knits else [row]:
         words = " ".join(ledger.text[one.start : one.end].split()) if knits else ""
+        join_copies(ledger, words)
         first = begins_with_them(words)
         if first:
             narrow(ledger, worked_on(words))
@@ -102,6 +103,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     if rule and row.mark and THIS_AGAIN.match(words, rule.start):
         rule = None
     begun = ledger.pattern.craft is Craft.KNITTING and row.mark is None and cast_on_in(words)
+    if rule is not None and rule.kind == "grow" and SAME_TIME.match(words.lstrip()):
+        ask_of_same_time(ledger, row.start, row.end)
     if rule is None or begun:
         ledger.plain(row)
     elif rule.kind == "same":

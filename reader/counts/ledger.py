@@ -68,6 +68,7 @@ class Ledger:
         room: int,
         earlier: dict[str, list[Entry]] | None = None,
         before: Below | None = None,
+        copies: int = 1,
     ) -> None:
         self.pattern, self.size, self.part, self.room = pattern, size, part, room
         self.text = pattern.reading
@@ -76,6 +77,7 @@ class Ledger:
         self.below = Below()
         self.before = before if before is not None else Below()
         self.carried, self.number, self.opened, self.star = 0, 0, 0, -1
+        self.copies = copies
         self.entries: list[Entry] = []
         self.units: dict[str, None] = {}
         self.earlier = earlier if earlier is not None else {}

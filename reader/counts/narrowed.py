@@ -98,8 +98,30 @@ def narrow(ledger: Ledger, stitches: int | None) -> None:
         ledger.below, ledger.doubted = plain(stitches), False
 
 
+JOINED = re.compile(
+    r"\b(?:join|joining|put|place|slip)\b[^.;]{0,24}?\b(?:the|both|these)\s+(?:two\s+|2\s+)?"
+    r"(?:\w+\s+){0,2}?"
+    r"(?:pieces|panels|halves|legs|sections|parts|sides|fronts|backs)\b",
+    re.IGNORECASE,
+)
+"""Copies of a part that come on to one needle."""
+
+
+def join_copies(ledger: Ledger, words: str) -> None:
+    """ "Join the two pieces to knit in the round", where the part before was made twice: goes on
+    with the stitches of both.
+    """
+    one = ledger.before.stitches
+    if ledger.copies < 2 or one is None or not JOINED.search(words):
+        return
+    ledger.go_on(None)
+    if ledger.below.stitches == one:
+        ledger.below, ledger.copies = plain(one * ledger.copies), 1
+
+
 def hear(ledger: Ledger, start: int, end: int) -> None:
     """Takes the total that a remark between rows tells of, where the rows leave it in doubt."""
+    join_copies(ledger, " ".join(ledger.text[start:end].split()))
     told = told_in(ledger.text[start:end])
     if told is not None and ledger.rows and (ledger.below.stitches is None or ledger.doubted):
         if ledger.below.stitches != told:

@@ -34,3 +34,15 @@ def ask_of_chart(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
     )
     span = ledger.span(start, end)
     ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
+
+
+def ask_of_same_time(ledger: Ledger, start: int, end: int) -> None:
+    """A question: two changes go on together, so that only what both leave is counted."""
+    label = ledger.rows[-1].label if ledger.rows else ledger.name(None, None)
+    said = (
+        f"{label}: this goes on at the same time as what is told before it; the two are counted "
+        f"one after the other, so only the count after both is right: "
+        f"{quoted(ledger.words(start, end))}."
+    )
+    span = ledger.span(start, end)
+    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))

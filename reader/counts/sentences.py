@@ -9,6 +9,7 @@ import re
 from reader.counts.casting import cast_on_in
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
+from reader.pattern.rules import find_rule
 
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
@@ -28,6 +29,8 @@ TURNED = re.compile(
 )
 """Where the work is turned and goes on in the same sentence: short rows told one after the other.
 """
+SAME_TIME = re.compile(r"\b(?:and\s+)?at\s+(?:the\s+)?same\s+time\b", re.IGNORECASE)
+"""A second change that goes on along with the one before."""
 TURN = re.compile(r"\bturn\b", re.IGNORECASE)
 NEEDLE_NAMED = re.compile(r"(?:^|[.;:,])\W*(?:\w+ ){0,3}needles?\.\s*$", re.IGNORECASE)
 """A needle named as a heading: what follows belongs to the same round."""
@@ -97,6 +100,10 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     turns = [found.end() for found in TURNED.finditer(words)]
     if row.mark is None and turns and len(TURN.findall(words)) > 1:
         cuts = sorted({*cuts, *turns})
+    for found in SAME_TIME.finditer(words):
+        rule = find_rule(words[found.start() :], False)
+        if rule is not None and rule.kind == "grow":
+            cuts = sorted({*cuts, found.start()})
     begun = cast_on_in(words) if row.mark is None else None
     if begun is not None and begun.goes_on:
         cuts = sorted({begun.end, *(cut for cut in cuts if cut > begun.end)})

@@ -71,7 +71,7 @@ def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule
     return replace(rule, start=start, end=end)
 
 
-SENTENCE_ENDS = re.compile(r"[.;]\s+(?=\S)")
+SENTENCE_ENDS = re.compile(r"[.;]\s+(?=\S|$)")
 
 
 def _rule_in(words: str, labelled: bool) -> Rule | None:
