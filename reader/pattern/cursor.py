@@ -144,7 +144,8 @@ class Cursor:
     def accept(self, *phrases: str) -> bool:
         """Takes the first of the phrases that stands here."""
         at = self.at
-        for parts in by_first_word(phrases).get(self.low(), ()):
+        low = self.lows[at] if at < len(self.lows) else ""
+        for parts in by_first_word(phrases).get(low, ()):
             if len(parts) == 1 or self.lows[at : at + len(parts)] == parts:
                 self.at += len(parts)
                 return True

@@ -9,15 +9,18 @@ import re
 from reader.terms.numbers import ORDINALS, SPELLED, TENS, UNITS, word_number
 
 PIECE = re.compile(
-    r"(?P<sizes>\b\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/—-]\s*[\d—-]+)*\s*[)\]]"
+    r"(?P<space>\s\s+|[^\S ])|\b(?=[\daefnost])(?:"
+    r"(?P<sizes>\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/—-]\s*[\d—-]+)*\s*[)\]]"
     r"(?:\s*\d*\s*[(\[]\s*[\d—-]+(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*[\d—-]+)*\s*[)\]])*"
-    r"|\b\d+(?:\s?[-,]\s?\d+)+(?=\s+(?:sts?|stitches|rows|rounds|times)\b)"
-    r"|\b\d+(?:\s?[-/:—]\s?\d+){2,}\b)|(?P<space>\s\s+|[^\S ])"
-    rf"|\b(?P<number>{SPELLED})|\b(?P<ordinal>(?:(?:twenty|thirty|forty|fifty)"
-    rf"[ -])?(?:{'|'.join(ORDINALS)}))\b",
+    r"|\d+(?:\s?[-,]\s?\d+)+(?=\s+(?:sts?|stitches|rows|rounds|times)\b)"
+    r"|\d+(?:\s?[-/:—]\s?\d+){2,}\b)"
+    rf"|(?P<number>{SPELLED})|(?P<ordinal>(?:(?:twenty|thirty|forty|fifty)"
+    rf"[ -])?(?:{'|'.join(ORDINALS)}))\b)",
     re.IGNORECASE,
 )
-"""What is put otherwise before rules are looked for: white space, numbers in words."""
+"""What is put otherwise before rules are looked for: white space, numbers in words. The letters
+that these begin with are looked for first, since most words have others.
+"""
 
 
 PARTED = re.compile(r"\s\s|[^\S ]|\d\s*[(\[]|\d\s?[-,/:—]\s?\d")

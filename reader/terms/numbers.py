@@ -93,7 +93,8 @@ def ordinal_number(words: str) -> int | None:
 _BELOW_TWENTY = "|".join(sorted(set(UNITS) - {"zero", "no"}, key=len, reverse=True))
 _TENS = "|".join(TENS)
 SPELLED = (
+    r"(?=[aefnost])"
     rf"(?:(?:(?:{_BELOW_TWENTY}|a) hundred(?: and)? )?(?:(?:{_TENS})(?:[ -](?:{_BELOW_TWENTY}))?"
     rf"|{_BELOW_TWENTY})|(?:{_BELOW_TWENTY}|a) hundred)\b"
 )
-"""A pattern for numbers in words."""
+"""A pattern for numbers in words; the letters that they begin with are looked for first."""
