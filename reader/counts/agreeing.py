@@ -10,8 +10,8 @@ from reader.counts.openings import UNITS
 from reader.counts.solved import Solved
 from reader.counts.tally import Tally
 from reader.terms.crafts import Terms
-from reader.terms.forms import forms
-from reader.terms.stitches import Craft
+from reader.terms.forms import forms, stitch_named
+from reader.terms.stitches import Craft, Kind
 
 SPACES = re.compile(r"\b(?:sps?|spaces?|loops?|lps?|arch(?:es)?)$")
 """What is counted are openings, of whatever chains."""
@@ -30,8 +30,10 @@ def values(one: Solved, kind: str) -> set[int]:
         out |= groups_in(tally, kind)
         if SPACES.search(kind):
             out |= {tally.spaces, loops_of(tally, kind)}
+    if tally.spaces and not _a_stitch(kind):
+        out.add(tally.spaces)
     if tally.spaces:
-        out |= {tally.spaces, count + tally.spaces, count + chains_in(tally)}
+        out |= {count + tally.spaces, count + chains_in(tally)}
     return out
 
 
@@ -44,6 +46,12 @@ def groups_in(tally: Tally, kind: str) -> set[int]:
     if not named and one_of(kind) not in UNITS:
         return set()
     return {named, named + units.get("group", 0)} - {0}
+
+
+def _a_stitch(kind: str) -> bool:
+    """Whether a total counts stitches of one kind, which spaces are not."""
+    found = stitch_named(one_of(kind), Craft.CROCHET) if kind else None
+    return found is not None and found.kind is not Kind.GROUP and found.name != "st"
 
 
 def in_groups(

@@ -50,7 +50,7 @@ class Below:
     """What the next row is worked into. stitches None: unknown. chained: an unworked foundation
     chain. markers: how many lie in it, 0 where that is not known.
     edge: stitches outside the pattern that a row is told for. waiting: those on a holder, 0 where
-    none or several groups wait.
+    none or several groups wait. flat: the piece is turned, its edge is more than this row.
     """
 
     stitches: int | None = None
@@ -61,6 +61,7 @@ class Below:
     markers: int = 0
     edge: int = 0
     waiting: int = 0
+    flat: bool = False
 
     @property
     def spaces(self) -> int:
@@ -148,7 +149,15 @@ def stretched(runs: Sequence[Run], stitches: int) -> list[Run]:
 
 def turned(below: Below) -> Below:
     """The same row seen from its other end."""
-    return replace(below, runs=below.runs[::-1])
+    return replace(below, runs=below.runs[::-1], flat=True)
+
+
+def nameless(below: Below) -> Below:
+    """The row as stitches of no particular kind."""
+    runs: list[Run] = []
+    for run in below.runs:
+        added(runs, [replace(run, name="st") if run.is_stitch else run])
+    return replace(below, runs=tuple(runs))
 
 
 def chains_as_stitches(below: Below) -> Below:

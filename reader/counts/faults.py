@@ -103,6 +103,8 @@ def fault_of(
             return None
     if solved.fits is False and plain and not sure and not doubted and not (agreed or knits(nodes)):
         return unclear(where, stated)
+    if tally.below.chained and solved.fits is False and not agreed and not lost_words(nodes):
+        return _chain_does_not_fit(solved, stated, where)
     if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
         return _left_out(stated, where)
     if agrees or solved.count is None or tally.unsure or not _countable(kind, solved):
@@ -163,6 +165,24 @@ def _left_unworked(solved: Solved, where: Where) -> Problem:
     )
     return Problem(
         Verdict.UNCLEAR, said, where.span, where.part, where.label, None, solved.count, ""
+    )
+
+
+def _chain_does_not_fit(solved: Solved, stated: int | None, where: Where) -> Problem | None:
+    """A question, where the first row's repeats leave chains, or find too few."""
+    if solved.tally.uneven:
+        room, body = solved.tally.uneven
+        said = f"one repeat uses {body} chains, and {room} do not divide by {body}"
+    elif solved.short:
+        said = f"the words use {solved.short} more chains than there are"
+    else:
+        return None
+    message = (
+        f"{where.label}: the foundation chain does not fit: {said}: {quoted(where.words)}. Please "
+        f"check the number of chains."
+    )
+    return Problem(
+        Verdict.UNCLEAR, message, where.span, where.part, where.label, stated, solved.count
     )
 
 

@@ -274,6 +274,9 @@ class Ledger:
         waiting = self.waiting[0] if len(self.waiting) == 1 else 0
         if self.markers or self.edge or waiting:
             below = replace(below, markers=self.markers, edge=self.edge, waiting=waiting)
+        if below.flat and entry.row.mark is not None:
+            # A row with a label is one of the piece; without, it may go around its edge.
+            below = replace(below, flat=False)
         options = chain_options(
             entry.nodes, below, self.carried, self.size, pattern.craft, self.held,
             pattern.silent_counts, pattern.chain_counts if stated is None else {},

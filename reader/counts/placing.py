@@ -22,6 +22,7 @@ NEXT_GROUP = re.compile(
 COMPLETES = re.compile(r"\b(?:complete|finish|first|1st)\b", re.IGNORECASE)
 SIZED_GROUP = re.compile(r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b")
 LAYERS = re.compile(r"\b(?:through|thru) (?:both|all|2|two)\b.{0,12}", re.IGNORECASE)
+AROUND_EDGE = re.compile(r"\b(?:a?round|evenly along)\b", re.IGNORECASE)
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
 
@@ -216,6 +217,9 @@ def _into_all(
         _put(work, tally, number or 0, 1)
         return
     opening = is_opening(place, walk)
+    if place.where is Where.REST and tally.below.flat and AROUND_EDGE.search(place.text):
+        # Around a piece that was turned: what lies along its sides is not known.
+        walk.lost()
     places, used = all_places(place, tally, need, limit)
     if place.nth > 1:
         times = used // place.nth

@@ -55,16 +55,31 @@ def readings(
         chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False,
         True) if below.spaces and not opening else (False,),
         listed, _either(joined), (False, True) if over_again(nodes, below) else (False,),
-        _lists_to_end(nodes),
+        _lists_to_end(nodes), (False, True) if named_of_several(nodes, below) else (False,),
     )  # fmt: skip
     begins = _beginnings(nodes)
     stitch = (True, False) if same and below.spaces else (False,)
-    for chain, more, each, cut, bundled, spaced, whole, both, again_all, to_end in options:
+    for chain, more, each, cut, bundled, spaced, whole, both, again_all, to_end, any_ in options:
         for begin, on in product(begins, stitch):
             yield Choice(
                 chain, more, each, cut and ending, bundled, spaced, whole, both, again_all, to_end,
-                begin, on,
+                begin, on, any_,
             )  # fmt: skip
+
+
+def named_of_several(nodes: Sequence[Node], below: Below) -> bool:
+    """Whether a crocheted row names stitches of one kind over a row of several: makers say "sc"
+    of whatever comes next, too.
+    """
+    kinds = set(below.kinds) - {"st", "ch"}
+    if len(kinds) < 2:
+        return False
+    for one in nodes:
+        if isinstance(one, Repeat) and named_of_several((*one.body, *one.ending), below):
+            return True
+        if isinstance(one, Work | Skip | Group) and one.place.noun in kinds:
+            return True
+    return False
 
 
 def _beginnings(nodes: Sequence[Node]) -> range:

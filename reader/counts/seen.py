@@ -35,6 +35,8 @@ def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:
         said.append("only the last stitch of the list goes into the place behind it")
     if choice.chains_below:
         said.append("each chain of the row below is worked into as a stitch")
+    if choice.any_name:
+        said.append("a stitch that is named is taken as whichever comes next")
     if choice.over_again:
         said.append("the list is repeated to the end of the row, since only that closes it")
     if list_to_end(nodes) and choice.to_end:

@@ -9,7 +9,7 @@ from dataclasses import replace
 from reader.counts.agreeing import values
 from reader.counts.endings import AROUND
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
-from reader.counts.fabric import Below, Run, chains_as_stitches, foundation
+from reader.counts.fabric import Below, Run, chains_as_stitches, foundation, nameless
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import completes, to_other_edge
@@ -48,6 +48,7 @@ def work_row(
     """Works a row once under one reading; carried: chains made at the end of the row before. room:
     moves that may be opened.
     """
+    below = nameless(below) if choice.any_name else below
     if choice.chains_below:
         below = chains_as_stitches(below)
     rest = by_needles(on_stitch(ends.body) if choice.on_stitch else ends.body)

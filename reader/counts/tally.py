@@ -26,7 +26,8 @@ class Choice:
     "twice" behind two joined by "and". over_again: the whole list is repeated to the end of the
     row, though the words don't say so. to_end: "k4, k2tog around" repeats the list, not its last
     stitch alone. begin: where in the list "repeat this 3 times" begins. on_stitch: the "same space"
-    that a round begins in is the stitch where it was joined.
+    that a round begins in is the stitch where it was joined. any_name: a stitch that is named is
+    whichever comes next.
     """
 
     chain: bool | None = None
@@ -41,6 +42,7 @@ class Choice:
     to_end: bool = True
     begin: int = 0
     on_stitch: bool = False
+    any_name: bool = False
 
     def oddity(self) -> int:
         """How far from the usual reading; the smaller the better."""
@@ -54,6 +56,7 @@ class Choice:
             + (not self.joined)
             + 2 * self.over_again
             + (not self.to_end)
+            + 2 * self.any_name
         )
 
 

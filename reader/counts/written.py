@@ -7,6 +7,7 @@ from reader.counts.differing import as_before
 from reader.counts.entries import Entry, without_sayings
 from reader.counts.joined_pieces import over_pieces
 from reader.counts.sentences import without_heading
+from reader.pattern.clusters import begun_with_chain
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.read_once import nodes_of, totals_of
@@ -26,7 +27,7 @@ def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> E
     if begun is not None:
         blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
     nodes = nodes_of(blank, row.start, row.end, pattern.book)
-    nodes = nodes if knits else over_pieces(off_the_hook(nodes))
+    nodes = nodes if knits else over_pieces(off_the_hook(begun_with_chain(nodes)))
     return Entry(None, as_before(nodes, blank, last), row, printed)
 
 

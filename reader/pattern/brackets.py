@@ -14,10 +14,12 @@ from reader.pattern.tokens import Token
 from reader.pattern.tree import (
     ONE,
     Act,
+    Chain,
     Deed,
     Group,
     Node,
     Num,
+    Place,
     Repeat,
     Until,
     Where,
@@ -52,7 +54,9 @@ def names(cur: Cursor, made: list[Node], inner: list[Token]) -> bool:
 
 
 MADE_OF = re.compile(
-    r"^(?:(?:a|an|1|first|another) )?(?P<name>.+?)(?: st| stitch)?(?: made| completed)?$"
+    r"^(?:to count as |counts as |counting as )?"
+    r"(?:(?:a|an|1|first|another|beg|beginning|starting) )*"
+    r"(?P<name>.+?)(?: st| stitch)?(?: made| completed)?$"
 )
 
 
@@ -91,6 +95,8 @@ def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) 
             return False
         made[at] = replace(last, name=stitch.name)
         return True
+    if stitch is not None and stitch.kind is Kind.DECREASE:
+        return _with_chain(made, at, stitch)
     if last.number is None:
         return False
     amount = last.number.values[0]
@@ -101,6 +107,22 @@ def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) 
         return False
     words = " ".join(one.words for one in made[at:])
     made[at:] = [Work(made[at].span, words, stitch, None, last.place)]
+    if last.place.where is Where.SAME and at == 1 and isinstance(made[0], Chain):
+        # Chain and stitches of one place: the chain is one of them.
+        made[0] = replace(made[0], counts=False)
+    return True
+
+
+def _with_chain(made: list[Node], at: int, stitch: Stitch) -> bool:
+    """ "Ch 2, dc in next dc (a decrease)": the chain and the stitch behind it are that decrease."""
+    works = [n for n, one in enumerate(made) if not isinstance(one, Act)]
+    last, first = made[at], made[works[0]]
+    alone = isinstance(last, Work) and last.stitch.takes == 1 and last.place.where is Where.NEXT
+    if len(works) != 2 or not isinstance(first, Chain) or not alone:
+        return False
+    made[works[0]] = replace(first, counts=False)
+    place = Place(Where.PLAIN, last.span)
+    made[at] = Work(last.span, last.words, stitch, None, place)
     return True
 
 

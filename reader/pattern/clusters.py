@@ -5,10 +5,11 @@ thread over and pull through all loops" -> one stitch.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import replace
 
-from reader.pattern.tree import Act, Chain, Node, Where, Work
-from reader.terms.stitches import Craft, Kind
+from reader.pattern.tree import Act, Chain, Node, Repeat, Where, Work
+from reader.terms.stitches import Craft, Kind, Stitch
 
 KEPT = re.compile(
     r"\b(?:keeping|holding(?: back)?|leaving|retaining) (?:the )?last (?:\w+ )?(?:loops?|lps?)\b"
@@ -16,8 +17,42 @@ KEPT = re.compile(
     re.IGNORECASE,
 )
 """Said of stitches that are finished together."""
-DROPPED = re.compile(r"drop(?:ping)? (?:the )?(?:loop|lp|st|stitch)\b", re.IGNORECASE)
+DROPPED = re.compile(
+    r"(?:remove|take out) (?:the |your )?hook\b|drop(?:ping)? (?:the )?(?:loop|lp|st|stitch)\b",
+    re.IGNORECASE,
+)
 """Said of stitches of one place that are drawn together to a popcorn."""
+
+
+def begun_with_chain(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
+    """ "Ch 3, work next 3 sts tog, * ... work next 4 sts tog": the chain is the first of the four;
+    other rows as they are.
+    """
+    works = [at for at, one in enumerate(nodes) if not isinstance(one, Act)]
+    if len(works) < 3:
+        return nodes
+    chain, first = nodes[works[0]], nodes[works[1]]
+    if not isinstance(chain, Chain) or not isinstance(first, Work) or chain.counts is not None:
+        return nodes
+    if first.stitch.kind is not Kind.DECREASE or first.stitch.takes < 2:
+        return nodes
+    full = next((one for one in _inside(nodes[works[1] + 1 :], first.stitch.takes + 1)), None)
+    if full is None:
+        return nodes
+    out = list(nodes)
+    out[works[0]], out[works[1]] = replace(chain, counts=False), replace(first, stitch=full)
+    return tuple(out)
+
+
+def _inside(nodes: tuple[Node, ...], takes: int) -> Iterator[Stitch]:
+    """Decreases of so many stitches in a list and its repeats."""
+    for one in nodes:
+        if isinstance(one, Repeat):
+            yield from _inside(one.body, takes)
+        elif isinstance(one, Work) and (one.stitch.kind, one.stitch.takes) == (
+            Kind.DECREASE, takes
+        ):  # fmt: skip
+            yield one.stitch
 
 
 def clustered(made: list[Node], told: Act) -> bool:

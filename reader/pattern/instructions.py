@@ -203,7 +203,9 @@ class _Reading:
         other = "other side" in words.lower() or "opposite side" in words.lower()
         deed = Deed.OTHER_SIDE if other else Deed.NOTE
         unread = risky and not other
-        self.made.append(Unread(span, words) if unread else Act(span, words, deed, LOST))
+        told = Act(span, words, deed, LOST)
+        if unread or not clustered(self.made, told):
+            self.made.append(Unread(span, words) if unread else told)
 
     def star(self) -> None:
         """A star opens a repeat; a second one right before "rep" closes it."""

@@ -154,6 +154,8 @@ def terms_of(text: str) -> tuple[Terms, str]:
     low = text.lower()
     if re.search(r"\b(?:uk|british|english)\b[^.\n]{0,20}\bterms?\b", low):
         return Terms.UK, "the pattern says that its terms are UK"
+    if re.search(r"\((?:uk|british)(?: (?:version|pattern|english))?\)", low):
+        return Terms.UK, "the pattern says that it is a UK one"
     if re.search(r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b", low):
         return Terms.US, "the pattern says that its terms are US"
     us = len(

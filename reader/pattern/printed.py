@@ -37,9 +37,11 @@ SIZES_OPEN = re.compile(r"\d+\s*[\(\[][\d,:;/\s—-]+[\)\]]$")
 """Before a number, the sizes of a list that it goes on with: "60 (64, 68) 72 (76, 80) sts"."""
 
 
-def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[tuple[Printed, ...], str]:
+def printed_in(
+    words: str, sizes: int, filet: bool = False, crochet: bool = False
+) -> tuple[tuple[Printed, ...], str]:
     """Totals in order, and the words with each total turned to spaces; filet: squares without
-    brackets are worked, not totals.
+    brackets are worked, not totals. crochet: a number alone at the end is a total.
     """
     found: list[Printed] = []
     text = words
@@ -75,6 +77,7 @@ def printed_in(words: str, sizes: int, filet: bool = False) -> tuple[tuple[Print
         return tuple(found), text
     on_needles, text = by_needle(text)
     text = _tail(_list_behind(text, found), found, sizes)
+    text = _alone(text, found) if crochet and not found else text
     found[:] = [replace(one, mixed=_mixed(words[one.start : one.end])) for one in found]
     text = _spoken(_changes(text, found), found)
     return (*found, *on_needles), text
@@ -204,6 +207,21 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         found.append(Printed(start, end, numbers, re.sub(r"[\s.]+", " ", kind).strip()))
         return text[:start] + " " * (end - start) + text[end:]
     return text
+
+
+ALONE = re.compile(
+    r"(?:(?<=[a-z)\]][.;])|(?<=\bacross)|(?<=\baround)|(?<=\bR\d)|(?<=\bR\d\d))"
+    r"\s+(?P<n>\d{1,4})\.?\s*$"
+)
+"""A number and nothing else behind a row that is over: "..., repeat. 21", "hdc across 12"."""
+
+
+def _alone(text: str, found: list[Printed]) -> str:
+    last = ALONE.search(text)
+    if last is None:
+        return text
+    found.append(Printed(last.start(), last.end(), (int(last["n"]),)))
+    return text[: last.start()] + " " * (last.end() - last.start()) + text[last.end() :]
 
 
 CHANGED = re.compile(

@@ -13,6 +13,7 @@ from reader.pattern.rule import Rule
 from reader.pattern.rules import find_rule
 from reader.pattern.totals import Printed
 from reader.pattern.tree import Node, Place
+from reader.terms.stitches import Craft
 from reader.text.span import Span
 
 TREE = frozenset([Place, *Node.__args__])
@@ -32,7 +33,9 @@ def totals_of(words: str, book: Book) -> tuple[tuple[Printed, ...], str]:
     """The totals printed in a row's words, and the words without them."""
     key = ("totals", words)
     if key not in book.once:
-        book.once[key] = printed_in(words, book.sizes, book.filet)
+        book.once[key] = printed_in(
+            words, book.sizes, book.filet, book.craft is Craft.CROCHET
+        )
     found: tuple[tuple[Printed, ...], str] = book.once[key]
     return found
 

@@ -35,6 +35,9 @@ def defines(words: str, head: str) -> bool:
 
 
 CROCHETED = re.compile(r"\b(?:\d*(?:sc|hdc|dc|htr|tr)|crochet|ch ?\d+|doubles?|trebles?)\b")
+GROUP_IS = re.compile(
+    r"(?:shell|fan|v-? ?st(?:itch)?|cluster|popcorn|bobble|puff|group|picot)s?\s*="
+)
 STARTS = re.compile(
     r"\b(?:ch(?:ain)?s?|ring|circle|mr|mc|magic|cast|co ?\d|f[sh]?d?c|foundation|join|attach"
     r"|rejoin|pick(?:ing)? up|loop|fasten|knot|unite)\b|\dch\b",
@@ -92,6 +95,8 @@ def only_says(words: str) -> bool:
     if re.match(r"(?:for [^:.]{2,30}: )?\d+ (?:sts?|stitches|rows|sc|dc)\b[^.;]{0,40}=\s*\d", low):
         return True
     if re.match(r"(?:[a-z]+ ?/ ?){2,}[a-z]+\b", low) and not re.search(r"\d", low):
+        return True
+    if GROUP_IS.match(low):
         return True
     if ONLY_A_TOTAL.fullmatch(low):
         return True

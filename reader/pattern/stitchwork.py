@@ -102,7 +102,8 @@ def _sts_together(cur: Cursor, start: int) -> Node | None:
         found = cur.stitch()
         cur.at += found.length if found is not None else 0
         taken = cur.accept(*NOUNS) or found is not None or at > start
-        if taken and cur.accept("tog", "together"):
+        _of_what(cur)
+        if taken and cur.accept("tog", "together", "off tog", "off together", "off as one"):
             base = "k" if cur.book.craft is Craft.KNITTING else found.stitch.name if found else "sc"
             name = f"{base}{number.values[0]}tog"
             stitch = stitch_named(name, cur.book.craft) or stitch_named("sc2tog", cur.book.craft)
@@ -112,6 +113,14 @@ def _sts_together(cur: Cursor, start: int) -> Node | None:
                 return Work(cur.span(start), cur.said(start), stitch, by, place, by=by)
     cur.at = at
     return None
+
+
+def _of_what(cur: Cursor) -> None:
+    """Takes "of next leaf" before "off together"."""
+    for ahead in range(1, 5) if cur.low() == "of" else ():
+        if cur.low(ahead) in ("off", "tog", "together"):
+            cur.at += ahead
+            return
 
 
 def _so_many(cur: Cursor) -> Place | None:
@@ -177,6 +186,10 @@ def _finish(
         number, place = _how_far(cur, number)
     else:
         place = _place(cur)
+    if stitch.takes > 1 and place.noun == "sp" and place.chain == stitch.takes:
+        # "tr3tog over next 3 ch": the three that become one, not the space of three.
+        number_below = Num((place.chain,))
+        place = replace(place, noun="ch", chain=0, number=number_below)
     name = found.special.name if found.special else ""
     between = chains_between(cur)
     place = _place(cur) if between and place.where is Where.PLAIN else place

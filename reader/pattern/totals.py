@@ -45,8 +45,9 @@ TAIL = re.compile(
     rf"\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
     rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?P<others>(?:\s*(?:and|,|,\s*and|&|\+)\s*\d+\s+"
     rf"(?:half )?(?:{_STITCH})\b(?!-))*)"
-    rf"(?:\s*(?:and|,|,\s*and|&|\+)\s*(?:\d+\s*)?(?:corner\s*)?(?:ch[- ]?\d*\s*)?(?:corner\s*)?"
-    rf"(?:sps?|spaces?|loops?|lps?|corners?|arches|picots?|sl sts?|ss)\b)*(?:\s*(?:on needles?"
+    rf"(?:\s*(?:and|,|,\s*and|&|\+)\s*(?:\d+\s*)?(?:corner\s*)?"
+    rf"(?:ch-\d+s?\b(?!\s*\w)|(?:ch[- ]?\d*\s*)?(?:corner\s*)?"
+    rf"(?:sps?|spaces?|loops?|lps?|corners?|arches|picots?|sl sts?|ss)\b))*(?:\s*(?:on needles?"
     rf"|rem(?:ain(?:ing)?)?|left|in all|total|on each "
     rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
     re.IGNORECASE,

@@ -1,4 +1,4 @@
-"""Rows numbered by a dash only, "1 - Ch 13. Inc in ...", get the full stop of a label; length kept.
+"""Labels that lack their mark, "1 - Ch 13. Inc in ...", "R1 hdc in third ch", get it; length kept.
 """
 
 from __future__ import annotations
@@ -6,19 +6,31 @@ from __future__ import annotations
 import re
 from itertools import pairwise
 
-LINE = re.compile(
-    r"^(?P<number>[ ]*(?P<first>\d{1,3})(?:[ ]?(?:-|to|,|&)[ ]?\d{1,3})?) (?P<dash>[-—]) "
-    r"(?=[A-Za-z(*\[\d])",
-    re.MULTILINE,
+_MORE = r"(?:[ ]?(?:-|to|,|&)[ ]?\d{1,3})?"
+DASHED = re.compile(
+    rf"^(?P<label>[ ]*(?P<first>\d{{1,3}}){_MORE}) [-—] (?=[A-Za-z(*\[\d])", re.MULTILINE
+)
+BARE = re.compile(
+    rf"^(?P<label>[ ]*(?:R|rnd|round|row|rd)[ ]?(?P<first>\d{{1,3}}){_MORE})[ ]"
+    r"(?=\d+ ?[a-z]|[a-z(*\[])(?!(?:to|and|through|of|is|are|in|for|has|have|on)\b)"
+    r"(?![^:\n.]{0,40}:)",
+    re.MULTILINE | re.IGNORECASE,
 )
 LEAST = 3
-"""Lines numbered so, one after the other from 1, that make them rows."""
+"""Lines labelled so, one after the other from 1, that make them rows."""
 
 
 def numbered(text: str) -> str:
-    """The text with the dash behind each row's number put right, where lines count on from 1."""
-    firsts = [int(found["first"]) for found in LINE.finditer(text)]
-    counts_on = firsts[:1] == [1] and all(a < b or b == 1 for a, b in pairwise(firsts))
-    if len(firsts) < LEAST or not counts_on:
-        return text
-    return LINE.sub(lambda found: f"{found['number']}.  ", text)
+    """The text with the mark behind each row's number put in, where its lines count on from 1."""
+    if _counts_on(DASHED, text):
+        text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
+    if _counts_on(BARE, text):
+        text = BARE.sub(lambda found: f"{found['label']}:", text)
+    return text
+
+
+def _counts_on(shape: re.Pattern[str], text: str) -> bool:
+    firsts = [int(found["first"]) for found in shape.finditer(text)]
+    if len(firsts) < LEAST or firsts[0] != 1:
+        return False
+    return all(a < b or b == 1 for a, b in pairwise(firsts))
