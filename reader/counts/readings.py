@@ -55,12 +55,13 @@ def readings(
         chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False,
         True) if below.spaces and not opening else (False,),
         listed, _either(joined), (False, True) if over_again(nodes, below) else (False,),
-        _lists_to_end(nodes), (False, True) if named_of_several(nodes, below) else (False,),
+        _lists_to_end(nodes),
     )  # fmt: skip
     begins = _beginnings(nodes)
+    names = (False, True) if named_of_several(nodes, below) else (False,)
     stitch = (True, False) if same and below.spaces else (False,)
-    for chain, more, each, cut, bundled, spaced, whole, both, again_all, to_end, any_ in options:
-        for begin, on in product(begins, stitch):
+    for chain, more, each, cut, bundled, spaced, whole, both, again_all, to_end in options:
+        for begin, on, any_ in product(begins, stitch, names):
             yield Choice(
                 chain, more, each, cut and ending, bundled, spaced, whole, both, again_all, to_end,
                 begin, on, any_,
