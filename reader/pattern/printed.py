@@ -68,11 +68,8 @@ def printed_in(
         if one is None:
             continue
         found.append(one)
-        text = (
-            text[: bracket.start()]
-            + " " * (bracket.end() - bracket.start())
-            + text[bracket.end() :]
-        )
+        blank = " " * (bracket.end() - bracket.start())
+        text = text[: bracket.start()] + blank + text[bracket.end() :]
     if filet and SQUARES.search(text) and not NET_OVER.search(text):
         return tuple(found), text
     on_needles, text = by_needle(text)
