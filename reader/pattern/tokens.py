@@ -61,6 +61,7 @@ def tokens_of(text: str, offset: int, sizes: int, known: frozenset[str]) -> list
     return _sizes_joined(found, sizes) if sizes > 1 else found
 
 
+GOES_ON = re.compile(r"\s+[a-z]")
 SHADES = frozenset({"dk", "lt", "med", "approx", "no"})
 
 
@@ -69,7 +70,7 @@ def _abbreviates(last: Token, text: str, at: int) -> bool:
     if last.kind != "word":
         return False
     return last.low in SHADES or (
-        len(last.low) <= 4 and re.match(r"\s+[a-z]", text[at:]) is not None
+        len(last.low) <= 4 and GOES_ON.match(text, at) is not None
     )
 
 

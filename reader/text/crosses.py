@@ -11,10 +11,19 @@ CLOSING = re.compile(r"(?<=[\s,.;])[x+†](?=[;,.]?\s+rep(?:eat)?\b)", re.IGNORE
 """A cross before "repeat" can be nothing else."""
 OPENING = re.compile(r"(?:(?<=—)|(?<=—\s)|(?<=--)|(?<=[.:\]]\s)|^)[x+†](?=\s+(?:\d+\s+)?[A-Za-z])")
 
+OWN_SIGNS = ("+", "#", "@")
+
 
 def starred(text: str) -> str:
-    """The text with such crosses as stars; a cross that counts times or adds is left."""
-    return PARAGRAPH.sub(lambda found: _starred(found.group()), text)
+    """The text with such crosses as stars; a cross that counts times or adds is left. So is any
+    other sign of the writer's own, unless words go back to it.
+    """
+    text = PARAGRAPH.sub(lambda found: _starred(found.group()), text)
+    for sign in OWN_SIGNS:
+        back = rf"\brep(?:eat)?\.? (?:from )?{re.escape(sign)}"
+        if sign in text and re.search(back, text, re.IGNORECASE):
+            text = re.sub(rf"(?<=\s){re.escape(sign)}(?=\s)", "*", text)
+    return text
 
 
 def _starred(words: str) -> str:

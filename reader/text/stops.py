@@ -70,14 +70,14 @@ def _goes_on(text: str, word: str, at: int) -> bool:
     begins = behind.end() if behind else at
     rest = text[begins : begins + 40]
     first = rest[:1]
-    if word.lower() in NEVER_LAST and first:
+    if word in NEVER_LAST and first:
         return LABEL.match(rest) is None
     line = behind is not None and "\n" in behind.group()
     if not first or BEGINS_ROW.match(rest) or (line and re.match(r"\d+[.)]\s", rest)):
         return False
     if first.islower() or first in ",;:)]-—/":
         return True
-    ends = word.lower() in NOUNS
+    ends = word in NOUNS
     if first.isdigit():
         glued = at < len(text) and text[at].isdigit()
         return not ends or glued or re.match(r"\d+ (?:more )?times?\b", rest) is not None

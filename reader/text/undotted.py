@@ -1,6 +1,5 @@
 """Clean text -> the same text, length kept, without the full stops that only end an abbreviation:
-"1 d.c. into 2nd ch. from hook" -> "1 dc   into 2nd ch  from hook"; and with the chains of a space
-behind it.
+"1 d.c. into 2nd ch. from hook" -> "1 dc   into 2nd ch  from hook".
 """
 
 from __future__ import annotations
@@ -32,27 +31,11 @@ SHORT = frozenset(
      "grp", "gr", "n", "m", "mk", "pc", "pet", "dbl", "trs", "cl"]
 )  # fmt: skip
 """Short words whose full stop is followed by what goes on with the sentence."""
-SPACE_OF = re.compile(
-    r"(?P<n>\d(?<!\w\d)\d*)(?P<gap>[ -]?)ch"
-    r"(?=[ -](?:sp|space|lp|loop|arch|corner|gap)(?P<many>s?)\b)",
-    re.IGNORECASE,
-)
-"""A space named by its chains, number first: "next 2-ch sp"."""
-ONE_OF_THEM = re.compile(
-    r"\b(?:next|each|same|last|the|any|first|every|corner)\s$", re.IGNORECASE
-)
-"""Before the number, these tell that it is of chains and not of spaces."""
 ENDS = re.compile(r"\s*(?:[A-Z]|$)")
 
 
 def undotted(text: str) -> str:
     """The text without them; a full stop that may end a sentence stays, at the same place."""
-    for sign in ("+", "#", "@"):
-        back = rf"\brep(?:eat)?\.? (?:from )?{re.escape(sign)}"
-        if sign in text and re.search(back, text, re.IGNORECASE):
-            # A sign of the writer's own in place of the star.
-            text = re.sub(rf"(?<=\s){re.escape(sign)}(?=\s)", "*", text)
-    text = SPACE_OF.sub(_chains_first, text)
     text = ST_ST.sub(lambda m: "st st".ljust(len(m.group())), text)
     text = DOTTED.sub(_joined, text)
     out = list(text)
@@ -64,14 +47,6 @@ def undotted(text: str) -> str:
         if (in_figures or word in SHORT) and behind.match(text, at + 1):
             out[at] = " "
     return "".join(out)
-
-
-def _chains_first(said: re.Match[str]) -> str:
-    """ "next 2-ch sp" -> "next ch-2 sp"; "2 ch sps" may be two spaces and stays."""
-    before = said.string[max(0, said.start() - 9) : said.start()]
-    if said["gap"] != "-" and (said["many"] or not ONE_OF_THEM.search(before)):
-        return said.group()
-    return f"ch{said['gap']}{said['n']}"
 
 
 def _joined(found: re.Match[str]) -> str:
