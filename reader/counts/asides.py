@@ -8,8 +8,8 @@ from reader.counts.counted import Problem
 from reader.counts.entries import Entry, nothing_worked, orders
 from reader.counts.faults import Where as Spot
 from reader.counts.faults import unclear
+from reader.counts.lists import knits
 from reader.counts.sentences import without_heading
-from reader.counts.solve import knits
 from reader.counts.solved import Solved
 from reader.pattern.tree import Act, Where, Work
 

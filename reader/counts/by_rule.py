@@ -13,7 +13,7 @@ from reader.counts.casting import cast_on_in
 from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
 from reader.counts.evens import Evens
 from reader.counts.growth import LONGEST, run_through, steps_of
-from reader.counts.gusset import whole_of_part
+from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
 from reader.counts.questions import ask_how_often, ask_of_chart, ask_of_same_time
@@ -226,7 +226,10 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if not ledger.rows and entries[0].number == 1 and entries[0].base is not None:
         # The first rows of another part: from a foundation like its own.
         ledger.below = entries[0].base
-    times = rule.times
+    times, gained = rule.times, sum(one.gain or 0 for one in entries)
+    if times is None and rule.goal is None and ledger.pattern.craft is Craft.KNITTING:
+        told = told_behind(ledger, row.start + rule.end, row.end, gained)
+        rule = rule if told is None else replace(rule, goal=told)
     if times is None and rule.goal is None:
         known = upto is not None and ledger.number and upto > ledger.number + 1
         times = max(0, ((upto or 0) - 1 - ledger.number) // len(entries)) if known else 0
@@ -236,7 +239,6 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if times == 0 and (MEASURES.search(ledger.text[span.start : span.end]) or rule.times is None):
         # How many rows that is only the measure tells; the words stand as one row, never dropped.
         why = "as many rows as the measure takes"
-        gained = sum(one.gain or 0 for one in entries)
         changes = gained != 0 and ledger.pattern.craft is Craft.KNITTING
         ledger.even(-1 if changes else ledger.below.stitches, None, span.start, span.end, why, True)
         if changes:
@@ -351,6 +353,9 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
     start, end = row.start + rule.start, row.start + rule.end
     sections = max(1, ledger.below.sections)
+    if rule.goal is None and rule.times is None and ledger.pattern.craft is Craft.KNITTING:
+        step = steps_of(counts, rule)[0]
+        rule = replace(rule, goal=told_behind(ledger, end, row.end, step))
     through = run_through(counts, rule, sections, ledger.number, last)
     if not through:
         # The words stand as one row, never dropped, though their rows are not known.

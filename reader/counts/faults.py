@@ -12,8 +12,8 @@ from reader.counts.agreeing import groups_in, values
 from reader.counts.counted import Problem, Verdict
 from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
+from reader.counts.lists import knits
 from reader.counts.repeating import fixed
-from reader.counts.solve import knits
 from reader.counts.solved import Solved
 from reader.pattern.tree import LOST, Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
 from reader.pattern.tree import Where as Spot

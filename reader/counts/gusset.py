@@ -1,5 +1,6 @@
-"""A goal told for a part of the row: "until there are 13 sts between markers" -> the stitches of
-the whole row, where the rows before tell how many lie between.
+"""Goals told otherwise than for the whole row: "until there are 13 sts between markers", where the
+rows before tell how many lie between; "until all are worked. 18 sts remain.", where the total
+behind tells.
 """
 
 from __future__ import annotations
@@ -24,6 +25,10 @@ BETWEEN = re.compile(
 )
 
 
+NEAR = 24
+"""Characters: a total stands at most so far behind its rule."""
+
+
 def whole_of_part(ledger: Ledger, words: str) -> int | None:
     """The stitches of the whole row when its part has as many as the words say; None where they
     speak of no part, or the rows before do not tell how many it has.
@@ -41,6 +46,19 @@ def whole_of_part(ledger: Ledger, words: str) -> int | None:
             return None
         gained += entry.gain
     return None
+
+
+def told_behind(ledger: Ledger, start: int, end: int, step: int) -> int | None:
+    """The total printed directly behind a rule, where steps of that sign lead to it; else None."""
+    here = ledger.below.stitches
+    printed, _ = ledger.printed(ledger.text[start:end])
+    totals = [one for one in printed if not one.change and not one.each and one.start < NEAR]
+    if not totals or here is None or not step:
+        return None
+    sized = len(totals[0].numbers) == len(ledger.pattern.sizes)
+    told = totals[0].numbers[ledger.size if sized else 0]
+    way = told - here
+    return told if way * step > 0 and way % step == 0 else None
 
 
 def _held_between(entry: Entry) -> int | None:

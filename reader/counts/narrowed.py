@@ -44,6 +44,12 @@ TO_AND_FRO = re.compile(
     re.IGNORECASE,
 )
 """Work that goes on in rows over some of the stitches."""
+ON_ONE_NEEDLE = re.compile(
+    rf"\bheel\b[^.;]{{0,40}}?\b(?:take|put|place|slip|arrange|knit|have)\s+(?:the\s+)?(?:first\s+|last\s+"
+    rf"|next\s+)?{_N}\s+{_STS}\s+(?:on|on to|onto|to)\s+(?:one|a|1)\s+(?:needle|pin)\b",
+    re.IGNORECASE,
+)
+"""The heel's stitches, put on one needle."""
 EACH_SIDE = re.compile(
     rf"\b(?:place|put|take|slip)\s+{_N}\s+{_STS}\s+(?:on\s+)?each\s+side\s+of\s+(?:the\s+)?"
     r"(?:middle|centre|center|seam|back)\b",
@@ -57,7 +63,7 @@ def worked_on(words: str) -> int | None:
     sides = EACH_SIDE.search(words)
     if sides:
         return 2 * (_value(sides.group("n")) or 0) + 1
-    fro = TO_AND_FRO.search(words)
+    fro = TO_AND_FRO.search(words) or ON_ONE_NEEDLE.search(words)
     if fro:
         return _value(fro.group("n"))
     heel = FOR_HEEL.search(words)

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 from reader.counts.agreeing import values
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.fabric import Below, of_runs, plain
-from reader.counts.solve import knits
+from reader.counts.lists import knits
 from reader.counts.solved import Solved
 from reader.pattern.tree import Act, Repeat
 from reader.terms.stitches import Craft

@@ -10,10 +10,11 @@ from reader.counts.agreeing import values
 from reader.counts.endings import AROUND
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
 from reader.counts.fabric import Below, Run, chains_as_stitches, foundation, nameless
+from reader.counts.lists import knits, repeated, slips_on, whole_row
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import completes, to_other_edge
-from reader.counts.readings import begun_at, list_to_end, readings, times_of_list
+from reader.counts.readings import readings
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turning import makes_loop, symmetric_edge
@@ -28,17 +29,12 @@ from reader.pattern.tree import (
     Edge,
     Group,
     Node,
-    Num,
-    Place,
     Repeat,
-    Shape,
     Skip,
     Start,
-    Until,
     Where,
     Work,
 )
-from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
 
@@ -77,8 +73,8 @@ def work_row(
         _count_chain(ends, rest, height, tally)
     elif makes_loop(first_work(rest), height) and tally.walk.known:
         tally.make_space(height)
-    rest = _repeated(rest, choice, size, below.edge if choice.over_again else 0)
-    work_all(_whole_row(_slips_on(rest), tally), tally)
+    rest = repeated(rest, choice, size, below.edge if choice.over_again else 0)
+    work_all(whole_row(slips_on(rest), tally), tally)
     if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:
         tally.runs.append(Run("gap"))
     next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
@@ -240,75 +236,6 @@ def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> Non
     tally.walk.take(1)
 
 
-def _as_list(rest: list[Node], size: int) -> list[Node]:
-    """ "2 sc, inc x 6" as six times the list."""
-    times = times_of_list(rest)
-    works = [one for one in rest if not isinstance(one, Act)]
-    last = works[-1] if works else None
-    if times is None or not isinstance(last, Work) or last.number is None:
-        return rest
-    once = Num(tuple(n // max(1, times.at(k)) for k, n in enumerate(last.number.values)))
-    body = tuple(
-        replace(one, number=once, by=None) if one is last else one
-        for one in works
-        if isinstance(one, Work)
-    )
-    words = " ".join(one.words for one in works)
-    return [
-        Repeat(last.span, words, body, Until.TIMES, times),
-        *(one for one in rest if isinstance(one, Act)),
-    ]
-
-
-def _repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Node]:
-    """The list repeated where this reading has it so; edge: stitches beside the pattern."""
-    rest = begun_at(rest, choice.begin)
-    if choice.whole_list:
-        rest = _as_list(rest, size)
-    to_end = choice.to_end and list_to_end(rest)
-    if not to_end and not choice.over_again:
-        return rest
-    works = [one for one in rest if not isinstance(one, Act)]
-    words = " ".join(one.words for one in works)
-    body = [
-        replace(one, place=replace(one.place, where=Where.PLAIN)) if isinstance(one, Work) else one
-        for one in rest
-    ]
-    again = Repeat(works[0].span, words, tuple(body), Until.OPEN)
-    plain = stitch_named("st", Craft.KNITTING)
-    if not edge or plain is None:
-        return [again]
-    place = Place(Where.PLAIN, again.span)
-    return [again, Work(again.span, "", plain, Num((edge,)), place)]
-
-
-def _slips_on(rest: list[Node]) -> list[Node]:
-    """The row without the slip stitches behind a repeat that uses it up: they only go on to where
-    the next round begins.
-    """
-    repeats = [n for n, one in enumerate(rest) if isinstance(one, Repeat)]
-    last = rest[repeats[-1]] if repeats else None
-    if not isinstance(last, Repeat) or last.until is not Until.OPEN:
-        return rest
-    behind = rest[repeats[-1] + 1 :]
-    if not all(isinstance(one, Act) or travels(one) for one in behind):
-        return rest
-    return [*rest[: repeats[-1] + 1], *(one for one in behind if not travels(one))]
-
-
-def _whole_row(rest: list[Node], tally: Tally) -> list[Node]:
-    """ "Purl." alone: the one stitch goes into all."""
-    works = [one for one in rest if not isinstance(one, Act)]
-    shaped = len(works) > 1 and all(isinstance(one, Shape) for one in works[1:])
-    if (len(works) == 1 or shaped) and isinstance(works[0], Work):
-        one = works[0]
-        alone = one.place.where is Where.PLAIN and one.number is None
-        if alone and (tally.walk.left is not None or knits(rest)):
-            whole = replace(one, place=replace(one.place, where=Where.REST))
-            return [whole if x is one else x for x in rest]
-    return rest
-
-
 def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: Ends) -> Solved:
     walk = tally.walk
     left = walk.left or 0
@@ -345,12 +272,6 @@ def balanced(moves: Sequence[Move]) -> bool:
     """Whether a pass of the row's repeat leaves as many stitches as it takes."""
     first = [move for move in moves if move.passes and move.passes[0].number == 1]
     return bool(first) and sum(one.takes for one in first) == sum(one.makes for one in first)
-
-
-def knits(nodes: Sequence[Node]) -> bool:
-    """Whether a row is knitted."""
-    work = first_work(nodes)
-    return work is not None and work.stitch.craft is Craft.KNITTING
 
 
 def short_row(ends: Ends) -> bool:

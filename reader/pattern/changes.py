@@ -25,7 +25,9 @@ _EVERY = (
     r"(?:foll\w*\s+)?"
     rf"(?:\w+\s+)?(?:{_ROWS}|(?:needles?|pins?)(?![^.;]*\b(?:rounds?|rows?|rnds?)))\b"
 )
-_OTHER = r"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b)"
+_OTHER = (
+    r"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b|k(?:nit)? ?2 ?tog)"
+)
 """Another change, to which what follows belongs."""
 _FIRST = rf"(?:next|this|same|the|\d+(?:st|nd|rd|th)|last)(?: {_ROWS})?\s*,?\s*(?:and|then)"
 CHANGES = re.compile(
@@ -154,7 +156,7 @@ def find_change(words: str) -> Change | None:
         every = int(then["nth"][:3]) if then["nth"] else 2 if then["other"] else 1
         return Change(0, 0, every, int(then["rows"][:3]) if then["rows"] else None, False, True)
     apart = WITH_ROWS_BETWEEN.search(words)
-    found = CHANGES.search(words)
+    found = next((one for one in CHANGES.finditer(words) if not _bound_alone(one)), None)
     if apart and (not found or apart.start() < found.start()):
         every = int(apart.group(1)[:2]) + 1
         return Change(apart.start(), 0, every, None, False, True, apart.end())
@@ -162,9 +164,6 @@ def find_change(words: str) -> Change | None:
         return None
     way = found.group("way").lower()
     said = found.group("n")
-    bound = way in ("cast off", "bind off", "cast on")
-    if bound and (said is None or not found.group("every")):
-        return None
     ends = 2 if BOTH_ENDS.search(found.group()) else 1
     once = ONE_SPOT.search(words[found.start() :].split(".")[0])
     as_before = AS_BEFORE.search(found.group()) is not None
@@ -175,6 +174,14 @@ def find_change(words: str) -> Change | None:
     number = int(said[:4]) if said and said.isdigit() else 2 if said == "twice" else 1
     gain = number if way in ("inc", "widen", "cast on") else -number
     return _how_often(found, gain * ends)
+
+
+def _bound_alone(found: re.Match[str]) -> bool:
+    """Whether stitches are bound off, or cast on, in rows that are counted: edges, and no change at
+    a pace.
+    """
+    bound = found.group("way").lower() in ("cast off", "bind off", "cast on")
+    return bound and (found.group("n") is None or not found.group("every"))
 
 
 def _how_often(found: re.Match[str], step: int) -> Change:

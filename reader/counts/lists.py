@@ -1,0 +1,107 @@
+"""The list of a row's instructions as it is meant: repeated where the words have it so, one stitch
+alone for the whole row.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from reader.counts.ends import first_work, travels
+from reader.counts.readings import begun_at, list_to_end, times_of_list
+from reader.counts.tally import Choice, Tally
+from reader.pattern.tree import (
+    Act,
+    Node,
+    Num,
+    Place,
+    Repeat,
+    Shape,
+    Until,
+    Where,
+    Work,
+)
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft
+
+
+def _as_list(rest: list[Node], size: int) -> list[Node]:
+    """ "2 sc, inc x 6" as six times the list."""
+    times = times_of_list(rest)
+    works = [one for one in rest if not isinstance(one, Act)]
+    last = works[-1] if works else None
+    if times is None or not isinstance(last, Work) or last.number is None:
+        return rest
+    once = Num(tuple(n // max(1, times.at(k)) for k, n in enumerate(last.number.values)))
+    body = tuple(
+        replace(one, number=once, by=None) if one is last else one
+        for one in works
+        if isinstance(one, Work)
+    )
+    words = " ".join(one.words for one in works)
+    return [
+        Repeat(last.span, words, body, Until.TIMES, times),
+        *(one for one in rest if isinstance(one, Act)),
+    ]
+
+
+def repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Node]:
+    """The list repeated where this reading has it so; edge: stitches beside the pattern."""
+    rest = begun_at(rest, choice.begin)
+    if choice.whole_list:
+        rest = _as_list(rest, size)
+    to_end = choice.to_end and list_to_end(rest)
+    if not to_end and not choice.over_again:
+        return rest
+    works = [one for one in rest if not isinstance(one, Act)]
+    words = " ".join(one.words for one in works)
+    body = [
+        replace(one, place=replace(one.place, where=Where.PLAIN)) if isinstance(one, Work) else one
+        for one in rest
+    ]
+    again = Repeat(works[0].span, words, tuple(body), Until.OPEN)
+    plain = stitch_named("st", Craft.KNITTING)
+    if not edge or plain is None:
+        return [again]
+    place = Place(Where.PLAIN, again.span)
+    return [again, Work(again.span, "", plain, Num((edge,)), place)]
+
+
+def slips_on(rest: list[Node]) -> list[Node]:
+    """The row without the slip stitches behind a repeat that uses it up: they only go on to where
+    the next round begins.
+    """
+    repeats = [n for n, one in enumerate(rest) if isinstance(one, Repeat)]
+    last = rest[repeats[-1]] if repeats else None
+    if not isinstance(last, Repeat) or last.until is not Until.OPEN:
+        return rest
+    behind = rest[repeats[-1] + 1 :]
+    if not all(isinstance(one, Act) or travels(one) for one in behind):
+        return rest
+    return [*rest[: repeats[-1] + 1], *(one for one in behind if not travels(one))]
+
+
+def _only_adds(one: Node) -> bool:
+    return isinstance(one, Work) and not one.stitch.takes
+
+
+def whole_row(rest: list[Node], tally: Tally) -> list[Node]:
+    """ "Purl." alone: the one stitch goes into all."""
+    works = [one for one in rest if not isinstance(one, Act)]
+    shaped = len(works) > 1 and all(isinstance(one, Shape) for one in works[1:])
+    added = len(works) > 1 and all(_only_adds(one) for one in works[:-1])
+    if works and (len(works) == 1 or shaped or added):
+        one = works[-1 if added else 0]
+        if not isinstance(one, Work):
+            return rest
+        alone = one.place.where is Where.PLAIN and one.number is None
+        if alone and (tally.walk.left is not None or knits(rest)):
+            whole = replace(one, place=replace(one.place, where=Where.REST))
+            return [whole if x is one else x for x in rest]
+    return rest
+
+
+def knits(nodes: Sequence[Node]) -> bool:
+    """Whether a row is knitted."""
+    work = first_work(nodes)
+    return work is not None and work.stitch.craft is Craft.KNITTING
