@@ -61,6 +61,8 @@ def in_groups(
     or that of the row it comes from, or totals of earlier rows (units, the latest last) the groups
     that this row has too; (None, "") elsewhere.
     """
+    if entry_unit == LOOPS:
+        entry_unit = ""
     if kind or entry_unit:
         made = groups_told(one, kind or entry_unit, stated)
         return (made, kind or entry_unit) if made is not None else (None, "")
@@ -68,7 +70,26 @@ def in_groups(
     for unit in reversed(units) if stated is None else ():
         if any(same_kind(name, unit) for name in named):
             return groups_told(one, unit, None), unit
-    return None, ""
+    loops = loops_only(one.tally)
+    return (loops, LOOPS) if loops and one.count is not None and stated is None else (None, "")
+
+
+LOOPS = "loops"
+SHORTEST_LOOP = 3
+"""Chains: fewer between two stitches are a mesh or a small space, and no loop."""
+
+
+def loops_only(tally: Tally) -> int:
+    """How many loops a row has that is nothing else: chains, each held by one low stitch; 0 for
+    other rows.
+    """
+    loops = 0
+    for run in tally.runs:
+        if run.name == SPACE and run.chains >= SHORTEST_LOOP:
+            loops += run.n
+        elif run.name not in ("sc", "sl st") or run.n > 1:
+            return 0
+    return loops if loops > 1 and abs(loops - tally.makes) <= 1 else 0
 
 
 def groups_told(one: Solved, kind: str, stated: int | None) -> int | None:

@@ -32,14 +32,16 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     """Works the ending; "ch 2, dc in first sc" closes a round of loops with a last loop, half
     chain, half stitch.
     """
-    before, made = tally.makes, tally.spaces
     if closes_loop(node) and into_tall_of(node) and tally.walk.spaces:
         # The round ends in the loop where it began, with a tall stitch of its own.
         work_all(node.ending[:-1], tally, need)
         tally.walk.take_spaces(1, any_opening)
         tally.make(1, "dc")
         return
-    work_all(node.ending, tally, need)
+    closing = _closing(node.ending)
+    work_all(node.ending[: len(node.ending) - closing], tally, need)
+    before, made = tally.makes, tally.spaces
+    work_all(node.ending[len(node.ending) - closing :], tally, need)
     if not closes_loop(node) or into_tall_of(node):
         return
     alone = node.altered and _slips_last(node)
@@ -47,6 +49,12 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         return
     if tally.runs[-1].is_stitch and tally.runs[-1].n == 1:
         tally.runs.pop()
+
+
+def _closing(ending: Sequence[Node]) -> int:
+    """How many of the last instructions are the chain and the tall stitch that close a loop."""
+    chains = [at for at, one in enumerate(ending) if isinstance(one, Chain)]
+    return len(ending) - chains[-1] if chains else len(ending)
 
 
 def into_tall_of(node: Repeat) -> bool:
@@ -69,7 +77,7 @@ def _slips_last(node: Repeat) -> bool:
 
 def closes_loop(node: Repeat) -> bool:
     """Whether the ending of a repeat of loops is a chain and a tall stitch into the beginning."""
-    works = [one for one in node.ending if isinstance(one, Chain | Work)]
+    works = [one for one in node.ending if isinstance(one, Chain | Work)][-2:]
     if node.altered and len(works) == 1 and _slips_last(node):
         tall = works[0]
         return isinstance(tall, Work) and tall.stitch.height > 2 and tall.place.where is Where.FIRST

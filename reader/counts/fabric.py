@@ -50,7 +50,8 @@ class Below:
     """What the next row is worked into. stitches None: unknown. chained: an unworked foundation
     chain. markers: how many lie in it, 0 where that is not known.
     edge: stitches outside the pattern that a row is told for. waiting: those on a holder, 0 where
-    none or several groups wait. flat: the piece is turned, its edge is more than this row.
+    none or several groups wait. flat: the piece is turned, its edge is more than this row. in_loop:
+    the round ended with a tall stitch that closed its last loop, in which the next begins.
     """
 
     stitches: int | None = None
@@ -62,6 +63,7 @@ class Below:
     edge: int = 0
     waiting: int = 0
     flat: bool = False
+    in_loop: bool = False
 
     @property
     def spaces(self) -> int:

@@ -139,7 +139,23 @@ def start_row(
 
 def closed_round(nodes: Sequence[Node]) -> bool:
     """Whether a row is joined to its own beginning, whatever its label calls it."""
+    last = _last_of(nodes)
+    return isinstance(last, Act) and last.deed is Deed.JOIN
+
+
+def ends_in_loop(nodes: Sequence[Node]) -> bool:
+    """Whether a row ends with a chain and a tall stitch, half and half the last of its loops."""
+    if isinstance(_last_of(nodes), Act):
+        return False
+    works = [one for one in nodes if isinstance(one, Chain | Work | Repeat)]
+    if works and isinstance(works[-1], Repeat):
+        works = [one for one in works[-1].ending if isinstance(one, Chain | Work | Repeat)]
+    if len(works) < 2 or not isinstance(works[-2], Chain) or not isinstance(works[-1], Work):
+        return False
+    return works[-1].stitch.height > 2 and works[-2].number.values[0] > 0
+
+
+def _last_of(nodes: Sequence[Node]) -> Node | None:
     quiet = (Deed.NOTE, Deed.COLOUR, Deed.FINISH)
     acts = [one for one in nodes if not (isinstance(one, Act) and one.deed in quiet)]
-    last = acts[-1] if acts else None
-    return isinstance(last, Act) and last.deed is Deed.JOIN
+    return acts[-1] if acts else None

@@ -23,6 +23,7 @@ from reader.counts.foundation import (
     begins,
     begins_anew,
     closed_round,
+    ends_in_loop,
     is_start,
     start_inside,
     start_row,
@@ -87,6 +88,7 @@ class Ledger:
         self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
         self.waiting: tuple[int, ...] = ()
         self.times_more: bool | None = None
+        self.joined = False
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
     def full(self) -> bool:
@@ -354,8 +356,12 @@ class Ledger:
         sections = tally.sections if tally.sections > 1 else 0
         self.below = left_by(solved, count, entry, sections)
         turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in entry.nodes)
-        if turns or not (is_round or closed_round(entry.nodes)):
+        # Rounds are called rows too, in patterns that join them.
+        self.joined = not turns and (self.joined or closed_round(entry.nodes))
+        if turns or not (is_round or self.joined):
             self.below = turned(self.below)
+        elif ends_in_loop(entry.nodes):
+            self.below = replace(self.below, in_loop=True)
         if (self.below.stitches or 0) > LONGEST_ROW:
             self.below, self.doubted = Below(), True
         self.carried = solved.next_chain

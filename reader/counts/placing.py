@@ -235,6 +235,11 @@ def _into_all(
         tally.uneven = (places, stitch.takes)
         if stitch.takes == 2:
             times += tally.choice.cut_ending
+    if work.between and per == 1 and times > 1:
+        one = Run(made_name(stitch), 1)
+        tally.make_runs([one], 1, False)
+        tally.make_runs([Run("sp", 1, work.between), one], times - 1, False)
+        return
     _put(work, tally, per, times, opening and per > 1)
     if opening:
         tally.sections = places
@@ -263,8 +268,9 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         tally.squares_left = max(0, squares) if tally.netted else 0
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
     if m == 2 and BETWEEN.search(place.text):
-        # "tr between next 2 tr": one place, and both are gone past.
-        walk.take(m, name)
+        # "tr between next 2 tr": one place; the second of them is the first of the next two, where
+        # more follow.
+        walk.take(1 if walk.in_row(name) > 2 else m, name)
         _put(work, tally, n, 1)
         return
     if _into_group(work, n, m if plural else 1, tally):

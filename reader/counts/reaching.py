@@ -4,8 +4,11 @@ from __future__ import annotations
 
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.tally import Need, Tally
+from reader.counts.walk import Walk
 from reader.pattern.tree import Place, Where
 
+PLAIN = frozenset(["sc", "hdc", "dc", "tr", "dtr", "trtr"])
+"""Stitches whose kind is seen; what a group is made of the row below does not tell."""
 CLUSTERS = ("cluster", "popcorn", "puff", "bobble", "picot")
 
 
@@ -28,9 +31,13 @@ def all_places(
         here = max(0, walk.left - max(place.number.at(tally.size), need.stitches))
     else:
         here = max(0, walk.left - need.stitches)
+    places = here
     if limit is not None:
         here = min(here, limit[0])
-    places = here
+        places, here = of_kind(place, walk, here)
+    elif walk.before and place.where is Where.EACH:
+        # What lay before the round's beginning is not worked again at its end.
+        places, _ = of_kind(place, walk, max(0, here - walk.before))
     if place.noun in CLUSTERS and walk.named(place.noun) and place.where is Where.EACH:
         places = walk.named(place.noun)
     ahead = walk.ahead()
@@ -52,3 +59,21 @@ def _all_openings(place: Place, tally: Tally, need: Need) -> int:
     walk.take_spaces(places, which)
     tally.spaced = True
     return places
+
+
+def of_kind(place: Place, walk: Walk, here: int) -> tuple[int, int]:
+    """Of the next `here` stitches those of the kind that is named, and how far the last of them is:
+    "1 tr in each tr" before a shell goes over the shell's own stitches.
+    """
+    found = last = at = 0
+    for run in walk.ahead():
+        if not run.is_stitch or at >= here:
+            continue
+        if run.name not in PLAIN:
+            return here, here
+        number = min(run.n, here - at)
+        at += number
+        if run.name == place.noun:
+            found, last = found + number, at
+    named = place.where is Where.EACH and 0 < found < here
+    return (found, last) if named else (here, here)

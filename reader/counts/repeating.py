@@ -264,6 +264,8 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
     walk = tally.walk
     ending = body_of(node.ending, tally, work_all).walk.takes
     if walk.left is None or one.walk.takes <= 0:
+        # Along spaces no arithmetic tells how often: such a reading closes nothing.
+        walk.lacking += one.walk.space_takes > 0
         work_all(node.ending, tally, need)
         return
     room = walk.left - ending - need.stitches

@@ -298,7 +298,7 @@ def best(
     found: Solved | None = None
     mark = -1e9
     for number, choice in enumerate(
-        readings(ends.body, chains, below, begins_in_same(ends))
+        readings(ends.body, chains, below, begins_in_same(ends) and not below.in_loop)
     ):
         most = 3.0 * (stated is not None) + 2.0 - 0.2 * choice.oddity() - 0.1 * (number > 0)
         if most <= mark:

@@ -289,6 +289,18 @@ class Walk:
         """How many wanted spaces lie ahead."""
         return sum(run.n for run in self.ahead() if not run.is_stitch and wanted(run))
 
+    def in_row(self, name: str) -> int:
+        """How many stitches of that kind follow each other next, no more than two chains between
+        them.
+        """
+        found = 0
+        for run in self.ahead():
+            if run.is_stitch and run.name == name:
+                found += run.n
+            elif found and (run.is_stitch or run.chains > 2):
+                break
+        return found
+
     def named(self, name: str) -> int:
         """How many stitches of that kind lie ahead."""
         return sum(run.n for run in self.ahead() if run.name == name)

@@ -21,7 +21,7 @@ from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
-from reader.pattern.stars import all_around, body_start, left_open, pairs_up
+from reader.pattern.stars import all_around, body_start, goes_on_by_chain, left_open, pairs_up
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
@@ -319,7 +319,8 @@ class _Reading:
             if cur.low() in ("join", "turn") or slips:
                 break
             others = AFTER_ENDING - {"sl"} if knits else AFTER_ENDING
-            if cur.low() == "," and (cur.low(1) in others or cur.kind(1) == "stars"):
+            ends = cur.low(1) in others and not goes_on_by_chain(cur)
+            if cur.low() == "," and (ends or cur.kind(1) == "stars"):
                 break
             at = cur.at
             self.one()

@@ -53,6 +53,14 @@ def _begins_loop(nodes: Sequence[Node]) -> bool:
     return loops and isinstance(low, Work) and low.stitch.height <= 1
 
 
+def goes_on_by_chain(cur: Cursor) -> bool:
+    """Whether ", ch 2, tr in same" goes on with an ending, and is not the chain of the next row."""
+    if cur.low() != "," or cur.low(1) not in ("ch", "chain") or cur.kind(2) != "num":
+        return False
+    after = 4 if cur.low(3) in (",", "and") else 3
+    return cur.stitch(after) is not None and cur.low(after) not in ("sl", "ss", "ch", "chain")
+
+
 ALL_AROUND = (
     "all around", "all round", "around", "all across", "across", "all the way around", "to end",
     "to the end", "to end of round", "to the end of the round", "to end of row",

@@ -358,6 +358,12 @@ def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
         # "1 tr, on tr of last round": the comma parts a stitch from its place.
         made.pop()
         return replace(last, place=place)
+    told = len(made) > 1 and made[-2] is last and isinstance(made[-1], Act)
+    if told and last.place.where is Where.PLAIN and made[-1].words.endswith(")"):
+        # "d tr (3 times over needle) in next sc": the bracket parts a stitch from its place.
+        words = f"{last.words} {made[-1].words} {cur.said(start)}"
+        del made[-2:]
+        return replace(last, place=place, words=words)
     return replace(
         last,
         span=cur.span(start),
