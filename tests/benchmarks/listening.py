@@ -1,15 +1,17 @@
 """The ear on people it never heard, by the very path that listens in a session.
 
-usage: python -m tests.benchmarks.listening SPEECH [--model DIR] [--every N]
-       [--choose | --curve | --peers]
+usage: python -m tests.benchmarks.listening SPEECH [--model DIR] [--every N] [--film FOLDER]
+       [--choose | --curve] [--peers] [--picture FILE.svg]
 
-SPEECH: see listening_clips. Printed for each grammar and each room (clean, and noise, music or
-others' talk 10 dB below the word): understood, confused (moved, but wrongly), unsure (a chime, no
+SPEECH: see listening_clips. Printed for each grammar in quiet and with noise, music or others' talk
+20, 10 and 5 dB below the word: understood, confused (moved, but wrongly), unsure (a chime, no
 move), missed; then other speech taken for a command, by clip and by hour, false moves in an hour of
-music and of household noise, the delay from the end of the word to the decision, computing, load,
-memory. --curve repeats it in quiet for each filler and least certainty; --choose does the same on
-the speakers for choosing, where every threshold is set. Without --choose only speakers that judge
-are heard. --peers measures other recognisers on the same clips instead, see listening_peers.
+speech with and without an attention word, of music and of household noise, the delay from the end
+of the word to the decision, computing, load, memory. --film adds the acted speech of
+models.recipe.archives that nothing was trained on. --peers measures other recognisers on the same
+clips, see listening_peers. --picture draws misses against other speech taken. --curve repeats it in
+quiet for each filler and least certainty; --choose does the same on the speakers for choosing,
+where every threshold is set. Without --choose only speakers that judge are heard.
 """
 
 from __future__ import annotations
@@ -30,20 +32,25 @@ from reader.devices.recogniser import FILLER, VoskRecogniser
 from reader.listening.decide import LEAST_CERTAIN
 from reader.listening.heard import Heard
 from tests.benchmarks.listening_clips import (
-    CONDITIONS,
+    BEDS,
     GRAMMARS,
+    LEVELS,
     PAD,
     Clips,
     Take,
     clips_of,
+    film,
     mixed,
     spoken_end_s,
 )
 from tests.benchmarks.listening_peers import compare
+from tests.benchmarks.listening_picture import Mark, draw
 
 FILLERS = ("[unk]", "[unk2]", "[unk3]", "[unk4]")
 LEASTS = (0.0, 0.5, 0.7, 0.8, 0.9, 0.95, 0.99)
 DOUBTED = ("", "low certainty")
+ATTENTION = "reader"
+"""The word said before each command in the figure with an attention word."""
 
 
 def passes(heard: Heard | None, least: float) -> bool:
@@ -72,11 +79,16 @@ def shares(counted: Counter[str]) -> str:
 
 
 def heard_in(
-    ear: VoskRecogniser, takes: list[Take], words: tuple[str, ...], bed: NDArray[np.float64] | None
+    ear: VoskRecogniser,
+    takes: list[Take],
+    words: tuple[str, ...],
+    bed: NDArray[np.float64] | None,
+    below_db: float = LEVELS[1],
 ) -> list[tuple[Take, Heard | None]]:
     """What the ear makes of every take of these words; the chance in mixing is always the same."""
     chance = np.random.default_rng(1)
-    return [(t, listen(ear, words, mixed(t, bed, chance))) for t in takes if t.word in words]
+    mine = [take for take in takes if take.word in words]
+    return [(take, listen(ear, words, mixed(take, bed, chance, below_db))) for take in mine]
 
 
 def moves_in(ear: VoskRecogniser, words: tuple[str, ...], sound: Samples) -> int:
@@ -93,39 +105,67 @@ def rooms(ear: VoskRecogniser, clips: Clips) -> list[float]:
     """Prints the outcomes by grammar and room; gives the delays in quiet."""
     delays = []
     for name, words in GRAMMARS.items():
-        for room in CONDITIONS:
-            found = heard_in(ear, clips.takes, words, clips.beds.get(room))
-            counted = Counter(outcome(h, t.word, LEAST_CERTAIN) for t, h in found)
-            print(f"{name}, {room:5}: {shares(counted)}", flush=True)
-            if room == "clean":
-                delays += [
-                    h.decided_s - PAD / RATE_HZ - spoken_end_s(t.sound)
-                    for t, h in found
-                    if h is not None and h.certain and h.text == t.word
-                ]
-                for speaker in sorted({t.speaker for t, _ in found if t.speaker[0] != "w"}):
-                    mine = Counter(
-                        outcome(h, t.word, LEAST_CERTAIN) for t, h in found if t.speaker == speaker
-                    )
-                    print(f"    {speaker}: {shares(mine)}")
+        delays += quiet_room(ear, clips, name, words)
+        for room in BEDS:
+            for level in LEVELS:
+                found = heard_in(ear, clips.takes, words, clips.beds[room], level)
+                counted = Counter(outcome(h, t.word, LEAST_CERTAIN) for t, h in found)
+                print(f"{name}, {room} {level:.0f} dB below: {shares(counted)}", flush=True)
     return delays
 
 
-def others(ear: VoskRecogniser, clips: Clips) -> None:
+def quiet_room(
+    ear: VoskRecogniser, clips: Clips, name: str, words: tuple[str, ...]
+) -> list[float]:
+    """Prints the outcomes in quiet, all and by speaker; gives the delays."""
+    found = heard_in(ear, clips.takes, words, None)
+    told = [(take.speaker, outcome(h, take.word, LEAST_CERTAIN)) for take, h in found]
+    print(f"{name}, clean: {shares(Counter(one for _, one in told))}", flush=True)
+    for speaker in sorted({one for one, _ in told if one[0] != "w"}):
+        print(f"    {speaker}: {shares(Counter(how for who, how in told if who == speaker))}")
+    return [
+        h.decided_s - PAD / RATE_HZ - spoken_end_s(t.sound)
+        for t, h in found
+        if h is not None and h.certain and h.text == t.word
+    ]
+
+
+def others(ear: VoskRecogniser, clips: Clips, folder: Path | None) -> None:
     """Prints what of other speech, music and noise was taken for a command."""
     grammars = {**GRAMMARS, "main commands": phrases_of(MAIN)}
     for name, words in grammars.items():
         taken = [passes(listen(ear, words, clip), LEAST_CERTAIN) for clip in clips.speech]
         share = 100 * sum(taken) / len(taken)
         print(f"{name}: {sum(taken)} of {len(taken)} clips of other speech taken ({share:.1f} %)")
-    for kind, bed in (("speech", "talk"), ("music", "music"), ("noise", "noise")):
-        sound = clips.beds[bed].astype(np.int16)
-        moves, hours = moves_in(ear, phrases_of(MAIN), sound), len(sound) / RATE_HZ / 3600
-        print(
-            f"main commands in {60 * hours:.1f} min of {kind}: "
-            f"{moves} false moves, {moves / hours:.0f} an hour",
-            flush=True,
-        )
+    sounds = {kind: clips.beds[kind].astype(np.int16) for kind in ("talk", "music", "noise")}
+    if folder is not None:
+        sounds["acted speech"] = film(folder)
+    after = tuple(f"{ATTENTION} {phrase}" for phrase in phrases_of(MAIN))
+    asked = {"main commands": phrases_of(MAIN), f"the same behind {ATTENTION!r}": after}
+    for kind, sound in sounds.items():
+        hours = len(sound) / RATE_HZ / 3600
+        for name, words in asked.items():
+            moves = moves_in(ear, words, sound)
+            print(
+                f"{name} in {60 * hours:.1f} min of {kind}: "
+                f"{moves} false moves, {moves / hours:.0f} an hour",
+                flush=True,
+            )
+
+
+def marks(ear: VoskRecogniser, clips: Clips) -> list[Mark]:
+    """For each grammar and least certainty: not understood and other speech taken, in quiet."""
+    hours = sum(map(len, clips.speech)) / RATE_HZ / 3600
+    out = []
+    for name, words in GRAMMARS.items():
+        found = heard_in(ear, clips.takes, words, None)
+        speech = [listen(ear, words, clip) for clip in clips.speech]
+        for least in LEASTS:
+            right = sum(outcome(h, t.word, least) == "understood" for t, h in found)
+            taken = sum(passes(h, least) for h in speech)
+            wrong = 100 * (1 - right / max(len(found), 1))
+            out.append(Mark("this ear", name, taken / hours, wrong))
+    return out
 
 
 def curve(model: str, clips: Clips) -> None:
@@ -167,9 +207,11 @@ def main() -> None:
     ask.add_argument("speech", type=Path)
     ask.add_argument("--model", default="")
     ask.add_argument("--every", type=int, default=1, help="only every n-th clip")
+    ask.add_argument("--film", type=Path, help="a folder that models.recipe.archives wrote")
     ask.add_argument("--choose", action="store_true", help="the speakers for choosing; the curve")
     ask.add_argument("--curve", action="store_true")
     ask.add_argument("--peers", action="store_true")
+    ask.add_argument("--picture", type=Path)
     want = ask.parse_args()
     clips = clips_of(want.speech, want.every, not want.choose)
     seconds = sum(map(len, clips.speech)) / RATE_HZ
@@ -179,22 +221,28 @@ def main() -> None:
         f"filler {FILLER}, least certainty {LEAST_CERTAIN}",
         flush=True,
     )
-    if want.peers:
-        compare(GRAMMARS, quiet(clips.takes), clips.speech)
-        return
     began = time.perf_counter()
     ear = VoskRecogniser(want.model)
     load = time.perf_counter() - began
     if want.curve or want.choose:
         curve(want.model, clips)
-    if want.choose:
         return
+    all_figures(ear, clips, want.film)
+    print(f"{costs(ear, clips)}, load {load:.2f} s", flush=True)
+    drawn = marks(ear, clips) if want.picture else []
+    if want.peers:
+        drawn += compare(GRAMMARS, quiet(clips.takes), clips.speech)
+    if want.picture:
+        want.picture.write_text(draw(drawn), encoding="utf-8")
+
+
+def all_figures(ear: VoskRecogniser, clips: Clips, folder: Path | None) -> None:
+    """Prints rooms, other speech and the delay."""
     delays = rooms(ear, clips)
-    others(ear, clips)
+    others(ear, clips, folder)
     if delays:
         middle, late = np.percentile(delays, (50, 95))
         print(f"end of word to decision: median {middle:.2f} s, 95th percentile {late:.2f} s")
-    print(f"{costs(ear, clips)}, load {load:.2f} s")
 
 
 if __name__ == "__main__":

