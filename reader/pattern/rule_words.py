@@ -11,8 +11,10 @@ _ONES = (
     r"|twenty)"
 )
 
-ROW_NAMED = re.compile(r"row|rnd|(?<!a)round|rd|needle|pin", re.IGNORECASE)
+ROW_NAMED = re.compile(rf"(?<!a){_ROWS}|needle|pin", re.IGNORECASE)
 """Without one of these no row is named; in old books a needle is one."""
+_UNTIL = r"\b(?:until|till)\b"
+_IN_INCHES = r"\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b"
 _AGAIN = r"(?:rep(?:eat)?(?:ing)?|work|knit|do)"
 REPEAT_LAST = re.compile(
     rf"\b{_AGAIN}\s+(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing|above)\s*"
@@ -66,11 +68,11 @@ UNTIL = re.compile(
     re.IGNORECASE,
 )
 IN_ALL = re.compile(
-    r"\b(?:until|till)\b.{0,200}?\b(\d+)\s*(?:sts?\b|stitches|loops)?\s*(?:in all|altogether)",
+    rf"{_UNTIL}.{{0,200}}?\b(\d+)\s*(?:sts?\b|stitches|loops)?\s*(?:in all|altogether)",
     re.IGNORECASE,
 )
 LEFT = re.compile(
-    r"\b(?:until|till)\b[^.;]{0,160}?\b(\d+)\s*(?:sts?\b|stitches"
+    rf"{_UNTIL}[^.;]{{0,160}}?\b(\d+)\s*(?:sts?\b|stitches"
     r"|loops)?\s*(?:only\s+)?(?:rem(?:ain(?:ing)?)?s?\b"
     r"|are left|left|on (?:the |each )?(?:needles?|pins?))",
     re.IGNORECASE,
@@ -112,7 +114,7 @@ UNTIL_LABEL = re.compile(
 )
 """A numbered row that work goes on to."""
 UNTIL_ROW = re.compile(
-    rf"\b(?:until|till)\b[^.]*?\b(\d+)\s+{_ROWS}\b|\((\d+)\s+{_ROWS}\)", re.IGNORECASE
+    rf"{_UNTIL}[^.]*?\b(\d+)\s+{_ROWS}\b|\((\d+)\s+{_ROWS}\)", re.IGNORECASE
 )
 ALTERNATELY = re.compile(
     rf"{_AT}(?:(?:again|with|using)\b[^,.;\d]{{0,30}}?)?(?:work|knit|k|purl|p|pearl) "
@@ -173,7 +175,7 @@ BY_TURNS_FOR = re.compile(
 """Plain and purl stitches by turns, for so many rows."""
 KEEP_ON = re.compile(
     rf"\b(?:keep (?:doing that|doing this|going|on)|carry on|do that|do the same|go on)\b[^.;]*?"
-    rf"\b(?:until|till)\b[^.;]*?\b(?P<row>\d+)\s+{_ROWS}\b[^.;]*",
+    rf"{_UNTIL}[^.;]*?\b(?P<row>\d+)\s+{_ROWS}\b[^.;]*",
     re.IGNORECASE,
 )
 """Said in place of "repeat the last row until there are 18"."""
@@ -220,8 +222,8 @@ MEASURE = re.compile(
     rf"{_AT}(?:(?:change|switch|with|using)\b(?:(?!\bpick|\bcast|\bbind|\d sts?\b)[^.;])*[.,;]\s*)?"
     r"(?:then\s+|now\s+)?(?:work"
     rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p "
-    rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|\binch(?:es)?\b"
-    rf"|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)"
+    rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|{_IN_INCHES}"
+    rf"|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)"
     r"(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
@@ -237,7 +239,7 @@ AS_IT_GREW = re.compile(
 )
 """Rows that change as those before them did, though only a measure says how many."""
 OPEN_END = re.compile(
-    r"\b(?:until|till)\b|\bfor\b[^.;]*?(?:\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b)",
+    rf"{_UNTIL}|\bfor\b[^.;]*?(?:{_IN_INCHES})",
     re.IGNORECASE,
 )
 """How often a change is worked is told by something else than a number of rows or stitches."""
