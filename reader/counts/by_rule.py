@@ -146,8 +146,11 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
         ledger.plain(row)
         return
     printed, _ = ledger.printed(ledger.text[row.start : row.end])
-    for index, number in enumerate(numbers_of(row.mark)):
+    numbers = numbers_of(row.mark)
+    for index, number in enumerate(numbers):
         entry = entries[index % len(entries)]
+        # Where the rows change the count, the printed total is that of the last.
+        mine = index + 1 == len(numbers) or not entry.gain
         if rule.by_gain and entry.gain is not None and ledger.below.stitches is not None:
             why = "as many increases as in the row that is named"
             ledger.even(ledger.below.stitches + entry.gain, row.mark, row.start, row.end, why)
@@ -157,7 +160,8 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
         if rule.differs:
             nodes = (*nodes, Unread(ledger.span(row.start, row.end), rule.rest.strip()))
         if not ledger.full():
-            quoted = replace(entry, nodes=nodes, row=row, printed=tuple(printed), quoted=True)
+            total = tuple(printed) if mine else ()
+            quoted = replace(entry, nodes=nodes, row=row, printed=total, quoted=True)
             ledger.work(replace(quoted, fewer=rule.fewer), number)
 
 

@@ -52,6 +52,7 @@ class Below:
     edge: stitches outside the pattern that a row is told for. waiting: those on a holder, 0 where
     none or several groups wait. flat: the piece is turned, its edge is more than this row. in_loop:
     the round ended with a tall stitch that closed its last loop, in which the next begins.
+    turning: chains of the turning chain that begins it, where it is no stitch.
     """
 
     stitches: int | None = None
@@ -64,6 +65,7 @@ class Below:
     waiting: int = 0
     flat: bool = False
     in_loop: bool = False
+    turning: int = 0
 
     @property
     def spaces(self) -> int:

@@ -359,7 +359,7 @@ class Ledger:
         # Rounds are called rows too, in patterns that join them.
         self.joined = not turns and (self.joined or closed_round(entry.nodes))
         if turns or not (is_round or self.joined):
-            self.below = turned(self.below)
+            self.below = replace(turned(self.below), turning=tally.turning)
         elif ends_in_loop(entry.nodes):
             self.below = replace(self.below, in_loop=True)
         if (self.below.stitches or 0) > LONGEST_ROW:

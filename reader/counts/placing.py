@@ -107,6 +107,11 @@ def _slip(
         tally.walk.take_spaces(1, wanted(place, tally.walk))
         return
     own = place.noun in ("ch", "tch") and bool(tally.runs) and not tally.runs[-1].is_stitch
+    last = tally.runs[-1] if tally.runs else None
+    if place.where is Where.CHAIN and place.nth == 2 and last is not None and last.chains > 3:
+        # "ch 4, sl st in 2nd ch from hook, sc, hdc": worked back along the chain just made.
+        _into_chain(work, 1, tally)
+        return
     if place.where in (Where.SAME, Where.CHAIN) or own:
         tally.picoted = place.where is Where.CHAIN
         return

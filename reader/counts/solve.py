@@ -17,7 +17,7 @@ from reader.counts.placing import completes, to_other_edge
 from reader.counts.readings import readings
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
-from reader.counts.turning import makes_loop, symmetric_edge
+from reader.counts.turning import makes_loop, symmetric_edge, with_turning_space
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
@@ -44,7 +44,7 @@ def work_row(
     """Works a row once under one reading; carried: chains made at the end of the row before. room:
     moves that may be opened.
     """
-    below = nameless(below) if choice.any_name else below
+    below = nameless(below) if choice.any_name else with_turning_space(below, ends.body)
     if choice.chains_below:
         below = chains_as_stitches(below)
     rest = by_needles(on_stitch(ends.body) if choice.on_stitch else ends.body)
@@ -73,6 +73,8 @@ def work_row(
         _count_chain(ends, rest, height, tally)
     elif makes_loop(first_work(rest), height) and tally.walk.known:
         tally.make_space(height)
+    skipped = first_work(rest) if ends.foundation is not None or below.chained else None
+    tally.turning = 0 if chained else max(height, skipped.place.nth - 1 if skipped else 0)
     rest = repeated(rest, choice, size, below.edge if choice.over_again else 0)
     work_all(whole_row(slips_on(rest), tally), tally)
     if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:

@@ -76,9 +76,10 @@ class Tally:
     """A running count of one row. sections: how often its last repeat was worked. cycle: the body
     of the repeat that is being worked, whose beginning follows its end. branched: stitches were
     worked back along a chain, whose other side may be worked into later. carried: chains made at
-    the end of the row before. netted: squares of a net were worked, squares_left: so many of
-    those below were passed over. room: moves that may be opened. picoted: the last chains were
-    closed to a picot, so that those to come belong to the same loop.
+    the end of the row before. turning: chains of a turning chain that is no stitch. netted:
+    squares of a net were worked, squares_left: so many of those below were passed over. room:
+    moves that may be opened. picoted: the last chains were closed to a picot, so that those to
+    come belong to the same loop.
     """
 
     size: int
@@ -98,6 +99,7 @@ class Tally:
     shaped: int = 0
     branched: bool = False
     carried: int = 0
+    turning: int = 0
     netted: bool = False
     squares_left: int = 0
     room: int = MOVES

@@ -3,10 +3,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from reader.counts.ends import ends_of, first_work, travels
-from reader.counts.fabric import Below
+from reader.counts.fabric import SPACE, Below, Run
 from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Where, Work
 from reader.terms.stitches import Craft
 
@@ -65,6 +67,36 @@ def makes_loop(work: Work | None, height: int) -> bool:
         return False
     single = work.number is None or work.number.values == (1,)
     return single and work.stitch.height > 1 and height >= work.stitch.height + 4
+
+
+TURNING_SPACE = re.compile(
+    r"\b(?:turning|t-?)[- ]?ch(?:ain)?(?:[- ]?\d)?[- ]?(?:sp|space|loop)\b"
+)
+LAST_INTO = re.compile(r"\b(?:working|with|placing|making) (?:the )?last\b|\blast [hs]?d?c in\b")
+"""Only where the last stitch of all goes."""
+
+
+def with_turning_space(below: Below, body: Sequence[Node]) -> Below:
+    """The row below with its turning chain as a space at the end, where the words go into it by its
+    number of chains or by its name, and no other space is meant: moss stitch and its like.
+    """
+    if not below.turning or not below.spaces:
+        return below
+    chains = {run.chains for run in below.runs if run.name == SPACE}
+    said = _words_of(body)
+    by_number = re.search(rf"\bch[- ]?{below.turning}(?: turning)?[- ]?(?:sp|space|loop)\b", said)
+    by_name = TURNING_SPACE.search(said)
+    if not by_name and (by_number is None or below.turning in chains):
+        return below
+    like = max(chains) if LAST_INTO.search(said) or by_name else below.turning
+    return replace(below, runs=(*below.runs, Run(SPACE, 1, like)))
+
+
+def _words_of(body: Sequence[Node]) -> str:
+    """All the words of a list, those of its endings and remarks too."""
+    said = [one.words for one in body]
+    inner = [(*one.body, *one.ending) for one in body if isinstance(one, Repeat)]
+    return " ".join([*said, *map(_words_of, inner)]).lower()
 
 
 def symmetric_edge(body: Sequence[Node]) -> Work | None:

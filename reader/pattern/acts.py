@@ -196,7 +196,7 @@ def _join(cur: Cursor, start: int) -> Node | None:
         cur.at += slip
     elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ("in", "to", "into", "with"):
         rest = " ".join(cur.low(slip + n) for n in range(1, 9))
-        if not rest.startswith(JOINED_TO) or _goes_to_space(cur, slip):
+        if not rest.startswith(JOINED_TO) or "hook" in rest or _goes_to_space(cur, slip):
             return None
         cur.at += slip
     elif slip and cur.book.craft is Craft.CROCHET and _ends_row(cur, slip):
@@ -309,7 +309,7 @@ def _marker(cur: Cursor, start: int) -> Node | None:
     if cur.any_words(("made into a cluster", "made into cluster", "worked off together")):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
-    if cur.words("making the last") or cur.words("working the last"):
+    if cur.any_words(("making the last", "working the last", "making last", "working last")):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     if cur.accept(*MARKERS):
