@@ -301,7 +301,7 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
         if _by_groups(node) and tally.walk.left > need.stitches:
             # What lies between a group and the next is passed over.
             tally.walk.take(tally.walk.left - need.stitches)
-        if tally.walk.left == need.stitches:
+        if tally.walk.left - need.stitches in (0, tally.walk.before):
             tally.uneven = None
             return True
     _put_back(tally, begun)

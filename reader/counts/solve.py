@@ -191,7 +191,8 @@ def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
         tally.moves.append(Move(MoveKind.SLIP, first.words, first.span))
         rest.remove(first)
         return
-    tally.walk.begin_at(which)
+    if not tally.below.turning:
+        tally.walk.begin_at(which)
 
 
 PLAIN_OF_HEIGHT = {1: "sc", 2: "hdc", 3: "dc", 4: "tr"}

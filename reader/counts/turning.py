@@ -81,13 +81,13 @@ def with_turning_space(below: Below, body: Sequence[Node]) -> Below:
     number of chains or by its name, and no other space is meant: moss stitch and its like.
     """
     if not below.turning or not below.spaces:
-        return below
+        return replace(below, turning=0) if below.turning else below
     chains = {run.chains for run in below.runs if run.name == SPACE}
     said = _words_of(body)
     by_number = re.search(rf"\bch[- ]?{below.turning}(?: turning)?[- ]?(?:sp|space|loop)\b", said)
     by_name = TURNING_SPACE.search(said)
     if not by_name and (by_number is None or below.turning in chains):
-        return below
+        return replace(below, turning=0)
     like = max(chains) if LAST_INTO.search(said) or by_name else below.turning
     return replace(below, runs=(*below.runs, Run(SPACE, 1, like)))
 
