@@ -17,6 +17,7 @@ from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
 from reader.counts.questions import ask_how_often, ask_of_chart, ask_of_same_time
+from reader.counts.remaining import hold_against
 from reader.counts.sentences import ALONE, SAME_TIME, THIS_AGAIN, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
@@ -97,6 +98,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
         return
     words = ledger.text[row.start : row.end]
     note_star(ledger, words)
+    if ledger.pattern.craft is Craft.KNITTING:
+        hold_against(ledger, row.start, row.end)
     if row.mark is None and ledger.pattern.craft is Craft.KNITTING:
         words = without_heading(words)
     rule = rule_of(words, row.mark is not None, ledger.size, ledger.pattern.book)

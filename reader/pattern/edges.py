@@ -7,7 +7,7 @@ import re
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import STRETCH, act_here, take_phrase
-from reader.pattern.tree import Deed, Edge, Node, Num, Place, Skip, Where, Work
+from reader.pattern.tree import ONE, Deed, Edge, Node, Num, Place, Skip, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
 
@@ -53,12 +53,17 @@ ALL_BUT = tuple(
 
 def _all_but(cur: Cursor, start: int) -> Node | None:
     """ "cast off all the stitches but 10": so many are left on the needle."""
-    number = cur.number() if cur.accept(*ALL_BUT) and cur.kind() == "num" else None
     stitch = stitch_named("drop", Craft.KNITTING)
-    if number is None or stitch is None:
+    at = cur.at
+    but, last = cur.accept(*ALL_BUT), cur.accept("to last", "until last", "to the last")
+    until = not but and not last and cur.accept("until", "till", "to")
+    number = cur.number() if cur.kind() == "num" else ONE if last else None
+    cur.at += cur.kind() == "num"
+    counted = cur.accept("sts", "stitches", "st", "stitch")
+    left = counted and cur.accept("remain", "remains", "rem", "left", "is left", "are left")
+    if number is None or stitch is None or not (but or last or (until and left)):
+        cur.at = at
         return None
-    cur.at += 1
-    cur.accept("sts", "stitches")
     place = Place(Where.TO_LAST, cur.span(start), number)
     return Work(cur.span(start), cur.said(start), stitch, None, place)
 
@@ -152,6 +157,8 @@ def _on_needles(cur: Cursor, number: Num | None) -> Num | None:
     return number
 
 
+SIDED = frozenset(["right", "wrong", "rs", "ws", "alternate", "alt", "knit", "purl", "k", "p"])
+"""Between a number and "rows": only every other one."""
 ALONG = frozenset(
     ["along", "across", "down", "up", "from", "round", "around", "at", "on", "over", "for",
      "evenly", "each", "in"]
@@ -197,7 +204,8 @@ def _edge_rows(cur: Cursor) -> tuple[int, int]:
         if stitch and cur.low(-1) not in ("in", "of", "as", "with", "to"):
             break
         following = cur.low(-1) in ("next", "following", "foll")
-        if cur.kind() == "num" and cur.low(1) in ("rows", "rnds") and following:
+        ahead = 1 + (cur.low(1) in SIDED) + (cur.low(2) == "side")
+        if cur.kind() == "num" and cur.low(ahead) in ("rows", "rnds") and following:
             rows = cur.peek().value
         counted = cur.kind() == "num" and cur.low(1) == "times"
         if cur.low() not in ("at", "") and (cur.kind() == "times" or counted):
