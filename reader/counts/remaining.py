@@ -25,7 +25,7 @@ REMAINING = re.compile(
 
 def remaining_told(words: str, size: int, sizes: int) -> int | None:
     """The number of stitches that the words say remain; None where they say none."""
-    found = REMAINING.match(tightened(words, size, sizes)[0])
+    found = REMAINING.match(tightened(words, size, sizes))
     return int((found["a"] or found["b"])[:5]) if found else None
 
 
@@ -37,6 +37,4 @@ def hold_against(ledger: Ledger, start: int, end: int) -> None:
     here = ledger.below.stitches
     if told is None or not ledger.rows or here == told:
         return
-    if here is not None and not ledger.doubted:
-        ledger.ask_of_total(told, start, end)
     ledger.settle(told)
