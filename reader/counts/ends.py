@@ -148,7 +148,10 @@ def first_work(nodes: Sequence[Node]) -> Work | None:
     return None
 
 
-INTO_SPACE = re.compile(r"\b(?:loops?|lps?|sps?|spaces?|corners?|ch[- ]\d)\b", re.IGNORECASE)
+INTO_SPACE = re.compile(
+    r"\b(?:loops?|lps?|sps?|spaces?|corners?|ch[- ]\d|cent(?:er|re)|shells?|picots?|groups?)\b",
+    re.IGNORECASE,
+)
 
 
 SAME_SPACE = re.compile(r"\bsame (?:sp|space)\b")

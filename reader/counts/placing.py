@@ -295,6 +295,8 @@ def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
     place, walk = work.place, tally.walk
     spaces = 1 if BETWEEN.search(place.text) else m
     tally.spaced = True
+    if place.where is Where.FIRST and "pineapple" in place.text:
+        walk.to_pineapple()
     walk.take_spaces(spaces, wanted(place, walk))
     if work.stitch.takes > 1 and spaces == work.stitch.takes:
         # "dc2tog over next 2 sps": one stitch.

@@ -154,6 +154,18 @@ class Walk:
         # The space right before the last stitch is gone over with it.
         return before[0] - (self.left or 0), before[1]
 
+    def to_pineapple(self) -> None:
+        """Goes on to the first loop that two low stitches hold: the loops beside a shell are not
+        the pineapple's own.
+        """
+        for at in range(self.at, len(self._runs) - 1):
+            held = [self._runs[at - 1].name, self._runs[at + 1].name] if at else []
+            if self._runs[at].name == SPACE and held == ["sc", "sc"]:
+                while self.at < at:
+                    run = self._runs[self.at]
+                    self._pass(run, run.n - self.into)
+                return
+
     def to_group(self) -> None:
         """Goes on to where the next group of stitches begins."""
         at = self.at + (self.into > 0)

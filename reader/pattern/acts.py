@@ -255,6 +255,9 @@ LAST_OF_THEM = ("with the last", "with last", "placing the last", "placing last"
 
 
 def _colour(cur: Cursor, start: int) -> Node | None:
+    if cur.any_words(("sl loop off", "slip loop off", "slip the loop off", "sl the loop off")):
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     to_end = cur.low(-2 if cur.low(-1) == "," else -1) in ("end", "across", "around")
     last = cur.low() == "last" and cur.stitch(1) is not None and to_end
     if last or (cur.any_words(LAST_OF_THEM) and (to_end or cur.low(-1) in (",", "("))):

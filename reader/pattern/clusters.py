@@ -18,7 +18,8 @@ KEPT = re.compile(
 )
 """Said of stitches that are finished together."""
 DROPPED = re.compile(
-    r"(?:remove|take out) (?:the |your )?hook\b|drop(?:ping)? (?:the )?(?:loop|lp|st|stitch)\b",
+    r"(?:remove|take out) (?:the |your )?hook\b|drop(?:ping)? (?:the )?(?:loop|lp|st|stitch)\b"
+    r"|sl(?:ip)? (?:the )?loop off\b",
     re.IGNORECASE,
 )
 """Said of stitches of one place that are drawn together to a popcorn."""
@@ -68,11 +69,12 @@ def clustered(made: list[Node], told: Act) -> bool:
     if last.stitch.craft is not Craft.CROCHET or per * places < 2 or (popcorn and places > 1):
         return False
     begins = [at for at, one in enumerate(made) if not isinstance(one, Act)]
-    first = made[begins[0]]
-    begun = len(begins) == 2 and isinstance(first, Chain)
+    first = made[begins[-2]] if len(begins) > 1 else None
+    # Before it there may be the chain of the ring, and the one that stands for its first stitch.
+    begun = all(isinstance(made[at], Chain) for at in begins[:-1]) and isinstance(first, Chain)
     takes = places + (begun and last.place.where is Where.NEXT)
     if begun and isinstance(first, Chain):
-        made[begins[0]] = replace(first, counts=False)
+        made[begins[-2]] = replace(first, counts=False)
     name = "popcorn" if popcorn else "cluster"
     stitch = replace(
         last.stitch, name=name, spoken=name, spoken_uk="", takes=takes, makes=1, base="",

@@ -85,7 +85,7 @@ AFTER = frozenset(
      "loop", "loops", "shell", "petals", "petal", "group", "motif", "to", "marker", "top", "in",
      "where", "were", "as", "first",
      "your", "way", "down", "ea", "rnds", "rows", "up", "post", "that", "piece", "now", "join",
-     "joining", "corner", "strip",
+     "joining", "corner", "strip", "pineapple", "pineapples",
      "this"}
 )  # fmt: skip
 TO_LAST = (
