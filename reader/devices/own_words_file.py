@@ -5,7 +5,9 @@ from __future__ import annotations
 
 import io
 import json
+import struct
 import zipfile
+import zlib
 from pathlib import Path
 from typing import Any
 
@@ -18,6 +20,13 @@ from reader.listening.own_words import OwnWords
 
 NOTE = "words"
 """The entry of the archive that says what the others are."""
+SPOILED = (
+    OSError, EOFError, ValueError, LookupError, TypeError, AttributeError, RuntimeError,
+    SyntaxError, MemoryError, OverflowError, struct.error, zlib.error, zipfile.BadZipFile,
+)  # fmt: skip
+"""What reading a spoiled archive may raise."""
+PRIVATE = 0o600
+"""Only the maker may read it."""
 
 
 class OwnWordsUnreadable(ReaderError):
@@ -43,7 +52,7 @@ def load_own_words(path: Path | None = None) -> OwnWords | None:
             return OwnWords(sounds, names, float(told["limit"]), float(told["least"]))
     except (FileNotFoundError, NotADirectoryError):
         return None
-    except (OSError, ValueError, KeyError, TypeError, AttributeError, zipfile.BadZipFile) as error:
+    except SPOILED as error:
         raise OwnWordsUnreadable(
             f"What you taught me in {source} cannot be read; reader swatch --forget deletes it, "
             "and reader swatch learns it anew."
@@ -70,6 +79,7 @@ def save_own_words(own: OwnWords, path: Path | None = None) -> None:
     np.savez_compressed(content, allow_pickle=False, **{NOTE: np.array(json.dumps(told)), **arrays})
     try:
         write_whole(target, content.getvalue())
+        target.chmod(PRIVATE)
     except OSError as error:
         reason = (error.strerror or str(error)).lower()
         raise OwnWordsUnreadable(

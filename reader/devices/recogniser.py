@@ -29,6 +29,10 @@ QUIET_BLOCKS = 3
 """Blocks of quiet after a sound before it is looked at for a maker's own, which the recogniser may
 take for silence (a whistle, a knock).
 """
+LOOK_BLOCKS, WINDOW_BLOCKS, OVER_S = 3, 20, 0.25
+"""In talk that goes on, every so many blocks the last two seconds are looked at for a maker's own
+word that ended a quarter of a second ago or earlier.
+"""
 REPLAYED_S = 1.0
 """Sound not yet decided on that is heard again when the phrases change in the middle of a word."""
 
@@ -161,8 +165,14 @@ class VoskRecogniser:
         if self._steady >= STEADY_BLOCKS or self._blocks > LONGEST_BLOCKS:
             out += self._decide(json.loads(self._ear.FinalResult()))
         elif self._sound_over(loud):
-            out += self._only_own()
+            out += self._only_own(self._whole)
+        elif self._talk_goes_on(text):
+            out += self._only_own(self._whole[-WINDOW_BLOCKS * BLOCK :])
         return out
+
+    def _talk_goes_on(self, text: str) -> bool:
+        """Whether it is time to look into talk that does not end."""
+        return bool(text) and self._blocks % LOOK_BLOCKS == 0 and self._owns()
 
     def _sound_over(self, loud: bool) -> bool:
         """Whether something sounded and quiet has just followed, once for each sound."""
@@ -172,20 +182,22 @@ class VoskRecogniser:
         self._sounding = self._sounding and not over
         return over and self._owns()
 
-    def _only_own(self) -> list[Heard | SpeechStarted]:
-        """What the maker's samples alone are sure of; else the recogniser goes on listening."""
-        heard = self._looked_at(None)
-        if heard is None or not heard.certain:
+    def _only_own(self, sound: Samples) -> list[Heard | SpeechStarted]:
+        """What the maker's samples alone are sure of, once it is over; else the recogniser goes on
+        listening.
+        """
+        heard = self._looked_at(None, sound)
+        if heard is None or not heard.certain or heard.ended_s > self._at / RATE_HZ - OVER_S:
             return []
         self._anew()
         return [heard]
 
-    def _looked_at(self, heard: Heard | None) -> Heard | None:
-        """The second look at the sound since the last decision."""
+    def _looked_at(self, heard: Heard | None, sound: Samples) -> Heard | None:
+        """The second look at a sound that ends now."""
         if self._own is None or not self._owns():
             return heard
         began = time.perf_counter()
-        seen = self._own.look(self._whole, heard, self._at / RATE_HZ)
+        seen = self._own.look(sound, heard, self._at / RATE_HZ)
         took = time.perf_counter() - began
         return replace(seen, compute_s=seen.compute_s + took) if seen is not None else None
 
@@ -214,7 +226,7 @@ class VoskRecogniser:
         if self._breaths and (unheard or begun):
             words = self._with_numbers() or words
         heard = settled(words, self._phrases, self._at / RATE_HZ, self._compute_s, self._least)
-        heard = self._looked_at(heard)
+        heard = self._looked_at(heard, self._whole)
         self._compute_s = 0.0
         self._anew()
         return [heard] if heard is not None else []

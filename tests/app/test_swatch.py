@@ -215,6 +215,25 @@ def test_words_are_kept_whole_and_forgotten(tmp_path: Path) -> None:
         load_own_words(file)
 
 
+def test_a_spoiled_file_is_told_and_nobody_else_may_read_it(tmp_path: Path) -> None:
+    """Bytes changed or cut off anywhere: the words, or one sentence; never another error."""
+    file = tmp_path / "own-words.npz"
+    save_own_words(OwnWords({"next": (ROOM[:4000],), "again": (ROOM[:4000],)}, {}), file)
+    assert file.stat().st_mode & 0o077 == 0
+    whole, chance = file.read_bytes(), np.random.default_rng(5)
+    for _ in range(300):
+        spoiled = bytearray(whole)
+        for at in chance.integers(0, len(whole), 3):
+            spoiled[at] = int(chance.integers(256))
+        cut = len(whole) if chance.random() < 0.5 else int(chance.integers(len(whole)))
+        file.write_bytes(bytes(spoiled[:cut]))
+        try:
+            own = load_own_words(file)
+        except OwnWordsUnreadable:
+            continue
+        assert own is not None
+
+
 def test_forgetting_by_command(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:

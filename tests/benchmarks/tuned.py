@@ -1,15 +1,17 @@
 """What three takes of each word by the maker's own voice bring, by the path that listens live.
 
-usage: python -m tests.benchmarks.tuned SPEECH [--choose] [--draws N] [--every N] [--curve]
+usage: python -m tests.benchmarks.tuned SPEECH [--choose] [--draws N] [--every N]
+       [--curve | --films]
 
 SPEECH: see listening_clips. For each speaker of digits three takes of each digit are learned, as
 `reader swatch` learns them, and every n-th other take is heard, untuned and tuned, in quiet and
 over noise, music and others' talk 10 dB below the word; so for several draws of the three. Then
 what is taken for a command with the speaker's samples learned: clips of other people's speech,
 other words said alone by other people, and the speaker's own words that are none (half of the
-digits learned, the other half said); false moves in long stretches of sound; the delay; the time of
-the second look. --curve does the same for several limits. With --choose the speakers for choosing
-are heard; every number of the second look was chosen on them.
+digits learned, the other half said); false moves in long stretches of sound; the delay; words amid
+talk and music that go on; the time of the second look. --curve does the same for several limits.
+With --choose the speakers for choosing are heard; every number of the second look was chosen on
+them.
 """
 
 from __future__ import annotations
@@ -22,6 +24,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 
 import numpy as np
+from numpy.typing import NDArray
 
 from reader.app.hear import listen
 from reader.app.work import recogniser_for
@@ -44,6 +47,8 @@ from tests.benchmarks.listening_clips import (
 )
 
 DIGITS = GRAMMARS["ten digits"]
+BEFORE_S, AFTER_S = 3, 4
+"""Seconds that a film goes on before and after a word."""
 LIMITS = (0.22, 0.26, 0.30, 0.34, 0.38, 0.42)
 
 
@@ -129,6 +134,46 @@ def long_sounds(model: str, clips: Clips, draws: list[Draw]) -> None:
             f"tuned {', '.join(map(str, after))}",
             flush=True,
         )
+
+
+def amid(take: Take, bed: NDArray[np.float64], chance: np.random.Generator) -> Samples:
+    """The word in a bed that began before and goes on after it."""
+    said = np.pad(take.sound, (BEFORE_S * RATE_HZ, AFTER_S * RATE_HZ))
+    # What `mixed` puts around a clip is taken off again: nothing here is quiet.
+    return mixed(replace(take, sound=said), bed, chance)[PAD:-PAD]
+
+
+def films(model: str, clips: Clips, draws: list[Draw], every: int) -> None:
+    """Prints what becomes of words amid talk and music that go on, untuned and tuned."""
+    for room in ("talk", "music"):
+        for kind in ("untuned", "tuned"):
+            counted: Counter[str] = Counter()
+            waits: list[float] = []
+            for draw in draws:
+                ear = ear_for(model, dict(both(draw))[kind])
+                chance = np.random.default_rng(7)
+                for take in draw.left[::every]:
+                    ended = BEFORE_S + spoken_end_s(take.sound)
+                    found = certain(ear, amid(take, clips.beds[room], chance))
+                    right = [h for h in found if h.text == take.word and h.ended_s > BEFORE_S]
+                    counted.update(words=1, understood=bool(right), wrong=len(found) - len(right))
+                    waits += [h.decided_s - ended for h in right[:1]]
+            share = 100 * counted["understood"] / counted["words"]
+            middle, late = np.percentile(waits or [0.0], (50, 95))
+            print(
+                f"{room} goes on, {kind}: {share:.1f} % of {counted['words']} understood, "
+                f"{counted['wrong']} false moves in {counted['words'] * 8 / 60:.0f} min, "
+                f"decided after {middle:.2f} s, 95th {late:.2f} s",
+                flush=True,
+            )
+
+
+def certain(ear: VoskRecogniser, sound: Samples) -> list[Heard]:
+    """The moves in a stretch of sound."""
+    ear.listen_for(DIGITS)
+    ear.begin_anew()
+    found = [one for at in range(0, len(sound), 1_600) for one in ear.feed(sound[at : at + 1_600])]
+    return [one for one in found if isinstance(one, Heard) and one.certain]
 
 
 def both(draw: Draw) -> tuple[tuple[str, OwnWords | None], ...]:
@@ -238,6 +283,7 @@ def main() -> None:
     ask.add_argument("--draws", type=int, default=2, help="draws of three takes for each speaker")
     ask.add_argument("--every", type=int, default=2, help="only every n-th take is heard")
     ask.add_argument("--curve", action="store_true")
+    ask.add_argument("--films", action="store_true", help="only words amid sound that goes on")
     want = ask.parse_args()
     clips = clips_of(want.speech, 1, not want.choose)
     takes = [take for take in clips.takes if take.word in DIGITS]
@@ -251,8 +297,9 @@ def main() -> None:
         flush=True,
     )
     if want.curve:
-        curve(want.model, clips, draws, want.every)
-        return
+        return curve(want.model, clips, draws, want.every)
+    if want.films:
+        return films(want.model, clips, draws, want.every)
     rooms(want.model, clips, draws, want.every)
     taken("other speech", clips.speech, draws, want.model)
     alone = [mixed(t, None, chance) for t in clips.takes if t.word not in DIGITS]
@@ -260,7 +307,9 @@ def main() -> None:
     own_other_words(draws, want.model, want.every)
     long_sounds(want.model, clips, draws)
     delays(want.model, draws, want.every)
+    films(want.model, clips, draws, want.every)
     look_costs(draws[0], clips, want.model)
+    return None
 
 
 if __name__ == "__main__":
