@@ -84,10 +84,13 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         node = replace(node, body=node.body[-1:], joined=False)
     node = filled(node, tally, need, work_all)
     one = body_of(node.body, tally, work_all)
-    open_here = node.until is Until.OPEN and not node.ending
+    open_here = node.until is Until.OPEN and not node.ending and is_bare(node)
     if open_here and (_takes_nothing(one) or _inside(node, tally)):
         # "* ch 6, picot, repeat from *, ch 1": the row below does not tell how often; once more.
         node = replace(node, until=Until.TIMES, number=Num((2,)))
+    elif node.until is Until.OPEN and not node.ending and _takes_nothing(one):
+        named = _named_in(node, tally)
+        node = replace(node, until=Until.TIMES, number=Num((named,))) if named else node
     ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)
     into_tall = closes_loop(node) and into_tall_of(node)
     takes = 0 if into_tall else ending.takes
@@ -125,6 +128,20 @@ def leaves_groups(node: Repeat, tally: Tally, walk: Walk) -> bool:
     return not to_last_group(node) or walk.units_ahead(node.noun) >= node.number.at(tally.size)
 
 
+def _named_in(node: Repeat, tally: Tally) -> int:
+    """How many stitches below there are of the one kind that a body's words name, 0 where they name
+    none: "sl st in ch below cluster st, ch 5" is worked at each cluster.
+    """
+    said = " ".join(one.words for one in node.body).lower()
+    named = [n for name, n in tally.below.kinds.items() if name in said and len(name) > 3]
+    return named[0] if len(named) == 1 and named[0] > 1 else 0
+
+
+def is_bare(node: Repeat) -> bool:
+    """Whether the words say no more than where to go back to."""
+    return node.words.lower().rstrip(" ,;.").endswith("*")
+
+
 def _takes_nothing(one: Tally) -> bool:
     """Whether a body is only chains and what is worked into them."""
     walk = one.walk
@@ -136,8 +153,7 @@ def _inside(node: Repeat, tally: Tally) -> bool:
     from *, ch 5, skip 2 ... repeat from **".
     """
     at = next((at for at, one in enumerate(tally.cycle) if one is node), -1)
-    bare = node.words.lower().rstrip(" ,;.").endswith("*")
-    return at >= 0 and bare and any(isinstance(one, Work) for one in tally.cycle[at + 1 :])
+    return at >= 0 and any(isinstance(one, Work) for one in tally.cycle[at + 1 :])
 
 
 def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:

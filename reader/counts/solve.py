@@ -209,7 +209,8 @@ def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> Non
     tally.make(1, name if name not in ("inc", "dec") else "sc")
     tall = work.stitch.height if work is not None and work.stitch.height else 3
     told = ends.chain.counts_sp if ends.chain is not None else 0
-    over = told or (height - tall if height - tall >= 1 and height >= 4 else 0)
+    # For very tall stitches one chain more is no space: what stands for them differs by one.
+    over = told or (height - tall if height - tall >= 1 + (tall > 4) and height >= 4 else 0)
     if over and ends.foundation is None:
         tally.make_space(over)
     if work is not None and work.place.where is Where.CHAIN:

@@ -65,11 +65,11 @@ SPOKEN = re.compile(
     r"|having(?: now)?|should be|in all(?=,? \S+ (?:sts|stitches|loops)\b),?)"
     rf"\s+(?:in all )?(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;"
     r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles"
-    r"|d c|s c)?(?: "
+    r"|d c|s c)?(?:\s+"
     r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
     r"(?:needles?|pins?|wires?)|on needle"
     r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)"
-    r"|in (?:the |a )?(?:cent(?:er|re) )?(?:circle|ring|round|rnd|row)))*\s*(?=:?[.!;),]|$)",
+    r"|in\s+(?:the\s+|a\s+)?(?:cent(?:er|re)\s+)?(?:circle|ring|round|rnd|row)))*\s*(?=:?[.!;),]|$)",
     re.IGNORECASE,
 )
 
