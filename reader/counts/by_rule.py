@@ -42,7 +42,8 @@ HAVING_MORE = re.compile(
 
 
 FURTHER = re.compile(
-    r"\W*(?:and|then)\s+(?:the\s+)?(?:\d+(?:st|nd|rd|th)|\w+)\s+(?:row|round|rnd)\b", re.IGNORECASE
+    r"\W*(?:and|then)\s+(?:the\s+)?(?:\d+(?:st|nd|rd|th)|\w+)\s+(?:row|round|rnd)\b"
+    r"|\W*(?:and|then)\s+(?:rep(?:eat)?\s+)?R\d", re.IGNORECASE
 )
 """A repeat that goes on with one row more: "11 times more, then the 1st row once"."""
 

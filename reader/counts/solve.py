@@ -68,7 +68,7 @@ def work_row(
     passed = ends.foundation is not None or below.chained
     chained = bool(choice.chain and (height or passed))
     if _shares_first(rest) or not (chained and (carried or _stands_alone(ends))):
-        _begin_in_space(ends, rest, tally)
+        _begin_in_space(ends, rest, tally, chained)
     if chained:
         _count_chain(ends, rest, height, tally)
     elif makes_loop(first_work(rest), height) and tally.walk.known:
@@ -163,8 +163,10 @@ def _along_its_chains(rest: list[Node], walk: Walk) -> None:
         rest[at] = replace(first, place=replace(first.place, noun="sp", number=ONE))
 
 
-def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
-    """Turns the row below so that it begins where the yarn is joined, when that is a space."""
+def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) -> None:
+    """Turns the row below so that it begins where the yarn is joined, when that is a space.
+    chained: the first chain is a stitch, and stands there.
+    """
     _in_that_space(rest)
     _along_its_chains(rest, tally.walk)
     works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
@@ -184,6 +186,7 @@ def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally) -> None:
     if (
         first is works[0]
         and travels(first)
+        and not chained
         and not (isinstance(second, Work | Group) and second.place.where is Where.SAME)
     ):
         # Slipped to and not worked into: its turn comes at the end of the round.

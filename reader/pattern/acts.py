@@ -331,7 +331,12 @@ def _waiting(cur: Cursor, start: int) -> Node | None:
 
 
 def _ring(cur: Cursor, start: int) -> Node | None:
-    if cur.any_words(RINGS):
+    length = cur.any_words(RINGS)
+    if length and any(cur.low(n) == "and" for n in range(length, length + 3)):
+        # "a magic circle and crochet six into it": what follows is worked.
+        cur.at += length
+        return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
+    if length:
         take_phrase(cur)
         return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
     return None

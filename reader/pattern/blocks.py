@@ -49,6 +49,14 @@ RUNS_ON = re.compile(
 """How a line begins that cannot stand alone."""
 TOTAL_BEHIND = re.compile(r"(?:—|-{1,2}>?|=|→)\s*\d+ ?[A-Za-z][\w -]*(?:[,;.(]|$)")
 """A line that is only the total of the row before it."""
+AGAIN = re.compile(
+    r"(?:then )?rep(?:eat)? (?:the )?(?:(?:last|these|previous) \w+ )?"
+    r"(?:rows?\b|rnds?\b|rounds?\b|R\d)",
+    re.IGNORECASE,
+)
+"""A line that calls rows back stands alone behind a full stop."""
+TOTAL_LAST = re.compile(r"[a-z)\]][.;] \d{1,4}$")
+"""A line that ends with its total alone."""
 SIZE_FIRST = re.compile(r"(?:for )?(?:all |both )?sizes?\b[^:.\n]{0,40}:", re.IGNORECASE)
 """A line that begins with the sizes it is for."""
 LONGEST_BRACKET = 240
@@ -85,7 +93,9 @@ def _continues(before: str, line: str, width: int) -> bool:
     last = before.rsplit("\n", 1)[-1].rstrip()
     if TOTAL_BEHIND.match(line) or _open_bracket(before):
         return True
-    if SIZE_FIRST.match(line):
+    if SIZE_FIRST.match(line) or (TOTAL_LAST.search(last) and line[0].isupper()):
+        return False
+    if last.endswith(".") and AGAIN.match(line):
         return False
     if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
         return True

@@ -41,7 +41,8 @@ STITCHY = re.compile(
     r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam(?:ed)?|make one|take in|pick up"
     r"|long st"
     r"|every (?:second|other|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|\d)"
-    r"|rep|repeat|sc\d\w*|htr|mr|magic ring|single crochet|double crochet|loops?|picots?|\dsc"
+    r"|rep|repeat|sc\d\w*|htr|mr|magic (?:ring|circle|loop)|single crochets?"
+    r"|double crochets?|loops?|picots?|\dsc"
     r"|\dinc|\ddec)\b",
     re.IGNORECASE,
 )

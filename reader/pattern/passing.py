@@ -6,7 +6,7 @@ from reader.pattern.cursor import Cursor
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_nouns import take_after
 from reader.pattern.places import find_place
-from reader.pattern.tree import ONE, Act, Chain, Deed, LeaveRest, Node, Place, Skip, Where
+from reader.pattern.tree import ONE, Act, Chain, Deed, LeaveRest, Node, Num, Place, Skip, Where
 from reader.terms.stitches import Craft, Kind
 
 TIGHTENS = frozenset(["tighten", "fasten", "close", "secure", "lock", "complete"])
@@ -117,6 +117,11 @@ def find_chain(cur: Cursor) -> Node | None:
         cur.at += 1
     else:
         return None
+    if number is not None and cur.low() in ("+", "plus") and cur.kind(1) == "num":
+        more = cur.number(1) if cur.stitch(2) is None else None
+        if more is not None:
+            number = Num(tuple(n + more.at(at) for at, n in enumerate(number.values)))
+            cur.at += 2
     cur.accept("stitches", "sts", "st", "chains", "loosely")
     if cur.low() == "to" and cur.low(1) in TIGHTENS:
         # "ch 1 to tighten st": a part of the popcorn just made.

@@ -35,7 +35,7 @@ REPEAT_THIS = re.compile(
 REPEAT_ROWS = re.compile(
     r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?)\s*(?:the\s+)?"
     rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:(?:\s*,\s*\d+)*\s*(?:-|—|to"
-    rf"|through|thru|&|,?\s*and)\s*(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?"
+    rf"|through|thru|&|,?\s*and)\s*(?:{_ROWS}\s*)?(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?"
     rf"(?:\s*(?:,\s*and|,|-|to|through|thru|and|&)\s*(?:the )?(?:\d+(?:st|nd|rd|th)\s*"
     rf"(?:,\s*and|,|and)\s*)*(?P<d>\d+)(?:st|nd|rd|th))?\s*{_ROWS})",
     re.IGNORECASE,

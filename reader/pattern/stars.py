@@ -69,15 +69,17 @@ ALL_AROUND = (
 
 
 def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
-    """ "knit 3, narrow, all round": the knitted list since `clause`, made into a repeat to the end;
-    False (nothing taken) where no such words stand here.
+    """ "knit 3, narrow, all round", "1 sc, 2 in the next, all the way around": the list since
+    `clause`, made into a repeat to the end; False (nothing taken) where no such words stand here.
     """
     length = cur.any_words(ALL_AROUND)
-    if cur.book.craft is not Craft.KNITTING or not length or cur.low(-1) != ",":
+    if not length or cur.low(-1) != ",":
         return False
     body = tuple(made[clause:])
     works = [one for one in body if not isinstance(one, Act)]
-    listed = all(isinstance(one, Work) and one.place.where is Where.PLAIN for one in works)
+    knits = cur.book.craft is Craft.KNITTING
+    places = (Where.PLAIN,) if knits else (Where.PLAIN, Where.NEXT)
+    listed = all(isinstance(one, Work) and one.place.where in places for one in works)
     if len(works) < 2 or not listed or cur.low(length) not in (*STOPS, ""):
         return False
     cur.at += length

@@ -364,10 +364,14 @@ def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
         words = f"{last.words} {made[-1].words} {cur.said(start)}"
         del made[-2:]
         return replace(last, place=place, words=words)
+    whole = place.each or place.where is Where.REST
+    # "2 dc in next dc and in each dc around": two in each.
+    several = place.where is Where.EACH and not last.place.each and last.number is not None
+    several = several and last.place.where is Where.NEXT and last.place.number.values == (1,)
     return replace(
         last,
         span=cur.span(start),
         words=cur.said(start),
-        number=None if place.each or place.where is Where.REST else last.number,
+        number=last.number if several or not whole else None,
         place=place,
     )
