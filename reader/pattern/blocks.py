@@ -88,14 +88,21 @@ def _widths(lines: list[str]) -> list[int]:
     return widths
 
 
+def _stands_alone(last: str, line: str) -> bool:
+    """Whether a line begins anew however the one before it ends: sizes, rows called back, or a
+    sentence behind a total.
+    """
+    total = TOTAL_LAST.search(last) is not None and line[0].isupper()
+    again = last.endswith(".") and AGAIN.match(line) is not None
+    return total or again or SIZE_FIRST.match(line) is not None
+
+
 def _continues(before: str, line: str, width: int) -> bool:
     """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
     if TOTAL_BEHIND.match(line) or _open_bracket(before):
         return True
-    if SIZE_FIRST.match(line) or (TOTAL_LAST.search(last) and line[0].isupper()):
-        return False
-    if last.endswith(".") and AGAIN.match(line):
+    if _stands_alone(last, line):
         return False
     if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
         return True

@@ -6,7 +6,8 @@ from reader.pattern.cursor import Book
 
 FILLER = frozenset(
     {"when",
-     "then", "now", "crochet", "put", "and", "work", "make", "working", "with", "just", "please", "also", "begin",
+     "then", "now", "crochet", "put", "and", "work", "make", "working", "with", "just", "please",
+     "also", "begin",
     "beginning", "again", "so", "&",
      "a", "an", "the", "next", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using",
      "insert", "by", "from", "once"}
