@@ -10,6 +10,7 @@ from reader.devices.model_check import model_folder
 from reader.devices.noise import noise_to
 from reader.devices.ports import ModelMissing
 from reader.listening.acoustics import Network, read_network
+from reader.listening.trace import LAYER, SCORES
 
 NEEDED = ("am/final.mdl", "conf/mfcc.conf", "conf/model.conf", "graph/words.txt")
 
@@ -53,6 +54,7 @@ def load_network(chosen: str = "") -> Network | None:
     kind than ours, and where the file cannot be read.
     """
     try:
-        return read_network((model_folder(chosen) / "am" / "final.mdl").read_bytes())
+        network = read_network((model_folder(chosen) / "am" / "final.mdl").read_bytes())
+        return network if {LAYER, SCORES}.issubset(network.names()) else None
     except (OSError, ValueError, KeyError, IndexError, UnicodeDecodeError, struct.error):
         return None

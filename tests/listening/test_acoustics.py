@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 
 from reader.app.rehearsal.maker_voice import makers_voice
+from reader.devices.model_check import model_folder
 from reader.devices.model_place import load_network
 from reader.devices.vosk_graph import PHONES
 from reader.listening.acoustics import read_network
@@ -60,3 +61,8 @@ def test_another_model_has_no_second_look(tmp_path) -> None:
     (tmp_path / "am").mkdir()
     (tmp_path / "am" / "final.mdl").write_bytes(b"\0Bsomething else")
     assert load_network(str(tmp_path)) is None
+    ours = (model_folder() / "am" / "final.mdl").read_bytes()
+    other = tmp_path / "other"
+    (other / "am").mkdir(parents=True)
+    (other / "am" / "final.mdl").write_bytes(ours.replace(b"head1.norm", b"other.norm"))
+    assert load_network(str(other)) is None
