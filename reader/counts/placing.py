@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from functools import lru_cache
 
 from reader.counts.fabric import Run, foundation
 from reader.counts.made import made_by, made_name, told_group
@@ -29,8 +30,7 @@ CAP = 10_000
 
 def cap(number: int) -> int:
     """The number, kept within what a row can hold."""
-    return max(-CAP, min(CAP, number))
-
+    return number if -CAP <= number <= CAP else CAP if number > 0 else -CAP
 
 
 
@@ -41,9 +41,10 @@ def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | Non
     if place.noun == "ch" and loop > 2 and not place.each and _one_loop(work, tally, loop):
         place = replace(place, noun="sp", chain=loop, number=ONE)
         work = replace(work, place=place)
-    if any(words in place.text for words in OTHER_EDGE):
+    other_edge, layers = _edges_told(work.words, place.text)
+    if other_edge:
         to_other_edge(tally)
-    if LAYERS.search(work.words) and work.place.where is not Where.RING:
+    if layers and work.place.where is not Where.RING:
         # Two layers are worked as one: how many stitches lie below is not known from the row.
         tally.walk.lost()
     number = work.number.at(tally.size) if work.number is not None else None
@@ -65,6 +66,12 @@ def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | Non
     tally.moves.append(
         Move(kind, work.words, work.span, takes, made, spaces, stitch.name, max(1, run), place.text)
     )
+
+
+@lru_cache(maxsize=512)
+def _edges_told(words: str, place: str) -> tuple[bool, bool]:
+    """Whether a place is on the other edge of a chain, and whether words work two layers as one."""
+    return any(told in place for told in OTHER_EDGE), LAYERS.search(words) is not None
 
 
 def _one_loop(work: Work, tally: Tally, chains: int) -> bool:
@@ -308,19 +315,28 @@ def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
 def _into_group(work: Work, n: int, m: int, tally: Tally) -> bool:
     """Stitches into the next group, all of which they use; False where no whole group is meant."""
     place, walk = work.place, tally.walk
-    sized = SIZED_GROUP.search(place.text)
-    if sized and not walk.opened:
-        walk.take(int(sized.group(1)) * m)
+    size, follows = _group_told(place.text)
+    if size and not walk.opened:
+        walk.take(size * m)
         _put(work, tally, n, m)
         tally.spaced = True
         return True
     if place.noun in UNITS and walk.take_group():
         _put(work, tally, n, 1)
         return True
-    if NEXT_GROUP.search(place.text):
+    if follows:
         walk.to_group()
         walk.take(max(0, place.nth - 1))
     return False
+
+
+@lru_cache(maxsize=512)
+def _group_told(place: str) -> tuple[int, bool]:
+    """How many stitches the group has that a place tells of, 0 for none told; and whether it is the
+    next one. Asked anew in every pass of a repeat.
+    """
+    sized = SIZED_GROUP.search(place)
+    return int(sized.group(1)) if sized else 0, NEXT_GROUP.search(place) is not None
 
 
 def skip_over(skip: Skip, tally: Tally) -> None:

@@ -34,9 +34,12 @@ def one_at_a_time(rows: tuple[CountedRow, ...]) -> tuple[CountedRow, ...]:
 
 
 def _singled(row: CountedRow) -> CountedRow:
+    # A row has few words and may have thousands of moves: each are looked through once.
+    single = {
+        words: _MANY.sub(_this, words) for move in row.moves for words in {move.words, move.said}
+    }
     moves = tuple(
-        move._replace(words=_MANY.sub(_this, move.words), said=_MANY.sub(_this, move.said))
-        for move in row.moves
+        move._replace(words=single[move.words], said=single[move.said]) for move in row.moves
     )
     return replace(row, moves=moves)
 
@@ -52,8 +55,8 @@ def alike_told(rows: tuple[PlanRow, ...], worked: list[int]) -> list[tuple[int, 
         same = list(stretch)
         if len(same) < 2 or not _MANY.search(written) or rows[same[0]].kind is not RowKind.WORK:
             continue
-        said = {rows[at].groups[0].written for at in same}
-        if len(said) == 1 and _ONE.search(said.pop()):
+        said = rows[same[0]].groups[0].written
+        if _ONE.search(said) and all(rows[at].groups[0].written == said for at in same[1:]):
             noun = "rounds" if rows[same[0]].is_round else "rows"
             found.append((same[0], Notice("alike", f"The next {len(same)} {noun} are alike.", 0)))
     return found

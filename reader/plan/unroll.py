@@ -30,6 +30,8 @@ from reader.plan.step import Notice, Plan, PlanPart, PlanRow, Reading, RowKind, 
 from reader.plan.steps import steps, whole_step
 from reader.text.span import Span
 
+MOST_COPIED = 15_000
+"""Rows of a part's copies that are unrolled; nobody lives to work more."""
 MOST_COPIES = 999
 """Copies of a part that are unrolled; published rugs ask for 672 motifs, a slip of the pen for any
 number.
@@ -207,10 +209,11 @@ def _all_parts(counted: CountedPattern, reading: Reading) -> tuple[PlanPart, ...
 def _copies(counted: CountedPattern, reading: Reading, index: int) -> list[PlanPart]:
     """Every copy of every part, the first of them with this index."""
     made: list[PlanPart] = []
-    for part in counted.parts:
+    for written in counted.parts:
+        part = replace(written, rows=one_at_a_time(written.rows))
         copies = max(1, min(part.make, MOST_COPIES))
         first = index + len(made)
-        for copy in range(1, copies + 1):
+        for copy in range(1, 1 + min(copies, max(1, MOST_COPIED // max(1, len(part.rows))))):
             rows = _rows(part, index + len(made), counted, reading)
             if rows:
                 made.append(PlanPart(part.name, copy, copies, rows, None if copy == 1 else first))
@@ -221,7 +224,6 @@ def _rows(
     part: CountedPart, index: int, counted: CountedPattern, reading: Reading
 ) -> tuple[PlanRow, ...]:
     """The rows of one copy, remarks in their places, each with what must be known before it."""
-    part = replace(part, rows=one_at_a_time(part.rows))
     made: list[PlanRow] = []
     last = len(part.rows)
     before: dict[int, list[Remark]] = {}
