@@ -49,6 +49,8 @@ RUNS_ON = re.compile(
 """How a line begins that cannot stand alone."""
 TOTAL_BEHIND = re.compile(r"(?:—|-{1,2}>?|=|→)\s*\d+ ?[A-Za-z][\w -]*(?:[,;.(]|$)")
 """A line that is only the total of the row before it."""
+SPOKEN_TOTAL = re.compile(r"[a-z]\(\d{1,4}\)$")
+"""A line of a transcript that ends with its total."""
 AGAIN = re.compile(
     r"(?:then )?rep(?:eat)? (?:the )?(?:(?:last|these|previous) \w+ )?"
     r"(?:rows?\b|rnds?\b|rounds?\b|R\d)",
@@ -94,6 +96,7 @@ def _stands_alone(last: str, line: str) -> bool:
     """
     total = TOTAL_LAST.search(last) is not None and line[0].isupper()
     again = last.endswith(".") and AGAIN.match(line) is not None
+    total = total or SPOKEN_TOTAL.search(last) is not None
     return total or again or SIZE_FIRST.match(line) is not None
 
 

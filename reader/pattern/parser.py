@@ -32,6 +32,7 @@ from reader.text.same_length import (
 from reader.text.size_lists import with_usual_brackets
 from reader.text.stops import without_stops
 from reader.text.tables import untabled
+from reader.text.transcript import punctuated
 from reader.text.undotted import undotted
 
 
@@ -305,7 +306,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(with_ones(told))
     plain = untabled(without_emphasis(with_usual_brackets(unmarked(source.text))))
-    plain = needles_as_rows(undotted(chains_first(starred(numbered(plain)))))
+    plain = needles_as_rows(undotted(chains_first(starred(numbered(punctuated(plain))))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = without_part_nouns(without_asides(without_stops(plain)))

@@ -49,6 +49,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     found = cur.stitch()
     if found is None:
         counted = _stitches_in(cur, start, number, made)
+        counted = counted or _before_change(cur, start, number)
         return counted or _bare_number(cur, start, number, made)
     cur.at += found.length
     return _finish(cur, start, number, found, made)
@@ -311,21 +312,16 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
         if last is not None:
             place = find_place(cur)
             if place is not None:
-                return replace(
-                    last,
-                    span=cur.span(start),
-                    words=cur.said(start),
-                    number=number,
-                    place=place,
-                )
+                here, words = cur.span(start), cur.said(start)
+                return replace(last, span=here, words=words, number=number, place=place)
         if last is None:
             cur.at = start
     elif number is not None and cur.accept("to finish", "at the end", "to close", "to end it"):
         last = next((one for one in reversed(made) if isinstance(one, Work)), None)
         if last is not None:
-            plain = Place(Where.PLAIN, cur.span(start))
+            alone = Place(Where.PLAIN, cur.span(start))
             words = cur.said(start)
-            return replace(last, span=cur.span(start), words=words, number=number, place=plain)
+            return replace(last, span=cur.span(start), words=words, number=number, place=alone)
     cur.at = start
     if (number is None and made and isinstance(made[-1], Work)) or (
         len(made) > 1
@@ -344,6 +340,21 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
             return Work(cur.span(start), cur.said(start), stitch, None, place)
     cur.at = start
     return None
+
+
+def _before_change(cur: Cursor, start: int, number: Num | None) -> Node | None:
+    """ "two and a decrease": so many plain stitches before it, in a crocheted row."""
+    crochets = cur.book.craft is Craft.CROCHET and cur.low() in ("and", "then")
+    if number is None or not crochets:
+        return None
+    found = cur.stitch(2) if cur.low(1) in ("a", "an", "one") else cur.stitch(1)
+    plain = stitch_named("sc", cur.book.craft)
+    if found is None or plain is None:
+        return None
+    if found.stitch.kind not in (Kind.DECREASE, Kind.INCREASE):
+        return None
+    here = Place(Where.PLAIN, cur.span(start))
+    return Work(cur.span(start), cur.said(start), plain, number, here)
 
 
 def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
