@@ -38,6 +38,11 @@ WORKED = re.compile(
     re.IGNORECASE,
 )
 """Work that comes before: what is cast on is added to it."""
+ROWS_BEFORE = re.compile(
+    r"\bat\s+(?:the\s+)?(?:beg\w*|end)\s+of\s+(?:each\s+of\s+)?(?:the\s+)?(?:next|foll\w*)\s+\d+\s+rows\W*$",
+    re.IGNORECASE,
+)
+"""Told before it, at which rows' ends stitches are added."""
 AT_AN_EDGE = re.compile(
     r"\bat (?:the |each |both )?(?:\w+ )?(?:edges?|beg\w*|end|ends|sides?)\b|\bover\b"
     r"|\bin place of\b",
@@ -59,6 +64,8 @@ def cast_on_in(words: str) -> Casting | None:
     """
     found = CASTS.search(words)
     if not found or WORKED.search(words[: found.start()]):
+        return None
+    if ROWS_BEFORE.search(words[: found.start()]):
         return None
     end = CLAUSE_ENDS.search(words, found.end())
     if AT_AN_EDGE.search(words[found.end() : end.start() if end else len(words)]):

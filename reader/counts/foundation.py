@@ -71,7 +71,8 @@ def begins(nodes: tuple[Node, ...]) -> bool:
 
 ADDED = re.compile(
     r"\b(?:at (?:beg|end|each)|edges?|over|next row|in place of|pick(?:ed)? up|instep|above|opening"
-    r"|join again|in their place|to replace|underarms?)\b",
+    r"|join again|holders?|safety pin|waste yarn|spare needle|in their place|to replace"
+    r"|underarms?)\b",
     re.IGNORECASE,
 )
 """New stitches that are added to those on hand."""

@@ -12,7 +12,7 @@ from reader.counts.openings import BETWEEN, UNITS, is_opening, wanted
 from reader.counts.reaching import all_places
 from reader.counts.tally import CHAINS, Need, Tally
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.edges import ASIDE
+from reader.pattern.holders import ASIDE
 from reader.pattern.tree import ONE, Chain, Place, Skip, Where, Work
 from reader.terms.stitches import Craft, Kind
 

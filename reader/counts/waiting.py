@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from reader.pattern.edges import ASIDE
+from reader.pattern.holders import ASIDE
 from reader.pattern.tree import Edge, Node, Skip
 
 

@@ -5,7 +5,8 @@ words they take with them.
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.edges import find_edge, set_aside
+from reader.pattern.edges import find_edge
+from reader.pattern.holders import set_aside
 from reader.pattern.other_side import other_side
 from reader.pattern.phrasing import act_here, take_phrase
 from reader.pattern.place_words import SPACE_NOUNS

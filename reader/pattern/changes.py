@@ -11,7 +11,8 @@ from reader.pattern.rule_words import ROW_NAMED
 
 _ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
 _WAY = (
-    r"(?P<way>inc|dec|narrow|widen|tak(?:e|ing) in|k(?:nit)? ?2 ?tog|cast off|bind off|cast on)"
+    r"(?P<way>inc|dec|narrow|widen|mak(?:e|ing)(?= (?:1|one|a)\b)|tak(?:e|ing) in|k(?:nit)? ?2 ?tog"
+    r"|cast off|bind off|cast on)"
     r"(?:reas(?:e|es|ing|ings)|ings?|s|\.)?(?: once| by)?"
 )
 _COUNTED = (
@@ -74,6 +75,11 @@ ONCE = re.compile(
     re.IGNORECASE,
 )
 SPREAD = re.compile(r"\bevenly|\bspaced|\bacross\b", re.IGNORECASE)
+ON_ROWS = re.compile(
+    rf"\b(?:on|in) (?:the )?\d+(?:st|nd|rd|th|d)(?:(?:,? and |, )\d+(?:st|nd|rd|th|d))+ {_ROWS}\b",
+    re.IGNORECASE,
+)
+"""Rows that are told one by one: "on 3rd and 6th rows"."""
 IN_THE_LAST = re.compile(
     rf"\b(?:on|in|across|over|of|during|at) (?:the )?(?P<which>last|final|first|1st) {_ROWS}\b",
     re.IGNORECASE,
@@ -155,6 +161,9 @@ def find_change(words: str) -> Change | None:
     if then:
         every = int(then["nth"][:3]) if then["nth"] else 2 if then["other"] else 1
         return Change(0, 0, every, int(then["rows"][:3]) if then["rows"] else None, False, True)
+    one_by_one = _on_rows(words)
+    if one_by_one is not None:
+        return one_by_one
     apart = WITH_ROWS_BETWEEN.search(words)
     found = next((one for one in CHANGES.finditer(words) if not _bound_alone(one)), None)
     if apart and (not found or apart.start() < found.start()):
@@ -172,8 +181,19 @@ def find_change(words: str) -> Change | None:
         pace = _how_often(found, 0)
         return replace(pace, goes_on=pace.every > 1)
     number = int(said[:4]) if said and said.isdigit() else 2 if said == "twice" else 1
-    gain = number if way in ("inc", "widen", "cast on") else -number
+    gain = number if way in ("inc", "widen", "cast on", "make", "making") else -number
     return _how_often(found, gain * ends)
+
+
+def _on_rows(words: str) -> Change | None:
+    """ "decreasing 1 st each side on 3rd and 6th rows": as often as rows are told."""
+    named, told = ON_ROWS.search(words), ONCE.search(words)
+    if named is None or told is None or told.start() > named.start():
+        return None
+    number = int(told.group("n")[:4]) * (2 if BOTH_ENDS.search(told.group()) else 1)
+    step = number if told.group("way").lower() == "inc" else -number
+    rows = re.findall(r"\d+", named.group())
+    return Change(told.start(), step, int(rows[0][:3]), len(rows), False, end=named.end())
 
 
 def _bound_alone(found: re.Match[str]) -> bool:

@@ -6,8 +6,8 @@ from __future__ import annotations
 import re
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.phrasing import STRETCH, act_here, take_phrase
-from reader.pattern.tree import ONE, Deed, Edge, Node, Num, Place, Skip, Where, Work
+from reader.pattern.phrasing import STRETCH
+from reader.pattern.tree import ONE, Edge, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
 
@@ -20,14 +20,6 @@ BIND_OFF = (
     "bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off",
     "loosely cast off",
 )  # fmt: skip
-CABLE_NEEDLES = (
-    "cn", "c n", "cable", "dpn", "d p n", "double pointed", "double-pointed", "needle",
-)  # fmt: skip
-NEEDLES = ("needles", "needle", "dpns", "larger", "smaller", "double pointed", "size", "no")
-HOLDERS = (
-    "holder", "st holder", "stitch holder", "waste", "spare", "thread", "scrap", "contrasting",
-)  # fmt: skip
-
 
 FIRST_WHERE = tuple(
     f"{at} {edge}"
@@ -37,8 +29,6 @@ FIRST_WHERE = tuple(
                  "front edge", "each row", "every row", "every other row", "underarm", "row")
 )  # fmt: skip
 """Where it is done may be told before how many."""
-ASIDE = "set aside"
-"""The place of stitches that wait; those that are left stay on hand."""
 EACH_EDGE = re.compile(
     r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$",
     re.IGNORECASE,
@@ -92,6 +82,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     elif cast_on:
         number = _on_needles(cur, number)
     rows, times = _edge_rows(cur)
+    rows = rows if rows > 1 else _rows_before(cur, start)
     if EACH_EDGE.search(cur.said(start)) or (times and _both_edges(cur, start)):
         rows *= 2 if rows == times or rows == 1 else 1
     if "at a time" in cur.said(start).lower():
@@ -111,6 +102,23 @@ def _edge_again(cur: Cursor) -> bool:
         return True
     cur.at = start
     return False
+
+
+def _rows_before(cur: Cursor, start: int) -> int:
+    """ "At beg of next 2 rows cast on 10": the number of rows told before; 1 where none is."""
+    lows: list[str] = []
+    for at in range(start - 1, max(-1, start - 14), -1):
+        if cur.tokens[at].low in (".", ";", ",", ":"):
+            break
+        lows.insert(0, cur.tokens[at].low)
+    found = BEFORE.search(" ".join(lows))
+    return int(found.group(1)[:3]) if found else 1
+
+
+BEFORE = re.compile(
+    r"^(?:then |and |now )*at (?:the )?(?:beg|beginning|end) of (?:each of )?(?:the )?"
+    r"(?:next|foll|following) (\d+) (?:rows|rnds)$"
+)
 
 
 def _bound_off_before(cur: Cursor, start: int) -> bool:
@@ -200,6 +208,8 @@ def _edge_rows(cur: Cursor) -> tuple[int, int]:
     for _ in range(STRETCH):
         if cur.done() or cur.low() in STOPS or cur.kind() == "stars":
             break
+        if cur.low() == "and" and cur.kind(1) == "num" and cur.low(2) in ("sts", "stitches", "st"):
+            break
         stitch = cur.stitch() and cur.low() not in ("sl", "s")
         if stitch and cur.low(-1) not in ("in", "of", "as", "with", "to"):
             break
@@ -214,57 +224,3 @@ def _edge_rows(cur: Cursor) -> tuple[int, int]:
             break
         cur.at += 1
     return rows, times
-
-
-def set_aside(cur: Cursor, start: int) -> Node | None:
-    """ "sl 3 sts to cn": worked later, from there; "sl 10 sts to a holder": gone from this row."""
-    if not cur.accept("sl", "slip", "place", "put", "leave", "return"):
-        return None
-    cur.accept("the")
-    cur.accept("next", "first", "last")
-    number = cur.number()
-    if number is None or cur.kind() != "num":
-        return _taken_up_all(cur, start)
-    cur.at += 1
-    cur.accept("held", "rem", "remaining")
-    cur.accept("sts", "st", "stitches")
-    cur.accept("back")
-    cur.accept(*FROM_HOLDER)
-    cur.accept("back")
-    if not cur.accept("on to", "onto", "on", "to"):
-        return None
-    cur.accept("a", "an", "the", "2", "3", "4")
-    for ahead in range(1, 3):
-        if cur.any_words(HOLDERS, ahead) and cur.kind(ahead - 1) == "word":
-            cur.at += ahead
-            break
-    if cur.low(start - cur.at) != "sl" and cur.any_words(NEEDLES):
-        # Stitches that waited on a holder are taken up again.
-        take_phrase(cur)
-        return Edge(cur.span(start), cur.said(start), number, True)
-    if cur.any_words(HOLDERS):
-        take_phrase(cur)
-        place = Place(Where.NEXT, cur.span(start), number, "st", True, text=ASIDE)
-        return Skip(cur.span(start), cur.said(start), place)
-    if not cur.any_words(CABLE_NEEDLES):
-        return None
-    take_phrase(cur)
-    return act_here(cur, start, Deed.NOTE)
-
-
-FROM_HOLDER = tuple(
-    f"{where} {holder}"
-    for where in ("from", "from the", "from 1st", "from first", "from 2nd", "from second",
-                  "held on", "off", "off the")
-    for holder in ("holder", "holders", "waste yarn", "st holder", "stitch holder", "thread",
-                   "spare needle", "scrap yarn")
-)  # fmt: skip
-
-
-def _taken_up_all(cur: Cursor, start: int) -> Edge | None:
-    """ "sl sts from holder": all that waited come back, and nothing says how many they are."""
-    held = cur.accept("held", "waiting", "reserved")
-    if not cur.accept("sts", "stitches") or not (cur.accept(*FROM_HOLDER) or held):
-        return None
-    take_phrase(cur)
-    return Edge(cur.span(start), cur.said(start), None, True, waited=True)

@@ -13,6 +13,7 @@ from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor, span_of
 from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
 from reader.pattern.filet import find_mesh
+from reader.pattern.holders import waits
 from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import find_knitting
 from reader.pattern.list_words import AFTER_ENDING, ENDS_GROUP, FILLER, stitchy
@@ -157,6 +158,8 @@ class _Reading:
             return
         if isinstance(node, Act) and node.deed is Deed.NOTE and node.counts_chain is not None:
             tell_chain(self.made, node)
+            return
+        if waits(self.made, node):
             return
         merged = each_and_each(self.made[-1] if self.made else None, node)
         if merged is not None:

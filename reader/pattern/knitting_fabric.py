@@ -164,6 +164,13 @@ def _chain_edge(cur: Cursor, start: int) -> Node | None:
     return worked(cur, start, "sl", number)
 
 
+def _one_row(cur: Cursor) -> bool:
+    """ "knit 1 row, increasing in every stitch": the row is told by what follows."""
+    counted = cur.kind(1) == "num" and cur.peek(1).value == 1
+    ahead = 3 + (cur.low(3) == ",")
+    return counted and cur.low(2) in ("row", "rnd", "round") and cur.low(ahead).startswith("inc")
+
+
 MANNERS = frozenset(
     ["letting", "putting", "keeping", "being", "holding", "winding", "wrapping", "inserting",
      "remembering", "taking", "dropping", "drawing", "pulling"]
@@ -181,6 +188,8 @@ def _manner(cur: Cursor, start: int) -> Node | None:
     if cur.low() in MANNERS and cur.low(1) != "2":
         while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
             cur.at += 1
+    elif cur.low() in ("knit", "k", "purl", "p", "work") and _one_row(cur):
+        cur.at += 3
     elif cur.accept("knit on with", "knit on these", "knit on to one", "knit on to a"):
         while not cur.done() and cur.low() not in STOPS:
             cur.at += 1

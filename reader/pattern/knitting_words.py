@@ -28,7 +28,7 @@ def find_knitting(cur: Cursor) -> Node | None:
     start = cur.at
     for reading in (
         told_where, find_over, _made, _raised, _passed_over, _slip_and_bind, _taken_in,
-        _twice_into, _all_into_one,
+        _twice_into, _several_into, _all_into_one,
     ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
@@ -116,6 +116,8 @@ def _slip_and_bind(cur: Cursor, start: int) -> Node | None:
 
 def _taken_in(cur: Cursor, start: int) -> Node | None:
     """ "take in", "take two together", "n", "knit 2 in one": decreases."""
+    if cur.accept("take in one at each end", "take in 1 at each end"):
+        return Shape(cur.span(start), cur.said(start), -1, ONE, 2)
     if cur.accept("take in", "narrow once", "narrow") or (
         cur.low() == "n" and cur.low(1) in (*STOPS, "", "and") and cur.accept("n")
     ):
@@ -157,6 +159,11 @@ def _twice_into(cur: Cursor, start: int) -> Node | None:
         "into f and b of", "in fb of", "into fb of", "f&b of",
         "through the front and back of", "in both front and back of", "front and back of",
     )  # fmt: skip
+    each = _of_each(cur) if front else None
+    if each is not None:
+        stitch = stitch_named("kfb", cur.book.craft)
+        place = Place(Where.PLAIN, cur.span(start))
+        return Work(cur.span(start), cur.said(start), stitch, each, place) if stitch else None
     if not front and not cur.accept("twice in", "twice into", "two times into", "two times in"):
         return None
     cur.accept("both", "the")
@@ -173,6 +180,40 @@ def _twice_into(cur: Cursor, start: int) -> Node | None:
     place = found or Place(Where.NEXT, cur.span(start))
     stitch = stitch_named("kfb", cur.book.craft)
     return Work(cur.span(start), cur.said(start), stitch, None, place) if stitch else None
+
+
+def _of_each(cur: Cursor) -> Num | None:
+    """ "(of) each of next 3 sts": how many, taken; None where no such words stand here."""
+    at = cur.at
+    each = cur.accept("each of")
+    cur.accept("the")
+    cur.accept("next", "first", "last", "following")
+    number = cur.number() if each and cur.kind() == "num" else None
+    if number is None:
+        cur.at = at
+        return None
+    cur.at += 1
+    cur.accept(*NOUNS)
+    return number
+
+
+def _several_into(cur: Cursor, start: int) -> Node | None:
+    """ "work 2 into 1st st": so many of one."""
+    if not cur.accept("knit", "k", "purl", "p", "work", "make") or cur.kind() != "num":
+        return None
+    number = cur.number()
+    cur.at += 1
+    stitch = stitch_named("k", cur.book.craft)
+    if number is None or not 1 < number.values[0] < 8 or cur.low() not in ("in", "into"):
+        return None
+    place = find_place(cur)
+    if stitch is None or place is None or place.number.values[0] != 1 or place.where not in INTO:
+        return None
+    body = Work(cur.span(start), cur.said(start), stitch, number, Place(Where.PLAIN, place.span))
+    return Group(cur.span(start), cur.said(start), (body,), place)
+
+
+INTO = (Where.NEXT, Where.FIRST, Where.LAST, Where.EACH)
 
 
 def _all_into_one(cur: Cursor, start: int) -> Node | None:

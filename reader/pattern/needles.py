@@ -73,4 +73,5 @@ def _named(cur: Cursor, start: int) -> Act | None:
         while cur.low() in (",", ".", ":", "—", "-", ";"):
             cur.at += 1
         return Act(cur.span(start), cur.said(start), Deed.NEEDLE, str(many) if many > 1 else "")
-    return Act(cur.span(start), cur.said(start), Deed.NEEDLE) if on and cur.stitch() else None
+    works = cur.stitch() is not None or cur.low() in ("pick", "pu", "cast", "bind", "work")
+    return Act(cur.span(start), cur.said(start), Deed.NEEDLE) if on and works else None

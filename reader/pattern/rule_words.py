@@ -136,6 +136,11 @@ EVEN = re.compile(
     rf"|rib|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
+IN_EVERY_STITCH = re.compile(
+    r"\b(?:inc|dec)\w*\.? (?:1 st |1 |once )?in(?:to)? (?:every|each) (?:st|stitch)\b",
+    re.IGNORECASE,
+)
+"""A row whose every stitch is changed."""
 FOR_ROWS = re.compile(rf"\bfor (?:the )?(?:next )?(\d+) (?:more )?{_ROWS}\b", re.IGNORECASE)
 """How many rows a change goes on for."""
 FURTHER_WORK = re.compile(

@@ -29,6 +29,7 @@ from reader.pattern.rule_words import (
     FOR_ROWS,
     FURTHER_WORK,
     GOES_ON,
+    IN_EVERY_STITCH,
     KEEP_ON,
     LIKE_FIRST,
     LIKE_LAST,
@@ -274,6 +275,8 @@ def _even(words: str) -> Rule | None:
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
     tail = re.split(r"[.;]", words[found.start() :], maxsplit=1)[0]
     change = find_change(tail)
+    if rows == 1 and IN_EVERY_STITCH.search(tail):
+        return None
     if change is not None and change.step and goal_in(tail) is not None:
         return None
     if change is not None and change.step:

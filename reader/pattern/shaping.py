@@ -23,7 +23,9 @@ SPOTS = re.compile(
     r"|beg(?:inning)? (?:of \w+ )?and (?:once )?(?:at )?(?:the )?end|(?:first|1st) and last"
 )
 EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th|d)?\b(?: and (\d+)(?:st|nd|rd|th))?")
-GOAL = re.compile(r"\b(?:until|till) (?:there are )?(\d+)")
+GOAL = re.compile(
+    r"\b(?:until|till) (?:there are )?(\d+)|\bto (\d+)(?: (?:sts|stitches|st)\b|$)"
+)
 COUNTED = re.compile(r"^(?:increasing|decreasing|inc|dec) \d+ (?:times|sts|stitches)$")
 """So many in the row, wherever they are."""
 ONE_END = re.compile(
@@ -68,7 +70,8 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     ends = SPOTS.search(said)
     end = ONE_END.search(said)
     counted = COUNTED.match(said) is not None or OF_A_ROW.match(said) is not None
-    if not ("even" in said or ends or every or counted or end or "across row" in said):
+    goal = GOAL.search(said)
+    if not ("even" in said or ends or every or counted or end or goal or "across row" in said):
         return None
     if IN_PLACE.match(said) and not ends and not every:
         return None
@@ -77,8 +80,7 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
         return None
     numbers = (Num(cur.peek(n).values) for n in range(1, min(4, length)) if cur.kind(n) == "num")
     number = next(numbers, ONE)
-    goal = GOAL.search(said)
-    until = Num((int(goal.group(1)),)) if goal else None
+    until = Num((int(goal.group(1) or goal.group(2)),)) if goal else None
     repeats = ONE if counted else _repeats(cur, length)
     cur.at += length
     step, spots = _step(said, every), 2 if ends else 1

@@ -5,7 +5,8 @@ stitch together", "k2tog at the end of the 1st needle and the beginning of the 3
 from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.tree import ONE, Node, Shape
+from reader.pattern.tree import ONE, Node, Place, Shape, Where, Work
+from reader.terms.forms import stitch_named
 
 DECREASES = (
     "knit 2 together", "knit 2 tog", "k 2 together", "k 2 tog", "k2tog", "take 2 together",
@@ -20,7 +21,7 @@ NEEDLES = ("needle", "needles", "pin", "wire")
 
 def told_where(cur: Cursor, start: int) -> Node | None:
     """The change that stands here, taken; None (nothing taken) when none does."""
-    for reading in (_pairs, _every_nth, _at_needle_ends):
+    for reading in (_pairs, _every_stitch, _every_nth, _at_needle_ends):
         node = reading(cur, start)
         if node is not None:
             return node
@@ -51,6 +52,16 @@ def _every_nth(cur: Cursor, start: int) -> Shape | None:
     if not gain or not every or not cur.accept(*NOUNS):
         return None
     return Shape(cur.span(start), cur.said(start), gain, ONE, 1, every)
+
+
+def _every_stitch(cur: Cursor, start: int) -> Work | None:
+    """ "increasing in every stitch"."""
+    stitch = stitch_named("inc", cur.book.craft)
+    told = cur.accept("increasing in", "increasing once in", "increasing 1 st in")
+    each = told and cur.accept("every st", "every stitch", "each st", "each stitch")
+    if stitch is None or not each:
+        return None
+    return Work(cur.span(start), cur.said(start), stitch, None, Place(Where.EACH, cur.span(start)))
 
 
 def _nth(cur: Cursor) -> int:

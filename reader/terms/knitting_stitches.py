@@ -139,6 +139,8 @@ FORMS: dict[str, str] = {
     "k f & b": "kfb",
     "k1 f b": "kfb",
     "k f/b": "kfb",
+    "k f and b": "kfb",
+    "kf and b": "kfb",
     "kf/b": "kfb",
     "k1f/b": "kfb",
     "k 1 f&b": "kfb",

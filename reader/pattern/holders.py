@@ -1,0 +1,118 @@
+"""Stitches that wait on a holder, and those that come back from it -> Skip, Edge, LeaveRest.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.phrasing import act_here, take_phrase
+from reader.pattern.tree import Act, Deed, Edge, LeaveRest, Node, Place, Skip, Where, Work
+
+CABLE_NEEDLES = (
+    "cn", "c n", "cable", "dpn", "d p n", "double pointed", "double-pointed", "needle",
+)  # fmt: skip
+NEEDLES = ("needles", "needle", "dpns", "larger", "smaller", "double pointed", "size", "no")
+HOLDERS = (
+    "holder", "holders", "st holder", "stitch holder", "waste", "spare", "thread", "scrap",
+    "contrasting", "safety", "extra needle", "another needle", "length of", "piece of", "strand",
+)  # fmt: skip
+ASIDE = "set aside"
+"""The place of stitches that wait; those that are left stay on hand."""
+
+
+def set_aside(cur: Cursor, start: int) -> Node | None:
+    """ "sl 3 sts to cn": worked later, from there; "sl 10 sts to a holder": gone from this row."""
+    verb = cur.low()
+    if not cur.accept("sl", "slip", "place", "put", "leave", "leaving", "placing", "return"):
+        return None
+    if cur.accept("these", "these sts", "these stitches", "them", "those sts", "those stitches"):
+        return _the_last(cur, start)
+    cur.accept("the")
+    which = cur.accept("next", "first", "last", "remaining", "rem", "other")
+    number = cur.number()
+    if number is None or cur.kind() != "num":
+        if which and cur.low(-1) in ("remaining", "rem", "other"):
+            return _the_rest(cur, start)
+        return _taken_up_all(cur, start) or _the_last(cur, start)
+    cur.at += 1
+    cur.accept("held", "rem", "remaining")
+    cur.accept("sts", "st", "stitches")
+    cur.accept("back")
+    cur.accept(*FROM_HOLDER)
+    cur.accept("back")
+    if not _onto(cur):
+        return None
+    if verb != "sl" and cur.any_words(NEEDLES):
+        # Stitches that waited on a holder are taken up again.
+        take_phrase(cur)
+        return Edge(cur.span(start), cur.said(start), number, True)
+    if cur.any_words(HOLDERS):
+        take_phrase(cur)
+        place = Place(Where.NEXT, cur.span(start), number, "st", True, text=ASIDE)
+        return Skip(cur.span(start), cur.said(start), place)
+    if not cur.any_words(CABLE_NEEDLES):
+        return None
+    take_phrase(cur)
+    return act_here(cur, start, Deed.NOTE)
+
+
+def _onto(cur: Cursor) -> bool:
+    """Takes "on to a stout" before a holder; False where the words go nowhere."""
+    if not cur.accept("on to", "onto", "on", "to"):
+        return False
+    cur.accept("a", "an", "the", "2", "3", "4")
+    for ahead in range(1, 3):
+        if cur.any_words(HOLDERS, ahead) and cur.kind(ahead - 1) == "word":
+            cur.at += ahead
+            break
+    return True
+
+
+def _the_rest(cur: Cursor, start: int) -> Node | None:
+    """ "leave remaining sts on a holder": all that are not worked yet."""
+    cur.accept("sts", "stitches")
+    if not _onto(cur) or not cur.any_words(HOLDERS):
+        return None
+    take_phrase(cur)
+    return LeaveRest(cur.span(start), cur.said(start))
+
+
+def _the_last(cur: Cursor, start: int) -> Node | None:
+    """ "knit 20 and slip these on to a holder": those that were worked just now."""
+    if not _onto(cur) or not cur.any_words(HOLDERS):
+        return None
+    take_phrase(cur)
+    place = Place(Where.SAME, cur.span(start), text=ASIDE)
+    return Skip(cur.span(start), cur.said(start), place)
+
+
+def waits(made: list[Node], node: Node) -> bool:
+    """Puts the stitches that were worked last aside where the node says so; False for another node,
+    or where what was worked is no plain number.
+    """
+    if not isinstance(node, Skip) or node.place.text != ASIDE or node.place.where is not Where.SAME:
+        return False
+    last = made[-1] if made else None
+    if isinstance(last, Work) and last.place.where is Where.PLAIN and last.number is not None:
+        place = Place(Where.NEXT, last.span, last.number, "st", True, text=ASIDE)
+        made[-1] = Skip(last.span, f"{last.words} {node.words}", place)
+    else:
+        made.append(Act(node.span, node.words, Deed.NOTE))
+    return True
+
+
+FROM_HOLDER = tuple(
+    f"{where} {holder}"
+    for where in ("from", "from the", "from 1st", "from first", "from 2nd", "from second",
+                  "held on", "off", "off the")
+    for holder in ("holder", "holders", "waste yarn", "st holder", "stitch holder", "thread",
+                   "spare needle", "scrap yarn")
+)  # fmt: skip
+
+
+def _taken_up_all(cur: Cursor, start: int) -> Edge | None:
+    """ "sl sts from holder": all that waited come back, and nothing says how many they are."""
+    held = cur.accept("held", "waiting", "reserved")
+    if not cur.accept("sts", "stitches") or not (cur.accept(*FROM_HOLDER) or held):
+        return None
+    take_phrase(cur)
+    return Edge(cur.span(start), cur.said(start), None, True, waited=True)
