@@ -71,9 +71,15 @@ def worked_on(words: str) -> int | None:
         return _value(heel.group("n") or heel.group("m"))
     for sentence in re.split(r"[.;]", words):
         only = ONLY.search(sentence)
-        if only and WORKING.search(sentence):
+        if only and WORKING.search(sentence) and not _passing(only.group(), sentence):
             return _value(only.group("n") or only.group("left"))
     return None
+
+
+def _passing(words: str, sentence: str) -> bool:
+    """ "work cable over next 6 sts": a part of the row, with what stands before and behind."""
+    over_next = re.match(r"(?:over|across)\s+(?:the\s+)?next\b", words, re.IGNORECASE)
+    return over_next is not None and not re.search(r"\b(?:only|alone)\b", sentence)
 
 
 def begins_with_them(words: str) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.tree import Edge, Shape
+from reader.pattern.tree import Edge, Gain, Shape
 
 
 def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:
@@ -42,6 +42,15 @@ def change_of(shape: Shape, tally: Tally, before: int) -> int:
         over = shape.over.at(tally.size) * shape.spots if shape.over else before
         return shape.gain * (over // shape.every)
     return shape.gain * number * shape.spots * repeats
+
+
+def gain(one: Gain, tally: Tally) -> None:
+    """Stitches gained or lost over those just made."""
+    if one.number > 0:
+        tally.make(one.number, "st")
+    else:
+        tally.shaped += one.number
+    tally.moves.append(Move(MoveKind.NOTE, one.words, one.span))
 
 
 def edge(one: Edge, tally: Tally) -> None:

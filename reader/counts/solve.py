@@ -17,6 +17,7 @@ from reader.counts.placing import completes, to_other_edge
 from reader.counts.readings import readings
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
+from reader.counts.turned_back import without_turns
 from reader.counts.turning import makes_loop, symmetric_edge, with_turning_space
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
@@ -47,7 +48,7 @@ def work_row(
     below = nameless(below) if choice.any_name else with_turning_space(below, ends.body)
     if choice.chains_below:
         below = chains_as_stitches(below)
-    rest = by_needles(on_stitch(ends.body) if choice.on_stitch else ends.body)
+    rest = by_needles(on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body))
     if ends.foundation is not None:
         below = foundation(ends.foundation.number.at(size))
     tally = Tally(size, below, choice, Walk(below), carried=carried, room=room)

@@ -18,7 +18,7 @@ from reader.counts.placing import (
 )
 from reader.counts.reaching import all_places
 from reader.counts.repeating import repeated, work_repeat
-from reader.counts.shaped import edge, shape_by_rule
+from reader.counts.shaped import edge, gain, shape_by_rule
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import (
@@ -26,6 +26,7 @@ from reader.pattern.tree import (
     Chain,
     Deed,
     Edge,
+    Gain,
     Group,
     LeaveRest,
     Mesh,
@@ -125,6 +126,8 @@ def work_one(node: Node, tally: Tally, need: Need, limit: tuple[int, int] | None
         shape_by_rule(node, tally, need)
     elif isinstance(node, Edge):
         edge(node, tally)
+    elif isinstance(node, Gain):
+        gain(node, tally)
     elif isinstance(node, Mesh):
         work_mesh(node, tally)
     else:

@@ -15,7 +15,7 @@ from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
 from reader.pattern.filet import find_mesh
 from reader.pattern.holders import waits
 from reader.pattern.knitting_fabric import find_fabric
-from reader.pattern.knitting_words import find_knitting
+from reader.pattern.knitting_words import both_over, find_knitting
 from reader.pattern.list_words import AFTER_ENDING, ENDS_GROUP, FILLER, stitchy
 from reader.pattern.needles import find_needle
 from reader.pattern.passing import find_chain, find_leave, find_skip
@@ -161,6 +161,7 @@ class _Reading:
             return
         if waits(self.made, node):
             return
+        node = both_over(self.made, node)
         merged = each_and_each(self.made[-1] if self.made else None, node)
         if merged is not None:
             self.made[-1] = merged

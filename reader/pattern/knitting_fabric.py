@@ -113,7 +113,8 @@ FABRICS = (
     "knit in pattern", "k in patt", "knit in patt", "k in pattern", "continue in pattern",
     "work in patt", "work in pattern", "cont in patt", "continue in patt", "keep in patt",
     "patt", "pattern", "rib", "work in rib", "work in ribbing", "work", "moss st", "m st", "moss",
-    "in rib", "in patt", "in pattern", "work patt", "work even", "g st", "garter st",
+    "work cable", "cable", "work cables", "work twist", "work chart", "in rib", "in patt",
+    "in pattern", "work patt", "work even", "g st", "garter st",
 )  # fmt: skip
 
 
@@ -129,7 +130,8 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
         cur.at += 2
     elif not cur.accept(*FABRICS):
         return None
-    cur.accept("across", "over", "the", "next", "the next", "over next")
+    cur.accept("across", "over")
+    cur.accept("the next", "next", "the")
     stitch = stitch_named("st", cur.book.craft)
     if stitch is None:
         return None

@@ -4,6 +4,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.knitting_fabric import NOUNS, worked
 from reader.pattern.overs import find_over, how_many
@@ -98,6 +100,18 @@ def _passed_over(cur: Cursor, start: int) -> Node | None:
                         "narrow", "narrowed", "tog", "together"):  # fmt: skip
         cur.at += 1
     return worked(cur, start, "p2sso" if both else "psso", None)
+
+
+def both_over(made: list[Node], node: Node) -> Node:
+    """ "sl 2, k1, psso": both go over; other nodes as they are."""
+    if not isinstance(node, Work) or node.stitch.name != "psso" or len(made) < 2:
+        return node
+    slipped, knitted = made[-2:]
+    pair = isinstance(slipped, Work) and slipped.stitch.name == "sl" and slipped.number == Num((2,))
+    single = isinstance(knitted, Work) and knitted.stitch.name == "k"
+    single = single and isinstance(knitted, Work) and knitted.number in (None, ONE)
+    both = stitch_named("p2sso", Craft.KNITTING)
+    return replace(node, stitch=both) if pair and single and both is not None else node
 
 
 def _slip_and_bind(cur: Cursor, start: int) -> Node | None:

@@ -8,7 +8,7 @@ from itertools import pairwise
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.knitting_fabric import worked
-from reader.pattern.tree import Node, Num
+from reader.pattern.tree import Act, Deed, Node, Num
 
 OVERS = (
     "bring the wool forward", "bring wool forward", "bring the thread forward",
@@ -87,7 +87,7 @@ def _over(cur: Cursor, start: int) -> Node | None:
     if cur.any_words(OVERS):
         cur.accept(*OVERS)
         if _comes_back(cur):
-            return None
+            return Act(cur.span(start), cur.said(start), Deed.NOTE)
         cur.accept("the needle", "needle", "the pin", "pin", "again")
         number = how_many(cur)
         cur.accept("to increase", "to make a loop", "to make a stitch")
@@ -125,4 +125,6 @@ def _comes_back(cur: Cursor) -> bool:
     if cur.low(ahead) not in ("sl", "slip", "s"):
         return False
     lows = [cur.low(ahead + n) for n in range(12)]
+    if any(low in ("yb", "ybk", "ytb", "yab") for low in lows[:6]):
+        return True
     return any(one in THREADS and after == "back" for one, after in pairwise(lows))

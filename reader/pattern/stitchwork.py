@@ -282,6 +282,8 @@ def _own_number(cur: Cursor) -> bool:
     dc").
     """
     after = cur.stitch(1)
+    if cur.low(1) in ("k", "p") and cur.low(2) == "wise":
+        return True
     if after is None or cur.low(1) in ("st", "sts"):
         return cur.low(1) not in ("ch", "chain")
     return cur.book.craft is Craft.KNITTING and cur.low(1) in ("tog", "st", "sts")

@@ -255,6 +255,15 @@ class ShortTurn:
 
 
 @dataclass(frozen=True, slots=True)
+class Gain:
+    """What is worked to and fro over stitches just made, and the stitches it gains or loses."""
+
+    span: Span
+    words: str
+    number: int
+
+
+@dataclass(frozen=True, slots=True)
 class LeaveRest:
     """The rest of the row below is left unworked on purpose."""
 
@@ -272,6 +281,7 @@ Node = (
     | Start
     | Shape
     | Edge
+    | Gain
     | Mesh
     | Unread
     | ShortTurn
