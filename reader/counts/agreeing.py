@@ -134,6 +134,8 @@ def one_of(kind: str) -> str:
 
 def same_kind(name: str, kind: str) -> bool:
     """Whether a stitch's name is what a printed total counts."""
+    if name == one_of(kind):
+        return True
     bare = kind.replace(" ", "").replace("-", "")
     short, single = name.replace(" ", "").replace("-", ""), bare.rstrip("s")
     return short in (single, bare) or (len(single) > 2 and short.startswith(single))

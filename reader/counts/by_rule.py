@@ -340,6 +340,8 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
         why = "a chart is not read; the stitch count is taken to stay"
         ask_of_chart(ledger, row, start, end)
     rows = len(numbers_of(row.mark)) if rule.kind == "fabric" else rule.rows
+    if rule.until_row is not None:
+        rows = max(0, rows - (ledger.number or 0))
     rows = min(rows, LONGEST)
     changed = 0 if rule.at_once else rows - 1
     for at in range(rows):

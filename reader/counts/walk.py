@@ -194,6 +194,9 @@ class Walk:
         return False
 
     def _begins_group(self, at: int) -> bool:
+        if self._runs[at].is_stitch and self._runs[at].unit:
+            # Several stitches in one place, whatever stands beside them.
+            return True
         if at and self._runs[at - 1].is_stitch:
             return False
         many = 0

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
@@ -58,6 +59,53 @@ MADE_OF = re.compile(
     r"(?:(?:a|an|1|first|another|beg|beginning|starting) )*"
     r"(?P<name>.+?)(?: st| stitch)?(?: made| completed)?$"
 )
+
+
+def said_made(cur: Cursor, made: list[Node]) -> Act | None:
+    """ "(dc, ch 1, dc) in next ch - V-st made": the name of the group just worked, which works
+    nothing; None (nothing taken) where no such words stand here.
+    """
+    found = cur.stitch()
+    if found is None or cur.low(found.length) not in ("made", "completed", "formed"):
+        return None
+    start, last = cur.at, made[-1] if made else None
+    cur.at += found.length + 1
+    if isinstance(last, Group) and found.stitch.kind is Kind.GROUP:
+        made[-1] = replace(last, name=found.stitch.name)
+    return Act(cur.span(start), cur.said(start), Deed.NOTE)
+
+
+def alike_named(nodes: Sequence[Node]) -> tuple[Node, ...]:
+    """The row with every group called as the one like it that the words name once: "(dc, ch 1, dc)
+    in next ch - V-st made, * ..., (dc, ch 1, dc) in next ch".
+    """
+    names = {_made_of(one): one.name for one in _groups(nodes) if one.name}
+    return tuple(_called(one, names) for one in nodes) if names else tuple(nodes)
+
+
+def _groups(nodes: Sequence[Node]) -> Iterator[Group]:
+    for one in nodes:
+        if isinstance(one, Group):
+            yield one
+        elif isinstance(one, Repeat):
+            yield from _groups([*one.body, *one.ending])
+
+
+def _made_of(group: Group) -> tuple[object, ...]:
+    return tuple(
+        (one.stitch.name, one.number.values if one.number else (1,)) if isinstance(one, Work)
+        else (type(one).__name__, one.number.values if isinstance(one, Chain) else ())
+        for one in group.body
+    )  # fmt: skip
+
+
+def _called(one: Node, names: dict[tuple[object, ...], str]) -> Node:
+    if isinstance(one, Group) and not one.name:
+        return replace(one, name=names.get(_made_of(one), ""))
+    if isinstance(one, Repeat):
+        body = tuple(_called(inner, names) for inner in one.body)
+        return replace(one, body=body, ending=tuple(_called(inner, names) for inner in one.ending))
+    return one
 
 
 def take_place(cur: Cursor, made: list[Node], inner: list[Token]) -> Work | None:

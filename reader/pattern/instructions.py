@@ -7,7 +7,16 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.acts import find_act
-from reader.pattern.brackets import OPEN_CLOSE, bracketed, closing, named_behind, names, take_place
+from reader.pattern.brackets import (
+    OPEN_CLOSE,
+    alike_named,
+    bracketed,
+    closing,
+    named_behind,
+    names,
+    said_made,
+    take_place,
+)
 from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, says_it_again
 from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor, span_of
@@ -110,7 +119,7 @@ class _Reading:
         if self.stars and self.made:
             at = self.stars[0][1]
             left_open(self.made, at, at in self.went_back)
-        return tuple(self.made)
+        return alike_named(self.made)
 
     def one(self) -> None:
         """Takes whatever stands here, if it can be read."""
@@ -134,6 +143,7 @@ class _Reading:
             or find_knitting(cur)
             or find_fabric(cur)
             or find_leave(cur)
+            or said_made(cur, self.made)
             or find_act(cur)
             or find_skip(cur)
             or find_chain(cur)

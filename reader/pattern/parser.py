@@ -27,6 +27,7 @@ from reader.text.same_length import (
     without_emphasis,
     without_front_matter,
     without_links,
+    without_multiples,
     without_page_lines,
 )
 from reader.text.size_lists import with_usual_brackets
@@ -306,6 +307,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(with_ones(told))
     plain = untabled(without_emphasis(with_usual_brackets(unmarked(source.text))))
+    plain = without_multiples(plain)
     plain = needles_as_rows(undotted(chains_first(starred(numbered(punctuated(plain))))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:

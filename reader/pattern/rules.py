@@ -255,6 +255,10 @@ def _rows_again(words: str) -> Rule | None:
     return _again("rows", words, found, first, max(first, final), 1)
 
 
+IN_TOTAL = re.compile(r"\s*,?\s*(?:in all|in total|total|altogether)\b", re.IGNORECASE)
+"""Behind a number of rows: those worked before are among them."""
+
+
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     counted = DID_SO_MANY.search(words) if PLAIN_ROWS.search(words) else None
@@ -271,7 +275,9 @@ def _even(words: str) -> Rule | None:
     if not found:
         return None
     rows = value_of(found.group(1), found.group(2)) or 1
-    if LIKE_LAST.match(found.groupdict().get("rest") or ""):
+    behind = found.groupdict().get("rest") or ""
+    until = rows if IN_TOTAL.match(behind) else None
+    if LIKE_LAST.match(behind):
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
     tail = re.split(r"[.;]", words[found.start() :], maxsplit=1)[0]
     change = find_change(tail)
@@ -288,11 +294,11 @@ def _even(words: str) -> Rule | None:
         )  # fmt: skip
     step, at_first = change_once(tail)
     end = found.start() + len(tail) if step else found.end()
-    beyond = FURTHER_WORK.search(words, found.end() - len(found.groupdict().get("rest") or ""), end)
+    beyond = FURTHER_WORK.search(words, found.end() - len(behind), end)
     end = beyond.start() if beyond and not step else end
     return Rule(
         "even", rows=rows, start=found.start(), end=end, rest=words[found.start() : end],
-        step=step, at_once=at_first,
+        step=step, at_once=at_first, until_row=until,
     )  # fmt: skip
 
 

@@ -54,7 +54,8 @@ TAIL = re.compile(
 )
 SPOKEN = re.compile(
     r"(?<!until )(?<!till )(?<!when )(?<!if )(?<!once )(?<!as )"
-    r"(?:(?<!that )(?:you|we|and|now|which|should|will) (?:should |will |'ll |now |again )*"
+    r"(?:(?<!that )(?:you'll|we'll|you|we|and|now|which|should|will)"
+    r" (?:should |will |'ll |now |again )*"
     r"(?:now |then )?"
     r"(?:ought (?:now )?to )?(?:have|be at)(?: a total of| now)?|that gives you"
     r"|which gives you|which gives|which makes"
@@ -65,7 +66,7 @@ SPOKEN = re.compile(
     r"|having(?: now)?|should be|in all(?=,? \S+ (?:sts|stitches|loops)\b),?)"
     rf"\s+(?:in all )?(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;"
     r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles"
-    r"|d c|s c)?(?:\s+"
+    r"|d c|s c|v[- ]?st(?:itche)?s|v sts|shells|fans|groups)?(?:\s+"
     r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
     r"(?:needles?|pins?|wires?)|on needle"
     r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)"

@@ -104,3 +104,17 @@ def without_front_matter(text: str) -> str:
     if sum(ENTRY.match(line) is not None for line in lines[:top]) < LEAST:
         return text
     return "\n".join([" " * len(line) for line in lines[:top]] + lines[top:])
+
+
+MULTIPLE = re.compile(
+    r"\b(?:ch|chain|cast on|co) (?:a |in |any )?multiples? of [^.;:\n]{1,60}[.;:]\s*"
+    r"(?:(?:sample|example|for example|e\.g\.|i used|mine is|mine was|shown)[:,]?\s*)"
+    r"(?=ch|cast|co)",
+    re.IGNORECASE,
+)
+"""How many chains any width takes, before those of this piece."""
+
+
+def without_multiples(text: str) -> str:
+    """The text with "Chain a multiple of 3 plus 4. Sample:" turned to spaces before "chain 31"."""
+    return MULTIPLE.sub(lambda found: " " * len(found.group()), text)
