@@ -31,7 +31,8 @@ NEAR = 24
 
 def whole_of_part(ledger: Ledger, words: str) -> int | None:
     """The stitches of the whole row when its part has as many as the words say; None where they
-    speak of no part, or the rows before do not tell how many it has.
+    speak of no part, or the rows before do not tell how many it has: more than are on hand at all
+    cannot be.
     """
     found = BETWEEN.search(" ".join(words.split()))
     here = ledger.below.stitches
@@ -41,7 +42,8 @@ def whole_of_part(ledger: Ledger, words: str) -> int | None:
     for entry in reversed(ledger.entries):
         held = _held_between(entry)
         if held is not None:
-            return here + int((found["n"] or found["of"])[:4]) - (held + gained)
+            others = here - (held + gained)
+            return others + int((found["n"] or found["of"])[:4]) if others >= 0 else None
         if entry.gain is None:
             return None
         gained += entry.gain

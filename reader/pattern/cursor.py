@@ -173,7 +173,8 @@ class Cursor:
         if start >= len(self.tokens) or self.at <= start:
             return ""
         begin = self.tokens[start].start
-        return " ".join(self.text[begin : self.tokens[self.at - 1].end].split())
+        last = min(self.at, len(self.tokens)) - 1
+        return " ".join(self.text[begin : self.tokens[last].end].split())
 
     def stitch(self, ahead: int = 0) -> Found | None:
         """The stitch whose written form stands here, the longest that fits."""

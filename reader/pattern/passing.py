@@ -16,9 +16,9 @@ def find_leave(cur: Cursor) -> Node | None:
     """ "leave rem sts unworked"."""
     start = cur.at
     if cur.low() in ("leave", "leaving") and any("unworked" in cur.low(n) for n in range(1, 8)):
-        while not cur.done() and cur.low() != "unworked":
+        while not cur.done() and "unworked" not in cur.low():
             cur.at += 1
-        cur.at += 1
+        cur.at += not cur.done()
         return LeaveRest(cur.span(start), cur.said(start))
     return None
 
