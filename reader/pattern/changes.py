@@ -46,6 +46,13 @@ BOTH_ENDS = re.compile(
     r"|\b(?:beg\w*|end) of (?:\w+ ){1,2}(?:needle|pin) and (?:at |on )?(?:the )?(?:beg|end)",
     re.IGNORECASE,
 )
+AT_MARKERS = re.compile(
+    r"\b(?P<two>before and after|(?:each|either|both) sides? of|before|after|at)\s+"
+    r"(?P<all>(?:each|every|all)(?: of)?\s+)?(?:the\s+)?(?:(?P<n>\d+|both|two|four)\s+)?"
+    r"(?:(?:raglan|seam|marked|sleeve)\s+)?(?P<what>markers?|seams?|seam sts?|marked sts?)\b",
+    re.IGNORECASE,
+)
+"""Changes at markers, as many as there are."""
 ONE_SPOT = re.compile(
     r"\b(?:at|on) (?:the )?(?:beg|end|start|(?:neck|front|armhole|side|inner|outer|inside|outside"
     r"|same|shoulder|arm) edge)|\bonce\b",
@@ -173,7 +180,10 @@ def find_change(words: str) -> Change | None:
         return None
     way = found.group("way").lower()
     said = found.group("n")
-    ends = 2 if BOTH_ENDS.search(found.group()) else 1
+    marked = AT_MARKERS.search(found.group())
+    ends = _spots(marked) if marked else 2 if BOTH_ENDS.search(found.group()) else 1
+    if not ends:
+        return replace(_how_often(found, 0), goes_on=True)
     once = ONE_SPOT.search(words[found.start() :].split(".")[0])
     as_before = AS_BEFORE.search(found.group()) is not None
     if said is None and ends == 1 and (way in ("inc", "dec") or as_before) and not once:
@@ -183,6 +193,15 @@ def find_change(words: str) -> Change | None:
     number = int(said[:4]) if said and said.isdigit() else 2 if said == "twice" else 1
     gain = number if way in ("inc", "widen", "cast on", "make", "making") else -number
     return _how_often(found, gain * ends)
+
+
+def _spots(marked: re.Match[str]) -> int:
+    """At how many places the change is made; 0 where nothing tells how many markers there are."""
+    each = 1 if marked["two"].lower() in ("before", "after", "at") else 2
+    said = (marked["n"] or "").lower()
+    if said:
+        return each * (int(said[:2]) if said.isdigit() else 4 if said == "four" else 2)
+    return 0 if marked["all"] or marked["what"].lower().endswith("s") else each
 
 
 def _on_rows(words: str) -> Change | None:

@@ -5,7 +5,7 @@ stitch together", "k2tog at the end of the 1st needle and the beginning of the 3
 from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.tree import ONE, Node, Place, Shape, Where, Work
+from reader.pattern.tree import ONE, Node, Place, Shape, Unread, Where, Work
 from reader.terms.forms import stitch_named
 
 DECREASES = (
@@ -16,12 +16,19 @@ DECREASES = (
 INCREASES = ("increase once", "increase 1", "increase", "inc 1", "inc", "widen", "make 1", "m1")
 NOUNS = ("sts", "st", "stitches", "stitch")
 ENDS = ("beg", "beginning", "end", "start")
+BOTH_SIDES = (
+    "before and after", "each side of", "on each side of", "at each side of", "either side of",
+    "on either side of", "at either side of", "at both sides of", "both sides of",
+    "on both sides of",
+)  # fmt: skip
 NEEDLES = ("needle", "needles", "pin", "wire")
 
 
 def told_where(cur: Cursor, start: int) -> Node | None:
     """The change that stands here, taken; None (nothing taken) when none does."""
-    for reading in (_pairs, _every_stitch, _every_nth, _at_needle_ends):
+    for reading in (
+        _pairs, _at_markers, _times_evenly, _every_stitch, _every_nth, _at_needle_ends,
+    ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
             return node
@@ -41,6 +48,48 @@ def _pairs(cur: Cursor, start: int) -> Shape | None:
     if not every or not cur.accept("together", "tog"):
         return None
     return Shape(cur.span(start), cur.said(start), -1, ONE, 1, every)
+
+
+def _at_markers(cur: Cursor, start: int) -> Shape | Unread | None:
+    """ "inc 1 st before and after each of the 4 markers"; not to be read where nothing tells how
+    many there are.
+    """
+    gain = -1 if cur.accept(*DECREASES) else 1 if cur.accept(*INCREASES, "kfb", "k1fb") else 0
+    cur.accept(*NOUNS, "in the st", "in st", "in the sts", "in sts", "in each st", "in the stitch")
+    spots = 2 if cur.accept(*BOTH_SIDES) else 1 if cur.accept("before", "after", "at") else 0
+    if not gain or not spots:
+        return None
+    all_of = cur.accept("each of the", "all of the", "each", "every", "all the", "all")
+    cur.accept("the")
+    number = 2 if cur.accept("both", "both the") else cur.peek().value
+    cur.at += cur.kind() == "num"
+    cur.accept("raglan", "seam", "marked", "sleeve")
+    if not number and not all_of and cur.accept("marker", "marked st", "seam st"):
+        number = 1
+    elif not cur.accept("markers", "marker", "seams", "seam", "sts", "lines", "seam sts"):
+        return None
+    if cur.low() == "(" and cur.kind(1) == "num" and cur.low(2) == "markers":
+        number = cur.peek(1).value
+        cur.at += 4
+    if not number:
+        return Unread(cur.span(start), cur.said(start))
+    return Shape(cur.span(start), cur.said(start), gain, ONE, spots * number)
+
+
+def _times_evenly(cur: Cursor, start: int) -> Shape | None:
+    """ "k2tog 6 times evenly spaced around": so many in the row, and the rest as it is."""
+    cur.accept("working", "work")
+    gain = -1 if cur.accept(*DECREASES) else 1 if cur.accept(*INCREASES) else 0
+    number = cur.number()
+    times = cur.kind() == "times" or (cur.kind() == "num" and cur.low(1) in ("times", "time"))
+    if not gain or number is None or not times:
+        return None
+    cur.at += 1 if cur.kind() == "times" else 2
+    if not cur.accept("evenly spaced", "evenly", "spaced evenly", "at even intervals"):
+        return None
+    cur.accept("around", "across the row", "across row", "across", "over the row", "in the row",
+               "in row", "around the round", "along the row", "across this row")  # fmt: skip
+    return Shape(cur.span(start), cur.said(start), gain, number)
 
 
 def _every_nth(cur: Cursor, start: int) -> Shape | None:
