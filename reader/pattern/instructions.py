@@ -376,9 +376,17 @@ class _Reading:
 
 
 def _names_stitches(cur: Cursor, first: int, last: int) -> bool:
-    """ "double stitch as before": an item of a knitted list that speaks of stitches not known."""
-    if cur.book.craft is not Craft.KNITTING or last - first > 5:
+    """ "double stitch as before": an item of a knitted list that speaks of stitches not known;
+    "* zz in next st": in crochet, one that goes into a stitch.
+    """
+    if last - first > 5:
         return False
+    if cur.book.craft is Craft.CROCHET:
+        begins = cur.tokens[first - 1] if first else None
+        item = begins is None or begins.kind == "stars" or begins.low in (",", ";", "(", "[", ".")
+        into = [token.low for token in cur.tokens[last : last + 2]]
+        known = into[:1] in (["in"], ["into"]) and into[1:] in (["next"], ["each"], ["same"])
+        return item and known and last - first == 1 and cur.kind(first - cur.at) == "word"
     lows = [token.low for token in cur.tokens[first:last]]
     before = cur.tokens[first - 1].low if first else ","
     behind = cur.tokens[last].low if last < len(cur.tokens) else ","

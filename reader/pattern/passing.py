@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.phrasing import take_phrase
-from reader.pattern.place_nouns import take_after
+from reader.pattern.place_nouns import find_noun_chain, take_after
+from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Act, Chain, Deed, LeaveRest, Node, Num, Place, Skip, Where
 from reader.terms.stitches import Craft, Kind
@@ -48,6 +49,10 @@ def find_skip(cur: Cursor) -> Node | None:
     place = _nth(cur) or find_place(cur)
     if place is None:
         number = cur.number()
+        if number is None and cur.low() in ("ch", "chain") and cur.low(2) in SPACE_NOUNS:
+            noun, chain = find_noun_chain(cur)
+            place = Place(Where.NEXT, cur.span(start), noun=noun, chain=chain)
+            return Skip(cur.span(start), cur.said(start), place)
         if number is None:
             noun = "st" if _comes_next(cur) else _bare_noun(cur)
             cur.accept("stitch", "st")
