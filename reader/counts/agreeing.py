@@ -55,21 +55,27 @@ def _a_stitch(kind: str) -> bool:
 
 
 def in_groups(
-    one: Solved, kind: str, stated: int | None, entry_unit: str, units: Sequence[str]
+    one: Solved,
+    kind: str,
+    stated: int | None,
+    entry_unit: str,
+    units: Sequence[str],
+    before: int | None = None,
 ) -> tuple[int | None, str]:
     """How many groups a row has, and what they are called, where its printed total counts groups,
     or that of the row it comes from, or totals of earlier rows (units, the latest last) the groups
-    that this row has too; (None, "") elsewhere.
+    that this row has too; (None, "") elsewhere. before: the groups of the row below, which decide
+    where a group told stitch by stitch may be one of them or not.
     """
     if entry_unit == LOOPS:
         entry_unit = ""
     if kind or entry_unit:
-        made = groups_told(one, kind or entry_unit, stated)
+        made = groups_told(one, kind or entry_unit, before if stated is None else stated)
         return (made, kind or entry_unit) if made is not None else (None, "")
     named = units_of(one.tally.runs)
     for unit in reversed(units) if stated is None else ():
         if any(same_kind(name, unit) for name in named):
-            return groups_told(one, unit, None), unit
+            return groups_told(one, unit, before), unit
     loops = loops_only(one.tally)
     return (loops, LOOPS) if loops and one.count is not None and stated is None else (None, "")
 

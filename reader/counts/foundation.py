@@ -30,6 +30,10 @@ FOUNDATION_STITCHES = frozenset({"fsc", "fhdc", "fdc"})
 """Stitches that make their own foundation."""
 
 
+LONG_RING = 20
+"""Chains: a longer ring is worked into chain by chain."""
+
+
 def is_start(nodes: tuple[Node, ...]) -> bool:
     """Only a start: chain, ring, cast on."""
     works = [one for one in nodes if not isinstance(one, Act)]
@@ -105,7 +109,8 @@ def started(
     if made or craft is Craft.KNITTING:
         count = made if afresh else made + (before.stitches or 0)
         return plain(count), count, moves
-    if chain is not None and not _rings(nodes):
+    long = chain is not None and chain.number.at(size) >= LONG_RING
+    if chain is not None and (long or not _rings(nodes)):
         joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in nodes)
         return foundation(chain.number.at(size), joined), None, moves
     return Below(), None, moves

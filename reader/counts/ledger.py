@@ -312,7 +312,8 @@ class Ledger:
         verdict = problem.verdict if problem else verdict
         tally = solved.tally
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
-        groups, unit = in_groups(solved, kind, stated, entry.unit, tuple(self.units))
+        below = self.rows[-1].groups if self.rows else None
+        groups, unit = in_groups(solved, kind, stated, entry.unit, tuple(self.units), below)
         if any(one.mixed for one in entry.printed):
             groups, unit = None, ""
         self.rows.append(CountedRow(

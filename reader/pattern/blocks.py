@@ -49,6 +49,8 @@ RUNS_ON = re.compile(
 """How a line begins that cannot stand alone."""
 TOTAL_BEHIND = re.compile(r"(?:—|-{1,2}>?|=|→)\s*\d+ ?[A-Za-z][\w -]*(?:[,;.(]|$)")
 """A line that is only the total of the row before it."""
+BRACKET_LAST = re.compile(r"[\(\[]\d{1,4}(?: ?[a-z]+)?[\)\]]$")
+"""A line that ends with its total in a bracket; in lines that no machine wrapped, the row's end."""
 SPOKEN_TOTAL = re.compile(r"[a-z]\(\d{1,4}\)$")
 """A line of a transcript that ends with its total."""
 AGAIN = re.compile(
@@ -90,13 +92,14 @@ def _widths(lines: list[str]) -> list[int]:
     return widths
 
 
-def _stands_alone(last: str, line: str) -> bool:
+def _stands_alone(last: str, line: str, width: int) -> bool:
     """Whether a line begins anew however the one before it ends: sizes, rows called back, or a
     sentence behind a total.
     """
     total = TOTAL_LAST.search(last) is not None and line[0].isupper()
     again = last.endswith(".") and AGAIN.match(line) is not None
-    total = total or SPOKEN_TOTAL.search(last) is not None
+    short = width < LEAST_WIDTH and BRACKET_LAST.search(last) is not None
+    total = total or short or SPOKEN_TOTAL.search(last) is not None
     return total or again or SIZE_FIRST.match(line) is not None
 
 
@@ -105,7 +108,7 @@ def _continues(before: str, line: str, width: int) -> bool:
     last = before.rsplit("\n", 1)[-1].rstrip()
     if TOTAL_BEHIND.match(line) or _open_bracket(before):
         return True
-    if _stands_alone(last, line):
+    if _stands_alone(last, line, width):
         return False
     if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
         return True

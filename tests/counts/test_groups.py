@@ -69,3 +69,17 @@ def test_a_stitch_of_its_own_that_shares_a_name_with_a_part() -> None:
     """A shell is a group of stitches, and the house of a crab: rows with labels make it a part."""
     text = "Hermit Crab\nShell: Rnd 1: 6 sc in MR. (6)\nRnd 2: inc in each st. (12)\n"
     assert [row.count for part in counted(text).parts for row in part.rows] == [6, 12]
+
+
+COWL = """V-STITCH COWL
+V-st: (dc, ch 1, dc) in same st or sp.
+Ch 24; join with sl st to form ring, being careful not to twist.
+Rnd 1: Ch 4 (counts as dc, ch 1), dc in same ch, *sk 2 ch, V-st in next ch; rep from * around to last 2 ch, sk 2 ch, join with sl st to 3rd ch of beg ch-4. [8 V-sts]
+Rnd 2: Sl st in ch-1 sp, ch 4, dc in same sp, V-st in ch-1 sp of each V-st around, join. [8 V-sts]
+Rnds 3-5: Rep Rnd 2.
+"""  # noqa: E501
+
+
+def test_the_first_group_told_by_its_chain_counts_in_rows_called_back_too() -> None:
+    """The chain and one stitch are the first V of each round, though only the others are named."""
+    assert [groups for groups, _ in both(COWL)] == [8, 8, 8, 8, 8]
