@@ -11,6 +11,7 @@ from reader.counts.made import made_by, made_name, told_group
 from reader.counts.openings import BETWEEN, UNITS, is_opening, wanted
 from reader.counts.reaching import all_places
 from reader.counts.tally import CHAINS, Need, Tally
+from reader.counts.walk import any_space
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.holders import ASIDE
 from reader.pattern.tree import ONE, Chain, Place, Skip, Where, Work
@@ -146,7 +147,7 @@ def _amount(
     elif where in (Where.EACH, Where.REST, Where.TO_LAST):
         _into_all(work, number, tally, need, limit)
     elif where is Where.UNUSED:
-        tally.elastic = True
+        tally.elastic = not _to_corner(work, number or 1, tally) or tally.elastic
     elif where is Where.ELSEWHERE:
         alike = tally.below.stitches if place.each and place.number.values == (1,) else None
         _put(work, tally, 1, alike or n * place.number.at(tally.size))
@@ -155,6 +156,22 @@ def _amount(
         _put(work, tally, n, 1)
     else:
         _into_next(work, n, number is not None, tally)
+
+
+def _to_corner(work: Work, per: int, tally: Tally) -> bool:
+    """ "1 dc in each dc to next corner": every stitch before the corner's space; False where the
+    row below has no spaces that tell of a corner.
+    """
+    walk = tally.walk
+    if work.place.noun != "corner" or not walk.known or not work.place.each:
+        return False
+    corners = any(run.corner for run in walk.ahead())
+    ahead = walk.to_next((lambda run: run.corner) if corners else any_space)
+    if ahead is None or not ahead[0]:
+        return False
+    walk.take(ahead[0])
+    _put(work, tally, per, ahead[0] + ahead[1] * ("sp" in work.place.among))
+    return True
 
 
 def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -> None:

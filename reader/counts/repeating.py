@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -17,7 +18,7 @@ from reader.counts.fabric import Run
 from reader.counts.last_pass import last_part, names_in, pass_over_others, room_in
 from reader.counts.openings import UNITS
 from reader.counts.tally import MOVES, NOTHING, Need, Tally
-from reader.counts.walk import Walk
+from reader.counts.walk import Walk, any_space
 from reader.counts.worked import Move, MoveKind, Pass
 from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
 
@@ -225,12 +226,25 @@ def room_for(node: Repeat, one: Tally, tally: Tally, behind: Need) -> int:
     return tally.below.sections or 1
 
 
+TO_CORNER = re.compile(r"\bto (?:the )?(?:next )?corner\b", re.IGNORECASE)
+
+
+def beyond_corner(node: Repeat, tally: Tally) -> int:
+    """Stitches from the next corner on, where a repeat goes as far as that; 0 for others."""
+    walk = tally.walk
+    if not TO_CORNER.search(node.words) or walk.left is None:
+        return 0
+    corners = any(run.corner for run in walk.ahead())
+    ahead = walk.to_next((lambda run: run.corner) if corners else any_space)
+    return walk.left - ahead[0] if ahead is not None else 0
+
+
 def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> None:
     """Works a body pass by pass along the row below, as often as is said or as there is room."""
     said = times_said(node, tally) if fixed(node) else PASSES
     group = to_last_group(node)
     keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
-    keep = 0 if group else keep
+    keep = max(0 if group else keep, beyond_corner(node, tally))
     passes: list[Tally] = []
     while len(passes) < said:
         trial = tally.fresh(tally.walk.copy())
