@@ -41,6 +41,12 @@ HAVING_MORE = re.compile(
 """The numbers of a row that is repeated grow with it."""
 
 
+AS_THEY_DO = re.compile(
+    r",? (?:in|de)creasing (?:by )?\w+ (?:sts?|stitches|sc|dc|hdc) (?:in |on )?(?:each|every) "
+    r"(?:row|rnd|round)\b\.?(?:\s*[(\[][^()\[\]]*[)\]])?",
+    re.IGNORECASE,
+)
+"""What the rows called back do anyway: "rep row 3, increasing 2 sts each row (16 dc)"."""
 FURTHER = re.compile(
     r"\W*(?:and|then)\s+(?:the\s+)?(?:\d+(?:st|nd|rd|th)|\w+)\s+(?:row|round|rnd)\b"
     r"|\W*(?:and|then)\s+(?:rep(?:eat)?\s+)?R\d", re.IGNORECASE
@@ -197,6 +203,10 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         repeat(ledger, row, rule, upto)
     rest = row.start + rule.end
     after = ledger.text[rest : row.end]
+    told = AS_THEY_DO.match(after) if ledger.pattern.craft is Craft.CROCHET else None
+    if told is not None:
+        ledger.check_total(row, rule.end, rule.end + told.end(), settled=ledger.doubted)
+        rest, after = rest + told.end(), after[told.end() :]
     total = TOTAL_ALONE.match(after)
     if total:
         ledger.check_total(row, rule.end, rule.end + total.end(), settled=ledger.doubted)
