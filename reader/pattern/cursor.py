@@ -18,14 +18,14 @@ from reader.text.span import Span
 
 @cache
 def by_first_word(phrases: tuple[str, ...]) -> dict[str, tuple[tuple[str, ...], ...]]:
-    """The phrases in words, by their first one, in their order; split once, since they are asked
-    for at every token.
+    """The phrases in words, by their first one, the longest before the others; split once, since
+    they are asked for at every token.
     """
     found: dict[str, list[tuple[str, ...]]] = {}
     for phrase in phrases:
         parts = tuple(phrase.split())
         found.setdefault(parts[0], []).append(parts)
-    return {first: tuple(many) for first, many in found.items()}
+    return {first: tuple(sorted(many, key=len, reverse=True)) for first, many in found.items()}
 
 
 END = Token("end", "", 0, 0)
@@ -134,7 +134,7 @@ class Cursor:
         return self.any_words((phrase,), ahead)
 
     def any_words(self, phrases: tuple[str, ...], ahead: int = 0) -> int:
-        """The length of the first of the phrases that stands here, else 0."""
+        """The length of the longest of the phrases that stands here, else 0."""
         at = self.at + ahead
         for parts in by_first_word(phrases).get(self.low(ahead), ()):
             if len(parts) == 1 or self.lows[at : at + len(parts)] == parts:
@@ -142,7 +142,7 @@ class Cursor:
         return 0
 
     def accept(self, *phrases: str) -> bool:
-        """Takes the first of the phrases that stands here."""
+        """Takes the longest of the phrases that stands here."""
         at = self.at
         low = self.lows[at] if at < len(self.lows) else ""
         for parts in by_first_word(phrases).get(low, ()):

@@ -67,6 +67,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     cast_on = not again and (apart or cur.accept(*CAST_ON))
     if not again and not cast_on and not cur.accept(*BIND_OFF):
         return None
+    cur.accept("in pattern", "in patt", "in rib", "in ribbing")
     but = _all_but(cur, start) if not cast_on else None
     if but is not None:
         return but

@@ -25,6 +25,8 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     if not cur.accept("sl", "slip", "place", "put", "leave", "leaving", "placing", "return"):
         return None
     if cur.accept("these", "these sts", "these stitches", "them", "those sts", "those stitches"):
+        if cur.kind() == "num":
+            cur.at += 1 + (cur.low(1) in ("sts", "stitches"))
         return _the_last(cur, start)
     cur.accept("the")
     which = cur.accept("next", "first", "last", "remaining", "rem", "other")

@@ -32,6 +32,7 @@ from reader.pattern.place_words import (
 from reader.pattern.same_place import same_as_what, that_holds, that_one
 from reader.pattern.tree import ONE, Num, Place, Where
 from reader.pattern.up_to import to_last_of
+from reader.terms.stitches import Craft
 
 AFTER_IT = (
     "the one after it", "the one after", "the one following", "following one", "the following one",
@@ -138,6 +139,9 @@ def _ring(cur: Cursor) -> int:
         if cur.low() in ("the", "a", "an", "your"):
             cur.at += 1
         length = cur.any_words(RING_WORDS)
+        if cur.low() == "mc" and cur.book.craft is Craft.KNITTING:
+            # The main colour.
+            length = 0
         if length:
             cur.at += length
             return length
