@@ -13,12 +13,26 @@ SIZED_LABEL = re.compile(
 )
 
 
+RANGES = re.compile(
+    r"(?<![\w-])(?P<what>rounds?|rnds?|rds?|rows?|R(?=\s?\d))\.?\s*(?P<first>\d+)\s*(?:-|—|to)\s*"
+    r"(?P<last>\d+)\s*[\(\[](?P<more>\s*\d+\s*(?:-|—|to)\s*\d+"
+    r"(?:\s*[,:;/]\s*\d+\s*(?:-|—|to)\s*\d+)*)\s*[\)\]]\s*[:.—]",
+    re.IGNORECASE,
+)
+"""A range for each size: "Rnds 6-11 (7-13, 8-15):"."""
+
+
 def sized_label(
     text: str, start: int
 ) -> tuple[int, str, tuple[tuple[int, ...], tuple[int, ...]]] | None:
     """Where such a label that begins at `start` ends, the word for its rows, and the first and the
     last number for each size (one alone where it is the same in all); None where none begins.
     """
+    ranges = RANGES.match(text, start)
+    if ranges is not None:
+        more = _numbers(ranges["more"])
+        firsts, lasts = (int(ranges["first"]), *more[::2]), (int(ranges["last"]), *more[1::2])
+        return ranges.end(), ranges["what"], (firsts, lasts)
     found = SIZED_LABEL.match(text, start)
     if found is None or not (found["firsts"] or found["lasts"]):
         return None

@@ -14,8 +14,21 @@ INNER = re.compile(rf"(?<=[\)\]])(?P<gap>\s*)\[(?P<first>\s*\d+\s*)\((?P<list>{_
 SEMICOLONS = re.compile(r"\d+(?:;\s?\d+)+(?=\s*(?:sts?|stitches|rows|rounds|times)\b)")
 
 
+BRACES = re.compile(r"\{(?=\s*\d)(?P<body>[^{}\n]{1,60})\}")
+"""A total between braces: "{10 (11, 12) dc}"."""
+MISSING = re.compile(
+    r"(?:(?<=[.;,\[(]\s)|(?<=[\[(]))[-—](?=\s*\((?:\s*(?:-|—|\d+)\s*,)*\s*(?:-|—|\d+)\s*\)"
+    r"\s*(?:sts?|stitches|sc|dc|hdc|tr)\b)"
+)
+"""A dash for the first size in a list of totals: it does not work this row."""
+DASHED = re.compile(r"(?<=[(,])\s*(?P<dash>[-—])\s*(?=[,)])")
+
+
 def with_usual_brackets(text: str) -> str:
     """The text with such lists put right; any text goes in, its length stays."""
+    text = BRACES.sub(lambda m: f"[{m['body']}]", text)
+    text = MISSING.sub("0", text)
+    text = DASHED.sub(lambda m: m.group().replace(m["dash"], "0"), text)
     text = SEMICOLONS.sub(lambda m: m.group().replace(";", ","), text)
     text = ANGLED.sub(lambda m: f"{m['gap']}({m['list']})", text)
     return INNER.sub(_flat, text)
