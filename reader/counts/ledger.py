@@ -81,6 +81,7 @@ class Ledger:
         self.copies = copies
         self.entries: list[Entry] = []
         self.units: dict[str, None] = {}
+        self.solved: dict[tuple[object, ...], tuple[object, Solved]] = {}
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.doubted = False
@@ -270,8 +271,7 @@ class Ledger:
         pattern = self.pattern
         self.go_on(entry)
         below = over if over is not None else self.below
-        unit = unit_before(self.text, entry.row.start)
-        edge = edge_beside(entry.nodes, below.stitches, unit)
+        edge = edge_beside(entry.nodes, below.stitches, unit_before(self.text, entry.row.start))
         self.edge = self.edge if edge is None else edge
         waiting = self.waiting[0] if len(self.waiting) == 1 else 0
         if self.markers or self.edge or waiting:
@@ -285,7 +285,13 @@ class Ledger:
         )  # fmt: skip
         # Past what a whole piece can hold, a row's moves are told as one: none is opened.
         room = MOVES if self.opened <= MOST_MOVES else 0
-        return best(entry.nodes, below, options, self.size, self.carried, stated, kind, room)
+        # A row worked again over the same row below, a hundred times perhaps, is solved once.
+        key = (id(entry.nodes), below, tuple(options), self.carried, stated, kind, room)
+        kept = self.solved if entry.quoted else {}
+        if key not in kept:
+            one = best(entry.nodes, below, options, self.size, self.carried, stated, kind, room)
+            kept[key] = entry.nodes, one
+        return kept[key][1]
 
     def work(self, entry: Entry, number: int | None) -> None:
         """Works one row and books it."""
