@@ -82,7 +82,7 @@ def stated_in(
     for one in reversed(printed):
         number = one.numbers[size if len(one.numbers) == sizes else 0]
         if one.change:
-            if below is not None:
+            if below is not None and below + one.change * number >= 0:
                 return below + one.change * number, ""
         elif not one.each:
             return number, one.kind

@@ -88,7 +88,7 @@ def as_often(ledger: Ledger, entry: Entry, solved: Solved) -> int | None:
         return None
     first = [one for one in solved.tally.moves if one.passes and one.passes[0].number == 1]
     takes, makes = sum(one.takes for one in first), sum(one.makes for one in first)
-    return ledger.sections * makes if first and takes != makes else None
+    return ledger.sections * makes if first and takes != makes and makes >= 0 else None
 
 
 def _standing(solved: Solved, stated: int | None, kind: str) -> int:

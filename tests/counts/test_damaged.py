@@ -22,6 +22,13 @@ def test_no_count_below_nothing() -> None:
     assert all(row.count is None or row.count >= 0 for row in rows)
 
 
+def test_no_more_is_taken_away_than_there_is() -> None:
+    """A printed decrease of more stitches than are on hand is no total."""
+    text = "Cast on 6 sts.\nRow 1: K to end.\nRow 2: K2tog to end. (decreased 8 sts)"
+    rows = count_pattern(parse_pattern(text)).parts[0].rows
+    assert all(row.count is None or row.count >= 0 for row in rows)
+
+
 def test_left_unworked_with_a_slip() -> None:
     """A word that only begins as the one looked for ends the phrase all the same."""
     text = "Row 1: Ch 9.\nRow 2: Sc in next 8 sts, leaving remaining sts unworkedd."
