@@ -68,7 +68,7 @@ TABLE: tuple[Words, ...] = (
     Words(Ask.START_OVER, ("start over again",), "end", "from the very beginning"),
     Words(Ask.YES, ("yes",), "y", "yes"),
     Words(Ask.NO, ("no",), "n", "no"),
-    Words(Ask.BY_ONE, ("every one",), "<", "counts every stitch"),
+    Words(Ask.BY_ONE, ("every stitch",), "<", "counts every stitch"),
     Words(Ask.BY_FIVE, ("every five",), "=", "counts every five stitches"),
     Words(Ask.BY_TEN, ("every ten",), ">", "counts every ten stitches"),
     Words(Ask.HUSH, ("hush",), "escape", "stops speaking"),

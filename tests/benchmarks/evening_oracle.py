@@ -387,8 +387,8 @@ class Ledger:
         if words == "undo that":
             self.tally = max(0, self.tally - self.by)
             return True
-        if words in ("every one", "every five", "every ten"):
-            self.by = {"every one": 1, "every five": 5, "every ten": 10}[words]
+        if words in ("every stitch", "every five", "every ten"):
+            self.by = {"every stitch": 1, "every five": 5, "every ten": 10}[words]
             return True
         if words != "next" and words not in numbers:
             return False

@@ -8,8 +8,9 @@ SPEECH: see listening_clips. Printed for each grammar in quiet and with noise, m
 move), missed; then other speech taken for a command, by clip and by hour, false moves in an hour of
 speech with and without an attention word, of music and of household noise, the delay from the end
 of the word to the decision, computing, load, memory. --film adds the acted speech of
-models.recipe.archives that nothing was trained on. --peers measures other recognisers on the same
-clips, see listening_peers. --picture draws misses against other speech taken. --curve repeats it in
+models.recipe.archives that nothing was trained on. --peers measures quiet only, beside other
+recognisers on the same clips, see listening_peers; --picture draws misses against other speech
+taken for each least certainty. --curve repeats it in
 quiet for each filler and least certainty; --choose does the same on the speakers for choosing,
 where every threshold is set. Without --choose only speakers that judge are heard.
 """
@@ -130,13 +131,17 @@ def quiet_room(
     ]
 
 
-def others(ear: VoskRecogniser, clips: Clips, folder: Path | None) -> None:
-    """Prints what of other speech, music and noise was taken for a command."""
+def other_clips(ear: VoskRecogniser, clips: Clips) -> None:
+    """Prints how many clips of other speech were taken for a command."""
     grammars = {**GRAMMARS, "main commands": phrases_of(MAIN)}
     for name, words in grammars.items():
         taken = [passes(listen(ear, words, clip), LEAST_CERTAIN) for clip in clips.speech]
         share = 100 * sum(taken) / len(taken)
         print(f"{name}: {sum(taken)} of {len(taken)} clips of other speech taken ({share:.1f} %)")
+
+
+def false_moves(ear: VoskRecogniser, clips: Clips, folder: Path | None) -> None:
+    """Prints the moves by one long stretch of each sound, with and without an attention word."""
     sounds = {kind: clips.beds[kind].astype(np.int16) for kind in ("talk", "music", "noise")}
     if folder is not None:
         sounds["acted speech"] = film(folder)
@@ -227,22 +232,31 @@ def main() -> None:
     if want.curve or want.choose:
         curve(want.model, clips)
         return
-    all_figures(ear, clips, want.film)
-    print(f"{costs(ear, clips)}, load {load:.2f} s", flush=True)
-    drawn = marks(ear, clips) if want.picture else []
-    if want.peers:
-        drawn += compare(GRAMMARS, quiet(clips.takes), clips.speech)
-    if want.picture:
-        want.picture.write_text(draw(drawn), encoding="utf-8")
-
-
-def all_figures(ear: VoskRecogniser, clips: Clips, folder: Path | None) -> None:
-    """Prints rooms, other speech and the delay."""
+    if want.peers or want.picture:
+        beside(ear, clips, want.peers, want.picture)
+        return
     delays = rooms(ear, clips)
-    others(ear, clips, folder)
+    other_clips(ear, clips)
+    false_moves(ear, clips, want.film)
     if delays:
         middle, late = np.percentile(delays, (50, 95))
         print(f"end of word to decision: median {middle:.2f} s, 95th percentile {late:.2f} s")
+    print(f"{costs(ear, clips)}, load {load:.2f} s", flush=True)
+
+
+def beside(ear: VoskRecogniser, clips: Clips, with_peers: bool, picture: Path | None) -> None:
+    """Prints this ear in quiet and, if asked, its peers on the same clips; draws the picture."""
+    for name, words in GRAMMARS.items():
+        quiet_room(ear, clips, name, words)
+    other_clips(ear, clips)
+    others = compare(GRAMMARS, quiet(clips.takes), clips.speech) if with_peers else ()
+    drawn = marks(ear, clips) if picture else []
+    if picture:
+        picture.write_text(draw(drawn), encoding="utf-8")
+    for more in others:
+        drawn.append(more)
+        if picture:
+            picture.write_text(draw(drawn), encoding="utf-8")
 
 
 if __name__ == "__main__":

@@ -1,6 +1,7 @@
 """Which phrases that can be said at the same time are taken for one another.
 
 usage: python -m tests.benchmarks.listening_alike [--kokoro FOLDER] [--takes 4] [--model DIR]
+       [--state WORDS]
 
 For every state of a session on a demonstration pattern, and for the numbers: each phrase is said by
 several voices, in quiet and over a noise 10 dB below it. Printed: how many of a state's phrases
@@ -180,11 +181,14 @@ def main() -> None:
     ask.add_argument("--kokoro", type=Path)
     ask.add_argument("--takes", type=int, default=4)
     ask.add_argument("--model", default="")
+    ask.add_argument("--state", default="", help="only the states in whose name this stands")
     want = ask.parse_args()
     voice = cache(kokoro_voice(want.kokoro) if want.kokoro else flite_voice())
     ear, network = VoskRecogniser(want.model), load_network(want.model)
     assert network is not None, "The model's network cannot be read."
     for state, phrases in grammars().items():
+        if want.state not in state:
+            continue
         say(state, phrases, measure(ear, network, phrases, voice, want.takes))
 
 

@@ -11,7 +11,7 @@ def away_from_the_tower(days: int) -> str:
     play = Play(demo("harbour-lighthouse"))
     for _ in range(9):
         play.maker("row done")
-    for words in ("mark this place", "neck", "note this", "new ball"):
+    for words in ("mark this place", "neck edge", "note this", "new ball"):
         if words in ("mark this place", "note this"):
             play.maker("more words")
         play.maker(words)
