@@ -14,6 +14,7 @@ from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
 from reader.counts.lists import knits
 from reader.counts.repeating import fixed
+from reader.counts.shaped import LAST
 from reader.counts.solved import Solved
 from reader.pattern.tree import LOST, Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
 from reader.pattern.tree import Where as Spot
@@ -55,6 +56,11 @@ def plainly_read(nodes: Sequence[Node]) -> bool:
         elif isinstance(one, Group | Shape | Edge):
             return False
     return any(isinstance(one, Work | Repeat) for one in nodes)
+
+
+def _binds_off_last(nodes: Sequence[Node]) -> bool:
+    """Whether the last so many stitches are bound off: then the row has an end to fit to."""
+    return any(isinstance(one, Edge) and LAST.search(one.words) for one in nodes)
 
 
 def lost_words(nodes: Sequence[Node]) -> bool:
@@ -102,6 +108,8 @@ def fault_of(
             # Where what lies below is in doubt, a misfit says nothing of this row.
             return None
     if solved.fits is False and plain and not sure and not doubted and not (agreed or knits(nodes)):
+        return unclear(where, stated)
+    if solved.fits is False and not doubted and not agreed and _binds_off_last(nodes):
         return unclear(where, stated)
     if tally.below.chained and solved.fits is False and not agreed and not lost_words(nodes):
         return _chain_does_not_fit(solved, stated, where)

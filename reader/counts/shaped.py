@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+import re
+
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import Edge, Gain, Shape
+
+LAST = re.compile(r"\b(?:off|bo|the) (?:last|rem|remaining) \d", re.IGNORECASE)
+"""Binding off the last so many of a row."""
 
 
 def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:
@@ -67,8 +72,12 @@ def edge(one: Edge, tally: Tally) -> None:
         kind, takes, made, stitch = MoveKind.WORK, 0, amount, "co"
     else:
         amount = number * one.rows if number is not None else (walk.left or 0)
+        worked = walk.takes > 0
         walk.take(amount)
-        tally.elastic = tally.elastic or number is not None
+        # One more than told is the stitch that stayed on the needle after binding off; where the
+        # last ones are bound off, more than that do not fit.
+        misfit = worked and one.rows == 1 and (walk.left or 0) > 1 and LAST.search(one.words)
+        tally.elastic = (tally.elastic or number is not None) and not misfit
         kind, takes, made, stitch = MoveKind.FINISH, amount, 0, "bo"
     tally.moves.append(
         Move(kind, one.words, one.span, takes, made, stitch=stitch, times=max(1, amount))

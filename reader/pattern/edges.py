@@ -29,6 +29,7 @@ FIRST_WHERE = tuple(
                  "front edge", "each row", "every row", "every other row", "underarm", "row")
 )  # fmt: skip
 """Where it is done may be told before how many."""
+LAST = ("last", "the last", "rem", "remaining", "the rem", "the remaining")
 EACH_EDGE = re.compile(
     r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$",
     re.IGNORECASE,
@@ -73,7 +74,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         return but
     cur.accept("center", "centre", "middle", "the center", "the centre")
     cur.accept(*FIRST_WHERE)
-    cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st")
+    cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st", *LAST)
     number = cur.number()
     if number is not None:
         cur.at += 1

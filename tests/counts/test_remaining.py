@@ -28,3 +28,12 @@ def test_a_remainder_is_taken_where_the_count_is_not_known() -> None:
     )
     rows = [row for part in count_pattern(parse_pattern(text)).parts for row in part.rows]
     assert 20 in [row.count for row in rows]
+
+
+def test_last_ones_bound_off_must_be_the_last() -> None:
+    """Common practice, no source: one more than told is the stitch that binding off leaves on the
+    needle; five more are asked about.
+    """
+    told = "Cast on 40 sts.\nRow 1: Knit.\nRow 2: Bind off 10, k {}, bind off last 10."
+    assert asked(told.format(19)) == asked(told.format(20)) == []
+    assert len(asked(told.format(15))) == 1
