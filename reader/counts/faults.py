@@ -63,6 +63,13 @@ def _binds_off_last(nodes: Sequence[Node]) -> bool:
     return any(isinstance(one, Edge) and LAST.search(one.words) for one in nodes)
 
 
+def _binds_off_amid(nodes: Sequence[Node]) -> bool:
+    """Whether stitches are bound off amid a row whose other stitches are told by number."""
+    works = [one for one in nodes if not isinstance(one, Act)]
+    amid = any(isinstance(one, Edge) and not one.cast_on and one.number for one in works[1:-1])
+    return amid and all(isinstance(one, Edge | Work) for one in works)
+
+
 def lost_words(nodes: Sequence[Node]) -> bool:
     """Whether a row holds words that made no sense."""
     for one in nodes:
@@ -110,7 +117,9 @@ def fault_of(
     if solved.fits is False and plain and not sure and not doubted and not (agreed or knits(nodes)):
         return unclear(where, stated)
     if solved.fits is False and not doubted and not agreed and _binds_off_last(nodes):
-        return unclear(where, stated)
+        return _not_told_of(solved.left, solved, where)
+    if tally.untold > 1 and stated is None and not doubted and _binds_off_amid(nodes):
+        return _not_told_of(tally.untold, solved, where)
     if tally.below.chained and solved.fits is False and not agreed and not lost_words(nodes):
         return _chain_does_not_fit(solved, stated, where)
     if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
@@ -199,6 +208,21 @@ def _squares_left(number: int, solved: Solved, where: Where) -> Problem:
     said = (
         f"{where.label}: the words pass over {squares} of the row below before the last stitch: "
         f"{quoted(where.words)}. Please check their numbers."
+    )
+    return Problem(
+        Verdict.UNCLEAR, said, where.span, where.part, where.label, None, solved.count, ""
+    )
+
+
+def _not_told_of(number: int, solved: Solved, where: Where) -> Problem:
+    """A question: a row that binds off leaves stitches that no word tells of."""
+    left = "1 stitch is" if number == 1 else f"{number} stitches are"
+    said = (
+        f"{where.label}: {left} left in the row below that no word tells of: "
+        f"{quoted(where.words)}. Please check its numbers."
+        if number > 0
+        else f"{where.label}: the words use more stitches than there are: {quoted(where.words)}. "
+        "Please check its numbers."
     )
     return Problem(
         Verdict.UNCLEAR, said, where.span, where.part, where.label, None, solved.count, ""

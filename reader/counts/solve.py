@@ -256,7 +256,7 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     if tally.elastic and walk.left is not None and not tally.below.chained:
         count = made + left
         tally.make(left, "st")
-        left = 0
+        tally.untold, left = left, 0
     edges = any(isinstance(one, Edge) for one in ends.body)
     off = any(isinstance(one, Edge) and not one.cast_on and one.number for one in ends.body)
     tally.unsure = tally.unsure or (off and walk.left is None)

@@ -79,7 +79,8 @@ class Tally:
     the end of the row before. turning: chains of a turning chain that is no stitch. netted:
     squares of a net were worked, squares_left: so many of those below were passed over. room:
     moves that may be opened. picoted: the last chains were closed to a picot, so that those to
-    come belong to the same loop.
+    come belong to the same loop. untold: stitches that the row goes on over though no word tells
+    of them.
     """
 
     size: int
@@ -90,6 +91,7 @@ class Tally:
     moves: list[Move] = field(default_factory=list)
     uneven: tuple[int, int] | None = None
     elastic: bool = False
+    untold: int = 0
     unsure: bool = False
     unread: bool = False
     sections: int = 0

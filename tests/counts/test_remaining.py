@@ -37,3 +37,10 @@ def test_last_ones_bound_off_must_be_the_last() -> None:
     told = "Cast on 40 sts.\nRow 1: Knit.\nRow 2: Bind off 10, k {}, bind off last 10."
     assert asked(told.format(19)) == asked(told.format(20)) == []
     assert len(asked(told.format(15))) == 1
+
+
+def test_stitches_no_word_tells_of_amid_a_row_are_asked_about() -> None:
+    """Arithmetic: forty less ten and ten and eighteen leaves two."""
+    told = "Cast on 40 sts.\nRow 1: Knit.\nRow 2: K 10, bind off 10, k {}."
+    assert asked(told.format("20")) == asked(told.format("to end")) == []
+    assert len(asked(told.format("18"))) == 1
