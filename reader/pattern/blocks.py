@@ -52,7 +52,7 @@ TOTAL_BEHIND = re.compile(r"(?:—|-{1,2}>?|=|→)\s*\d+ ?[A-Za-z][\w -]*(?:[,;.
 BRACKET_LAST = re.compile(r"[\(\[]\d{1,4}(?: ?[a-z]+)?[\)\]]$")
 """A line that ends with its total in a bracket; in lines that no machine wrapped, the row's end."""
 SPOKEN_TOTAL = re.compile(r"[a-z]\(\d{1,4}\)$")
-"""A line of a transcript that ends with its total."""
+"""A line of spoken words that ends with its total."""
 AGAIN = re.compile(
     r"(?:then )?rep(?:eat)? (?:the )?(?:(?:last|these|previous) \w+ )?"
     r"(?:rows?\b|rnds?\b|rounds?\b|R\d)",

@@ -31,9 +31,9 @@ from reader.text.same_length import (
     without_page_lines,
 )
 from reader.text.size_lists import with_usual_brackets
+from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
 from reader.text.tables import untabled
-from reader.text.transcript import punctuated
 from reader.text.undotted import undotted
 
 

@@ -39,7 +39,7 @@ EACH_ROUND = re.compile(
 
 
 def punctuated(text: str) -> str:
-    """The text with its rows marked, where it is a transcript; any other text as it is."""
+    """The text with its rows marked, where it was spoken; any other text as it is."""
     words = len(text.split())
     if words < FEWEST_WORDS or len(MARKS.findall(text)) > MOST_MARKS * words + 4:
         return text
