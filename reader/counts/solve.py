@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.agreeing import values
+from reader.counts.between import between_stitches
 from reader.counts.endings import AROUND
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
 from reader.counts.fabric import Below, Run, chains_as_stitches, foundation, nameless
@@ -45,12 +46,9 @@ def work_row(
     """Works a row once under one reading; carried: chains made at the end of the row before. room:
     moves that may be opened.
     """
-    below = nameless(below) if choice.any_name else with_turning_space(below, ends.body)
-    if choice.chains_below:
-        below = chains_as_stitches(below)
-    rest = by_needles(on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body))
-    if ends.foundation is not None:
-        below = foundation(ends.foundation.number.at(size))
+    below = _lies_below(ends, below, choice, size)
+    listed = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
+    rest = between_stitches(by_needles(listed), below)
     tally = Tally(size, below, choice, Walk(below), carried=carried, room=room)
     for one in ends.lead:
         tally.moves.append(Move(_lead_kind(one), one.words, one.span))
@@ -82,6 +80,14 @@ def work_row(
         tally.runs.append(Run("gap"))
     next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
     return _close(tally, choice, chained, next_chain, ends)
+
+
+def _lies_below(ends: Ends, below: Below, choice: Choice, size: int) -> Below:
+    """What a row is worked into, under one reading."""
+    if ends.foundation is not None:
+        return foundation(ends.foundation.number.at(size))
+    below = nameless(below) if choice.any_name else with_turning_space(below, ends.body)
+    return chains_as_stitches(below) if choice.chains_below else below
 
 
 def _shares_first(rest: Sequence[Node]) -> bool:

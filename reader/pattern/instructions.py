@@ -29,6 +29,7 @@ from reader.pattern.list_words import AFTER_ENDING, ENDS_GROUP, FILLER, stitchy
 from reader.pattern.needles import find_needle
 from reader.pattern.passing import find_chain, find_leave, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
+from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
 from reader.pattern.stars import all_around, body_start, goes_on_by_chain, left_open, pairs_up
@@ -119,7 +120,7 @@ class _Reading:
         if self.stars and self.made:
             at = self.stars[0][1]
             left_open(self.made, at, at in self.went_back)
-        return alike_named(self.made)
+        return alike_named(told_to_leave(self.made, cur.book.craft))
 
     def one(self) -> None:
         """Takes whatever stands here, if it can be read."""
@@ -148,6 +149,7 @@ class _Reading:
             or find_skip(cur)
             or find_chain(cur)
             or find_mesh(cur)
+            or find_plain_work(cur)
             or find_work(cur, self.made)
         )
         if node is not None:

@@ -194,7 +194,8 @@ TOPS = (
 ROW_ENDS = (
     "of the end of the row", "of end of row", "of end",
     "of row", "of rnd", "of round", "from end", "of the row", "of the round", "of needle",
-    "of the end",
+    "of the end", "of other end", "of the other end", "of opposite end", "of end of the row",
+    "of the end of row", "of the row end", "of end of round", "of end of rnd",
 )  # fmt: skip
 LEFT_OVER = (
     "before end", "from end", "remain", "before the end", "from the end", "rem", "are left",

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
+from reader.pattern.between import behind_space, between_all
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.place_nouns import (
@@ -69,7 +70,7 @@ def find_place(cur: Cursor) -> Place | None:
     """The place that stands here, None (and nothing taken) when there is none."""
     start = cur.at
     loops = skip_loop_words(cur)
-    place = _place(cur, start, loops)
+    place = between_all(cur, start) or _place(cur, start, loops)
     if place is None:
         if loops:
             return Place(Where.PLAIN, cur.span(start), text=cur.said(start))
@@ -204,6 +205,7 @@ def _each(cur: Cursor, here: object) -> Place:
         take_after(cur)
         return replace(place, nth=nth)
     noun, chain = find_noun_chain(cur)
+    noun, _ = behind_space(cur, noun, chain)
     nouns = [noun or "st"]
     chain = _more_nouns(cur, nouns) or chain
     sides = take_after(cur)
@@ -291,6 +293,8 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
         cur.at += 1
     noun, chain = find_noun_chain(cur)
     counted = said.number is not None and (each or cur.done() or cur.low() in STOPS)
+    noun, every = behind_space(cur, noun, chain)
+    said.where = Where.EACH if every and said.where is Where.NEXT else said.where
     named = noun or said.determiner or said.nth or counted
     if not named:
         cur.at = start

@@ -28,8 +28,10 @@ def to_last_of(cur: Cursor) -> Place | None:
         cur.at += length
         number = _take_number(cur)
         noun = find_noun(cur) or "st"
+        at = cur.at
         if cur.accept("of", "before") and _marker(cur):
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
+        cur.at = at
         if _of_a_part(cur) or _before_a_part(cur):
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
         cur.accept(*ROW_ENDS)

@@ -1,0 +1,44 @@
+"""Spaces between stitches of a row without chains: each is the place of one stitch, so that "in
+space between next 2 sts" and "between next 2 dc" are counted as stitches are.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from reader.counts.fabric import Below
+from reader.counts.openings import BETWEEN
+from reader.pattern.tree import ONE, Group, Node, Place, Repeat, Skip, Where, Work
+
+GROUPED = frozenset(("group", "shell", "fan", "v-st", "cluster"))
+
+
+def between_stitches(nodes: Sequence[Node], below: Below) -> list[Node]:
+    """The row with such spaces as stitches; as it is over a row that has openings of its own, or of
+    which nothing is known.
+    """
+    closed = below.stitches is not None and all(run.is_stitch for run in below.runs)
+    if not closed or (below.stitches or 0) < 3:
+        return list(nodes)
+    return [_one(node) for node in nodes]
+
+
+def _one(node: Node) -> Node:
+    if isinstance(node, Repeat):
+        body, ending = tuple(map(_one, node.body)), tuple(map(_one, node.ending))
+        same = body == node.body and ending == node.ending
+        return node if same else replace(node, body=body, ending=ending)
+    if not isinstance(node, Work | Group | Skip) or not BETWEEN.search(node.place.text):
+        return node
+    place = node.place
+    if place.noun in GROUPED or place.where not in (Where.NEXT, Where.EACH, Where.FIRST):
+        return node
+    return replace(node, place=_as_stitch(place))
+
+
+def _as_stitch(place: Place) -> Place:
+    if place.noun == "sp":
+        return replace(place, noun="st")
+    pair = place.where is Where.NEXT and place.number.values == (2,)
+    return replace(place, number=ONE, each=False) if pair else place

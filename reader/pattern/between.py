@@ -1,0 +1,74 @@
+"""Places between stitches, where no chain lies: "in space between next 2 sts", "between each 2 dc",
+"between 1st and 2nd sts". Each uses one stitch of the row below, since a row has as many such
+spaces as stitches.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.middles import GROUPS
+from reader.pattern.place_nouns import find_noun, take_after
+from reader.pattern.tree import Place, Where
+
+WORDS = ("between", "bet", "betw")
+ALL = ("each", "every", "ea", "all", "each of")
+
+
+def behind_space(cur: Cursor, noun: str, chain: int) -> tuple[str, bool]:
+    """The noun of a place whose noun was just taken, with "between next 2 shells" behind a space:
+    then that of the groups it lies between; and whether every such space is meant.
+    """
+    at = cur.at
+    if noun == "sp" and not chain and cur.low() in WORDS:
+        cur.at += 1
+        every = cur.low() in ALL
+        sides = _sides(cur)
+        if sides:
+            return noun if sides == "st" else sides, every
+    cur.at = at
+    return noun, False
+
+
+def between_all(cur: Cursor, start: int) -> Place | None:
+    """ "between each 2 sts", "between sts", "between 1st and 2nd sts" without the word space; None
+    (nothing taken) for "between next 2 petals", which the other places read.
+    """
+    at = cur.at
+    if cur.low() not in WORDS:
+        return None
+    cur.at += 1
+    every = cur.low() in ALL and cur.low(1) not in GROUPS
+    pair = cur.kind() == "ord" or (cur.low() == "the" and cur.kind(1) == "ord")
+    bare = not every and not pair and _plural(cur)
+    noun = _sides(cur) if every or pair or bare else ""
+    if not noun or noun in GROUPS:
+        cur.at = at
+        return None
+    take_after(cur)
+    where = Where.NEXT if pair else Where.EACH
+    return Place(where, cur.span(start), noun="st", each=not pair)
+
+
+def _plural(cur: Cursor) -> bool:
+    """Whether stitches of no number stand here: "between sts", "between the dcs"."""
+    ahead = int(cur.low() == "the")
+    found = cur.stitch(ahead)
+    more = cur.low(ahead + (found.length if found else 0)) in ("sts", "stitches")
+    return more or (found is not None and cur.low(ahead + found.length - 1).endswith("s"))
+
+
+def _sides(cur: Cursor) -> str:
+    """Takes "the next 2 sts", "1st and 2nd dc", "each shell"; their noun, "" for none."""
+    cur.accept("the")
+    cur.accept("next", "following", "first", "last", "same", "these", *ALL)
+    while cur.kind() in ("num", "ord") or (cur.low() in ("and", "&") and cur.kind(1) == "ord"):
+        cur.at += 1
+    cur.accept("of the", "of")
+    grouped = next((cur.low(far) for far in range(3) if cur.low(far) in GROUPS), "")
+    noun = find_noun(cur)
+    if noun in ("", "sp", "ch", "tch"):
+        return ""
+    cur.accept("of the row below", "of row below", "of previous row", "of the previous row",
+               "of last row", "of the last row", "of previous rnd", "of previous round",
+               "below", "of rnd below", "of round below")  # fmt: skip
+    return noun if grouped or noun == "group" else "st"

@@ -1,0 +1,115 @@
+"""Crochet rows told without a stitch: "work across 16 sts", "pattern to within 3 sts of end", "work
+even on first 12 sts only", "work across remaining sts" -> Work of whatever stitch the row is of.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.place_words import AROUND, STITCH_NOUNS
+from reader.pattern.tree import Act, Chain, Deed, LeaveRest, Node, Place, Where, Work
+from reader.pattern.up_to import to_last_of
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft
+
+PATTERNS = tuple(
+    f"{verb}{even}{in_}{manner}"
+    for verb in ("work ", "continue ", "cont ", "keep ", "")
+    for even in ("even ", "")
+    for in_ in ("in ", "in the ", "in est ", "in established ", "")
+    for manner in ("pattern", "patt", "pat", "patterns", "same manner")
+    if verb or in_
+)
+MANNERS = (
+    *PATTERNS, "work even", "work straight", "work plain", "work evenly", "work as before", "work",
+    "pattern", "patt", "pat", "continue", "cont", "working in pattern", "working even",
+)  # fmt: skip
+"""What stands for the stitch of the row, whatever it is."""
+ALONG = ("across", "over", "on", "along", "around", "the length of", "back across", "back over")
+LAID_OUT = ("as established", "as set", "as before", "as it stands", "as given", "in pattern")
+THE_REST = ("the remaining", "the rem", "remaining", "rem", "the rest of the", "rest of the",
+            "the other", "other", "the unworked")  # fmt: skip
+FIRST = ("the first", "the 1st", "the next", "the last", "these", "those", "the", "first", "1st",
+         "next", "last")  # fmt: skip
+
+
+def find_plain_work(cur: Cursor) -> Node | None:
+    """The stitches that such words mean, taken; None (nothing taken) where none stand here."""
+    if cur.book.craft is not Craft.CROCHET or not cur.any_words(MANNERS):
+        return None
+    start = cur.at
+    stitch = stitch_named("st", Craft.CROCHET)
+    cur.accept(*MANNERS)
+    cur.accept(*LAID_OUT)
+    place = _so_many(cur, start) or _the_rest(cur, start) or _to_last(cur) or _to_end(cur, start)
+    if place is None or stitch is None:
+        cur.at = start
+        return None
+    return Work(cur.span(start), cur.said(start), stitch, None, place)
+
+
+def _so_many(cur: Cursor, start: int) -> Place | None:
+    """ "across the first 16 sts only"."""
+    at = cur.at
+    along = cur.accept(*ALONG)
+    cur.accept(*FIRST)
+    number = cur.number() if along and cur.kind() == "num" else None
+    cur.at += number is not None
+    noun = cur.accept(*STITCH_NOUNS)
+    named = cur.stitch() if number is not None and not noun else None
+    if named is not None and cur.low(named.length) in (*STOPS, "", "only", "and"):
+        cur.at += named.length
+        noun = True
+    if number is None or not noun or cur.low() in ("tog", "together", "of"):
+        cur.at = at
+        return None
+    cur.accept("only")
+    return Place(Where.NEXT, cur.span(start), number, "st", True)
+
+
+def _the_rest(cur: Cursor, start: int) -> Place | None:
+    """ "across remaining sts"."""
+    at = cur.at
+    if cur.accept(*ALONG) and cur.accept(*THE_REST) and cur.accept(*STITCH_NOUNS, "row"):
+        return Place(Where.REST, cur.span(start), text=cur.said(at))
+    cur.at = at
+    return None
+
+
+def _to_last(cur: Cursor) -> Place | None:
+    """ "across to last 3 sts"."""
+    at = cur.at
+    place = to_last_of(cur)
+    if place is None and cur.accept("across", "around", "over", "along"):
+        place = to_last_of(cur)
+    if place is None or place.where is not Where.TO_LAST:
+        cur.at = at
+        return None
+    return place
+
+
+def _to_end(cur: Cursor, start: int) -> Place | None:
+    """ "work in pattern to end", "work across" where the words end there."""
+    at = cur.at
+    length = cur.any_words(AROUND)
+    if length and cur.low(length) in (*STOPS, "", "only"):
+        cur.at += length
+        return Place(Where.REST, cur.span(start), text=cur.said(at))
+    return None
+
+
+def told_to_leave(made: list[Node], craft: Craft) -> list[Node]:
+    """The row with what is left at its end told to stay: "work to last 10 sts, turn", "work on
+    first 12 sts only".
+    """
+    at = next((n for n in range(len(made) - 1, -1, -1) if isinstance(made[n], Work)), None)
+    if craft is not Craft.CROCHET or at is None:
+        return made
+    last, behind = made[at], made[at + 1 :]
+    if not isinstance(last, Work) or not all(isinstance(one, Act | Chain) for one in behind):
+        return made
+    turned = any(isinstance(one, Act) and one.deed in (Deed.TURN, Deed.FINISH) for one in behind)
+    to_last = last.place.where is Where.TO_LAST and turned
+    only = last.place.number.values[0] > 1 and last.words.lower().endswith(" only")
+    if not to_last and not only:
+        return made
+    return [*made[: at + 1], LeaveRest(last.span, ""), *behind]
