@@ -58,13 +58,15 @@ def one_pass(
     if not here and spread is None:
         tally.moves += moves
         return True
-    for index, move in enumerate(moves):
-        takes, into = move.takes, move.into
-        if spread is not None:
-            takes = spread if index == 0 else 0
-            into = into or (node.place.text if isinstance(node, Group) else "")
-        passes = (*here, *move.passes)
-        tally.moves.append(move._replace(takes=takes, into=into, passes=passes))
+    # The passes are a move's last field: made whole, since rows of thousands are made move by move.
+    told = [Move._make((*move[:-1], (*here, *move.passes))) for move in moves]
+    if spread is not None:
+        within = node.place.text if isinstance(node, Group) else ""
+        told = [
+            move._replace(takes=0 if index else spread, into=move.into or within)
+            for index, move in enumerate(told)
+        ]
+    tally.moves += told
     return True
 
 

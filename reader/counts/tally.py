@@ -176,4 +176,4 @@ class Tally:
 
     def fresh(self, walk: Walk | None = None) -> Tally:
         """An empty tally for trying a body, along the given walk or along nothing known."""
-        return Tally(self.size, self.below, self.choice, walk or Walk(None))
+        return Tally(self.size, self.below, self.choice, walk or Walk(None), room=self.room)

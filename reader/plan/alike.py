@@ -38,6 +38,8 @@ def _singled(row: CountedRow) -> CountedRow:
     single = {
         words: _MANY.sub(_this, words) for move in row.moves for words in {move.words, move.said}
     }
+    if all(words == one for words, one in single.items()):
+        return row
     moves = tuple(
         move._replace(words=single[move.words], said=single[move.said]) for move in row.moves
     )
