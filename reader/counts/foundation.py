@@ -23,7 +23,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 from reader.text.span import Span
 
 FOUNDATION_STITCHES = frozenset({"fsc", "fhdc", "fdc"})
@@ -43,6 +43,17 @@ def is_start(nodes: tuple[Node, ...]) -> bool:
         or (isinstance(one, Work) and one.stitch.name in FOUNDATION_STITCHES)
         for one in works
     )
+
+
+def without_knot(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
+    """The first row of all without the "slip st" that some call the slip knot before its chain."""
+    works = [at for at, one in enumerate(nodes) if not isinstance(one, Act)]
+    first, second = ([nodes[at] for at in works[:2]] + [None, None])[:2]
+    knot = isinstance(first, Work) and first.stitch.kind is Kind.SLIP and isinstance(second, Chain)
+    if not knot or not isinstance(first, Work) or first.place.where is not Where.PLAIN:
+        return nodes
+    told = Act(first.span, first.words, Deed.START)
+    return (*nodes[: works[0]], told, *nodes[works[0] + 1 :])
 
 
 def start_inside(nodes: tuple[Node, ...]) -> tuple[tuple[Node, ...], tuple[Node, ...]]:

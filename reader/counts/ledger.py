@@ -21,13 +21,10 @@ from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, quoted
 from reader.counts.foundation import (
     begins,
-    begins_anew,
     closed_round,
     ends_in_loop,
-    is_start,
     start_inside,
-    start_row,
-    started,
+    without_knot,
 )  # fmt: skip
 from reader.counts.judging import judge
 from reader.counts.markers import placed
@@ -37,6 +34,7 @@ from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
 from reader.counts.solve import best
 from reader.counts.solved import Solved
+from reader.counts.starting import start, starts_work
 from reader.counts.tally import MOVES, Tally
 from reader.counts.turning import chain_options
 from reader.counts.waiting import waiting_after
@@ -115,14 +113,16 @@ class Ledger:
     def plain(self, row: WrittenRow) -> None:
         """A row of instructions, once for each number of its label."""
         entry = self.read(row)
+        if not self.rows and self.below.stitches is None:
+            entry = replace(entry, nodes=without_knot(entry.nodes))
         rows = any(isinstance(one, Edge) and one.rows > 1 for one in entry.nodes)
-        if row.mark is None and is_start(entry.nodes) and not rows:
-            self.start(entry)
+        if starts_work(self, entry) and not rows:
+            start(self, entry)
             return
         numbers = numbers_of(row.mark)
         first, behind = start_inside(entry.nodes)
         if first and self.below.stitches is None and not self.rows:
-            self.start(replace(entry, nodes=first, printed=()))
+            start(self, replace(entry, nodes=first, printed=()))
             entry = replace(entry, nodes=behind)
         for one in over_rows(entry):
             for at, number in enumerate(numbers):
@@ -140,23 +140,6 @@ class Ledger:
         count = self.solve(entry, None, "").count
         changes = count is not None and count != self.below.stitches
         return replace(entry, printed=()) if changes else entry
-
-    def start(self, entry: Entry) -> None:
-        """A foundation."""
-        words = self.words(entry.row.start, entry.row.end)
-        afresh = begins_anew(
-            entry.nodes, words, self.below, self.size, self.pattern.craft, self.stated(entry)[0]
-        )
-        self.below, count, moves = started(
-            entry.nodes, self.below, self.size, self.pattern.craft, afresh
-        )
-        knits = self.pattern.craft is Craft.KNITTING
-        label = "Cast on" if knits else "Foundation" if count is not None else "Start"
-        span = self.span(entry.row.start, entry.row.end)
-        self.rows.append(start_row(label, self.is_round, words, span, count, moves))
-        self.carried = 0
-        if afresh:
-            self.number, self.doubted = 0, False
 
     def entry_of(self, number: int, words: str = "") -> Entry | None:
         """The latest row of that number, in this part or in an earlier one."""

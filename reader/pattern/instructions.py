@@ -32,6 +32,7 @@ from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
+from reader.pattern.shorthand import find_shorthand
 from reader.pattern.stars import all_around, body_start, goes_on_by_chain, left_open, pairs_up
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
@@ -140,6 +141,7 @@ class _Reading:
         node = (
             self.repeat()
             or self.bracket()
+            or find_shorthand(cur)
             or find_needle(cur)
             or find_knitting(cur)
             or find_fabric(cur)

@@ -43,7 +43,8 @@ _ROUND = r"rounds?|rnds?|rds?|rows?"
 
 WORD_FIRST = re.compile(
     rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND}|R(?=\d))\s*)?"
-    rf"{_NUM})*)[\])]?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}\s|{_END}$|{_END}(?=\S)|{_LOOSE})",
+    rf"{_NUM})*)(?:\+|,? ?(?:onwards?|and (?:on|up)))?[\])]?(?P<side>{_SIDE}){_AIM}"
+    rf"(?P<end>{_END}\s|{_END}$|{_END}(?=\S)|{_LOOSE})",
     re.IGNORECASE,
 )
 ORDINAL_FIRST = re.compile(
@@ -51,7 +52,9 @@ ORDINAL_FIRST = re.compile(
     rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}|;(?=\s+\d)|{_LOOSE})",
     re.IGNORECASE,
 )
-BARE = re.compile(r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?P<end>[.)]|:)\s+(?=\S)")
+BARE = re.compile(
+    r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?(?P<end>[.)]|:)\s+(?=\S)"
+)
 NAMED = re.compile(
     rf"(?<![\w-])(?P<name>next|following|last|foundation|base|set-?up|inc|increase|dec"
     rf"|decrease|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>(?:\d+|{_WORD})\s+)?"

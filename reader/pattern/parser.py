@@ -30,6 +30,7 @@ from reader.text.same_length import (
     without_multiples,
     without_page_lines,
 )
+from reader.text.shorthand import with_times
 from reader.text.size_lists import with_usual_brackets
 from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
@@ -307,7 +308,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(with_ones(told))
     plain = untabled(without_emphasis(with_usual_brackets(unmarked(source.text))))
-    plain = without_multiples(plain)
+    plain = with_times(without_multiples(plain))
     plain = needles_as_rows(undotted(chains_first(starred(numbered(punctuated(plain))))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:

@@ -49,6 +49,13 @@ def sized_group(cur: Cursor) -> int:
     return at + 1 if at > 1 and cur.low(at) in GROUP_NOUNS else 0
 
 
+def nth_of_hook(cur: Cursor) -> bool:
+    """Whether "2nd ch from hook" stands here, without a preposition."""
+    behind = cur.low(1) in STITCH_NOUNS | CHAIN_NOUNS
+    return cur.kind() == "ord" and behind and bool(cur.words("from hook", 2)
+        or cur.words("from the hook", 2) or cur.words("from your hook", 2))
+
+
 def _its_loop(cur: Cursor) -> bool:
     """Whether "ch 7" is the loop of seven chains: "ch 3 corner", "3 sc in ch 7, repeat"."""
     if cur.low(2) == "corner":

@@ -14,6 +14,7 @@ from reader.pattern.place_nouns import (
     counts_stitches,
     find_noun,
     find_noun_chain,
+    nth_of_hook,
     sized_group,
     take_after,
 )
@@ -107,7 +108,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return Place(Where.NEXT, cur.span(start), noun="st")
     gone_by = cur.low() in ("skipped", "missed")
     named = gone_by or cur.kind() in ("ord", "num") or find_noun(cur, peek=True)
-    if cur.low() in DETERMINERS or (saw and named):
+    if cur.low() in DETERMINERS or (saw and named) or nth_of_hook(cur):
         return _numbered(cur, here)
     if saw and (cur.low() in ("that", "joining") or cur.words("the joining")):
         same = that_one(cur, start)

@@ -80,8 +80,10 @@ def lists_meanings(words: str) -> bool:
 
 
 SPEAKS = re.compile(
-    r"(?:you(?:'re|'ll| will| are)|we(?:'re|'ll| will| are)|i(?:'ve|'m| have| am)|for each"
-    r"|remember)\b[^.]*(?:\.|$)"
+    r"(?:(?:in|for|with|at|on|here|now|first|today|before|after|as)\b[^.;:]{0,40}?,? )?"
+    r"(?:you(?:'re|'ll| will| are| might| may| can| could)|we(?:'re|'ll| will| are| can)"
+    r"|i(?:'ve|'m| have| am)|for each|remember)\b[^.]*(?:\.|$)"
+    r"|(?:making|working|crocheting) [^.;:]{1,40} is\b|this is (?:a|an|the)\b"
 )
 """A first sentence that speaks to the maker."""
 NUMBERED = re.compile(rf"\d|\b(?:{SPELLED})\b")

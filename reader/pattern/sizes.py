@@ -64,7 +64,7 @@ def values_in(one: str) -> int:
 
 def sizes_named(text: str) -> tuple[str, ...]:
     """The names of the sizes, ("one size",) where the text names none."""
-    lists = [values_in(one) for one in SIZED.findall(text)]
+    lists = [values_in(one.group(1)) for one in SIZED.finditer(text) if not _is_total(text, one)]
     bare = [len(re.findall(r"\d+", one.group(1))) for one in BARE.finditer(text)]
     lists += [number for number in bare if number < MOST]
     several = [values_in(one.group()) - 1 for one in SEVERAL.finditer(text)]
@@ -89,6 +89,18 @@ def sizes_named(text: str) -> tuple[str, ...]:
                 f"size {n + 1}" for n in range(common + 1)
             )
     return ("one size",)
+
+
+TOTALLED = re.compile(r"^\W*(?:(?:rnd|round|row|r)\.? ?)?\d+(?: ?[—-] ?\d+)?[).:]", re.IGNORECASE)
+
+
+def _is_total(text: str, found: re.Match[str]) -> bool:
+    """Whether a bracket of one number is the total that ends a short numbered row: "4) sc 24
+    (24)".
+    """
+    if not found.group(1).isdecimal() or text[found.end() :].split("\n", 1)[0].strip(" ."):
+        return False
+    return TOTALLED.match(text[text.rfind("\n", 0, found.start()) + 1 : found.start()]) is not None
 
 
 def _by_letters(text: str, number: int) -> tuple[str, ...]:

@@ -1,0 +1,59 @@
+"""A line that only starts the work, booked: a chain, a ring, a cast on, with a label or without."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from reader.counts.counted import Verdict
+from reader.counts.entries import Entry, numbers_of
+from reader.counts.foundation import begins_anew, is_start, start_row, started
+from reader.pattern.tree import Act, Chain, Deed
+from reader.terms.stitches import Craft
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+
+def starts_work(ledger: Ledger, entry: Entry) -> bool:
+    """Whether a line only starts the work; one with a label only where it is a chain that is the
+    first of its part: "Row 1: ch 11".
+    """
+    if not is_start(entry.nodes):
+        return False
+    if entry.row.mark is None:
+        return True
+    chained = all(isinstance(one, Chain | Act) for one in entry.nodes)
+    joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in entry.nodes)
+    first = not ledger.rows and len(numbers_of(entry.row.mark)) == 1
+    return chained and first and not joined and entry.row.mark.numbers == (1,)
+
+
+def start(ledger: Ledger, entry: Entry) -> None:
+    """Books a foundation: what the first row is worked into."""
+    words = ledger.words(entry.row.start, entry.row.end)
+    craft = ledger.pattern.craft
+    stated = ledger.stated(entry)[0]
+    afresh = begins_anew(entry.nodes, words, ledger.below, ledger.size, craft, stated)
+    ledger.below, count, moves = started(entry.nodes, ledger.below, ledger.size, craft, afresh)
+    label = "Cast on" if craft is Craft.KNITTING else "Foundation" if count is not None else "Start"
+    span = ledger.span(entry.row.start, entry.row.end)
+    ledger.rows.append(start_row(label, ledger.is_round, words, span, count, moves))
+    ledger.carried = 0
+    if afresh:
+        ledger.number, ledger.doubted = 0, False
+    chain = next((one for one in entry.nodes if isinstance(one, Chain)), None)
+    if entry.row.mark is not None and chain is not None:
+        _number(ledger, entry, chain, stated)
+
+
+def _number(ledger: Ledger, entry: Entry, chain: Chain, stated: int | None) -> None:
+    """ "Row 1: ch 11 (11)": a row of its own, of chains."""
+    count = chain.number.at(ledger.size)
+    agrees = stated is None or stated == count
+    ledger.number = 1
+    ledger.rows[-1] = replace(
+        ledger.rows[-1], label=ledger.name(entry.row.mark, 1), number=1, stated=stated,
+        count=count if agrees else None,
+        verdict=Verdict.FITS if stated == count else Verdict.NO_TOTAL, of="ch",
+    )  # fmt: skip

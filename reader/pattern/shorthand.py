@@ -1,0 +1,42 @@
+"""The shortest hand of toy and practice patterns: "in 6" for six increases, "slk" for the slip knot
+-> Work, Act.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.tree import Act, Deed, Node, Place, Where, Work
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft
+
+OPENS = ("", ",", "(", "[", ";", "*")
+CLOSES = (*STOPS, "", "*")
+KNOTS = (
+    "slip knot", "slipknot", "slip - knot", "slk", "sl knot", "slip loop", "running knot",
+    "slip noose",
+)  # fmt: skip
+
+
+def find_shorthand(cur: Cursor) -> Node | None:
+    """What stands here in short hand, taken; None (nothing taken) when nothing does."""
+    start = cur.at
+    if cur.book.craft is Craft.CROCHET and cur.accept(*KNOTS):
+        cur.accept("on hook", "on the hook", "on your hook")
+        return Act(cur.span(start), cur.said(start), Deed.START)
+    return _short_increase(cur, start)
+
+
+def _short_increase(cur: Cursor, start: int) -> Work | None:
+    """ "in" where a stitch is awaited: at the beginning of an item that a number or a mark ends."""
+    awaited = cur.low() == "in" and cur.book.craft is Craft.CROCHET and cur.low(-1) in OPENS
+    times = awaited and cur.low(1) in ("x", "*") and cur.kind(2) == "num"
+    at = 2 if times else 1
+    counted = cur.kind(at) == "num" and cur.low(at + 1) in CLOSES
+    stitch = stitch_named("inc", Craft.CROCHET)
+    bare = cur.low(1) in (",", ")", "]") or (not cur.low(1) and cur.at > 0)
+    if not awaited or stitch is None or not (counted or bare):
+        return None
+    number = cur.number(at) if counted else None
+    cur.at += at + 1 if counted else 1
+    place = Place(Where.PLAIN, cur.span(start))
+    return Work(cur.span(start), cur.said(start), stitch, number, place)

@@ -1,0 +1,20 @@
+"""Rows in the shortest hand: "(sc, inc) 6 (18)", where a number between the bracket and the total
+says how often -> "(sc, inc)x6 (18)", length kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+_STITCH = r"(?:sc|inc|in|dec|hdc|dc|tr|htr|sts?|ch)"
+BARE_TIMES = re.compile(
+    rf"(?P<body>[(\[](?=[^()\[\]\n]*\b\d*{_STITCH}\b)[^()\[\]\n]+[)\]]) (?P<times>\d{{1,2}})"
+    r"(?=\s*[(\[<{]\s*\d{1,4}(?:\s*[a-z]{1,8})?\s*[)\]>}]\s*(?:[.,;\n]|$)"
+    r"|\s*(?:—|--?>?|=)\s*\d{1,4}\s*(?:[a-z]{1,8})?\s*(?:[.\n]|$))",
+    re.IGNORECASE,
+)
+
+
+def with_times(text: str) -> str:
+    """The text with an x before such a number, in the place of the space."""
+    return BARE_TIMES.sub(lambda found: f"{found['body']}x{found['times']}", text)
