@@ -16,7 +16,7 @@ from reader.counts.growth import LONGEST, run_through, steps_of
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
-from reader.counts.questions import ask_how_often, ask_of_chart, ask_of_same_time
+from reader.counts.questions import ask_how_often, ask_of_chart, ask_of_same_time, ask_of_which_row
 from reader.counts.remaining import hold_against
 from reader.counts.sentences import ALONE, SAME_TIME, THIS_AGAIN, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
@@ -352,6 +352,8 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     rows = len(numbers_of(row.mark)) if rule.kind == "fabric" else rule.rows
     if rule.until_row is not None:
         rows = max(0, rows - (ledger.number or 0))
+    if rule.unclear:
+        ask_of_which_row(ledger, row, start, end)
     rows = min(rows, LONGEST)
     changed = 0 if rule.at_once else rows - 1
     for at in range(rows):
@@ -359,6 +361,7 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
         if count is not None and at == changed:
             count += rule.step
         if not ledger.full():
+            count = -1 if rule.unclear else count
             ledger.even(count, row.mark, start, end, why, rule.measured)
 
 

@@ -60,6 +60,8 @@ def repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Nod
         for one in rest
     ]
     again = Repeat(works[0].span, words, tuple(body), Until.OPEN)
+    if len(works) == 1 and isinstance(works[0], Repeat):
+        again = works[0]
     plain = stitch_named("st", Craft.KNITTING)
     if not edge or plain is None:
         return [again]
@@ -95,6 +97,8 @@ def whole_row(rest: list[Node], tally: Tally) -> list[Node]:
         if not isinstance(one, Work):
             return rest
         alone = one.place.where is Where.PLAIN and one.number is None
+        # "Wool forward, knit 2 together": a pattern of two, worked over and over.
+        alone = alone and not (added and one.stitch.takes > 1)
         if alone and (tally.walk.left is not None or knits(rest)):
             whole = replace(one, place=replace(one.place, where=Where.REST))
             return [whole if x is one else x for x in rest]

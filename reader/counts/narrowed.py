@@ -71,9 +71,16 @@ def worked_on(words: str) -> int | None:
         return _value(heel.group("n") or heel.group("m"))
     for sentence in re.split(r"[.;]", words):
         only = ONLY.search(sentence)
+        ribbed = only is not None and RIBBED.search(sentence[: only.start()]) is not None
+        if ribbed:
+            # "K 1, P 1 across last 6 sts": a part of the row.
+            continue
         if only and WORKING.search(sentence) and not _passing(only.group(), sentence):
             return _value(only.group("n") or only.group("left"))
     return None
+
+
+RIBBED = re.compile(r"\b(?:k|p|knit|purl) ?\d+\)?,?\s*$", re.IGNORECASE)
 
 
 def _passing(words: str, sentence: str) -> bool:

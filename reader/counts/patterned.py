@@ -8,16 +8,24 @@ import re
 from collections.abc import Sequence
 from functools import lru_cache
 
-from reader.pattern.tree import Act, Node, Where, Work
+from reader.pattern.tree import Act, Node, Repeat, Until, Where, Work
 from reader.terms.numbers import SPELLED, word_number
 from reader.terms.stitches import Craft
 
+_WHAT = r"(?:pattern|repeat|scallop|leaf|stripe|flower|shell|vandyke|division)\b"
+_STS = r"(?:stitches|sts|loops)"
 UNIT = re.compile(
-    rf"\b(?P<n>\d+|{SPELLED})\s+(?:stitches|sts|loops)\s+"
-    r"(?:(?:are\s+)?(?:required\s+|needed\s+|used\s+)?(?:to|for|in)\s+)(?:a|each|every|one)\s+"
-    r"(?:pattern|repeat|scallop|leaf|stripe|flower|shell)\b",
+    rf"\b(?P<n>\d+|{SPELLED})\s+{_STS}\s+(?:(?:(?:are\s+)?(?:required\s+|needed\s+|used\s+|allowed"
+    r"\s+)?(?:to|for|in)\s+(?:a|each|every|one|the)\s+)|(?:form|make|complete)s?\s+(?:up\s+)?"
+    rf"(?:a|each|every|one|the)\s+){_WHAT}"
+    rf"|\b{_WHAT}[^.;\d]{{0,24}}?\b(?:is|are|consists?|takes?|requires?|needs?|has|worked|over)\s+"
+    rf"(?:of\s+|over\s+)?(?P<m>\d+|{SPELLED})\s+{_STS}"
+    rf"|\bmultiples?\s+of\s+(?P<o>\d+|{SPELLED})\b",
     re.IGNORECASE,
 )
+"""Stitches that one pattern takes: "9 stitches form the pattern", "the pattern is of 16 stitches",
+"multiple of 8 sts".
+"""
 
 
 @lru_cache(maxsize=4)
@@ -25,7 +33,7 @@ def _units(text: str) -> tuple[tuple[int, int], ...]:
     """Each place of a text that tells of a pattern's stitches, and how many they are."""
     told: list[tuple[int, int]] = []
     for found in UNIT.finditer(text):
-        said = found.group("n")
+        said = found.group("n") or found.group("m") or found.group("o")
         told.append((found.end(), int(said[:4]) if said.isdigit() else word_number(said) or 0))
     return tuple(told)
 
@@ -38,6 +46,9 @@ def unit_before(text: str, at: int) -> int:
 def takes_of(nodes: Sequence[Node]) -> int:
     """The stitches that a knitted list of plain numbers takes; 0 for anything else."""
     takes = 0
+    works = [one for one in nodes if not isinstance(one, Act)]
+    if len(works) == 1 and isinstance(works[0], Repeat) and works[0].until is Until.OPEN:
+        return 0 if works[0].has_ending else takes_of(works[0].body)
     for one in nodes:
         if isinstance(one, Act):
             continue

@@ -23,6 +23,17 @@ def ask_how_often(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None
     ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
 
 
+def ask_of_which_row(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
+    """A question: a change is told of several rows, and not whether each of them has it."""
+    label, words = ledger.name(row.mark, None), quoted(ledger.words(start, end))
+    said = (
+        f"{label}: it is not told whether every one of these rows changes the stitches, so how "
+        f"many there are then is not known: {words}. Please count them then."
+    )
+    span = ledger.span(start, end)
+    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
+
+
 def ask_of_chart(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
     """A question: a chart is not read, so whether its repeat fits is the maker's to check."""
     have = ledger.below.stitches

@@ -54,7 +54,7 @@ def readings(
     options = product(
         chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False,
         True) if below.spaces and not opening else (False,),
-        listed, _either(joined), (False, True) if over_again(nodes, below) else (False,),
+        listed, _either(joined), _again_all(nodes, below),
         _lists_to_end(nodes),
     )  # fmt: skip
     begins = _beginnings(nodes)
@@ -139,8 +139,19 @@ def over_again(nodes: Sequence[Node], below: Below) -> bool:
     acts = [one for one in nodes if isinstance(one, Act)]
     if below.stitches is None or any(one.deed in (Deed.TURN, Deed.NEEDLE) for one in acts):
         return False
+    if not below.edge and any(isinstance(one, Repeat) for one in nodes):
+        return False
     takes, width = takes_of(nodes), below.stitches - below.edge
     return takes > 1 and width >= 2 * takes and width % takes == 0
+
+
+def _again_all(nodes: Sequence[Node], below: Below) -> tuple[bool, ...]:
+    """Whether a list is repeated to the row's end beside its edge stitches: where the words repeat
+    it themselves, it is.
+    """
+    if not over_again(nodes, below):
+        return (False,)
+    return (True,) if any(isinstance(one, Repeat) for one in nodes) else (False, True)
 
 
 def times_of_list(nodes: Sequence[Node]) -> Num | None:

@@ -46,10 +46,14 @@ AS_FOLLOWS = re.compile(
     r"|continue|turn|divide|begin|start|complete|finish)\b"
     r"(?![^.;:]*?\d\s*(?:sts?|stitches|times|rows?|rnds?|rounds?|in)\b)[^.;:,]{0,70}?"
     r"\b(?:as\s+follows|in\s+(?:the\s+following|this)\s+(?:manner|way)|thus)"
-    r"\s*(?:[:—-]+|\.-+)",
+    r"\s*(?:[:—-]+|\.-+)"
+    r"|\b(?:knit|work|make|purl|pearl)\s+(?:a|an|one|1|another|the\s+next)\s+(?:\w+\s+){0,2}"
+    r"(?:row|round)\s*,?\s+by\b(?=\s+\w+ing\b)",
     re.IGNORECASE,
 )
-"""Words that announce what follows: "then decrease for the toe as follows:"."""
+"""Words that announce what follows: "then decrease for the toe as follows:", "knit a row of holes,
+by making one and ...".
+"""
 ON_THESE = re.compile(
     r"^\W*(?:(?:then|and|now|next)\s+)*(?:work(?:ing)?\s+)?(?:on|over|with)\s+(?:only\s+)?"
     r"(?:these|those)\s+(?:last\s+|remaining\s+)?(?:\d+|[a-z]+)\s+(?:sts|stitches)"

@@ -12,6 +12,9 @@ LAST = re.compile(r"\b(?:off|bo|the) (?:last|rem|remaining) \d", re.IGNORECASE)
 """Binding off the last so many of a row."""
 
 
+RATE = re.compile(r"(?:pick|pu\b)[^.;]*?\d", re.IGNORECASE)
+
+
 def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:
     """Increases or decreases by rule over all that is left, or over what the words before have
     worked.
@@ -23,6 +26,8 @@ def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:
     worked = not walk.left and tally.makes > 0
     before = 0 if worked else max(0, (walk.left or 0) - need.stitches)
     change = change_of(shape, tally, tally.makes if worked else before)
+    if shape.of:
+        change = dropped(shape, tally)
     walk.take(before)
     made = before + change
     if made >= 0:
@@ -49,6 +54,19 @@ def change_of(shape: Shape, tally: Tally, before: int) -> int:
     return shape.gain * number * shape.spots * repeats
 
 
+def dropped(shape: Shape, tally: Tally) -> int:
+    """Stitches lost (below 0) by overs of the row below that are dropped; where that row is known
+    only by its number, or "extra" loops lie side by side, nothing tells how many.
+    """
+    overs = [run.n for run in tally.below.runs if run.name == "yo"]
+    told = any(run.name not in ("yo", "st") for run in tally.below.runs)
+    number = shape.number.at(tally.size)
+    if not told or (shape.of != "yo" and any(n > 1 for n in overs)):
+        tally.unsure = True
+        return 0
+    return -sum(min(n, number or n) for n in overs) if shape.of == "yo" else -sum(overs)
+
+
 def gain(one: Gain, tally: Tally) -> None:
     """Stitches gained or lost over those just made."""
     if one.number > 0:
@@ -67,6 +85,9 @@ def edge(one: Edge, tally: Tally) -> None:
         if one.waited:
             amount = tally.below.waiting
             tally.unsure = tally.unsure or not amount
+        # Picked up at a rate, "1 st in every row": only a printed total tells how many.
+        by_rate = number is None and RATE.match(one.words) is not None
+        tally.unsure = tally.unsure or by_rate
         tally.make(amount, "st")
         tally.elastic = tally.elastic or tally.below.stitches is not None
         kind, takes, made, stitch = MoveKind.WORK, 0, amount, "co"

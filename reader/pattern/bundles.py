@@ -8,7 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.pattern.tree import Act, Chain, Node, Repeat, Until, Where, Work
+from reader.pattern.tree import Act, Chain, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Craft, Kind
 
 SHARED = (Where.NEXT, Where.EACH, Where.FIRST, Where.LAST, Where.SAME, Where.ONE_PLACE, Where.CHAIN)
@@ -132,6 +132,23 @@ IN_IT = re.compile(
 def says_it_again(one: Work) -> bool:
     """Whether a stitch of a group only says the group's place again: "3 dc in the sp"."""
     return IN_IT.match(one.place.text.lower().strip()) is not None
+
+
+def leaves_place(made: Sequence[Node], last: Node) -> bool:
+    """Whether the list that shares a place is over before `last`, which has a place of its own; in
+    knitting such a list knits, purls or lays the yarn over by turns, one at a time.
+    """
+    if isinstance(last, Skip | Repeat):
+        return True
+    if isinstance(last, Work) and last.place.where not in (Where.PLAIN, Where.SAME):
+        return not says_it_again(last)
+    works = [one for one in made if isinstance(one, Work)]
+    if not works or works[-1].stitch.craft is not Craft.KNITTING:
+        return False
+    if not isinstance(last, Work):
+        return True
+    single = last.number is None or last.number.values == (1,)
+    return not single or last.stitch.takes > 1 or last.stitch == works[-1].stitch
 
 
 def in_it(one: Node) -> Node:

@@ -10,8 +10,13 @@ from dataclasses import dataclass, replace
 from reader.pattern.rule_words import ROW_NAMED
 
 _ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
+_TOG = (
+    r"(?:k(?:nit(?:ting)?)?|p(?:url(?:ing)?)?|pearl(?:ing)?|seam(?:ing)?|work(?:ing)?|tak(?:e|ing))"
+    r" ?(?:2|two) ?(?:sts? |stitches )?tog(?:ether)?"
+)
+"""Two worked together, in all its words."""
 _WAY = (
-    r"(?P<way>inc|dec|narrow|widen|mak(?:e|ing)(?= (?:1|one|a)\b)|tak(?:e|ing) in|k(?:nit)? ?2 ?tog"
+    rf"(?P<way>inc|dec|narrow|widen|mak(?:e|ing)(?= (?:1|one|a)\b)|tak(?:e|ing) in|{_TOG}"
     r"|cast off|bind off|cast on)"
     r"(?:reas(?:e|es|ing|ings)|ings?|s|\.)?(?: once| by)?"
 )
@@ -27,7 +32,7 @@ _EVERY = (
     rf"(?:\w+\s+)?(?:{_ROWS}|(?:needles?|pins?)(?![^.;]*\b(?:rounds?|rows?|rnds?)))\b"
 )
 _OTHER = (
-    r"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b|k(?:nit)? ?2 ?tog)"
+    rf"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b|{_TOG})"
 )
 """Another change, to which what follows belongs."""
 _FIRST = rf"(?:next|this|same|the|\d+(?:st|nd|rd|th)|last)(?: {_ROWS})?\s*,?\s*(?:and|then)"
@@ -78,7 +83,8 @@ EACH_TIME = re.compile(
 )
 """The change of a whole round, said behind it."""
 ONCE = re.compile(
-    r"\b(?P<way>inc|dec)(?:reas\w+)?\.? (?P<n>\d+)(?: (?:sts?|stitches))?\b(?P<where>[^.;]*)",
+    rf"\b(?P<way>inc|dec|narrow|widen|{_TOG})(?:reas\w+|ing)?\.?(?: once)?"
+    r"(?: (?P<n>\d+)(?: (?:sts?|stitches))?)?(?= (?!(?:row|rnd|round))|[,.;]|$)(?P<where>[^.;]*)",
     re.IGNORECASE,
 )
 SPREAD = re.compile(r"\bevenly|\bspaced|\bacross\b", re.IGNORECASE)
@@ -94,19 +100,32 @@ IN_THE_LAST = re.compile(
 REPEATED = re.compile(r"\b(?:every|times|twice|until|till|next|foll\w*)\b", re.IGNORECASE)
 
 
-def change_once(words: str) -> tuple[int, bool]:
+def change_once(words: str, one_row: bool = False) -> tuple[int, bool]:
     """ "Work 10 rows, dec 4 sts evenly in last row": the stitches gained (or lost) in one of the
-    rows, and whether it is the first of them; (0, False) where nothing is.
+    rows, and whether it is the first of them; (0, False) where nothing is. one_row: there is but
+    one, so that no word need say which.
     """
     found = ONCE.search(words)
     if not found or REPEATED.search(found.group()):
         return 0, False
     which = IN_THE_LAST.search(found.group("where"))
-    if not which and not SPREAD.search(found.group("where")):
+    at_ends = one_row and (BOTH_ENDS.search(found.group()) or ONE_SPOT.search(found.group()))
+    told = found.group("n") is not None and (which or SPREAD.search(found.group("where")))
+    if not told and not at_ends:
         return 0, False
-    number = int(found.group("n")[:4]) * (2 if BOTH_ENDS.search(found.group()) else 1)
-    gain = number if found.group("way").lower() == "inc" else -number
+    number = int((found.group("n") or "1")[:4]) * (2 if BOTH_ENDS.search(found.group()) else 1)
+    gain = number if found.group("way").lower() in ("inc", "widen") else -number
     return gain, which is not None and which.group("which").lower() in ("first", "1st")
+
+
+def of_which_row(words: str) -> bool:
+    """Whether a change at the ends is told behind several rows, and nothing says of which: "knit 6
+    rows, decreasing one stitch at each end".
+    """
+    found = ONCE.search(words)
+    if not found or REPEATED.search(found.group()):
+        return False
+    return BOTH_ENDS.search(found.group()) is not None or ONE_SPOT.search(found.group()) is not None
 
 
 @dataclass(frozen=True, slots=True)
@@ -209,8 +228,8 @@ def _on_rows(words: str) -> Change | None:
     named, told = ON_ROWS.search(words), ONCE.search(words)
     if named is None or told is None or told.start() > named.start():
         return None
-    number = int(told.group("n")[:4]) * (2 if BOTH_ENDS.search(told.group()) else 1)
-    step = number if told.group("way").lower() == "inc" else -number
+    number = int((told.group("n") or "1")[:4]) * (2 if BOTH_ENDS.search(told.group()) else 1)
+    step = number if told.group("way").lower() in ("inc", "widen") else -number
     rows = re.findall(r"\d+", named.group())
     return Change(told.start(), step, int(rows[0][:3]), len(rows), False, end=named.end())
 

@@ -42,6 +42,14 @@ ALL_BUT = tuple(
 )
 
 
+BY_RATE = tuple(
+    f"{at} {each}"
+    for at in ("in", "for", "from", "through", "into", "per", "out of", "to", "at", "of", "between")
+    for each in ("each", "every", "row", "st", "stitch", "loop", "ridge")
+)
+"""Behind a number that is picked up: at that rate, so that only a total tells how many."""
+
+
 def _all_but(cur: Cursor, start: int) -> Node | None:
     """ "cast off all the stitches but 10": so many are left on the needle."""
     stitch = stitch_named("drop", Craft.KNITTING)
@@ -80,7 +88,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
     if cast_on and cur.low(start - cur.at).startswith(("pick", "pu")):
-        number = _on_each_side(cur, _further_edges(cur, number))
+        by_rate = number is not None and cur.any_words(BY_RATE) > 0
+        number = None if by_rate else _on_each_side(cur, _further_edges(cur, number))
     elif cast_on:
         number = _on_needles(cur, number)
     rows, times = _edge_rows(cur)

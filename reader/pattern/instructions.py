@@ -17,7 +17,8 @@ from reader.pattern.brackets import (
     said_made,
     take_place,
 )
-from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, says_it_again
+from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, leaves_place
+from reader.pattern.cables import find_cable
 from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor, span_of
 from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
@@ -33,7 +34,14 @@ from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import TIMES_X, count_after, find_repeat
 from reader.pattern.shorthand import find_shorthand
-from reader.pattern.stars import all_around, body_start, goes_on_by_chain, left_open, pairs_up
+from reader.pattern.stars import (
+    all_around,
+    body_start,
+    counted_behind,
+    goes_on_by_chain,
+    left_open,
+    pairs_up,
+)
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
@@ -86,12 +94,7 @@ def read_group(cur: Cursor) -> tuple[Node, ...]:
         if cur.at == at:
             reading.lose()
         last = reading.made[-1] if len(reading.made) > len(made) else None
-        elsewhere = isinstance(last, Skip | Repeat) or (
-            isinstance(last, Work)
-            and last.place.where not in (Where.PLAIN, Where.SAME)
-            and not says_it_again(last)
-        )
-        if made and elsewhere and not reading.stars:
+        if made and last is not None and leaves_place(made, last) and not reading.stars:
             cur.at, reading.made, reading.lost_from = at, made, None
             break
     reading.flush()
@@ -143,6 +146,7 @@ class _Reading:
             or self.bracket()
             or find_shorthand(cur)
             or find_needle(cur)
+            or find_cable(cur, self.made)
             or find_knitting(cur)
             or find_fabric(cur)
             or find_leave(cur)
@@ -254,13 +258,7 @@ class _Reading:
         cur = self.cur
         if not self.stars or self.stars[-1][1] >= len(self.made):
             return False
-        boxed = cur.low(1) in ("(", "[") and cur.low(2) in ("x", "repeat", "rep")
-        counted = boxed or (cur.low(1) in ("x", "*") and cur.kind(2) == "num")
-        counted = (
-            counted
-            or cur.kind(1) == "times"
-            or (cur.kind(1) == "num" and cur.low(2) in ("times", "x"))
-        )
+        counted = counted_behind(cur)
         if not (counted or cur.any_words(AROUND, 1) or cur.any_words(TO_LAST, 1)):
             return pairs_up(cur, self.made, self.stars)
         index = self.stars.pop()[1]

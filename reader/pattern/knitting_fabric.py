@@ -113,7 +113,8 @@ FABRICS = (
     "knit in pattern", "k in patt", "knit in patt", "k in pattern", "continue in pattern",
     "work in patt", "work in pattern", "cont in patt", "continue in patt", "keep in patt",
     "patt", "pattern", "rib", "work in rib", "work in ribbing", "work", "moss st", "m st", "moss",
-    "work cable", "cable", "work cables", "work twist", "work chart", "in rib", "in patt",
+    "work cable", "cable", "work cables", "work twist", "twist", "work cross", "cross",
+    "cable twist", "cable cross", "make cable", "make twist", "work chart", "in rib", "in patt",
     "in pattern", "work patt", "work even", "g st", "garter st",
 )  # fmt: skip
 

@@ -11,31 +11,22 @@ from reader.pattern.knitting_fabric import worked
 from reader.pattern.tree import Act, Deed, Node, Num
 
 OVERS = (
-    "bring the wool forward", "bring wool forward", "bring the thread forward",
-    "bring thread forward", "bring the cotton forward", "bring cotton forward",
-    "bring the yarn forward", "bring yarn forward", "bring the silk forward",
-    "pass the wool over", "pass the thread over", "pass the cotton over", "turn the wool over",
-    "put the wool over", "put the thread over", "put the cotton over", "put the yarn over",
-    "throw the thread over", "throw the wool over", "throw thread over", "throw the cotton over",
-    "wool round needle", "wool round the needle", "yarn round needle", "yarn round the needle",
-    "thread round the needle", "cotton round the needle", "wool on needle", "yarn on needle",
-    "wool over needle", "yarn over needle", "wool over the needle", "thread over the needle",
-    "cotton over the needle", "thread over", "wool over", "cotton over", "silk over", "yarn over",
-    "thread forward", "wool forward", "cotton forward", "yarn forward", "silk forward",
     "wool fwd", "wl fwd", "w fwd", "wfwd", "yarn fwd", "yfwd", "cotton fwd", "thread fwd",
     "wl rd n", "w r n", "wrn", "y r n", "yrn", "wl o n", "w o n", "won", "yon", "y o n", "th o",
     "y fwd", "y f", "w f", "w fd", "wl f", "yf",
 )  # fmt: skip
-"""An over, in the words of two centuries; figures or "twice" may follow."""
+"""An over, cut short; figures or "twice" may follow."""
 THREADS = frozenset(["yarn", "wool", "thread", "cotton", "silk"])
-IN_FRONT = tuple(
-    f"{bring}{thread} {where}"
-    for bring in ("bring the ", "bring ", "put the ", "throw the ", "")
-    for thread in ("thread", "wool", "yarn", "cotton", "silk")
-    for where in ("in front", "to front", "to the front", "before the needle")
-)
+IN_FRONT = (
+    "in front", "to front", "to the front", "before the needle", "before needle", "before the pin",
+    "in front of the needle", "in front of needle", "in front of the work", "between the needles",
+    "between needles",
+)  # fmt: skip
 """The yarn between the needles: an over where a knitted stitch follows."""
-TURNS = frozenset(["turn", "throw", "put", "pass", "bring", "wind", "lay", "wrap", "take"])
+TURNS = ("turn", "throw", "put", "pass", "bring", "wind", "lay", "wrap", "take", "carry", "slip",
+         "turning", "throwing", "putting", "passing", "bringing", "winding", "laying", "wrapping",
+         "taking", "carrying")  # fmt: skip
+FORWARD = ("forward", "forwards", "fwd", "over")
 AROUND = ("round", "around", "over", "about")
 
 
@@ -49,20 +40,27 @@ def find_over(cur: Cursor, start: int) -> Node | None:
     return None
 
 
-def _round_needle(cur: Cursor, start: int) -> Node | None:
-    """ "turn the thread twice round the needle"."""
-    if cur.low() not in TURNS:
-        return None
-    cur.at += 1
-    cur.accept("the")
+def _thread(cur: Cursor) -> bool:
+    """Takes "bringing the wool", "yarn": the thread that is moved, with its verb."""
+    if cur.accept(*TURNS) and cur.low(-1).endswith("ing") and cur.low(-2) == ",":
+        # "Knit each stitch, putting the wool round twice": the manner of it.
+        return False
+    cur.accept("the", "your")
     if cur.low() not in THREADS:
-        return None
+        return False
     cur.at += 1
+    return True
+
+
+def _round_needle(cur: Cursor, start: int) -> Node | None:
+    """ "turn the thread twice round the needle", "yarn round needle 3 times"."""
+    if not _thread(cur):
+        return None
     number = how_many(cur) if cur.kind() == "times" or cur.low(1) == "times" else None
-    if cur.low() not in AROUND:
+    if cur.low() not in (*AROUND, "on"):
         return None
     cur.at += 1
-    cur.accept("the", "right", "right hand")
+    cur.accept("the", "right", "right hand", "your", "the right", "the right hand")
     if not cur.accept("needle", "pin", "hand needle", "hand pin"):
         return None
     return worked(cur, start, "yo", number or how_many(cur))
@@ -84,8 +82,7 @@ def how_many(cur: Cursor) -> Num | None:
 
 
 def _over(cur: Cursor, start: int) -> Node | None:
-    if cur.any_words(OVERS):
-        cur.accept(*OVERS)
+    if cur.accept(*OVERS) or (_thread(cur) and cur.accept(*FORWARD)):
         if _comes_back(cur):
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         cur.accept("the needle", "needle", "the pin", "pin", "again")
@@ -93,6 +90,7 @@ def _over(cur: Cursor, start: int) -> Node | None:
         cur.accept("to increase", "to make a loop", "to make a stitch")
         cur.accept("to make 1", "to make a st", "to make one")
         return worked(cur, start, "yo", number)
+    cur.at = start
     if cur.kind() == "num" and cur.low(1) in ("over", "overs") and cur.low(2) in (*STOPS, ""):
         number = cur.number()
         cur.at += 2
@@ -108,23 +106,31 @@ def _over(cur: Cursor, start: int) -> Node | None:
 
 def _in_front(cur: Cursor, start: int) -> Node | None:
     """ "bring the thread in front, slip 1, knit 2 together": an over, since knitting follows."""
-    if not cur.accept(*IN_FRONT) or _comes_back(cur):
+    if not _thread(cur) or not cur.accept(*IN_FRONT) or _comes_back(cur):
         return None
-    ahead = int(cur.low() in (",", "and"))
+    ahead = 0
+    while cur.low(ahead) in (",", "and", "then"):
+        ahead += 1
     slipped = cur.low(ahead) in ("sl", "slip") and cur.low(ahead + 1) in ("1", "one")
     ahead += (2 + (cur.low(ahead + 2) == ",")) * slipped
     together = not slipped or cur.low(ahead + 2) in ("together", "tog") or cur.low(ahead) != "k"
-    if cur.low(ahead) not in ("knit", "k", "narrow", "n", "k2tog") or not together:
+    if cur.low(ahead) not in ("knit", "k", "narrow", "n", "k2tog", "knitting") or not together:
         return None
     return worked(cur, start, "yo", None)
 
 
 def _comes_back(cur: Cursor) -> bool:
-    """Whether the yarn only goes to the front while stitches are slipped, and back again."""
+    """Whether the yarn only goes to the front while stitches are slipped or purled, and back."""
     ahead = 1 if cur.low() == "," else 0
-    if cur.low(ahead) not in ("sl", "slip", "s"):
+    slipped = cur.low(ahead) in ("sl", "slip", "s")
+    if not slipped and cur.low(ahead) not in PURLS:
         return False
     lows = [cur.low(ahead + n) for n in range(12)]
     if any(low in ("yb", "ybk", "ytb", "yab") for low in lows[:6]):
         return True
+    if not slipped and {"together", "tog"} & set(lows[:4]):
+        return False
     return any(one in THREADS and after == "back" for one, after in pairwise(lows))
+
+
+PURLS = ("p", "purl", "pearl", "seam")

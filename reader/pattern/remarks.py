@@ -8,6 +8,7 @@ from reader.pattern.cursor import Cursor
 from reader.pattern.place_words import AROUND
 from reader.pattern.tokens import Token
 from reader.pattern.tree import Act, Chain, Deed, Node, Work
+from reader.terms.stitches import Craft
 
 SHAPING_WORDS = ("dec", "inc", "decrease", "increase", "make", "narrow", "widen")
 """Behind "to" in a bracket: how such a thing is worked, told once."""
@@ -18,6 +19,11 @@ ARE_FIRST = re.compile(
     r"(?:htr|tr|dc|hdc|sc|st|stitch)\b"
 )
 MADE_TALL = re.compile(r"^= (?:1 |one |a )?(?:htr|tr|dc|hdc|dtr|sc)\b")
+OUT_OF_ONE = re.compile(
+    r"\d+ (?:sts?|stitches|loops)(?: (?:made|worked|now))?"
+    r" (?:(?:out )?of|in|into|from|on) (?:1|one|same|that|the|a|each)(?: (?:st|stitch|loop))?"
+)
+"""How many a place holds now, told behind them: "(3 sts in 1 st)"."""
 SAYING = frozenset(
     {"this", "these", "counts", "completed", "made", "see", "note",
      "right", "wrong", "side", "opposite", "always", "when"}
@@ -35,6 +41,10 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
     if lows[-1] in ("row", "rnd", "round", "rows") and not any(low.isdigit() for low in lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    if OUT_OF_ONE.fullmatch(" ".join(lows)):
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    if cur.book.craft is Craft.KNITTING and _names_fabric(lows) and not so_often(cur):
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     colon = ":" in lows[:7] and lows.index(":") >= 1
     if _told_once(lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
@@ -45,6 +55,23 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         deed = Deed.COLOUR if lows[0].isalpha() else Deed.NOTE
         return Act(cur.span(start), cur.said(start), deed)
     return None
+
+
+def _names_fabric(lows: list[str]) -> bool:
+    """ "(seed st)", "(twist over 2 sts)": only what was worked is called so."""
+    words = [low for low in lows if not low.isdigit() and low not in BESIDE_FABRIC]
+    return 0 < len(words) < 4 and FABRIC_NAMES.issuperset(words)
+
+
+FABRIC_NAMES = frozenset(
+    ["twist", "cable", "seed", "moss", "rib", "ribbing", "garter", "stockinette", "stocking",
+     "bobble", "popcorn", "cross", "crossed", "crossing", "lace", "eyelet", "eyelets", "increase",
+     "inc", "decrease", "dec", "double", "front", "back", "left", "right", "patt", "pattern",
+     "knot"]
+)  # fmt: skip
+BESIDE_FABRIC = frozenset(
+    ["over", "st", "sts", "stitch", "stitches", "made", "completed", "a", "1", "the", "on", "-"]
+)  # fmt: skip
 
 
 def so_often(cur: Cursor) -> bool:

@@ -136,6 +136,12 @@ EVEN = re.compile(
     rf"|rib|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
+ROWS_UNDERSTOOD = re.compile(
+    r"\b(?:of|in|on|at) (?:each|every)(?: (?:other|alternate|alt|second|2nd|third|3rd|fourth|4th))?"
+    r"(?: (?:one|1))?(?=\s*(?:[,.;)]|$|(?:at|for|on|until|till|nearest)\b))",
+    re.IGNORECASE,
+)
+"""Behind so many rows, "at the beginning of each", "every other one": of these rows."""
 IN_EVERY_STITCH = re.compile(
     r"\b(?:inc|dec)\w*\.? (?:1 st |1 |once )?in(?:to)? (?:every|each) (?:st|stitch)\b",
     re.IGNORECASE,

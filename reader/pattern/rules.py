@@ -7,7 +7,14 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from reader.pattern.changes import Change, change_at_ends, change_once, find_change, pace_in
+from reader.pattern.changes import (
+    Change,
+    change_at_ends,
+    change_once,
+    find_change,
+    of_which_row,
+    pace_in,
+)
 from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.labels import opened
@@ -48,6 +55,7 @@ from reader.pattern.rule_words import (
     REPEAT_THIS,
     RIB_FOR,
     ROW_NAMED,
+    ROWS_UNDERSTOOD,
     SAME_AS,
     SHAPED,
     SPELLED_OUT,
@@ -280,7 +288,7 @@ def _even(words: str) -> Rule | None:
     if LIKE_LAST.match(behind):
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
     tail = re.split(r"[.;]", words[found.start() :], maxsplit=1)[0]
-    change = find_change(tail)
+    change = find_change(ROWS_UNDERSTOOD.sub(r"\g<0> row", tail))
     if rows == 1 and IN_EVERY_STITCH.search(tail):
         return None
     if change is not None and change.step and goal_in(tail) is not None:
@@ -292,13 +300,14 @@ def _even(words: str) -> Rule | None:
             "grow", times=times, start=found.start(), end=end, rest=tail, step=change.step,
             every=change.every, at_once=change.at_once, rows=rows,
         )  # fmt: skip
-    step, at_first = change_once(tail)
+    step, at_first = change_once(tail, rows == 1)
     end = found.start() + len(tail) if step else found.end()
     beyond = FURTHER_WORK.search(words, found.end() - len(behind), end)
     end = beyond.start() if beyond and not step else end
     return Rule(
         "even", rows=rows, start=found.start(), end=end, rest=words[found.start() : end],
         step=step, at_once=at_first, until_row=until,
+        unclear=not step and not beyond and of_which_row(tail),
     )  # fmt: skip
 
 

@@ -72,9 +72,12 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
     """ "knit 3, narrow, all round", "1 sc, 2 in the next, all the way around": the list since
     `clause`, made into a repeat to the end; False (nothing taken) where no such words stand here.
     """
-    length = cur.any_words(ALL_AROUND)
-    if not length or cur.low(-1) != ",":
+    by_turns = cur.low() == "alternately" and cur.book.craft is Craft.KNITTING
+    length = 1 if by_turns else cur.any_words(ALL_AROUND)
+    if not length or (cur.low(-1) != "," and not by_turns):
         return False
+    if by_turns:
+        length += cur.any_words(ALL_AROUND, 1)
     body = tuple(made[clause:])
     works = [one for one in body if not isinstance(one, Act)]
     knits = cur.book.craft is Craft.KNITTING
@@ -85,6 +88,18 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
     cur.at += length
     made[clause:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
     return True
+
+
+def counted_behind(cur: Cursor) -> bool:
+    """Whether a star that closes has a number of times, or of stitches, behind it: "* x 5", "*
+    twice", "* over next 12 sts".
+    """
+    if cur.low(1) in ("over", "across", "for") and cur.book.craft is Craft.KNITTING:
+        return any(cur.low(ahead) in ("sts", "stitches") for ahead in range(2, 6))
+    boxed = cur.low(1) in ("(", "[") and cur.low(2) in ("x", "repeat", "rep")
+    crossed = cur.low(1) in ("x", "*") and cur.kind(2) == "num"
+    times = cur.kind(1) == "num" and cur.low(2) in ("times", "x")
+    return boxed or crossed or times or cur.kind(1) == "times"
 
 
 def left_open(made: list[Node], at: int, went_back: bool) -> None:

@@ -284,6 +284,9 @@ def _own_number(cur: Cursor) -> bool:
     after = cur.stitch(1)
     if cur.low(1) in ("k", "p") and cur.low(2) == "wise":
         return True
+    if cur.book.craft is Craft.KNITTING and after is not None and cur.kind(1) == "word":
+        # "sl2-k1-psso", "k 2 p 2": in knitting the number stands behind its stitch.
+        return cur.kind(-1) == "word" and not cur.peek().hyphen
     if after is None or cur.low(1) in ("st", "sts"):
         return cur.low(1) not in ("ch", "chain")
     return cur.book.craft is Craft.KNITTING and cur.low(1) in ("tog", "st", "sts")

@@ -199,7 +199,8 @@ class Shape:
     """A change by rule inside one row: evenly, at each end, in every Nth.
 
     change: stitches gained (or lost) in all, each `step` times `spots`. stitch: of what the rest is
-    worked.
+    worked. of: what is dropped of the row below, "yo": `number` of those that lie side by side, 0
+    for all.
     """
 
     span: Span
@@ -212,6 +213,7 @@ class Shape:
     repeats: Num = ONE
     plain: Stitch | None = None
     until: Num | None = None
+    of: str = ""
 
 
 @dataclass(frozen=True, slots=True)
