@@ -270,15 +270,11 @@ IN_TOTAL = re.compile(r"\s*,?\s*(?:in all|in total|total|altogether)\b", re.IGNO
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     counted = DID_SO_MANY.search(words) if PLAIN_ROWS.search(words) else None
-    counted = counted or RIB_FOR.search(words)
-    counted = counted or BY_TURNS_FOR.search(words)
+    counted = counted or RIB_FOR.search(words) or BY_TURNS_FOR.search(words)
+    counted = counted or ALTERNATELY.search(words)
     if counted:
         rows, start = int(counted.group("rows")[:4]), counted.start()
         return Rule("even", rows=rows, start=start, end=counted.end(), rest=counted.group())
-    turns = ALTERNATELY.search(words)
-    if turns:
-        rows = int(turns.group(1)[:4])
-        return Rule("even", rows=rows, start=turns.start(), end=turns.end(), rest=turns.group())
     found = EVEN.search(words) or EVEN_ROUND.search(words)
     if not found:
         return None
