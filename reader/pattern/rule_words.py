@@ -118,7 +118,8 @@ UNTIL_ROW = re.compile(
 )
 ALTERNATELY = re.compile(
     rf"{_AT}(?:(?:again|with|using)\b[^,.;\d]{{0,30}}?)?(?:work|knit|k|purl|p|pearl) "
-    rf"(?:\d+ {_ROWS}|forward|across)\b[^.;]{{0,80}}?\b(?:alternat\w+|back),? for (?P<rows>\d+) {_ROWS}",
+    rf"(?:\d+ {_ROWS}|forward|across)\b[^.;]{{0,80}}?\b(?:alternat\w+|back),?"
+    rf" for (?P<rows>\d+) {_ROWS}",
     re.IGNORECASE,
 )
 """Knit and purl rows turn about, so many in all."""
