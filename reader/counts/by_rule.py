@@ -16,6 +16,7 @@ from reader.counts.growth import LONGEST, run_through, steps_of
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
+from reader.counts.nearing import distance, nearer, reached, whole_goal
 from reader.counts.questions import ask_how_often, ask_of_chart, ask_of_same_time, ask_of_which_row
 from reader.counts.remaining import hold_against
 from reader.counts.sentences import ALONE, SAME_TIME, THIS_AGAIN, sentences_of, without_heading
@@ -27,6 +28,7 @@ from reader.pattern.read_once import rule_of
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import ROW_NAMED
 from reader.pattern.rules import find_rule
+from reader.pattern.totals import PLAIN_KINDS, STITCHES
 from reader.pattern.tree import Unread
 from reader.terms.stitches import Craft
 
@@ -220,10 +222,16 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
 def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     """ "Rows 3-8: Rep Row 2", "Rows 5-12: rep rows 1-4": the label says how many."""
     entries = body_of(ledger, rule)
-    for index, number in enumerate(numbers_of(row.mark)):
+    numbers = numbers_of(row.mark)
+    printed, _ = ledger.printed(ledger.text[row.start + rule.start : row.end])
+    groups = tuple(one for one in printed if one.kind not in STITCHES + PLAIN_KINDS)
+    for index, number in enumerate(numbers):
         if entries and not ledger.full():
             entry = entries[index % len(entries)]
-            ledger.work(replace(entry, row=row, printed=(), quoted=True), number)
+            # Where the rows change the count, the printed total is that of the last.
+            mine = index + 1 == len(numbers) or not entry.gain
+            total = groups if mine else ()
+            ledger.work(replace(entry, row=row, printed=total, quoted=True), number)
 
 
 def body_of(ledger: Ledger, rule: Rule) -> list[Entry]:
@@ -251,7 +259,7 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if times is None and rule.goal is None:
         known = upto is not None and ledger.number and upto > ledger.number + 1
         times = max(0, ((upto or 0) - 1 - ledger.number) // len(entries)) if known else 0
-    if rule.until_row is not None and upto is None:
+    if rule.until_row is not None and (upto is None or upto <= ledger.number):
         times = max(0, (rule.until_row - ledger.number) // len(entries)) if ledger.number else 0
     span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
     if times == 0 and (MEASURES.search(ledger.text[span.start : span.end]) or rule.times is None):
@@ -298,19 +306,6 @@ def over_and_over(
                 break
 
 
-def nearer(ledger: Ledger, entries: list[Entry], goal: int | None) -> bool:
-    """Whether working the first of the rows again comes nearer to a goal."""
-    count = ledger.solve(replace(entries[0], printed=(), quoted=True), None, "").count
-    return count is not None and goal is not None and abs(goal - count) < distance(ledger, goal)
-
-
-def whole_goal(ledger: Ledger, rule: Rule) -> int | None:
-    """The stitches that a rule runs to, those of all sections where it names those of one."""
-    if rule.goal is None or not rule.per_section:
-        return rule.goal
-    return rule.goal * max(1, ledger.below.sections)
-
-
 def pineapple(ledger: Ledger, entry: Entry, span: WrittenRow, goal: int) -> None:
     """A row again and again, each time with one loop less in each group, until `goal` remain."""
     while inner_times(entry.nodes) > goal and not ledger.full():
@@ -328,18 +323,6 @@ def turns(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
             return
         ledger.again(entry, number, span)
     ledger.check_total(row, rule.start, rule.end)
-
-
-def distance(ledger: Ledger, goal: int | None) -> int:
-    """Stitches between what is on hand and a goal; a great number where either is unknown."""
-    here = ledger.below.stitches
-    return abs(here - goal) if here is not None and goal is not None else 10**6
-
-
-def reached(ledger: Ledger, goal: int | None) -> bool:
-    """Whether the stitches on hand are the goal, or can no longer become it."""
-    here = ledger.below.stitches
-    return here is None or goal is None or here == goal or here <= 0 or here > 5000
 
 
 def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:

@@ -5,9 +5,11 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from reader.counts.always import held_to_it
 from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, in_running_text, requoted
 from reader.counts.faults import Where, fault_of, other_sense
+from reader.counts.learned_totals import learn
 from reader.counts.solved import Solved
 from reader.pattern.tree import Repeat, Until
 
@@ -27,6 +29,8 @@ def judge(
         problem = requoted(problem, ledger.below.stitches, entry.gain)
     if problem is not None and entry.row.mark is None and stated is None:
         problem = in_running_text(problem)
+    problem = held_to_it(ledger, entry, solved, where, problem) if stated is None else problem
+    problem = problem or learn(ledger.learned, solved, kind, stated, where)
     return problem or other_times(ledger, entry, solved, where)
 
 

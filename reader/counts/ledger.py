@@ -27,6 +27,7 @@ from reader.counts.foundation import (
     without_knot,
 )  # fmt: skip
 from reader.counts.judging import judge
+from reader.counts.learned_totals import Learned
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, left_by, stated_in
 from reader.counts.patterned import edge_beside, unit_before
@@ -76,18 +77,17 @@ class Ledger:
         self.below = Below()
         self.before = before if before is not None else Below()
         self.carried, self.number, self.opened, self.star = 0, 0, 0, -1
-        self.copies = copies
+        self.copies, self.joined, self.doubted = copies, False, False
         self.entries: list[Entry] = []
         self.units: dict[str, None] = {}
+        self.learned: dict[str, Learned] = {}
         self.solved: dict[tuple[object, ...], tuple[object, Solved]] = {}
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
-        self.doubted = False
         self.rival: Rival | None = None
         self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
         self.waiting: tuple[int, ...] = ()
         self.times_more: bool | None = None
-        self.joined = False
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
     def full(self) -> bool:

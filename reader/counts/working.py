@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -51,6 +52,7 @@ DEEDS = {
     Deed.FINISH: MoveKind.FINISH,
     Deed.START: MoveKind.START,
 }
+ALL_ACROSS = re.compile(r"\b(?:across|around|to end)$")
 FAR_AHEAD = 120
 """Instructions looked at behind an open one; a row that a person works has fewer."""
 OPEN_PLACES = (Where.EACH, Where.REST, Where.TO_LAST)
@@ -250,13 +252,29 @@ def scattered(nodes: Sequence[Node], tally: Tally) -> bool:
     works = [one for one in nodes if not isinstance(one, Act)]
     if len(works) < 2 or not tally.walk.known or tally.walk.takes or len(tally.walk.ahead()) < 2:
         return False
-    if not all(isinstance(one, Work | Group) and one.place.where is Where.EACH for one in works):
+    if not all(_everywhere(one, works[0], tally) for one in works):
         return False
     places = [one.place for one in works if isinstance(one, Work | Group)]
     if len({(p.noun, p.chain, "corner" in p.text) for p in places}) < 2:
         return False
     _scatter([one for one in works if isinstance(one, Work | Group)], tally)
     return True
+
+
+def _everywhere(node: Node, first: Node, tally: Tally) -> bool:
+    """Whether a node speaks of every place of its kind: "in each ...", or, behind what goes all
+    across, "3 sc in the ch-2 sp at the point", where the row has no other such space.
+    """
+    if not isinstance(node, Work | Group):
+        return False
+    if node.place.where is Where.EACH:
+        return True
+    across = isinstance(first, Work) and ALL_ACROSS.search(first.place.text)
+    if not across or node is first or not is_opening(node.place, tally.walk):
+        return False
+    told = node.place.chain > 0 and node.place.where is Where.NEXT
+    spaces = tally.walk.count_spaces(wanted(node.place, tally.walk))
+    return told and spaces == node.place.number.at(tally.size)
 
 
 def _scatter(works: list[Work | Group], tally: Tally) -> None:

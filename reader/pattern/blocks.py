@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.labels import bulleted, ends_sentence, label_at
-from reader.pattern.line_words import ACTION, BEGINS, MAKE, MATERIALS, MEANING, RUN_IN
+from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, MEANING, RUN_IN
 
 
 def blocks(text: str) -> list[tuple[int, int]]:
@@ -113,7 +113,8 @@ def _continues(before: str, line: str, width: int) -> bool:
     if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
         return True
     mid = MID_PHRASE.search(last) is not None and not line[0].isupper()
-    if width >= LEAST_WIDTH and (RUNS_ON.match(line) or mid):
+    anew = line[0].isupper() and is_heading(before) and not FINISHING.match(before)
+    if width >= LEAST_WIDTH and (RUNS_ON.match(line) or mid) and not anew:
         return True
     line = line[bulleted(line) :]
     label = label_at(line, 0, True)

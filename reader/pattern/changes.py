@@ -156,6 +156,12 @@ def change_at_ends(words: str) -> Change | None:
     return Change(found.start(), 2 * gain, 1, None, True)
 
 
+LEFT_OUT = re.compile(
+    r"\b(?:skip|miss|omit)\w* (?:the )?(?:(?P<both>(?:1st|first) and (?:the )?last)"
+    r"|first|1st|last)(?: (?P<n>\d+))?\b[^.;,]{0,30}?" + _EVERY,
+    re.IGNORECASE,
+)
+"""Stitches that every row leaves out at its ends: "skipping the first and last sc in every row"."""
 AS_BEFORE = re.compile(r"\b(?:as (?:directed|before)|in this (?:way|manner)|thus)\b", re.IGNORECASE)
 
 
@@ -183,6 +189,9 @@ def find_change(words: str) -> Change | None:
         number = int(whole.group("n"))
         gain = number if whole.group().lower().startswith("inc") else -number
         return Change(whole.start(), gain, 1, None, True)
+    left_out = LEFT_OUT.search(words)
+    if left_out:
+        return _left_out(left_out)
     then = THEN_EVERY.match(words)
     if then:
         every = int(then["nth"][:3]) if then["nth"] else 2 if then["other"] else 1
@@ -212,6 +221,11 @@ def find_change(words: str) -> Change | None:
     number = int(said[:4]) if said and said.isdigit() else 2 if said == "twice" else 1
     gain = number if way in ("inc", "widen", "cast on", "make", "making") else -number
     return _how_often(found, gain * ends)
+
+
+def _left_out(found: re.Match[str]) -> Change:
+    number = int(found["n"] or 1) * (2 if found["both"] else 1)
+    return Change(found.start(), -number, pace_in(found.group()), None, True, end=found.end())
 
 
 def _spots(marked: re.Match[str]) -> int:

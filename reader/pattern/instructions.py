@@ -26,9 +26,11 @@ from reader.pattern.filet import find_mesh
 from reader.pattern.holders import waits
 from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import both_over, find_knitting
-from reader.pattern.list_words import AFTER_ENDING, ENDS_GROUP, FILLER, stitchy
+from reader.pattern.leaving import find_leave
+from reader.pattern.list_words import AFTER_ENDING, ENDS_GROUP, FILLER, names_stitches, stitchy
 from reader.pattern.needles import find_needle
-from reader.pattern.passing import find_chain, find_leave, find_skip
+from reader.pattern.omitting import last_pass_cut, omitted
+from reader.pattern.passing import find_chain, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.remarks import remark_in, tell_chain
@@ -219,7 +221,7 @@ class _Reading:
         risky = any(t.kind == "num" for t in tokens) and any(
             stitchy(t.low, cur.book) for t in tokens
         )
-        risky = risky or _names_stitches(cur, first, last)
+        risky = risky or names_stitches(cur, first, last)
         turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
         risky = risky or bool(turns)
         other = "other side" in words.lower() or "opposite side" in words.lower()
@@ -320,11 +322,15 @@ class _Reading:
             and index == 0
             and not self.stars
         )
-        return Repeat(
+        made = Repeat(
             cur.span(start), cur.said(start), body, found.until, found.number, ending,
             found.ending, found.altered,
             lost and found.target == "*", found.noun,
         )  # fmt: skip
+        cut = last_pass_cut(made, omitted(cur))
+        if cut is not None:
+            self.made += cut[0]
+        return made if cut is None else cut[1]
 
     def until_stop(self) -> tuple[Node, ...]:
         """The instructions of an "ending with" clause: to the next full stop or semicolon."""
@@ -375,22 +381,3 @@ class _Reading:
             return remark
         body = read_tokens(inner, cur.text, cur.book)
         return bracketed(cur, self.made, start, body, before)
-
-
-def _names_stitches(cur: Cursor, first: int, last: int) -> bool:
-    """ "double stitch as before": an item of a knitted list that speaks of stitches not known;
-    "* zz in next st": in crochet, one that goes into a stitch.
-    """
-    if last - first > 5:
-        return False
-    if cur.book.craft is Craft.CROCHET:
-        begins = cur.tokens[first - 1] if first else None
-        item = begins is None or begins.kind == "stars" or begins.low in (",", ";", "(", "[", ".")
-        into = [token.low for token in cur.tokens[last : last + 2]]
-        known = into[:1] in (["in"], ["into"]) and into[1:] in (["next"], ["each"], ["same"])
-        return item and known and last - first == 1 and cur.kind(first - cur.at) == "word"
-    lows = [token.low for token in cur.tokens[first:last]]
-    before = cur.tokens[first - 1].low if first else ","
-    behind = cur.tokens[last].low if last < len(cur.tokens) else ","
-    item = before in (",", ";", "and") and behind in (",", ";", "and")
-    return item and bool({"stitch", "stitches", "sts", "st"} & set(lows[:3]))

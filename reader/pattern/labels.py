@@ -8,6 +8,7 @@ import re
 from dataclasses import dataclass
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
+from reader.pattern.label_forms import other_form
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
@@ -26,8 +27,11 @@ _MANNER = (
 )
 _JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and)\s*)"
 _WORKED = r"(?:ch|sl st|ss|sc|s c|hdc|dc|d c|tr|tr c|htr|k|p|yo|inc|dec|sk|skip|miss|knit|purl)"
-_SIDE = rf"(?:\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{_WORKED}\b)[^)\]]{{0,40}}[\)\]])?"
-"""Behind a label, words in brackets that work nothing: "(right side)"."""
+_SIDE = (
+    rf"(?:\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{_WORKED}\b)[^)\]]{{0,40}}[\)\]]"
+    r"|,?\s+(?:RS|WS)(?:\s+(?:facing|row|side))?(?=\s*[:.—]))?"
+)
+"""Behind a label, words in brackets that work nothing, or the side: "(right side)", "RS"."""
 _END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
 _AIM = (
     r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"
@@ -114,7 +118,7 @@ def opened(text: str) -> tuple[int, ...]:
 
 def _is_round(what: str) -> bool | None:
     low = what.lower()
-    return None if low in ("r", "") else not low.startswith("row")
+    return None if low in ("r", "") else not low.startswith(("row", "rw"))
 
 
 def _side(words: str) -> str:
@@ -200,6 +204,9 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     dashed = DASHED.match(text, start) if line_start else None
     if dashed:
         return _numbered(dashed, start)
+    marked = other_form(text, start) if line_start else None
+    if marked:
+        return _numbered(marked, start, _side(marked["side"] or ""))
     unmarked = ROW_BARE.match(text, start) if line_start else None
     if unmarked:
         return _numbered(unmarked, start)

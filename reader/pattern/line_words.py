@@ -8,7 +8,8 @@ import re
 
 MATERIALS = re.compile(
     r"^\W*(materials?|supplies|you(?: will|'ll)? need|yarn|hook|needles?|notions|gauge|tension"
-    r"|sizes?|finished|measurements?|abbreviations?|stitch(?:es)?(?: used| guide)?"
+    r"|sizes?|finished|measurements?|abbreviations?"
+    r"|stitch(?:es)?(?: used| guide| count| multiple| key)?"
     r"|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
     re.IGNORECASE,
 )

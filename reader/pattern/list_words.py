@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from reader.pattern.cursor import Book
+from reader.pattern.cursor import Book, Cursor
+from reader.terms.stitches import Craft
 
 FILLER = frozenset(
     {"when",
@@ -35,3 +36,22 @@ def stitchy(low: str, book: Book) -> bool:
         "inc",
         "dec",
     )
+
+
+def names_stitches(cur: Cursor, first: int, last: int) -> bool:
+    """ "double stitch as before": an item of a knitted list that speaks of stitches not known;
+    "* zz in next st": in crochet, one that goes into a stitch.
+    """
+    if last - first > 5:
+        return False
+    if cur.book.craft is Craft.CROCHET:
+        begins = cur.tokens[first - 1] if first else None
+        item = begins is None or begins.kind == "stars" or begins.low in (",", ";", "(", "[", ".")
+        into = [token.low for token in cur.tokens[last : last + 2]]
+        known = into[:1] in (["in"], ["into"]) and into[1:] in (["next"], ["each"], ["same"])
+        return item and known and last - first == 1 and cur.kind(first - cur.at) == "word"
+    lows = [token.low for token in cur.tokens[first:last]]
+    before = cur.tokens[first - 1].low if first else ","
+    behind = cur.tokens[last].low if last < len(cur.tokens) else ","
+    item = before in (",", ";", "and") and behind in (",", ";", "and")
+    return item and bool({"stitch", "stitches", "sts", "st"} & set(lows[:3]))

@@ -1,4 +1,4 @@
-"""Chains, skips and stitches left unworked: "ch 3", "sk next 2 sts" -> Chain, Skip, LeaveRest."""
+"""Chains and skips: "ch 3", "sk next 2 sts" -> Chain, Skip."""
 
 from __future__ import annotations
 
@@ -7,21 +7,16 @@ from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_nouns import find_noun_chain, take_after
 from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.places import find_place
-from reader.pattern.tree import ONE, Act, Chain, Deed, LeaveRest, Node, Num, Place, Skip, Where
+from reader.pattern.tree import ONE, Act, Chain, Deed, Node, Num, Place, Skip, Where
 from reader.terms.stitches import Craft, Kind
 
 TIGHTENS = frozenset(["tighten", "fasten", "close", "secure", "lock", "complete"])
 
-
-def find_leave(cur: Cursor) -> Node | None:
-    """ "leave rem sts unworked"."""
-    start = cur.at
-    if cur.low() in ("leave", "leaving") and any("unworked" in cur.low(n) for n in range(1, 8)):
-        while not cur.done() and "unworked" not in cur.low():
-            cur.at += 1
-        cur.at += not cur.done()
-        return LeaveRest(cur.span(start), cur.said(start))
-    return None
+UNDER_CHAIN = (
+    "at base of", "at the base of", "at foot of", "at the foot of", "below", "directly below",
+    "under", "underneath", "beneath", "at bottom of", "at the bottom of",
+)  # fmt: skip
+"""Behind the first stitch that is missed: "miss st at base of ch"."""
 
 
 def find_skip(cur: Cursor) -> Node | None:
@@ -54,9 +49,7 @@ def find_skip(cur: Cursor) -> Node | None:
             place = Place(Where.NEXT, cur.span(start), noun=noun, chain=chain)
             return Skip(cur.span(start), cur.said(start), place)
         if number is None:
-            noun = "st" if _comes_next(cur) else _bare_noun(cur)
-            cur.accept("stitch", "st")
-            place = Place(Where.NEXT, cur.span(start), noun=noun)
+            place = _untold(cur, start)
             return Skip(cur.span(start), cur.said(start), place)
         cur.at += 1
         place = find_place(cur) if cur.low() in ("st", "sts", "stitches") else None
@@ -64,6 +57,16 @@ def find_skip(cur: Cursor) -> Node | None:
         take_after(cur)
         place = Place(Where.NEXT, cur.span(start), number, noun)
     return Skip(cur.span(start), cur.said(start), place)
+
+
+def _untold(cur: Cursor, start: int) -> Place:
+    """ "skip st", "miss st at base of ch": one stitch, though no number says so."""
+    noun = "st" if _comes_next(cur) else _bare_noun(cur)
+    cur.accept("stitch", "st")
+    under = cur.any_words(UNDER_CHAIN) > 0
+    if under:
+        take_phrase(cur)
+    return Place(Where.FIRST if under else Where.NEXT, cur.span(start), noun=noun)
 
 
 def _spaces_aside(cur: Cursor, start: int) -> Node | None:

@@ -162,6 +162,11 @@ def parted(piece: str, at: int) -> bool:
 
 
 DIGIT = re.compile(r"\d")
+ACT_BEHIND = re.compile(
+    r"[,;] (?:and )?(?:turn|join|ch \d,? (?:and )?turn|fasten off|do not (?:turn|join))\b",
+    re.IGNORECASE,
+)
+"""What may follow a total in its sentence: "85 sc, turn."."""
 LONGEST_TAIL = 110
 """Characters of a total without brackets."""
 
@@ -175,6 +180,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
     """A total at the end of a sentence or the row without brackets: "- 24 sc", "24 sts."."""
     stripped = text.rstrip()
     stops = [m.end() for m in re.finditer(r"\.(?=\s)|[a-z](?=[ ]*\n\s*[A-Z])", stripped)]
+    stops += [m.start() for m in ACT_BEHIND.finditer(stripped)]
     for end in [len(stripped), *stops]:
         last = stripped[max(0, end - LONGEST_TAIL) : end]
         tail = TAIL.search(last) if DIGIT.search(last) else None

@@ -89,6 +89,15 @@ SPEAKS = re.compile(
 NUMBERED = re.compile(rf"\d|\b(?:{SPELLED})\b")
 
 
+OF_ALL_ROWS = re.compile(
+    r"(?:(?:you|we)(?: will|'ll| should)?(?: always)? have"
+    r"|there (?:are|will be|should be)(?: always)?"
+    r"|(?:the )?(?:stitch count|number of (?:sts|stitches)|total|count)\b)"
+    r"[^.;]*\b(?:every|each|all|always|throughout|same|constant|remains?|stays?)\b[^.;]*\.?"
+)
+"""A count said of every row, in a sentence of its own."""
+
+
 def only_says(words: str) -> bool:
     """Notes that speak of stitches without working any."""
     low = " ".join(words.lower().split())
@@ -100,7 +109,7 @@ def only_says(words: str) -> bool:
         return True
     if GROUP_IS.match(low):
         return True
-    if ONLY_A_TOTAL.fullmatch(low):
+    if ONLY_A_TOTAL.fullmatch(low) or OF_ALL_ROWS.fullmatch(low):
         return True
     return bool(
         re.match(

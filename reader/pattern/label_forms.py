@@ -1,0 +1,30 @@
+"""Labels as they stand only at a line's start: "Row 2)", "Rnd #3 =", "1. row (RS):", "[Rnd 4]",
+"WS row 6:", "Rnds 5/6:", "Rdn 7:".
+"""
+
+from __future__ import annotations
+
+import re
+
+_WHAT = r"(?P<what>rounds?|rnds?|rds?|rows?|rdns?|rnfs?|rws?|rns?|R(?=[\s\d.#-]))"
+"""The words for rows, and how they are mistyped."""
+_NUMBERS = r"(?P<nums>\d{1,3}(?:\s*(?:-|—|to|through|thru|&|and|,|/|\+)\s*\d{1,3})*)"
+_NO = r"(?:\.|-|\s*(?:#|no\.?|nr\.?|n°))?\s*"
+_BRACKET = r"(?P<side>(?:\s*[(\[](?:RS|WS|right side|wrong side)[^)\]]{0,20}[)\]])?)"
+SHAPES = tuple(
+    re.compile(shape, re.IGNORECASE)
+    for shape in (
+        rf"{_WHAT}{_NO}{_NUMBERS}{_BRACKET}\s*(?P<end>[)\]>|=~→:;]|-+>?)(?=\s)",
+        rf"[(\[]{_WHAT}{_NO}{_NUMBERS}(?P<side>)(?P<end>[)\]])(?=\s*[A-Za-z\d*(\[])",
+        r"(?P<nums>\d{1,3})\.\s?(?P<what>rows?|rounds?|rnds?)\b"
+        rf"(?:\s+(?:and|to|-)\s+\d{{1,3}}\.)?{_BRACKET}\s*(?P<end>[:.—-])",
+        rf"(?P<side>RS|WS)\s+{_WHAT}\s*{_NUMBERS}\s*(?P<end>[:.—-])",
+    )
+)
+
+
+def other_form(text: str, start: int) -> re.Match[str] | None:
+    """The label of such a form that begins at `start` of a line, with groups what, nums, side; None
+    where none does.
+    """
+    return next((found for shape in SHAPES if (found := shape.match(text, start))), None)

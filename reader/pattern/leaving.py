@@ -1,0 +1,76 @@
+"""Stitches that stay unworked at a row's end: "leaving the other 6 sc for the top", "the last 8 sts
+are not worked" -> LeaveRest.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.place_words import STITCH_NOUNS
+from reader.pattern.tree import LeaveRest
+from reader.terms.stitches import Craft
+
+LEAVES = frozenset(["leave", "leaving"])
+REST = frozenset(["rem", "remaining", "remainder", "rest", "other", "others", "last", "final"])
+OF_YARN = frozenset(["loop", "loops", "lp", "lps", "hook", "tail", "end", "yarn", "thread", "inch"])
+"""What is left so is no stitch of the row below."""
+STAYS = frozenset(["are", "is", "stay", "stays", "remain", "remains", "will", "form", "forms",
+                   "become", "make"])  # fmt: skip
+LEFT = frozenset(["left", "unworked", "unused", "free", "over", "alone", "waiting"])
+LONGEST = 14
+"""Words of such a phrase."""
+
+
+def find_leave(cur: Cursor) -> LeaveRest | None:
+    """The phrase that stands here, taken; None (nothing taken) where there is none."""
+    lows = _phrase(cur)
+    told = (
+        _leaves(cur, lows)
+        or _are_left(cur, lows)
+        or (lows[:2] == ["do", "not"] and lows[2:3] == ["work"] and bool(REST & set(lows)))
+    )
+    if not told:
+        return None
+    start = cur.at
+    cur.at += len(lows)
+    return LeaveRest(cur.span(start), cur.said(start))
+
+
+def _phrase(cur: Cursor) -> list[str]:
+    """The words up to the next mark, over the brackets of a list of sizes."""
+    lows: list[str] = []
+    while len(lows) < LONGEST and not cur.done():
+        low = cur.low(len(lows))
+        if not low or low in STOPS or low == "," or cur.kind(len(lows)) == "stars":
+            break
+        lows.append(low)
+    return lows
+
+
+def _leaves(cur: Cursor, lows: list[str]) -> bool:
+    """ "leave rem sts unworked", "leaving the other 6 sc for the top of the foot"."""
+    if not lows or lows[0] not in LEAVES:
+        return False
+    if "unworked" in lows:
+        return True
+    counted = REST & set(lows[:4]) and (_stitches(cur, lows) or "rest" in lows)
+    crochet = cur.book.craft is Craft.CROCHET
+    return crochet and bool(counted) and not OF_YARN & set(lows)
+
+
+def _are_left(cur: Cursor, lows: list[str]) -> bool:
+    """ "the 15 tr left are the back of the neck", "remaining 20 sts stay unworked"."""
+    if cur.book.craft is not Craft.CROCHET or cur.low(-1) not in (".", ";", ",", "(", "-", "—"):
+        return False
+    head = lows[:5]
+    begins = head[:1] == ["the"] or (head and head[0] in REST) or cur.kind() == "num"
+    verb = next((at for at, low in enumerate(lows) if low in STAYS), 0)
+    if not begins or not 1 < verb < 8 or not _stitches(cur, lows[:verb]):
+        return False
+    before, after = set(lows[:verb]), set(lows[verb:])
+    return bool((REST | LEFT) & before) or bool(LEFT & after) or {"not", "worked"} <= after
+
+
+def _stitches(cur: Cursor, lows: list[str]) -> bool:
+    return any(
+        low in STITCH_NOUNS or cur.stitch(at) is not None for at, low in enumerate(lows)
+    )

@@ -1,0 +1,107 @@
+"""Totals that stand for more than one row: a count of every row, and kinds that a pattern counts in
+its own way.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from reader.counts.account import count_pattern
+from reader.counts.counted import Verdict
+from reader.pattern.parser import parse_pattern
+
+SAIL = """Lace sail
+
+Knitting needles 4 mm.
+{note}
+
+Cast on 19 sts.
+Row 1: K1, *k2tog, yo; rep from * to last 2 sts, k2.
+Row 2: Purl.
+Row 3: K1, *k2tog, yo, k1; rep from * to last 3 sts, k2tog, k1.
+Row 4: Purl.
+Row 5: Knit.
+"""
+
+
+@pytest.mark.parametrize(
+    "note",
+    [
+        "Note: the stitch count is 19 on every row.",
+        "You have 19 sts at the end of every row.",
+        "The number of stitches is always 19.",
+        "Stitch count remains 19.",
+        "Each row has 19 stitches.",
+        "Stitch count: 19 sts throughout.",
+    ],
+)
+def test_a_row_is_held_against_the_count_of_every_row(note: str) -> None:
+    counted = count_pattern(parse_pattern(SAIL.format(note=note)))
+    assert [(one.verdict, one.label) for one in counted.problems] == [
+        (Verdict.UNCLEAR, "Row 3")
+    ]
+    assert counted.parts[0].rows[-1].count == 19
+
+
+@pytest.mark.parametrize("note", ["Blocked to 19 inches.", "Increase 19 sts in every row."])
+def test_other_notes_hold_for_no_row(note: str) -> None:
+    counted = count_pattern(parse_pattern(SAIL.format(note=note)))
+    assert counted.parts[0].rows[-1].count == 18
+
+
+NET = """Harbour net
+
+Row 1: Ch 4, join to make a ring. Ch 4, 3 dc in ring, ch 2, 3 dc in ring, ch 1, dc in ring, turn. 2 floats
+Row 2: Ch 4, 3 dc in first ch-1 sp, ch 1, (3 dc, ch 2, 3 dc) in ch-2 sp, ch 1, 3 dc in last sp, ch 1, dc in 3rd ch of beg ch-4, turn. {second} floats
+Row 3: Ch 4, *3 dc in next ch-1 sp, ch 1; rep from * to ch-2 sp, (3 dc, ch 2, 3 dc) in ch-2 sp, **ch 1, 3 dc in next ch-1 sp; rep from ** across, ch 1, dc in 3rd ch of beg ch-4, turn. 6 floats
+Row 4: Rep Row 3. {last} floats
+"""  # noqa: E501
+
+
+@pytest.mark.parametrize(("last", "asked"), [(8, []), (6, ["Row 4"])])
+def test_a_kind_of_its_own_is_learned_and_held_to(last: int, asked: list[str]) -> None:
+    """What a "float" is, the first rows tell: threes of dc, each side of the middle for itself."""
+    text = NET.format(second=4, last=last).replace("floats", "clusters")
+    counted = count_pattern(parse_pattern(text))
+    assert [one.label for one in counted.problems] == asked
+    assert counted.parts[0].rows[-1].count == 26
+
+
+LABELS = [
+    "Row {n})", "Row {n} |", "Rnd #{n}:", "[Rnd {n}]", "(Rnd {n})", "Rdn {n}:", "R-{n}:",
+    "Row {n} RS:", "Row {n}, WS:", "RS row {n}:", "{n}. row:", "{n}.row (RS):", "Row no. {n}:",
+    "Row {n} =", "Rnd {n};",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("label", LABELS)
+def test_labels_of_many_forms(label: str) -> None:
+    words = ["Ch 9, sc in 2nd ch from hook and in each ch across.", "Sc across.", "2 sc in each."]
+    lines = [f"{label.format(n=at + 1)} {said}" for at, said in enumerate(words)]
+    counted = count_pattern(parse_pattern("Buoy\n\n" + "\n".join(lines)))
+    assert [one.count for one in counted.parts[0].rows] == [8, 8, 16]
+
+
+def test_several_rows_of_one_label() -> None:
+    words = "Pier\n\nRnd 1: 6 sc in magic ring.\nRnds 2/3: Sc around.\nRnds 4 + 5: Sc around."
+    counted = count_pattern(parse_pattern(words))
+    assert [one.number for one in counted.parts[0].rows] == [1, 2, 3, 4, 5]
+
+
+def test_a_heading_before_a_line_that_turns() -> None:
+    words = (
+        "SOLE\nRow 1: Ch 9, sc in 2nd ch from hook and in each ch across, work back and forth "
+        "now.\nRow 2: Ch 1, turn, sc in each sc across until the boat is as long as you "
+        "like it.\n\nDECK\nTurn right side out, join the yarn at the stern of the boat.\n"
+        "Round 1: Ch 1, 24 sc evenly around, join."
+    )
+    assert [one.name for one in count_pattern(parse_pattern(words)).parts] == ["SOLE", "DECK"]
+
+
+def test_rows_in_all_are_those_worked_and_those_to_come() -> None:
+    words = (
+        "Row 1: Ch 9, sc in 2nd ch from hook and in each ch across.\nRow 2: Ch 1, turn, sc "
+        "across.\nRepeat Row 2 until there are 7 rows in all.\nRow 8: Ch 1, turn, 2 sc in each."
+    )
+    rows = count_pattern(parse_pattern("Gangway\n\n" + words)).parts[0].rows
+    assert [one.number for one in rows] == list(range(1, 9))
