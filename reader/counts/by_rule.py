@@ -11,13 +11,14 @@ from itertools import chain, islice
 from reader.counts.across import again, goes_back, note_star
 from reader.counts.casting import cast_on_in
 from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
+from reader.counts.evenly import evenly
 from reader.counts.evens import Evens
 from reader.counts.growth import LONGEST, run_through, steps_of
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
 from reader.counts.nearing import distance, nearer, reached, whole_goal
-from reader.counts.questions import ask_how_often, ask_of_chart, ask_of_same_time, ask_of_which_row
+from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
 from reader.counts.sentences import ALONE, SAME_TIME, THIS_AGAIN, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
@@ -323,29 +324,6 @@ def turns(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
             return
         ledger.again(entry, number, span)
     ledger.check_total(row, rule.start, rule.end)
-
-
-def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
-    """ "Knit 4 rows", "work 6 rounds even": the count stays, or changes in one of them."""
-    start, end = row.start + rule.start, row.start + rule.end
-    why = "as many rows as the measure takes" if rule.measured else ""
-    if rule.charted:
-        why = "a chart is not read; the stitch count is taken to stay"
-        ask_of_chart(ledger, row, start, end)
-    rows = len(numbers_of(row.mark)) if rule.kind == "fabric" else rule.rows
-    if rule.until_row is not None:
-        rows = max(0, rows - (ledger.number or 0))
-    if rule.unclear:
-        ask_of_which_row(ledger, row, start, end)
-    rows = min(rows, LONGEST)
-    changed = 0 if rule.at_once else rows - 1
-    for at in range(rows):
-        count = ledger.below.stitches
-        if count is not None and at == changed:
-            count += rule.step
-        if not ledger.full():
-            count = -1 if rule.unclear else count
-            ledger.even(count, row.mark, start, end, why, rule.measured)
 
 
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:

@@ -6,15 +6,22 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
+from reader.counts.ends import first_work
+from reader.counts.openings import is_opening
 from reader.counts.tally import Need, Tally
 from reader.counts.walk import any_opening
-from reader.pattern.tree import Chain, Group, Node, Repeat, Skip, Until, Where, Work
-from reader.terms.stitches import Kind
+from reader.counts.worked import MoveKind
+from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Skip, Until, Where, Work
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft, Kind
 
 Worker = Callable[[Sequence[Node], Tally, Need], None]
-INTO_TALL = re.compile(r"^in(?:to)?(?: the)? (?:dc|d c|tr|tr c|treble)$")
-"""The tall stitch that closed the round of loops below."""
+INTO_ONE = re.compile(
+    r"^in(?:to)?(?: the)?(?: top of(?: the)?)?(?! (?:next|each|every|first|1st|last|same|\d))"
+)
+"""A stitch named alone: the only one of its kind, that closed the round of loops below."""
 
 def trimmed(prefix: Sequence[Node], ending: Sequence[Node]) -> list[Node]:
     """The beginning of a last pass without the chains that the ending makes in their place: "* ch
@@ -32,7 +39,7 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     """Works the ending; "ch 2, dc in first sc" closes a round of loops with a last loop, half
     chain, half stitch.
     """
-    if closes_loop(node) and into_tall_of(node) and tally.walk.spaces:
+    if keeps_loop(node, tally) and tally.walk.spaces:
         # The round ends in the loop where it began, with a tall stitch of its own.
         work_all(node.ending[:-1], tally, need)
         tally.walk.take_spaces(1, any_opening)
@@ -41,7 +48,8 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     closing = _closing(node.ending)
     work_all(node.ending[: len(node.ending) - closing], tally, need)
     before, made = tally.makes, tally.spaces
-    work_all(node.ending[len(node.ending) - closing :], tally, need)
+    last = node.ending[len(node.ending) - closing :]
+    work_all(_into_beginning(last) if node.until is not Until.OPEN else last, tally, need)
     if not closes_loop(node) or into_tall_of(node):
         return
     alone = node.altered and _slips_last(node)
@@ -49,6 +57,18 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         return
     if tally.runs[-1].is_stitch and tally.runs[-1].n == 1:
         tally.runs.pop()
+
+
+def _into_beginning(closing: Sequence[Node]) -> list[Node]:
+    """A tall stitch "in 1st sc" behind so many passes goes into what the round began with; behind
+    passes "all around" it stands for the last of them.
+    """
+    return [
+        replace(one, place=replace(one.place, where=Where.RING, noun="st"))
+        if isinstance(one, Work) and one.place.where is Where.FIRST and one.stitch.height > 1
+        else one
+        for one in closing
+    ]
 
 
 def _closing(ending: Sequence[Node]) -> int:
@@ -62,7 +82,32 @@ def into_tall_of(node: Repeat) -> bool:
     made this round began, and ends.
     """
     last = node.ending[-1] if node.ending else None
-    return isinstance(last, Work) and INTO_TALL.match(last.place.text.lower()) is not None
+    if not isinstance(last, Work) or last.place.where is not Where.NEXT:
+        return False
+    into = stitch_named(last.place.noun, Craft.CROCHET)
+    tall = into is not None and into.height > 2 and into.kind is Kind.STITCH
+    return tall and INTO_ONE.match(last.place.text.lower()) is not None
+
+
+def closes_in_pass(node: Repeat) -> bool:
+    """Whether the loop that the ending closes stands for the last loop of a longer pass: "* ch 5,
+    sc in same loop, ch 5, sc in next loop, repeat from * around ending with ch 2, dc in dc".
+    """
+    works = [one for one in node.body if isinstance(one, Work | Group | Repeat)]
+    return node.until is Until.OPEN and len(works) > 1 and closes_loop(node)
+
+
+def keeps_loop(node: Repeat, tally: Tally) -> bool:
+    """Whether a repeat leaves the loop where the round began for the ending to go into: it does,
+    unless the round's first stitches went into it ("sc in same loop").
+    """
+    if not (closes_loop(node) and into_tall_of(node)):
+        return False
+    worked = next((one.into for one in tally.moves if one.kind is MoveKind.WORK), None)
+    if worked is None:
+        first = first_work(node.body)
+        worked = first.place.text if first is not None else ""
+    return "same" not in worked.lower()
 
 
 def _slips_last(node: Repeat) -> bool:
@@ -88,11 +133,35 @@ def closes_loop(node: Repeat) -> bool:
         return False
     place = tall.place
     at_start = place.where in (Where.FIRST, Where.SAME) or place.noun == "tch" or place.nth == 1
-    at_start = at_start or into_tall_of(node)
+    at_start = at_start or place.noun == "sl st" or into_tall_of(node)
     return at_start and any(isinstance(one, Chain) for one in node.body)
 
 
+def with_closing(rest: list[Node]) -> list[Node]:
+    """The row with the chain and the tall stitch that close its last loop as the ending of its
+    repeat: "repeat from * 13 times, ch 3, tr in 1st sc" ends as "ending with ch 3, tr in 1st sc".
+    """
+    works = [at for at, one in enumerate(rest) if not isinstance(one, Act)]
+    turned = any(isinstance(one, Act) and one.deed is Deed.TURN for one in rest)
+    if len(works) < 3 or turned:
+        return rest
+    repeat, chain, tall = (rest[at] for at in works[-3:])
+    if not isinstance(repeat, Repeat) or repeat.ending or not isinstance(chain, Chain):
+        return rest
+    closed = replace(repeat, ending=(chain, tall), has_ending=True)
+    at_top = isinstance(tall, Work) and tall.place.noun == "tch" and not tall.place.nth
+    if at_top or not closes_loop(closed):
+        return rest
+    return [closed if one is repeat else one for one in rest if one not in (chain, tall)]
+
+
 AROUND = re.compile(r"\b(?:a?round)\b", re.IGNORECASE)
+
+
+def _into_openings(node: Repeat, tally: Tally) -> bool:
+    """Whether all stitches of a repeat go into loops."""
+    works = [one for one in node.body if isinstance(one, Work | Group)]
+    return bool(works) and all(is_opening(one.place, tally.walk) for one in works)
 
 
 def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: Worker) -> None:
@@ -108,6 +177,11 @@ def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: W
         lead.append(one)
     skipped = sum(one.place.number.at(tally.size) for one in lead if isinstance(one, Skip))
     chained = any(isinstance(one, Chain) for one in lead)
-    if chained and begun and tally.walk.left - need.stitches == skipped:
+    left = tally.walk.left - need.stitches
+    if _into_openings(node, tally) and not skipped:
+        # Loops are worked into: the stitches between them are nobody's.
+        left = tally.walk.spaces - need.spaces
+    if chained and begun and left == skipped:
         work_all(lead, tally, need)
+        tally.closed = len(lead) == 1
         tally.uneven = None

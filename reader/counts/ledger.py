@@ -10,13 +10,7 @@ from dataclasses import replace
 from reader.counts.agreeing import in_groups
 from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
-from reader.counts.entries import (
-    Entry,
-    by_rule,
-    called,
-    numbers_of,
-    over_rows,
-)
+from reader.counts.entries import Entry, by_rule, called, numbers_of, over_rows
 from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, quoted
 from reader.counts.foundation import (
@@ -37,7 +31,7 @@ from reader.counts.solve import best
 from reader.counts.solved import Solved
 from reader.counts.starting import start, starts_work
 from reader.counts.tally import MOVES, Tally
-from reader.counts.turning import chain_options
+from reader.counts.turning import chain_options, turns_always
 from reader.counts.waiting import waiting_after
 from reader.counts.worked import Move, MoveKind
 from reader.counts.written import read_written
@@ -76,7 +70,7 @@ class Ledger:
         self.problems: list[Problem] = []
         self.below = Below()
         self.before = before if before is not None else Below()
-        self.carried, self.number, self.opened, self.star = 0, 0, 0, -1
+        self.carried, self.turning, self.number, self.opened, self.star = 0, 0, 0, 0, -1
         self.copies, self.joined, self.doubted = copies, False, False
         self.entries: list[Entry] = []
         self.units: dict[str, None] = {}
@@ -354,7 +348,8 @@ class Ledger:
             self.below = replace(self.below, in_loop=True)
         if (self.below.stitches or 0) > LONGEST_ROW:
             self.below, self.doubted = Below(), True
-        self.carried = solved.next_chain
+        self.turning = solved.next_chain if turns_always(entry.nodes) else self.turning
+        self.carried = solved.next_chain or self.turning
         self.number = number if number is not None else (self.number + 1 if self.number else 0)
         first = entry.row.mark is None and not self.entries
         if number is None and not self.number and first and self.pattern.craft is Craft.CROCHET:

@@ -29,7 +29,7 @@ def rows_for(
 def _for_size(mark: Mark, size: int, sizes: int) -> Mark:
     """A label with the numbers of one size; as it is where it has not one for each."""
     firsts, lasts = mark.by_size
-    if not all(len(one) in (1, sizes) for one in (firsts, lasts)):
+    if len(firsts) not in (1, sizes) or len(lasts) not in (0, 1, sizes):
         return mark
     first = firsts[min(size, len(firsts) - 1)]
     last = lasts[min(size, len(lasts) - 1)] if lasts else first

@@ -321,7 +321,11 @@ def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
     tally.spaced = True
     if place.where is Where.FIRST and "pineapple" in place.text:
         walk.to_pineapple()
-    walk.take_spaces(spaces, wanted(place, walk))
+    which = wanted(place, walk)
+    begun = place.where is Where.FIRST and walk.known and walk.space_takes > 0
+    if not begun or walk.count_spaces(which):
+        # Where none is left, "the 1st loop" is the one that the round began in.
+        walk.take_spaces(spaces, which)
     if work.stitch.takes > 1 and spaces == work.stitch.takes:
         # "dc2tog over next 2 sps": one stitch.
         _put(work, tally, n, 1)
@@ -377,7 +381,12 @@ def chain_space(chain: Chain, tally: Tally) -> None:
     """Chains inside a row: one space."""
     tally.walk.aside = 0
     amount = chain.number.at(tally.size)
-    tally.make_space(amount)
+    if tally.closed:
+        # "repeat from * around, ch 5, join": the chain that closed the round already.
+        tally.moves.pop()
+    else:
+        tally.make_space(amount)
+    tally.closed = False
     tally.moves.append(
         Move(MoveKind.CHAIN, chain.words, chain.span, spaces=1, stitch="ch", times=amount)
     )

@@ -9,8 +9,8 @@ from dataclasses import replace
 from reader.counts.endings import (
     Worker,
     close_round,
-    closes_loop,
-    into_tall_of,
+    closes_in_pass,
+    keeps_loop,
     trimmed,
     work_ending,
 )
@@ -95,14 +95,13 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         named = _named_in(node, tally)
         node = replace(node, until=Until.TIMES, number=Num((named,))) if named else node
     ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)
-    into_tall = closes_loop(node) and into_tall_of(node)
+    into_tall = keeps_loop(node, tally)
     takes = 0 if into_tall else ending.takes
     behind = Need(need.stitches + takes, need.spaces + ending.space_takes + into_tall)
     cut = not fixed(node) and bool(node.ending) and tally.choice.cut_ending
-    if cut and not tally.walk.alike(names_in(node.body)) and cut_walking(
-        node, tally, need, work_all
-    ):
-        pass
+    walks = not tally.walk.alike(names_in(node.body))
+    if (cut or closes_in_pass(node)) and walks and cut_walking(node, tally, need, work_all):
+        cut = True
     elif cut:
         work_cut(node, one, tally, need, work_all)
     elif not to_last_group(node) and tally.walk.alike(names_in(node.body)) and not one.unsure:
@@ -316,7 +315,7 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
     """
     begun = _kept(tally)
     takes = body_of(node.ending, tally, work_all).walk.takes
-    in_loop = closes_loop(node) and into_tall_of(node)
+    in_loop = keeps_loop(node, tally)
     keep = Need(need.stitches + (0 if in_loop else takes), need.spaces + in_loop)
     work_each(node, tally, keep, work_all)
     tally.uneven = None

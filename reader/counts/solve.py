@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from reader.counts.agreeing import values
 from reader.counts.between import between_stitches
-from reader.counts.endings import AROUND
+from reader.counts.endings import AROUND, with_closing
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
 from reader.counts.fabric import Below, Run, chains_as_stitches, foundation, nameless
 from reader.counts.lists import knits, repeated, slips_on, whole_row
@@ -48,12 +48,12 @@ def work_row(
     """
     below = _lies_below(ends, below, choice, size)
     listed = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
-    rest = between_stitches(by_needles(listed), below)
+    rest = with_closing(between_stitches(by_needles(listed), below))
     tally = Tally(size, below, choice, Walk(below), carried=carried, room=room)
     for one in ends.lead:
         tally.moves.append(Move(_lead_kind(one), one.words, one.span))
-    if any(isinstance(one, Act) and one.deed is Deed.OTHER_SIDE for one in ends.lead):
-        to_other_edge(tally)
+        if isinstance(one, Act) and one.deed is Deed.OTHER_SIDE:
+            to_other_edge(tally)
     if ends.foundation is not None:
         _tell_foundation(ends.foundation, tally, rest)
     elif _ring_below(rest):
@@ -72,12 +72,12 @@ def work_row(
         _count_chain(ends, rest, height, tally)
     elif makes_loop(first_work(rest), height) and tally.walk.known:
         tally.make_space(height)
-    skipped = first_work(rest) if ends.foundation is not None or below.chained else None
+    skipped = first_work(rest) if passed else None
     tally.turning = 0 if chained else max(height, skipped.place.nth - 1 if skipped else 0)
     rest = repeated(rest, choice, size, below.edge if choice.over_again else 0)
     work_all(whole_row(slips_on(rest), tally), tally)
-    if tally.grouped and tally.runs and tally.runs[0].is_stitch and tally.runs[-1].is_stitch:
-        tally.runs.append(Run("gap"))
+    ends_met = bool(tally.runs) and tally.runs[0].is_stitch and tally.runs[-1].is_stitch
+    tally.runs += [Run("gap")] if tally.grouped and ends_met else []
     next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
     return _close(tally, choice, chained, next_chain, ends)
 

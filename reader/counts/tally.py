@@ -79,7 +79,8 @@ class Tally:
     the end of the row before. turning: chains of a turning chain that is no stitch. netted:
     squares of a net were worked, squares_left: so many of those below were passed over. room:
     moves that may be opened. picoted: the last chains were closed to a picot, so that those to
-    come belong to the same loop. untold: stitches that the row goes on over though no word tells
+    come belong to the same loop. closed: the chain that closes the round was made though no word
+    had told of it yet. untold: stitches that the row goes on over though no word tells
     of them.
     """
 
@@ -106,6 +107,7 @@ class Tally:
     squares_left: int = 0
     room: int = MOVES
     picoted: bool = False
+    closed: bool = False
 
     @property
     def makes(self) -> int:

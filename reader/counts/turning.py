@@ -9,8 +9,8 @@ from dataclasses import replace
 
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run
-from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Where, Work
-from reader.terms.stitches import Craft
+from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Skip, Where, Work
+from reader.terms.stitches import Craft, Kind
 
 
 def chain_options(
@@ -43,20 +43,28 @@ def chain_options(
     tall = work.stitch.height if work else 3
     if height <= 1 and not held.get(height, True):
         return [False]
-    if makes_loop(work, height):
+    if makes_loop(work, height) or belongs_to_cluster(work, ends.body, size):
         return [False, True]
     if height in told:
         return [told[height]]
     if height in held:
         return [held[height], not held[height]]
     if height <= 1 or (tall <= 1 and work is not None):
-        if height >= 3 and (stands_for_one(ends.body, size) or symmetric_edge(ends.body)):
-            return [True, False]
-        return [False, True] if height >= 3 else [False]
-    usual = silent if silent is not None else height >= 3
-    if not usual and stands_for_one(ends.body, size):
-        usual = True
+        if height < 3:
+            return [False]
+        likely = stands_for_one(ends.body, size) or symmetric_edge(ends.body) is not None
+        return [likely, not likely]
+    usual = (height >= 3 if silent is None else silent) or stands_for_one(ends.body, size)
     return [usual, not usual]
+
+
+ALL_ROWS = re.compile(r"\b(?:all|each|every) (?:rows?|rnds?|rounds?)\b", re.IGNORECASE)
+
+
+def turns_always(nodes: Sequence[Node]) -> bool:
+    """Whether the chain that a row is turned with turns every row: "ch 3 to turn all rows"."""
+    turns = [one for one in nodes if isinstance(one, Act) and one.deed is Deed.TURN]
+    return any(ALL_ROWS.search(one.words) for one in turns)
 
 
 def makes_loop(work: Work | None, height: int) -> bool:
@@ -111,6 +119,23 @@ def symmetric_edge(body: Sequence[Node]) -> Work | None:
     fits = isinstance(chain, Chain) and isinstance(tall, Work) and tall.stitch.height >= 3
     at_end = isinstance(tall, Work) and tall.place.where is Where.LAST
     return tall if fits and at_end and isinstance(tall, Work) else None
+
+
+def belongs_to_cluster(work: Work | None, body: Sequence[Node], size: int) -> bool:
+    """Whether the chain before a cluster is a part of it: the round is joined to a cluster, or it
+    begins with as many clusters as each pass has.
+    """
+    if work is None or work.stitch.kind is not Kind.CLUSTER:
+        return False
+    joins = [one for one in body if isinstance(one, Act) and one.deed is Deed.JOIN]
+    if any(work.stitch.name in one.words.lower() for one in joins):
+        return True
+    again = next((one for one in body if isinstance(one, Repeat)), None)
+    alike = [
+        one.number.at(size) for one in (again.body if again is not None else ())
+        if isinstance(one, Work) and one.stitch == work.stitch and one.number is not None
+    ]  # fmt: skip
+    return work.number is not None and work.number.at(size) > 1 and work.number.at(size) in alike
 
 
 def stands_for_one(body: Sequence[Node], size: int) -> bool:

@@ -8,7 +8,7 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge
 from reader.pattern.holders import set_aside
 from reader.pattern.other_side import other_side
-from reader.pattern.phrasing import act_here, take_phrase
+from reader.pattern.phrasing import EVERY_ROW, act_here, take_phrase
 from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.remarks import chain_counts
 from reader.pattern.tree import (
@@ -239,11 +239,12 @@ def _is_colour_join(cur: Cursor) -> bool:
 def _turn(cur: Cursor, start: int) -> Node | None:
     if cur.accept("w&t", "w + t", "wrap and turn", "wrap & turn", "wt", "w & t"):
         return ShortTurn(cur.span(start), cur.said(start))
-    if cur.accept("turn", "turning", "rotate"):
+    if cur.accept("turn", "turning", "rotate", "to turn"):
         if cur.low(-1) == "rotate":
             take_phrase(cur)
             return act_here(cur, start, Deed.OTHER_SIDE)
         cur.accept("work", "your work", "the work", "and")
+        cur.accept(*EVERY_ROW)
         return act_here(cur, start, Deed.TURN)
     if cur.accept(*NOT_DONE):
         take_phrase(cur)

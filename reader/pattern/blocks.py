@@ -38,7 +38,7 @@ OPEN_RANGE = re.compile(
     re.IGNORECASE,
 )
 """A line that ends inside a label: "5th to"."""
-ORDINAL_LAST = re.compile(r"\d(?:st|nd|rd|th)$|\b(?:next|following)(?: \d+)?$", re.IGNORECASE)
+ORDINAL_LAST = re.compile(r"\d(?:st|nd|rd|th)[)\]]?$|\b(?:next|following)(?: \d+)?$", re.IGNORECASE)
 ROW_FIRST = re.compile(r"(?:rows?|rnds?|rounds?)\b", re.IGNORECASE)
 """A label that the line's end cuts: "8th to 12th / ROUNDS:"."""
 RUNS_ON = re.compile(

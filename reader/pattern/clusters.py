@@ -56,6 +56,10 @@ def _inside(nodes: tuple[Node, ...], takes: int) -> Iterator[Stitch]:
             yield one.stitch
 
 
+def _slips(one: Node) -> bool:
+    return isinstance(one, Work) and one.stitch.kind is Kind.SLIP
+
+
 def clustered(made: list[Node], told: Act) -> bool:
     """Turns the stitches before into one, together with the chain that begins such a row; False
     where the words say no such thing.
@@ -68,7 +72,7 @@ def clustered(made: list[Node], told: Act) -> bool:
     places = last.place.number.values[0] if last.place.where is Where.NEXT else 1
     if last.stitch.craft is not Craft.CROCHET or per * places < 2 or (popcorn and places > 1):
         return False
-    begins = [at for at, one in enumerate(made) if not isinstance(one, Act)]
+    begins = [at for at, one in enumerate(made) if not (isinstance(one, Act) or _slips(one))]
     first = made[begins[-2]] if len(begins) > 1 else None
     # Before it there may be the chain of the ring, and the one that stands for its first stitch.
     begun = all(isinstance(made[at], Chain) for at in begins[:-1]) and isinstance(first, Chain)

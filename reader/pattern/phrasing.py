@@ -12,6 +12,12 @@ STRETCH = 30
 VERBS = frozenset(["work", "make", "ch", "chain"])
 """Tokens a phrase may take along."""
 
+EVERY_ROW = tuple(
+    f"{which} {row}" for which in ("all", "each", "every")
+    for row in ("row", "rows", "round", "rounds", "rnd", "rnds")
+)  # fmt: skip
+"""Behind "turn": the chain before it turns them all."""
+
 
 def take_phrase(cur: Cursor, stops: frozenset[str] = STOPS) -> None:
     """Takes the rest of the phrase that stands here."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.places import find_place
+from reader.pattern.places import find_place, skip_loop_words
 from reader.pattern.tree import Act, Deed, Group, Node, Where
 
 VERBS = ("work", "make", "place", "worked", "working", "complete", "finish")
@@ -35,6 +35,17 @@ def place_first(cur: Cursor) -> bool:
     counted = counted or cur.stitch() is not None or cur.low() in ("(", "[")
     cur.at = at
     return place is not None and counted
+
+
+def entered(cur: Cursor) -> bool:
+    """Takes "in front loop of st," behind "working": how the stitches to come are entered; False
+    (nothing taken) where a place follows.
+    """
+    at = cur.at
+    if skip_loop_words(cur) and cur.low() in (",", ";", ":"):
+        return True
+    cur.at = at
+    return False
 
 
 def inverted(cur: Cursor, start: int) -> Node | None:

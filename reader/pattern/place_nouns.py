@@ -49,6 +49,10 @@ def sized_group(cur: Cursor) -> int:
     return at + 1 if at > 1 and cur.low(at) in GROUP_NOUNS else 0
 
 
+ONE_OF_ROW = ("next", "following", "last", "each", "every")
+INTO_CHAIN = ("in", "into", "over", "under", *ONE_OF_ROW)
+
+
 def nth_of_hook(cur: Cursor) -> bool:
     """Whether "2nd ch from hook" stands here, without a preposition."""
     behind = cur.low(1) in STITCH_NOUNS | CHAIN_NOUNS
@@ -57,10 +61,13 @@ def nth_of_hook(cur: Cursor) -> bool:
 
 
 def _its_loop(cur: Cursor) -> bool:
-    """Whether "ch 7" is the loop of seven chains: "ch 3 corner", "3 sc in ch 7, repeat"."""
+    """Whether "ch 7" is the loop of seven chains: "ch 3 corner", "3 sc in ch 7, repeat", "over next
+    ch 1", "over last ch 1 made".
+    """
     if cur.low(2) == "corner":
         return True
-    return cur.low(-1) in ("in", "into") and cur.low(2) in (*STOPS, "")
+    named = cur.low(-1) in ("in", "into", "over", "under", *ONE_OF_ROW) or cur.kind(-1) == "ord"
+    return named and cur.low(2) in (*STOPS, "", "made")
 
 
 def find_noun_chain(cur: Cursor) -> tuple[str, int]:
@@ -86,7 +93,8 @@ def find_noun_chain(cur: Cursor) -> tuple[str, int]:
         noun = find_noun(cur)
         if noun:
             return "sp", chain
-        if cur.tokens[at + 1].hyphen or cur.low(-3) in ("in", "into"):
+        made = cur.accept("made")
+        if made or cur.tokens[at + 1].hyphen or cur.low(-3) in INTO_CHAIN or cur.kind(-3) == "ord":
             return "sp", chain
         cur.at = at
     return find_noun(cur), 0

@@ -14,7 +14,8 @@ STITCH_NOUNS = frozenset(
 SPACE_NOUNS = frozenset(
     {"sp", "sps", "space", "spaces", "loop", "loops", "lp", "lps", "corner", "corners", "gap",
     "gaps",
-     "hole", "holes", "arch", "arches", "eyelet", "eyelets", "mesh", "ls",
+     "hole", "holes", "arch", "arches", "eyelet", "eyelets", "mesh", "meshes",
+     "ls",
      "handle", "handles", "strap", "straps"}
 )  # fmt: skip
 CHAIN_NOUNS = frozenset({"ch", "chs", "chain", "chains"})

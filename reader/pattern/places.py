@@ -65,6 +65,9 @@ def skip_loop_words(cur: Cursor) -> bool:
             if cur.accept("sts", "stitches"):
                 # "in back loop of sts only": how all are entered, and no place.
                 cur.accept("only", "throughout")
+            elif cur.low() in STITCH_NOUNS and cur.low(1) in (",", ";", ":"):
+                # "in front loop of st, 2 sc in next st": said of the stitch to come.
+                cur.at += 1
 
 
 def find_place(cur: Cursor) -> Place | None:
@@ -285,6 +288,12 @@ class _Said:
         return True
 
 
+AHEAD = ("next", "following", "foll", "remaining", "rem")
+SEVERAL = frozenset(
+    one for one in STITCH_NOUNS | SPACE_NOUNS if one.endswith("s") and one not in ("s", "ls")
+)
+
+
 def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     """ "next 3 sts", "last st", "3rd ch from hook", "same space", "8 stitches following"."""
     start = cur.at
@@ -300,6 +309,9 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     if not named:
         cur.at = start
         return None
+    if each and said.number is None and said.determiner in AHEAD and cur.low(-1) in SEVERAL:
+        # "in each of the following loops": all that are left.
+        said.where = Where.EACH
     if chain and topped and cur.low(-1) not in SPACE_NOUNS:
         # "top of the ch-3": the chain as a stitch, not its space.
         noun, chain = "tch", 0

@@ -7,6 +7,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.place_words import CHAIN_NOUNS
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Num, Until, Where
 from reader.terms.stitches import Craft
@@ -38,6 +39,18 @@ ROWS_MEANT = frozenset(
     ["row", "rows", "rnd", "rnds", "round", "rounds", "last", "these", "this", "the", "pattern"]
 )
 """After "repeat", these speak of whole rows, not of stitches."""
+
+
+MANNERS = (
+    "in same manner", "in the same manner", "in this manner", "in like manner", "in the same way",
+    "in same way", "in this way",
+)  # fmt: skip
+LAST_ROUND = tuple(
+    f"{which}{row} with"
+    for which in ("", "the ", "this ", "each ", "last ", "the last ")
+    for row in ("row", "round", "rnd")
+)
+"""Behind "ending": it is the row that ends so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -197,6 +210,9 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
         times, until = cur.number(1) or ONE, Until.TIMES
         cur.at += 2
     place = find_place(cur) if cur.low() not in (",", ";", ".", "ending", "end", "") else None
+    if place is not None and cur.low() in CHAIN_NOUNS and cur.kind(1) != "num":
+        # "across ch": along the foundation.
+        cur.at += 1
     if place is not None and until is Until.OPEN and place.where in (Where.TO_LAST,):
         until, times, noun = Until.TO_LAST, place.number, place.noun
     ending, altered = _ending(cur)
@@ -205,14 +221,14 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
 
 def _ending(cur: Cursor) -> tuple[bool, bool]:
     start = cur.at
-    cur.accept("in same manner", "in the same manner", "in this manner", "in like manner")
+    cur.accept(*MANNERS)
     cur.accept(",", ";")
     length = cur.any_words(ENDING)
     if not length:
         cur.at = start
         return False, False
     cur.at += length
-    cur.accept("row with", "round with", "rnd with")
+    cur.accept(*LAST_ROUND)
     altered = cur.accept(
         "last repeat with", "last rep with", "last repeat", "the last repeat with", "last rep"
     )

@@ -225,6 +225,14 @@ FABRIC = re.compile(
     re.IGNORECASE,
 )
 """A whole row in a fabric that is named and not spelled out."""
+WORK_EVEN = re.compile(
+    r"^\W*(?:(?:and|now|then)\s+)*(?:work(?:ing)?|cont(?:inue)?|crochet)\.?\s+(?:even|straight|plain)\b"
+    r"(?! (?:around|across|to)\b)(?:\s+(?:in|with)\s+(?:[a-z]+\s?){1,3}?)?"
+    r"(?:\s+(?:on|over|across)\s+(?:the |these |those |all |remaining |rem )*(?P<goal>\d+)\s*"
+    r"(?:[a-z]+\s?){0,2})?(?=\s*(?:[.;(]|,\s*(?:join|turn|ch \d|cut|break|fasten)|$))",
+    re.IGNORECASE,
+)
+"""A whole row as the one before it, on so many stitches where they are told."""
 SPELLED_OUT = re.compile(
     r"\b(?:(?:in|into) (?:the )?(?:next|first|same|last|each)"
     r"|(?:cast|bind|bound)(?:ing)? (?:off|on))\b",

@@ -66,6 +66,7 @@ from reader.pattern.rule_words import (
     UNTIL_ROW,
     UP_TO_ROW,
     VARIED,
+    WORK_EVEN,
 )
 from reader.pattern.schedules import find_schedule
 
@@ -104,6 +105,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or _last_again(words, rows)
         or (_odd_and_even(words) if rows else None)
         or (_rows_again(words) if rows else None)
+        or (_work_even(words) if labelled else None)
         or _fabric(words)
         or (_even(words) if rows else None)
         or _measured(words)
@@ -152,6 +154,15 @@ def _measured(words: str) -> Rule | None:
         "even", start=found.start(), end=end, rest=told, measured=True, step=step,
         at_once=at_first,
     )  # fmt: skip
+
+
+def _work_even(words: str) -> Rule | None:
+    """ "Work even in meshes", "work even on 24 dc": every row of the label as the one before."""
+    found = WORK_EVEN.match(words)
+    if found is None or MEASURE.search(words) or find_change(words) is not None:
+        return None
+    goal = int(found["goal"][:4]) if found["goal"] else None
+    return Rule("fabric", start=0, end=found.end(), rest=found.group(), goal=goal)
 
 
 def _fabric(words: str) -> Rule | None:

@@ -119,7 +119,8 @@ def _names(text: str) -> tuple[str, ...]:
     found = next((one for one in lines if not WORKED.search(one.group("list"))), None)
     if not found or not re.search(r"[\[(,;-]", found.group("list")):
         return ()
-    said = re.sub(r"[\[\](){}]", ",", found.group("list"))
+    listed = re.split(r"\.\s+(?=[A-Z])", found.group("list"))[0]
+    said = re.sub(r"[\[\](){}]", ",", listed)
     parts = re.split(r"[,;/:]|(?<=\d)\s*[—-]\s*(?=\d)|\bto\b|\band\b", said)
     names = [name.strip(" .") for name in parts if name.strip(" .")]
     names = [name for name in names if len(name) < 20]

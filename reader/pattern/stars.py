@@ -37,11 +37,28 @@ def _after_start(made: Sequence[Node]) -> int:
         one, after = made[index], made[index + 1 : index + 2]
         if isinstance(one, Chain) and _begins_loop(made[index : index + 3]):
             break
+        after = made[index + 2 : index + 3] if after and isinstance(after[0], Skip) else after
         height = after[0].stitch.height if after and isinstance(after[0], Work) else None
         if isinstance(one, Chain) and height is not None and one.number.values[0] != max(height, 1):
-            break
+            return _same_loop(made, index, one.number.values[0] - height) if height > 2 else index
         index += 1
     return index if index < len(made) else 0
+
+
+def _same_loop(made: Sequence[Node], first: int, chains: int) -> int:
+    """ "Ch 6, dc in next, ch 3, dc in next, repeat 5 times": the first chain is a dc and a loop
+    like those that are repeated; where a pass of them begins, else the list's own beginning.
+    """
+    like = [
+        at
+        for at in range(first + 2, len(made) - 1)
+        if _is_chain(made[at], chains) and isinstance(made[at - 1], Work)
+    ]
+    return like[-1] if like else first
+
+
+def _is_chain(node: Node, chains: int) -> bool:
+    return isinstance(node, Chain) and node.number.values[0] == chains
 
 
 def _begins_loop(nodes: Sequence[Node]) -> bool:

@@ -8,11 +8,11 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
-from reader.pattern.place_first import NOT_OURS, PLACES_FIRST, VERBS, inverted, place_first
+from reader.pattern.place_first import NOT_OURS, PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.place_words import RING_WORDS
 from reader.pattern.places import find_place
 from reader.pattern.told_behind import chains_between, explained, made_of, so_many_changes
-from reader.pattern.tree import Act, Node, Num, Place, Where, Work
+from reader.pattern.tree import Act, Deed, Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
@@ -32,6 +32,8 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         if whole is not None:
             return whole
         cur.at = start + 1
+    if cur.at > start and entered(cur):
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if cur.low() in PLACES_FIRST and place_first(cur):
         return inverted(cur, start)
     tog = _sts_together(cur, start)

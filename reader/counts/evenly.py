@@ -1,0 +1,50 @@
+"""Rows by rule whose count stays: "knit 4 rows", "work even in pattern", "work even on 24 sts"."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from reader.counts.entries import numbers_of
+from reader.counts.fabric import plain
+from reader.counts.growth import LONGEST
+from reader.counts.questions import ask_of_chart, ask_of_which_row
+from reader.pattern.layout import WrittenRow
+from reader.pattern.rule import Rule
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+
+def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
+    """ "Knit 4 rows", "work 6 rounds even": the count stays, or changes in one of them."""
+    start, end = row.start + rule.start, row.start + rule.end
+    why = "as many rows as the measure takes" if rule.measured else ""
+    if rule.charted:
+        why = "a chart is not read; the stitch count is taken to stay"
+        ask_of_chart(ledger, row, start, end)
+    rows = len(numbers_of(row.mark)) if rule.kind == "fabric" else rule.rows
+    if rule.until_row is not None:
+        rows = max(0, rows - (ledger.number or 0))
+    if rule.unclear:
+        ask_of_which_row(ledger, row, start, end)
+    rows = min(rows, LONGEST)
+    if rule.kind == "fabric" and rule.goal is not None:
+        goes_on_with(ledger, rule.goal, start, end)
+    changed = 0 if rule.at_once else rows - 1
+    for at in range(rows):
+        count = ledger.below.stitches
+        if count is not None and at == changed:
+            count += rule.step
+        if not ledger.full():
+            count = -1 if rule.unclear else count
+            ledger.even(count, row.mark, start, end, why, rule.measured)
+
+
+def goes_on_with(ledger: Ledger, stitches: int, start: int, end: int) -> None:
+    """Takes what "work even on 24 stitches" says is on hand; asked about where it is not."""
+    here = ledger.below.stitches
+    if stitches in (here, ledger.below.spaces):
+        return
+    if here is not None and not ledger.doubted and ledger.rows:
+        ledger.ask_of_total(stitches, start, end)
+    ledger.below, ledger.doubted = plain(stitches), True
