@@ -20,6 +20,7 @@ from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked
 from reader.counts.nearing import distance, nearer, reached, whole_goal
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
+from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.sentences import ALONE, SAME_TIME, THIS_AGAIN, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
@@ -79,7 +80,7 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
 
 def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
     knits = ledger.pattern.craft is Craft.KNITTING
-    for one in sentences_of(ledger.text, row) if knits else [row]:
+    for one in (sentences_of if knits else running_rows)(ledger.text, row):
         words = " ".join(ledger.text[one.start : one.end].split()) if knits else ""
         join_copies(ledger, words)
         first = begins_with_them(words)
@@ -108,6 +109,7 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
         return
     words = ledger.text[row.start : row.end]
     note_star(ledger, words)
+    on_the_other_side(ledger, row)
     if ledger.pattern.craft is Craft.KNITTING:
         hold_against(ledger, row.start, row.end)
     if row.mark is None and ledger.pattern.craft is Craft.KNITTING:

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from reader.counts.entries import numbers_of
 from reader.counts.fabric import plain
 from reader.counts.growth import LONGEST
+from reader.counts.pattern_again import first_row_again
 from reader.counts.questions import ask_of_chart, ask_of_which_row
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
@@ -30,6 +31,8 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     rows = min(rows, LONGEST)
     if rule.kind == "fabric" and rule.goal is not None:
         goes_on_with(ledger, rule.goal, start, end)
+    if rows and first_row_again(ledger, WrittenRow(row.mark, start, end)):
+        rows -= 1
     changed = 0 if rule.at_once else rows - 1
     for at in range(rows):
         count = ledger.below.stitches

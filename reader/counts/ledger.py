@@ -23,7 +23,7 @@ from reader.counts.foundation import (
 from reader.counts.judging import judge
 from reader.counts.learned_totals import Learned
 from reader.counts.markers import placed
-from reader.counts.on_hand import count_of, left_by, stated_in
+from reader.counts.on_hand import count_of, left_aside, left_by, stated_in
 from reader.counts.patterned import edge_beside, unit_before
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
@@ -81,6 +81,7 @@ class Ledger:
         self.rival: Rival | None = None
         self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
         self.waiting: tuple[int, ...] = ()
+        self.unworked = 0
         self.times_more: bool | None = None
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
@@ -348,6 +349,7 @@ class Ledger:
             self.below = replace(self.below, in_loop=True)
         if (self.below.stitches or 0) > LONGEST_ROW:
             self.below, self.doubted = Below(), True
+        self.unworked = max(self.unworked, left_aside(solved, entry.nodes))
         self.turning = solved.next_chain if turns_always(entry.nodes) else self.turning
         self.carried = solved.next_chain or self.turning
         self.number = number if number is not None else (self.number + 1 if self.number else 0)

@@ -10,6 +10,7 @@ from reader.counts.entries import Entry, follows
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, stretched
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
+from reader.pattern.tree import Act, Deed, Node
 
 
 def count_of(
@@ -45,6 +46,17 @@ def left_by(solved: Solved, count: int | None, entry: Entry, sections: int) -> B
         return chains_as_stitches(of_runs(tally.runs, solved.count, sections))
     of_loops = not tally.makes and count == tally.spaces
     return of_runs(tally.runs, 0 if of_loops else count, sections)
+
+
+def left_aside(solved: Solved, nodes: Sequence[Node]) -> int:
+    """The stitches left below at the end of a row that is turned before it is over; 0 for others.
+    Those that slip stitches went over at its beginning are not among them.
+    """
+    tally, below = solved.tally, solved.tally.below.stitches
+    turned = any(isinstance(one, Act) and one.deed is Deed.TURN for one in nodes)
+    if not turned or below is None or not tally.walk.known or tally.unsure or tally.unread:
+        return 0
+    return max(0, below - tally.walk.takes)
 
 
 def _possible(count: int | None) -> int | None:

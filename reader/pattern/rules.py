@@ -17,22 +17,18 @@ from reader.pattern.changes import (
 )
 from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
-from reader.pattern.labels import opened
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
     ALTERNATELY,
     AS_IT_GREW,
-    BETWEEN_INCS,
     BEYOND_GOAL,
     BY_KIND,
     BY_TURNS_FOR,
-    CHANGES_COUNT,
     CHART,
     DID_SO_MANY,
     EVEN,
     EVEN_ROUND,
     FABRIC,
-    FEWER_LOOPS,
     FOR_ROWS,
     FURTHER_WORK,
     GOES_ON,
@@ -41,13 +37,13 @@ from reader.pattern.rule_words import (
     LIKE_FIRST,
     LIKE_LAST,
     MEASURE,
+    MEASURED_FROM,
     MORE,
     NEXT_ROW,
     ODD_AND_EVEN,
     OPEN_END,
     PER_SECTION,
     PICKS_UP,
-    PLAIN_DIFFERENCE,
     PLAIN_ROWS,
     REPEAT_CHANGE,
     REPEAT_LAST,
@@ -56,11 +52,9 @@ from reader.pattern.rule_words import (
     RIB_FOR,
     ROW_NAMED,
     ROWS_UNDERSTOOD,
-    SAME_AS,
     SHAPED,
     SPELLED_OUT,
     STITCHES_ON,
-    THE_SAME,
     THEN,
     UNTIL_LABEL,
     UNTIL_ROW,
@@ -68,7 +62,8 @@ from reader.pattern.rule_words import (
     VARIED,
     WORK_EVEN,
 )
-from reader.pattern.schedules import find_schedule
+from reader.pattern.same_row import same_as
+from reader.pattern.schedules import coloured_rows, find_schedule
 
 
 def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule | None:
@@ -100,7 +95,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
     # Most rows name no other row, and most rules do: those are then not looked for in vain.
     rows = ROW_NAMED.search(words) is not None
     return (
-        (_same_as(words) if labelled else None)
+        (same_as(words) if labelled else None)
         or _change_again(words)
         or _last_again(words, rows)
         or (_odd_and_even(words) if rows else None)
@@ -113,32 +108,6 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
     )
 
 
-def _same_as(words: str) -> Rule | None:
-    """ "Same as 4th row"; a difference named behind it makes it something else."""
-    again = THE_SAME.match(words)
-    if again:
-        return Rule("same", rest=words[again.end() :], named=(0,))
-    found = SAME_AS.match(words)
-    if not found:
-        return None
-    rest = found.group("rest")
-    goes_on = re.match(r"\s*(?:,|for|until|\d+|through|to\b|and\b|once|twice|alternately)", rest)
-    if goes_on and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):
-        return None
-    if found.group("last") and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):
-        return None
-    numbers = opened(found.group("a") or found.group("b") or "0")
-    differing = PLAIN_DIFFERENCE.search(rest[:40])
-    if differing is not None and BETWEEN_INCS.search(rest):
-        # As many increases as in the row that is quoted, only farther apart.
-        return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, by_gain=True)
-    differs = differing is not None and bool(CHANGES_COUNT.search(rest[differing.end() :]))
-    fewer = FEWER_LOOPS.search(rest) is not None
-    return Rule(
-        "same", numbers[0], numbers[-1], rest=rest, named=numbers, differs=differs, fewer=fewer
-    )
-
-
 def _measured(words: str) -> Rule | None:
     """ "Work in rib until piece measures 2 inches"."""
     found = MEASURE.search(words)
@@ -146,7 +115,7 @@ def _measured(words: str) -> Rule | None:
         return None
     beyond = FURTHER_WORK.search(words, found.start("rest"), found.end())
     end = beyond.start() if beyond else found.end()
-    told = words[found.start() : end]
+    told = MEASURED_FROM.sub("", words[found.start() : end])
     step, at_first = change_once(told)
     if (SHAPED.search(told) or AS_IT_GREW.search(told)) and not step:
         return None
@@ -192,7 +161,11 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
         # The colours of the rows tell how many they are.
         tail, until, row = words[found.end() :][: planned.end], None, None
         end = found.end() + planned.end
-    times = planned.rows if planned and end > found.end() else None if until else times_in(tail)
+    planned_rows = planned.rows if planned is not None and end > found.end() else None
+    if planned_rows is not None and THROUGHOUT.match(tail):
+        # The colours are those of all rows, also of those worked already.
+        planned_rows, row = None, planned_rows
+    times = planned_rows or (None if until or row else times_in(tail))
     goal, each = goal_in(tail), _by_section(tail)
     return Rule(
         kind, first, last, rows, times, goal, found.start(), end, tail, until_row=row,
@@ -200,6 +173,7 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
     )  # fmt: skip
 
 
+THROUGHOUT = re.compile(r"\s*throughout\b")
 LONGEST_PLAN = 900
 """Characters in which the colours of rows are looked for."""
 
@@ -287,8 +261,9 @@ def _even(words: str) -> Rule | None:
         rows, start = int(counted.group("rows")[:4]), counted.start()
         return Rule("even", rows=rows, start=start, end=counted.end(), rest=counted.group())
     found = EVEN.search(words) or EVEN_ROUND.search(words)
-    if not found:
-        return None
+    coloured = coloured_rows(words, found.start() if found else len(words))
+    if coloured is not None or not found:
+        return coloured
     rows = value_of(found.group(1), found.group(2)) or 1
     behind = found.groupdict().get("rest") or ""
     until = rows if IN_TOTAL.match(behind) else None
@@ -296,9 +271,8 @@ def _even(words: str) -> Rule | None:
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
     tail = re.split(r"[.;]", words[found.start() :], maxsplit=1)[0]
     change = find_change(ROWS_UNDERSTOOD.sub(r"\g<0> row", tail))
-    if rows == 1 and IN_EVERY_STITCH.search(tail):
-        return None
-    if change is not None and change.step and goal_in(tail) is not None:
+    to_goal = change is not None and change.step and goal_in(tail) is not None
+    if to_goal or (rows == 1 and IN_EVERY_STITCH.search(tail)):
         return None
     if change is not None and change.step:
         end = found.start() + len(tail)

@@ -1,5 +1,5 @@
 """Rows told by their colours: "2 rounds Red, 1 round White, * 1 round Blue, 1 round White, repeat
-from * once" -> how many rows.
+from * once", "2 rows each Red, Blue and White" -> how many rows.
 """
 
 from __future__ import annotations
@@ -7,17 +7,32 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-_COLOUR = r"(?:(?:in |of |with )?(?:Lt\. |Dk\. |Med\. )?[A-Z][A-Za-z]*(?: [A-Z][A-Za-z]*){0,2})"
-_ITEM = rf"(?P<n>\d+)\s+(?:more\s+)?(?:rows?|rnds?|rounds?)\s+{_COLOUR}"
+from reader.pattern.rule import Rule
+
+_NAME = r"(?:(?:Lt\. |Dk\. |Med\. )?[A-Z][A-Za-z]*(?: [A-Z][A-Za-z]*){0,2})"
+_ROWS = r"(?:more\s+)?(?:rows?|rnds?|rounds?)"
+_WITH = r"(?:in |of |with )?"
+_MORE = rf"(?:(?:,\s*and|,|\s+and|\s*&)\s+{_WITH}{_NAME}(?!\s*:))*"
+_ITEM = (
+    rf"(?P<n>\d+)\s+{_ROWS}\s+"
+    rf"(?:each\s+{_WITH}(?P<list>{_NAME}{_MORE})|{_WITH}{_NAME})"
+)
 ITEM = re.compile(_ITEM)
+_PLAIN = re.sub(r"\?P<\w+>", "?:", _ITEM)
+_BACK = (
+    r"(?:and\s+)?repeat from (?:the )?(?:last |1st |first )?\*(?:\s+(?:\d+ (?:more )?times|once"
+    r"|twice))?(?:,?\s*(?:ending|end|then)(?: with)?)?"
+)
 SCHEDULE = re.compile(
-    rf"(?:\*\s*)?{_ITEM.replace('?P<n>', '?:')}(?:\s*(?:,|;|and|,\s*and|,?\s*\*|,?\s*repeat from \*"
-    rf"(?:\s+(?:\d+ times|once|twice))?)\s*(?:\*\s*)?(?:{_ITEM.replace('?P<n>', '?:')})?)+"
+    rf"(?:\*\s*)?{_PLAIN}(?:\s*(?:,\s*then|,\s*and|,|;|and then|and|then|,?\s*\*|,?\s*{_BACK})\s*"
+    rf"(?:\*\s*)?(?:{_PLAIN})?)*"
 )
 STARRED = re.compile(
-    r"\*(?P<body>[^*]*),?\s*repeat from \*\s*(?P<times>\d+ times|once|twice)?"
+    r"\*(?P<body>[^*]*),?\s*repeat from (?:the )?(?:last |1st |first )?\*\s*"
+    r"(?P<times>\d+ (?:more )?times|once|twice)?"
 )
 INSTEAD = re.compile(r"ending last repeat with (\d+) rows? [A-Z]\w* instead of (\d+) rows?")
+COLOUR = re.compile(_NAME)
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,21 +48,48 @@ def find_schedule(words: str) -> Schedule | None:
     """The first list of rows by colours in the words (numbers in figures), None where there is none
     of at least two.
     """
-    found = SCHEDULE.search(words)
-    if found is None or len(ITEM.findall(found.group())) < 2:
+    found = next((one for one in SCHEDULE.finditer(words) if _colours(one.group()) > 1), None)
+    if found is None:
         return None
     said = found.group()
-    rows = sum(int(n[:3]) for n in ITEM.findall(said))
+    rows = _rows(said)
     for star in STARRED.finditer(said):
-        inner = sum(int(n[:3]) for n in ITEM.findall(star["body"]))
-        rows += inner * _times(star["times"])
+        rows += _rows(star["body"]) * _times(star["times"])
     instead = INSTEAD.search(words, found.end() - 1)
     if instead is not None:
         rows += int(instead.group(1)[:3]) - int(instead.group(2)[:3])
-    return Schedule(rows, found.start(), found.end())
+    return Schedule(rows, found.start(), found.start() + len(said.rstrip(" ,;")))
+
+
+def _colours(said: str) -> int:
+    """How many colours follow each other."""
+    return sum(len(COLOUR.findall(one["list"] or "A")) for one in ITEM.finditer(said))
+
+
+def _rows(said: str) -> int:
+    """The rows of a list: "2 rows each" as often as there are colours."""
+    return sum(
+        int(one["n"][:3]) * len(COLOUR.findall(one["list"] or "A")) for one in ITEM.finditer(said)
+    )
 
 
 def _times(said: str | None) -> int:
     if said is None or said == "once":
         return 1
     return 2 if said == "twice" else int(said.split()[0][:3])
+
+
+COLOURED = re.compile(
+    r"(?:^\W*|(?<=[.,;:)\]]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:[Tt]hen|[Nn]ow|[Nn]ext)\s+)*"
+    rf"(?:[Ww]ork|[Mm]ake|[Dd]o|[Cc]rochet)\s+\d+\s+{_ROWS}\s+(?:each\s+)?{_WITH}[A-Z]"
+)
+"""Rows told by their colours: "work 3 rows Red and 3 rows White"."""
+
+
+def coloured_rows(words: str, upto: int) -> Rule | None:
+    """ "Work 3 rows Red and 3 rows White" as so many rows, where it is told before `upto`."""
+    found = COLOURED.search(words)
+    planned = find_schedule(words[found.start() :]) if found else None
+    if not found or planned is None or found.start() > upto:
+        return None
+    return Rule("even", rows=planned.rows, start=found.start(), end=found.start() + planned.end)
