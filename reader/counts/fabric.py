@@ -45,6 +45,30 @@ class Run:
         )
 
 
+CORNER = "corner"
+"""Unit of the middle one of the stitches worked into a corner."""
+
+
+def cornered(run: Run) -> list[Run]:
+    """An odd number of stitches in a corner, the middle one known as the corner's own."""
+    side = replace(run, n=run.n // 2, unit="")
+    return [side, replace(run, n=1, unit=CORNER), side]
+
+
+def cornered_in(runs: Iterable[Run]) -> bool:
+    """Whether a row tells of its corners, by a stitch or by spaces."""
+    return any(run.unit == CORNER or run.name == SPACE for run in runs)
+
+
+def with_corners(runs: Iterable[Run]) -> list[Run]:
+    """A row whose groups of three or five in one place are its corners."""
+    out: list[Run] = []
+    for run in runs:
+        group = run.is_stitch and run.unit != "" and run.n > 2 and run.n % 2 == 1
+        out += cornered(run) if group else [run]
+    return out
+
+
 @dataclass(frozen=True, slots=True)
 class Below:
     """What the next row is worked into. stitches None: unknown. chained: an unworked foundation

@@ -10,6 +10,7 @@ from dataclasses import replace
 from reader.counts.agreeing import in_groups
 from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
+from reader.counts.edging import goes_around
 from reader.counts.entries import Entry, by_rule, called, numbers_of, over_rows
 from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, quoted
@@ -254,8 +255,7 @@ class Ledger:
         waiting = self.waiting[0] if len(self.waiting) == 1 else 0
         if self.markers or self.edge or waiting:
             below = replace(below, markers=self.markers, edge=self.edge, waiting=waiting)
-        if below.flat and entry.row.mark is not None:
-            # A row with a label is one of the piece; without, it may go around its edge.
+        if below.flat and not goes_around(entry.row.mark, self.rows):
             below = replace(below, flat=False)
         options = chain_options(
             entry.nodes, below, self.carried, self.size, pattern.craft, self.held,

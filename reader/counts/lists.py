@@ -7,11 +7,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from reader.counts.endings import AROUND
 from reader.counts.ends import first_work, travels
 from reader.counts.readings import begun_at, list_to_end, times_of_list
 from reader.counts.tally import Choice, Tally
 from reader.pattern.tree import (
     Act,
+    Deed,
     Node,
     Num,
     Place,
@@ -70,17 +72,29 @@ def repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Nod
 
 
 def slips_on(rest: list[Node]) -> list[Node]:
-    """The row without the slip stitches behind a repeat that uses it up: they only go on to where
-    the next round begins.
+    """The row with the slip stitches behind what uses it up told as a joining: they only go on to
+    where the next round begins.
     """
-    repeats = [n for n, one in enumerate(rest) if isinstance(one, Repeat)]
-    last = rest[repeats[-1]] if repeats else None
-    if not isinstance(last, Repeat) or last.until is not Until.OPEN:
+    worked = [n for n, one in enumerate(rest) if not (isinstance(one, Act) or travels(one))]
+    last = rest[worked[-1]] if worked else None
+    if isinstance(last, Repeat) and last.until is Until.OPEN:
+        slips = last.ending if _around(last.words) and all(map(travels, last.ending)) else ()
+        whole: Node = replace(last, ending=(), has_ending=False) if slips else last
+    elif isinstance(last, Work) and last.place.where in (Where.REST, Where.EACH):
+        if not _around(last.place.text):
+            return rest
+        whole, slips = last, ()
+    else:
         return rest
-    behind = rest[repeats[-1] + 1 :]
-    if not all(isinstance(one, Act) or travels(one) for one in behind):
-        return rest
-    return [*rest[: repeats[-1] + 1], *(one for one in behind if not travels(one))]
+    return [*rest[: worked[-1]], whole, *map(_joined, (*slips, *rest[worked[-1] + 1 :]))]
+
+
+def _around(words: str) -> bool:
+    return AROUND.search(words) is not None
+
+
+def _joined(one: Node) -> Node:
+    return Act(one.span, one.words, Deed.JOIN) if travels(one) else one
 
 
 def _only_adds(one: Node) -> bool:

@@ -7,7 +7,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.pattern.tree import Act, Deed, Node, Repeat, Until, Where, Work
+from reader.pattern.each_needle import EACH, is_fixed, names_all, over_fixed
+from reader.pattern.tree import Act, Deed, Node, Repeat, Unread, Until, Where, Work
 
 OPEN = (Where.REST, Where.TO_LAST, Where.EACH)
 
@@ -28,9 +29,16 @@ def by_needles(nodes: Sequence[Node]) -> list[Node]:
 
 def _as_often(nodes: Sequence[Node]) -> list[Node]:
     """ "Needles 1 and 3: ...": what is told of several needles, on each of them."""
-    worked, named = _needle(nodes), nodes[0]
-    times = int(named.into) if isinstance(named, Act) and named.into else 1
-    return worked[:1] + worked[1:] * times
+    named = nodes[0]
+    if not isinstance(named, Act):
+        return list(nodes)
+    if names_all(named) and is_fixed(nodes[1:]):
+        return [named, over_fixed(nodes[1:], named)]
+    worked = _needle(nodes)
+    if named.into == EACH:
+        # On how many needles the round lies is nowhere told.
+        return [Unread(named.span, named.words), *worked[1:]]
+    return worked[:1] + worked[1:] * int(named.into or 1)
 
 
 def _names_needle(one: Node) -> bool:

@@ -6,7 +6,7 @@ import re
 from dataclasses import replace
 from functools import lru_cache
 
-from reader.counts.fabric import Run, foundation
+from reader.counts.fabric import CORNER, Run, cornered, foundation
 from reader.counts.made import made_by, made_name, told_group
 from reader.counts.openings import BETWEEN, UNITS, is_opening, wanted
 from reader.counts.reaching import all_places
@@ -184,6 +184,8 @@ def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -
     runs = made_by(stitch, cap(per))
     if told_group(stitch, per, places, group):
         runs = [replace(runs[0], unit="group")]
+    if per > 2 and per % 2 and len(runs) == 1 and CORNER in work.place.text.lower():
+        runs = cornered(runs[0])
     if work.between and per > 1:
         one, chain = Run(made_name(stitch), 1), Run("sp", 1, work.between, True, "group")
         runs = [one, *[run for _ in range(per - 1) for run in (chain, one)]]

@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.counts.fabric import Run
+from reader.counts.fabric import CORNER, GAP, Run, cornered_in, with_corners
 from reader.counts.meshes import work_mesh
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.placing import (
@@ -250,12 +250,17 @@ def scattered(nodes: Sequence[Node], tally: Tally) -> bool:
     Done (True) only where the whole list is of such instructions and the row below is known.
     """
     works = [one for one in nodes if not isinstance(one, Act)]
-    if len(works) < 2 or not tally.walk.known or tally.walk.takes or len(tally.walk.ahead()) < 2:
+    walk = tally.walk
+    # The chain that begins the round may stand on its first stitch.
+    if len(works) < 2 or not walk.known or walk.takes > len(tally.runs):
         return False
     if not all(_everywhere(one, works[0], tally) for one in works):
         return False
     places = [one.place for one in works if isinstance(one, Work | Group)]
-    if len({(p.noun, p.chain, "corner" in p.text) for p in places}) < 2:
+    corners = [CORNER in place.text.lower() for place in places]
+    if len({(p.noun, p.chain, at) for p, at in zip(places, corners, strict=True)}) < 2:
+        return False
+    if len(walk.ahead()) < 2 and not any(corners):
         return False
     _scatter([one for one in works if isinstance(one, Work | Group)], tally)
     return True
@@ -278,10 +283,17 @@ def _everywhere(node: Node, first: Node, tally: Tally) -> bool:
 
 
 def _scatter(works: list[Work | Group], tally: Tally) -> None:
-    for run in tally.walk.ahead():
+    met: set[int] = set()
+    below = tally.walk.ahead()
+    if any(CORNER in one.place.text.lower() for one in works) and not cornered_in(below):
+        below = with_corners(below)
+    if any(run.unit == CORNER for run in below):
+        below = [run for run in below if run.name != GAP]
+    for run in below:
         node = _meant(works, run, tally)
         if node is None:
             continue
+        met.add(id(node))
         trial = tally.fresh()
         body = node.body if isinstance(node, Group) else [replace(node, place=_one(node))]
         work_all(list(body), trial)
@@ -291,6 +303,7 @@ def _scatter(works: list[Work | Group], tally: Tally) -> None:
         tally.moves += trial.moves * min(run.n, 200)
     walk = tally.walk
     tally.spaced = True
+    tally.unsure = tally.unsure or any(id(one) not in met for one in works)
     walk.take(walk.left or 0)
 
 
@@ -303,12 +316,15 @@ def _meant(works: list[Work | Group], run: Run, tally: Tally) -> Work | Group | 
     best, score = None, 0
     for one in works:
         place = one.place
-        if run.is_stitch:
+        corner = CORNER in place.text.lower()
+        if run.is_stitch and (run.unit == CORNER or corner):
+            fits = 3 if corner and run.unit == CORNER else 0 if corner else 1
+        elif run.is_stitch:
             fits = 0 if is_opening(place, tally.walk) else 2 if place.noun == run.name else 1
         else:
             meant = is_opening(place, tally.walk) and wanted(place, tally.walk)(run)
             meant = meant or ("sp" in place.among and place.chain in (0, run.chains))
-            fits = (2 if place.chain or "corner" in place.text else 1) if meant else 0
+            fits = (2 if place.chain or corner else 1) if meant else 0
         if fits > score:
             best, score = one, fits
     return best

@@ -22,6 +22,7 @@ from reader.pattern.cables import find_cable
 from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor, span_of
 from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
+from reader.pattern.each_needle import told_of_each
 from reader.pattern.filet import find_mesh
 from reader.pattern.holders import waits
 from reader.pattern.knitting_fabric import find_fabric
@@ -180,6 +181,8 @@ class _Reading:
             tell_chain(self.made, node)
             return
         if waits(self.made, node):
+            return
+        if told_of_each(self.made, self.clause, node, self.cur.book.needles):
             return
         node = both_over(self.made, node)
         merged = each_and_each(self.made[-1] if self.made else None, node)

@@ -5,6 +5,7 @@ Act, Work.
 from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.each_needle import find_each_needle
 from reader.pattern.tree import Act, Deed, Node, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
@@ -40,7 +41,7 @@ def find_needle(cur: Cursor) -> Node | None:
         stitch = stitch_named("st", Craft.KNITTING)
         place = Place(Where.REST, cur.span(start))
         return Work(cur.span(start), cur.said(start), stitch, None, place) if stitch else None
-    node = _named(cur, start)
+    node = find_each_needle(cur) or _named(cur, start)
     if node is None:
         cur.at = start
     return node

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from reader.pattern.cursor import Book, Special
+from reader.pattern.each_needle import needles_told
 from reader.pattern.filet import is_filet
 from reader.pattern.layout import Layout, lay_out
 from reader.pattern.sizes import sizes_named
@@ -321,6 +322,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     lines = tuple(found.start() + 1 for found in re.finditer("\n", text))
     book = Book(which, chosen, len(sizes), specials, source, (0, *lines), groups=groups)
     book.filet = which is Craft.CROCHET and is_filet(plain)
+    book.needles = needles_told(plain) if which is Craft.KNITTING else 0
     book.learn()
     rules, silent = chain_rules(plain)
     return Pattern(

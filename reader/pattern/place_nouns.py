@@ -80,6 +80,12 @@ def find_noun_chain(cur: Cursor) -> tuple[str, int]:
     if group:
         cur.at += group
         return "group", 0
+    space = 3 if cur.low(1) == "-" else 2
+    if cur.kind() == "num" and cur.low(space - 1) in CHAIN_NOUNS and cur.low(space) in SPACE_NOUNS:
+        # "1 ch sp", "2-ch loop".
+        chain = cur.peek().value
+        cur.at += space + 1
+        return "sp", chain
     if cur.low() == "corner" and cur.low(1) in CHAIN_NOUNS and cur.kind(2) == "num":
         cur.at += 1
     if (

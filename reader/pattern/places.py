@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from reader.pattern.between import behind_space, between_all
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.each_needle import find_each_needle
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.place_nouns import (
     counts_stitches,
@@ -73,6 +74,9 @@ def skip_loop_words(cur: Cursor) -> bool:
 def find_place(cur: Cursor) -> Place | None:
     """The place that stands here, None (and nothing taken) when there is none."""
     start = cur.at
+    if find_each_needle(cur) is not None:
+        cur.at = start
+        return None
     loops = skip_loop_words(cur)
     place = between_all(cur, start) or _place(cur, start, loops)
     if place is None:

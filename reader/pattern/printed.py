@@ -155,6 +155,15 @@ OVER = re.compile(r"\bturn(?:ed)?\W*$|(?<!follows)(?<!thus)(?<!so):$", re.IGNORE
 """A row that is over: a list of stitches behind it is a total."""
 
 
+FINISHED = re.compile(
+    r"\b(?:each (?:ch|st|s ?c|d ?c|h ?d ?c|tr)|across|around|times|twice|thrice|more|turning"
+    r" ch(?:ain)?|last \w+|next \w+|repeat|end|row|round|join(?:ed)?)$",
+    re.IGNORECASE,
+)
+MANY = 8
+"""Stitches: fewer behind a colon may all go into one place, "in each st: 2 dc"."""
+
+
 def parted(piece: str, at: int) -> bool:
     """Whether the dash at `at` stands free between spaces, as one before a total does."""
     dash = piece[at:].lstrip()
@@ -201,11 +210,8 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         kind = (tail.group("ak") or tail.group("bk") or "").lower()
         more = tail.group("alist") or tail.group("blist") or ""
         numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", number + more))
-        if (
-            tail.group("a")
-            and piece[start:].lstrip().startswith(":")
-            and not re.search(r"[:]\s*\d+\s*$", piece)
-        ):
+        told = piece[start:].lstrip().startswith(":") and not re.search(r":\s*\d+\s*$", piece)
+        if tail.group("a") and told and not (FINISHED.search(before) and int(number[:6]) >= MANY):
             continue
         found.append(Printed(start, end, numbers, re.sub(r"[\s.]+", " ", kind).strip()))
         return text[:start] + " " * (end - start) + text[end:]

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.each_needle import EACH_NEEDLE
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.tree import ONE, Num, Shape
 
@@ -33,8 +34,9 @@ ONE_END = re.compile(
     r"|\bat (?:the )?(?:neck|armhole|front|side|inner|outer|inside|centre|center|shoulder) edge"
 )
 OF_A_ROW = re.compile(
-    r"^(?:increasing|decreasing|inc|increase|dec|decrease) \d+(?: (?:sts?|stitches))?"
-    r"(?: (?:in|on|across|over|at))?(?: the)? (?:next|this|same|last|first) (?:row|rnd|round)$"
+    r"^(?:increasing|decreasing|inc|increase|dec|decrease) \d+"
+    r"(?: (?:sts?|stitches|h?dc|sc|h?tr|times))?(?: (?:in|on|across|over|at|during))?(?: (?:the"
+    r" )?(?:next|this|same|last|first)| the) (?:row|rnd|round)$"
 )
 """So many in a row that is named."""
 OVER = re.compile(r"\bof the (\d+)")
@@ -69,9 +71,11 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     every = EVERY.search(said)
     ends = SPOTS.search(said)
     end = ONE_END.search(said)
+    needles = cur.book.needles if EACH_NEEDLE.search(said) else 1
     counted = COUNTED.match(said) is not None or OF_A_ROW.match(said) is not None
     goal = GOAL.search(said)
-    if not ("even" in said or ends or every or counted or end or goal or "across row" in said):
+    told = "even" in said or ends or every or counted or end or goal or "across row" in said
+    if not (told or needles > 1) or not needles:
         return None
     if IN_PLACE.match(said) and not ends and not every:
         return None
@@ -83,7 +87,7 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     until = Num((int(goal.group(1) or goal.group(2)),)) if goal else None
     repeats = ONE if counted else _repeats(cur, length)
     cur.at += length
-    step, spots = _step(said, every), 2 if ends else 1
+    step, spots = _step(said, every), (2 if ends else 1) * needles
     among = OVER.search(said)
     over = Num((int(among.group(1)[:5]),)) if among else None
     return Shape(

@@ -366,7 +366,8 @@ def _before_change(cur: Cursor, start: int, number: Num | None) -> Node | None:
 
 def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
     """ "and in each ch across": the stitch before, in another place."""
-    if cur.low() not in ("in", "into", "on", "across", "around", "over", "to"):
+    each = cur.low() in ("each", "every") and cur.book.craft is Craft.CROCHET
+    if not each and cur.low() not in ("in", "into", "on", "across", "around", "over", "to"):
         return None
     last = next((one for one in reversed(made) if isinstance(one, Work)), None)
     place = find_place(cur)
