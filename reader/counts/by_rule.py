@@ -9,13 +9,15 @@ from dataclasses import replace
 from itertools import chain, islice
 
 from reader.counts.across import again, goes_back, note_star
+from reader.counts.called_back import pineapple, turns
 from reader.counts.casting import cast_on_in
-from reader.counts.entries import Entry, inner_times, numbers_of, once_fewer
+from reader.counts.entries import Entry, numbers_of, once_fewer
 from reader.counts.evenly import evenly
 from reader.counts.evens import Evens
 from reader.counts.growth import LONGEST, run_through, steps_of
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
+from reader.counts.listed import ask_of_list
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
 from reader.counts.nearing import distance, nearer, reached, whole_goal
 from reader.counts.questions import ask_how_often, ask_of_same_time
@@ -121,7 +123,9 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     if rule is not None and rule.kind == "grow" and SAME_TIME.match(words.lstrip()):
         ask_of_same_time(ledger, row.start, row.end)
     if rule is None or begun:
+        here = len(ledger.rows)
         ledger.plain(row)
+        ask_of_list(ledger, row, here)
     elif rule.kind == "same":
         same(ledger, row, rule, upto, evens)
     else:
@@ -182,7 +186,7 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
 
 def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: Evens) -> None:
     """Instructions, then a rule, then what follows it."""
-    cut = row.start + rule.start
+    cut, here = row.start + rule.start, len(ledger.rows)
     before = ledger.text[row.start : cut]
     labelled = row.mark is not None and (bool(row.mark.numbers) or row.mark.times > 1)
     several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
@@ -207,6 +211,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     else:
         repeat(ledger, row, rule, upto)
     rest = row.start + rule.end
+    ask_of_list(ledger, replace(row, end=rest), here)
     after = ledger.text[rest : row.end]
     told = AS_THEY_DO.match(after) if ledger.pattern.craft is Craft.CROCHET else None
     if told is not None:
@@ -307,25 +312,6 @@ def over_and_over(
                 # The goal is reached, or is not to be reached this way: the words are believed.
                 ledger.settle(goal)
                 break
-
-
-def pineapple(ledger: Ledger, entry: Entry, span: WrittenRow, goal: int) -> None:
-    """A row again and again, each time with one loop less in each group, until `goal` remain."""
-    while inner_times(entry.nodes) > goal and not ledger.full():
-        entry = replace(entry, nodes=once_fewer(entry.nodes))
-        ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
-
-
-def turns(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
-    """Odd rows as one row, even rows as another, up to a row's number."""
-    span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
-    while ledger.number and ledger.number < (rule.until_row or 0) and not ledger.full():
-        number = ledger.number + 1
-        entry = ledger.entry_of(rule.first if number % 2 else rule.last)
-        if entry is None:
-            return
-        ledger.again(entry, number, span)
-    ledger.check_total(row, rule.start, rule.end)
 
 
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:

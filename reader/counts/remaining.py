@@ -23,9 +23,23 @@ REMAINING = re.compile(
 )
 
 
+EVEN_ON = re.compile(
+    r"^\W*(?:(?:then|and|now|next)\b[ ,]*)*(?:(?:work|cont(?:inue)?|knit|rib|go on)\w*\s+)?"
+    r"(?:\d+\s+(?:more\s+)?(?:rows|rnds|rounds)\s+)?(?:even|straight|plain|without shaping)\s+"
+    r"(?:in\s+\w+\s+)?(?:on|across|over|with)\s+(?:(?:the|these|all|remaining|rem)\s+)*"
+    r"(?P<n>\d+)\s+(?:sts?|stitches)\b",
+    re.IGNORECASE,
+)
+"""Rows that are worked even on so many stitches: as many as there are."""
+
+
 def remaining_told(words: str, size: int, sizes: int) -> int | None:
     """The number of stitches that the words say remain; None where they say none."""
-    found = REMAINING.match(tightened(words, size, sizes))
+    told = tightened(words, size, sizes)
+    found = REMAINING.match(told)
+    even = EVEN_ON.match(told)
+    if even:
+        return int(even["n"][:5])
     return int((found["a"] or found["b"])[:5]) if found else None
 
 

@@ -13,11 +13,11 @@ from reader.pattern.rules import find_rule
 
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
-    r"(?:working on|work|continue|cont\b|bind off|cast o(?:ff|n)"
+    r"(?:working on|work|continue|cont\b|bind\s+off|cast\s+o(?:ff|n)"
     r"|bo \d|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
-    r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg with"
-    r"|pick up|return \d|next row|change to|place|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
+    r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg\s+with"
+    r"|pick\s+up|return\s\d|next\s+row|change\s+to|place|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
     r"(?:sts|stitches)\s+(?:back\s+)?(?:from|on|off|to)\b)\b))",
     re.IGNORECASE,
 )

@@ -118,12 +118,15 @@ def change_once(words: str, one_row: bool = False) -> tuple[int, bool]:
     return gain, which is not None and which.group("which").lower() in ("first", "1st")
 
 
+THEN_DONE = re.compile(r"\bthen\b|\b(?:bind|cast)\b", re.IGNORECASE)
+
+
 def of_which_row(words: str) -> bool:
     """Whether a change at the ends is told behind several rows, and nothing says of which: "knit 6
     rows, decreasing one stitch at each end".
     """
     found = ONCE.search(words)
-    if not found or REPEATED.search(found.group()):
+    if not found or REPEATED.search(found.group()) or THEN_DONE.search(words[: found.start()]):
         return False
     return BOTH_ENDS.search(found.group()) is not None or ONE_SPOT.search(found.group()) is not None
 

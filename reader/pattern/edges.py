@@ -21,6 +21,9 @@ BIND_OFF = (
     "loosely cast off",
 )  # fmt: skip
 
+NAMES_IT = frozenset(["1st", "first", "last", "from", "after", "since", "each"])
+"""Before "bind off", these make a place of it: "8 inches from 1st bind off"."""
+
 FIRST_WHERE = tuple(
     f"{at} {edge}"
     for at in ("at", "at the", "at each", "at same", "from", "at beg of", "at beginning of",
@@ -74,7 +77,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     again = _edge_again(cur)
     apart = cur.low() == "cast" and cur.kind(1) == "num" and cur.accept("cast")
     cast_on = not again and (apart or cur.accept(*CAST_ON))
-    if not again and not cast_on and not cur.accept(*BIND_OFF):
+    if not again and not cast_on and (cur.low(-1) in NAMES_IT or not cur.accept(*BIND_OFF)):
         return None
     cur.accept("in pattern", "in patt", "in rib", "in ribbing")
     but = _all_but(cur, start) if not cast_on else None

@@ -47,6 +47,9 @@ def index_of(said: str, names: Sequence[str]) -> int | None:
         own = name.lower().strip()
         if low == own or any({low, own} <= set(group) for group in ALIKE):
             return at
+    parts = [at for at, name in enumerate(names) if low in name.lower().split()]
+    if len(parts) == 1:
+        return parts[0]
     ends = {"smallest": 0, "first": 0, "largest": len(names) - 1, "last": len(names) - 1}
     return ends.get(low)
 
@@ -61,3 +64,35 @@ def run_in_sizes(words: str, names: Sequence[str]) -> tuple[int, frozenset[int]]
     found = HEADED.match(words)
     which = sizes_in(found["phrase"], names) if found else None
     return (found.end(), which) if found and which is not None else None
+
+
+INSIDE = re.compile(
+    r"(?<=[.;)\]])\s+(?=(?P<phrase>(?:(?:for|all|both|work|on)\s+)*(?:the\s+)?(?:\w+\s+)?sizes?\b"
+    r"[^:.;\n]{0,40}):\s+(?P<first>\w+))",
+    re.IGNORECASE,
+)
+"""Sizes named in the middle of a paragraph, with what they work."""
+BEGINS_WORK = re.compile(
+    r"(?:rows?|rnds?|rounds?|next|rep|repeat|work|cont|continue|bind|cast|bo|dec|inc|decrease"
+    r"|increase|shape)$",
+    re.IGNORECASE,
+)
+"""The first word of what rows, and not some stitches of one, are made of."""
+
+
+def sizes_inside(words: str, names: Sequence[str]) -> int | None:
+    """Where the first sentence of a paragraph begins that is for sizes it names; None where none
+    is.
+    """
+    if len(names) < 2:
+        return None
+    parted = run_in_sizes(words, names) is not None
+    for found in INSIDE.finditer(words):
+        named = sizes_in(found["phrase"], names) is not None
+        rows = BEGINS_WORK.match(found["first"]) or ROWS.match(words, found.end("phrase"))
+        if named and (parted or rows):
+            return found.end()
+    return None
+
+
+ROWS = re.compile(r":\s+(?:\w+\s+){1,3}(?:rows?|rnds?|rounds?)\b", re.IGNORECASE)

@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 
 from reader.pattern.blocks import blocks, is_heading
 from reader.pattern.copies import make_of
-from reader.pattern.for_sizes import run_in_sizes, sizes_in
+from reader.pattern.for_sizes import run_in_sizes, sizes_in, sizes_inside
 from reader.pattern.labels import Mark, bulleted, labels_in
 from reader.pattern.line_words import (
     ACTION,
@@ -27,6 +27,12 @@ from reader.pattern.said_only import (
     only_says,
     without_rules,
 )
+
+BEGUN = re.compile(
+    r"\W*(?:(?:with|using)\b[^.;:]{1,40}?[, ]\s*)?(?:loosely\s+)?(?:ch|chain|cast on|co)\s+\d",
+    re.IGNORECASE,
+)
+"""How the first line of the work itself begins."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,6 +98,11 @@ class _LayingOut:
     def sized(self, start: int, end: int) -> None:
         """Sorts one block, worked in all sizes or in those that it, or a line above it, names."""
         words = self.text[start:end]
+        inside = sizes_inside(words, self.sizes)
+        if inside is not None:
+            self.sized(start, start + inside)
+            self.sized(start + inside, end)
+            return
         named = sizes_in(words, self.sizes) if "\n" not in words.strip() else None
         if named is not None:
             self.here, self.headed = named, end
@@ -210,6 +221,9 @@ class _LayingOut:
     def unlabelled(self, start: int, end: int) -> None:
         """Words without a label: instructions, or a remark."""
         words = self.text[start:end]
+        if BEGUN.match(words):
+            # The work has begun: what a heading above listed is over.
+            self.section = ""
         if self.section in ("materials", "key", "note", "gauge") and not re.match(
             r"\W*(?:(?:ch|chain|cast on|co)\b(?! [-=])|make\b|with\b)", words, re.IGNORECASE
         ):

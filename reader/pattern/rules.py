@@ -282,13 +282,13 @@ def _even(words: str) -> Rule | None:
             every=change.every, at_once=change.at_once, rows=rows,
         )  # fmt: skip
     step, at_first = change_once(tail, rows == 1)
-    end = found.start() + len(tail) if step else found.end()
+    unclear = not step and rows > 1 and of_which_row(tail)
+    end = found.start() + len(tail) if step or unclear else found.end()
     beyond = FURTHER_WORK.search(words, found.end() - len(behind), end)
-    end = beyond.start() if beyond and not step else end
+    end = beyond.start() if beyond and not step and not unclear else end
     return Rule(
         "even", rows=rows, start=found.start(), end=end, rest=words[found.start() : end],
-        step=step, at_once=at_first, until_row=until,
-        unclear=not step and not beyond and of_which_row(tail),
+        step=step, at_once=at_first, until_row=until, unclear=unclear,
     )  # fmt: skip
 
 

@@ -39,7 +39,8 @@ COUNTED = re.compile(
 )
 """Numbers parted by dashes or commas only, with what they count behind them."""
 NAMED = re.compile(
-    r"(?:^[^\w\n]*|[.;] +)(?:sizes?|to fit|ages?|for ages?|bust|chest)\b[^:.\n\d]{0,24}:?\s*"
+    r"(?:^[^\w\n]*|[.;] +)(?:(?:two|three|four|five|six|\d|finished|garment) )?"
+    r"(?:sizes?|to fit|fits|ages?|for ages?|bust|chest)\b[^:.\n\d]{0,24}:?\s*"
     r"(?P<list>[^\n]{3,90})$",
     re.IGNORECASE | re.MULTILINE,
 )
@@ -49,10 +50,27 @@ _LETTER = (
     r"(?:extra[ -]|x-?)?(?:small|large)|medium|(?:\d?x{0,3})?[sml]|[2-6]x|preemie|newborn|infant"
     r"|baby|toddler|child(?:ren)?|youth|teen|adult|women|men|wom[ae]n's|men's|lady|ladies"
 )
+_PEOPLE = (
+    r"(?:(?:adult|adults|child|children|child's|kids?|baby|women|women's|womens|men|men's|mens"
+    r"|ladies|misses|girls|boys|youth|doll)[ -])?"
+)
+_NAME = rf"{_PEOPLE}(?:{_LETTER})"
 LETTERS = re.compile(
-    rf"(?<![\w'])(?:{_LETTER})(?:\s*[,(/[—-]\s*(?:{_LETTER})(?![\w']))+", re.IGNORECASE
+    rf"(?<![\w'])(?:{_NAME})(?:\s*[,(/|[—-]\s*(?:{_NAME})(?![\w']))+", re.IGNORECASE
 )
 """Sizes by letters or by words: "S - M - L", "Baby (Child, Adult)"."""
+IN_BRACKETS = re.compile(
+    r"\b(?:sizes?|changes?|figures?|numbers?|larger|directions?|instructions?)\b[^.\n]{0,80}?"
+    r"(?:\n[^.\n]{0,60}?)?"
+    r"\b(?:in|within)\s+(?:the\s+)?(?:parenthes[ie]s|brackets?)",
+    re.IGNORECASE,
+)
+"""Words that say where the numbers of other sizes stand."""
+GROUPED = re.compile(
+    r"^\W*sizes?\b[^\w\n]*\n(?P<lines>(?:[^\w\n]*[A-Za-z][\w' ]{2,16}:[^\n]{3,80}\n){2,4})",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""Sizes by groups of people, one to a line: "SIZES: / LADIES: Small, Large / MENS: ..."."""
 NEAR_TOP = 2_000
 """Characters: sizes are listed before the rows."""
 
@@ -83,12 +101,24 @@ def sizes_named(text: str) -> tuple[str, ...]:
     cast_on = [values_in(one) for one in CAST_ON.findall(text)]
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
         often = lists.count(common)
-        begun = common in cast_on and (common > 1 or often > 1)
+        told = IN_BRACKETS.search(text) or _by_letters(text, common + 1)
+        begun = common in cast_on and (common > 1 or often > 1 or bool(told))
         if often >= 3 or (common > 1 and often == 2 and bool(names)) or begun:
-            return _by_letters(text, common + 1) or tuple(
+            return _by_groups(text, common + 1) or _by_letters(text, common + 1) or tuple(
                 f"size {n + 1}" for n in range(common + 1)
             )
     return ("one size",)
+
+
+def _by_groups(text: str, number: int) -> tuple[str, ...]:
+    """So many names told by groups of people, "Ladies Small", "Mens Small"; () elsewhere."""
+    found = GROUPED.search(text)
+    names: list[str] = []
+    for line in found["lines"].splitlines() if found else []:
+        who, _, sizes = line.strip().partition(":")
+        said = [one.strip(" .") for one in re.split(r"[,;/]|\band\b", sizes)]
+        names += [f"{who.strip().capitalize()} {one}" for one in said if one]
+    return tuple(names) if len(names) == number else ()
 
 
 TOTALLED = re.compile(r"^\W*(?:(?:rnd|round|row|r)\.? ?)?\d+(?: ?[—-] ?\d+)?[).:]", re.IGNORECASE)
@@ -108,7 +138,7 @@ def _by_letters(text: str, number: int) -> tuple[str, ...]:
     before the rows; () elsewhere.
     """
     for found in LETTERS.finditer(text[:NEAR_TOP]):
-        names = re.findall(rf"\b(?:{_LETTER})(?![\w'])", found.group(), re.IGNORECASE)
+        names = re.findall(rf"\b(?:{_NAME})(?![\w'])", found.group(), re.IGNORECASE)
         if len(names) == number and len({name.lower() for name in names}) == number:
             return tuple(names)
     return ()
@@ -117,11 +147,11 @@ def _by_letters(text: str, number: int) -> tuple[str, ...]:
 def _names(text: str) -> tuple[str, ...]:
     lines = NAMED.finditer(text)
     found = next((one for one in lines if not WORKED.search(one.group("list"))), None)
-    if not found or not re.search(r"[\[(,;-]", found.group("list")):
+    if not found or not re.search(r"[\[(,;/|-]", found.group("list")):
         return ()
     listed = re.split(r"\.\s+(?=[A-Z])", found.group("list"))[0]
     said = re.sub(r"[\[\](){}]", ",", listed)
-    parts = re.split(r"[,;/:]|(?<=\d)\s*[—-]\s*(?=\d)|\bto\b|\band\b", said)
+    parts = re.split(r"[,;/:|]|(?<=\d)\s*[—-]\s*(?=\d)|\bto\b|\band\b", said)
     names = [name.strip(" .") for name in parts if name.strip(" .")]
     names = [name for name in names if len(name) < 20]
     if sum(name[:1].isdigit() for name in names) > 1:

@@ -1,10 +1,13 @@
 """Lists of sizes in unusual brackets, put into usual ones, length kept: "60 <64, 68>" reads as
-"60 (64, 68)", "60 (64: 68) [72 (76: 80)]" as "60 (64: 68) [72 ,76: 80 ]".
+"60 (64, 68)", "60 (64: 68) [72 (76: 80)]" as "60 (64: 68) [72 ,76: 80 ]", "60 (64, 68); 72, 76, 80
+sts" as "60 (64, 68, 72, 76, 80) sts", "sixty (sixty-four) stitches" as "60 (64) stitches".
 """
 
 from __future__ import annotations
 
 import re
+
+from reader.terms.numbers import SPELLED, word_number
 
 _LIST = r"\s*\d+(?:\s*[,;:/]\s*(?:\d+|-))*\s*"
 ANGLED = re.compile(rf"(?<=\d)(?P<gap>\s?)[<{{](?P<list>{_LIST})[>}}](?!\s*\()")
@@ -24,14 +27,59 @@ MISSING = re.compile(
 DASHED = re.compile(r"(?<=[(,])\s*(?P<dash>[-—])\s*(?=[,)])")
 
 
+_IN_WORDS = rf"(?:{SPELLED})"
+SPELLED_LIST = re.compile(
+    rf"\b{_IN_WORDS}\s*[(\[]\s*{_IN_WORDS}(?:\s*(?:,|;|:|,?\s*and\b)\s*{_IN_WORDS})*\s*[)\]]",
+    re.IGNORECASE,
+)
+"""Numbers in words, those of the further sizes in a bracket."""
+IN_WORDS = re.compile(rf"\b{_IN_WORDS}\b", re.IGNORECASE)
+PIPES = re.compile(r"(?<=\d)(?P<gap> ?)\|(?= ?\d+(?: ?\|| ?(?:sts?|stitches|rows|rounds|times)\b))")
+"""Sizes parted by upright strokes: "60 | 64 | 68 sts"."""
+_SIZE = r"\d+(?: ?[½¼¾⅓⅔⅛⅜⅝⅞])?"
+_BRACKETED = rf"[(\[]\s*{_SIZE}(?:\s*[,:/-]\s*{_SIZE})*\s*[)\]]"
+GROUPS = re.compile(
+    rf"(?P<first>(?<![\d/]){_SIZE}\s?{_BRACKETED})(?P<between>\s*[;/:]\s*)"
+    rf"(?P<second>{_SIZE}\s?{_BRACKETED}|{_SIZE}(?:,\s*{_SIZE})+(?!\d))"
+)
+"""The sizes of two groups of people, one list behind the other: "60 (64, 68); 72 (76, 80)"."""
+
+
+def _one_list(found: re.Match[str]) -> str:
+    """Both lists as one; as they are where they are not of equal length, or one is no list."""
+    first, second = (re.findall(_SIZE, found[which]) for which in ("first", "second"))
+    if len(first) != len(second):
+        return found.group()
+    opening = found["first"].rstrip("])").replace("\n", " ")
+    made = f"{opening}, {', '.join(second)})"
+    short = made if len(made) <= len(found.group()) else made.replace(", ", ",")
+    if len(short) > len(found.group()):
+        return found.group()
+    # Lines stay as long as they were, near enough: they tell where a copy was wrapped.
+    for at in [n for n, mark in enumerate(found.group()) if mark == "\n"]:
+        gap = short.find(" ", min(at, short.rfind(" ")))
+        short = f"{short[:gap]}\n{short[gap + 1 :]}" if gap > 0 else short
+    return short.ljust(len(found.group()))
+
+
+def _in_figures(found: re.Match[str]) -> str:
+    """The list in figures."""
+    return IN_WORDS.sub(
+        lambda one: str(word_number(one.group()) or 0).ljust(len(one.group())), found.group()
+    )
+
+
 def with_usual_brackets(text: str) -> str:
     """The text with such lists put right; any text goes in, its length stays."""
+    text = SPELLED_LIST.sub(_in_figures, text)
+    text = PIPES.sub(lambda m: f"{m['gap']}/", text)
     text = BRACES.sub(lambda m: f"[{m['body']}]", text)
     text = MISSING.sub("0", text)
     text = DASHED.sub(lambda m: m.group().replace(m["dash"], "0"), text)
     text = SEMICOLONS.sub(lambda m: m.group().replace(";", ","), text)
     text = ANGLED.sub(lambda m: f"{m['gap']}({m['list']})", text)
-    return INNER.sub(_flat, text)
+    text = INNER.sub(_flat, text)
+    return GROUPS.sub(_one_list, text)
 
 
 def _flat(found: re.Match[str]) -> str:
