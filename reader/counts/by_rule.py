@@ -83,7 +83,7 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
 def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
     knits = ledger.pattern.craft is Craft.KNITTING
     for one in (sentences_of if knits else running_rows)(ledger.text, row):
-        words = " ".join(ledger.text[one.start : one.end].split()) if knits else ""
+        words = ledger.in_figures(one.start, one.end) if knits else ""
         join_copies(ledger, words)
         first = begins_with_them(words)
         if first:
@@ -261,6 +261,8 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         # The first rows of another part: from a foundation like its own.
         ledger.below = entries[0].base
     times, gained = rule.times, sum(one.gain or 0 for one in entries)
+    if times and rule.in_all and (rule.kind == "last" or ledger.number == rule.last):
+        times -= 1
     if times is None and rule.goal is None and ledger.pattern.craft is Craft.KNITTING:
         told = told_behind(ledger, row.start + rule.end, row.end, gained)
         rule = rule if told is None else replace(rule, goal=told)

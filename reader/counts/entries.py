@@ -5,10 +5,13 @@ gained.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from reader.counts.counted import Problem, Verdict
 from reader.counts.fabric import Below
+from reader.pattern.figures import tightened
+from reader.pattern.holders import ASIDE
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.totals import Printed
@@ -20,6 +23,7 @@ from reader.pattern.tree import (
     Place,
     Repeat,
     Shape,
+    Skip,
     Unread,
     Until,
     Where,
@@ -158,15 +162,31 @@ def over_rows(entry: Entry) -> list[Entry]:
     """ "Bind off 5 sts at beg of next 2 rows": one row for each; the printed total is that of the
     last.
     """
-    edges = [one for one in entry.nodes if isinstance(one, Edge)]
     works = [one for one in entry.nodes if not isinstance(one, Act)]
-    if all(one.rows == 1 for one in edges) or len(edges) != len(works):
+    edges = [one for one in works if isinstance(one, Edge)]
+    behind = works[len(edges) :]
+    if all(one.rows == 1 for one in edges) or works[: len(edges)] != edges:
+        return [entry]
+    left = _left_waiting(behind)
+    if behind and left is None:
         return [entry]
     out: list[Entry] = []
     for edge in edges:
         one = replace(entry, nodes=(replace(edge, rows=1),), printed=())
         out += [one] * min(edge.rows, 100)
-    return [*out[:-1], replace(out[-1], printed=entry.printed)] if out else [entry]
+    printed = entry.printed or ((left,) if left else ())
+    return [*out[:-1], replace(out[-1], printed=printed)] if out else [entry]
+
+
+REST = re.compile(r"\b(?:rem|remaining|rest|last|left)\b", re.IGNORECASE)
+
+
+def _left_waiting(nodes: Sequence[Node]) -> Printed | None:
+    """ "Leave rem 17 sts on a holder" behind what is bound off: how many there are, as a total."""
+    only = nodes[0] if len(nodes) == 1 else None
+    if not isinstance(only, Skip) or only.place.text != ASIDE or not REST.search(only.words):
+        return None
+    return Printed(only.span.start, only.span.end, only.place.number.values, "sts")
 
 
 _STITCHES = "|".join(
@@ -249,3 +269,25 @@ def numbers_of(mark: Mark | None) -> tuple[int | None, ...]:
     if mark is not None and mark.numbers:
         return mark.numbers
     return (None,) * max(1, min(mark.times if mark else 1, 200))
+
+
+FOR_SO_MANY = re.compile(
+    r"[a-z)\]*] for (?:the |a total of )?(?:next )?(?P<n>\d+) (?:rows?|rnds?|rounds?)(?: in all)?"
+    r"\s*[.;)]*\s*$",
+    re.IGNORECASE,
+)
+"""How many rows the instructions before it are worked in: "*K2, p2* around for 10 rnds."."""
+
+
+def so_many(numbers: tuple[int | None, ...], words: str, size: int, sizes: int) -> tuple[
+    int | None, ...
+]:
+    """The numbers of a row's label, going on where one label stands for as many rows as its words
+    end with.
+    """
+    told = FOR_SO_MANY.search(tightened(words, size, sizes)) if " for " in words else None
+    if told is None or len(numbers) != 1:
+        return numbers
+    many = max(1, min(int(told["n"][:3]), 200))
+    first = numbers[0]
+    return tuple(None if first is None else first + at for at in range(many))

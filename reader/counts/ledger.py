@@ -11,7 +11,7 @@ from reader.counts.agreeing import in_groups
 from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.edging import goes_around
-from reader.counts.entries import Entry, by_rule, called, numbers_of, over_rows
+from reader.counts.entries import Entry, by_rule, called, numbers_of, over_rows, so_many
 from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, quoted
 from reader.counts.foundation import (
@@ -37,6 +37,7 @@ from reader.counts.waiting import waiting_after
 from reader.counts.worked import Move, MoveKind
 from reader.counts.written import read_written
 from reader.pattern.cursor import span_of
+from reader.pattern.figures import tightened
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
@@ -94,6 +95,11 @@ class Ledger:
         """The pattern's words in a stretch, on one line."""
         return " ".join(self.pattern.source.text[start:end].split()).lstrip(".,;: ")
 
+    def in_figures(self, start: int, end: int) -> str:
+        """The words as rules are looked for in: on one line, numbers in figures, of this size."""
+        words = tightened(self.text[start:end], self.size, len(self.pattern.sizes))
+        return " ".join(words.split())
+
     def span(self, start: int, end: int) -> Span:
         """The span in the maker's text."""
         return span_of(self.pattern.book, start, max(end, start + 1))
@@ -115,7 +121,10 @@ class Ledger:
         if starts_work(self, entry) and not rows:
             start(self, entry)
             return
-        numbers = numbers_of(row.mark)
+        sizes = len(self.pattern.sizes)
+        numbers = so_many(
+            numbers_of(row.mark), self.text[row.start : row.end], self.size, sizes
+        )
         first, behind = start_inside(entry.nodes)
         if first and self.below.stitches is None and not self.rows:
             start(self, replace(entry, nodes=first, printed=()))

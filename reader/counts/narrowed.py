@@ -19,7 +19,7 @@ _N = rf"(?P<n>\d+|{SPELLED})"
 _STS = r"(?:sts?\b|stitches|loops)"
 ONLY = re.compile(
     r"\b(?:on|over|with|across|upon)\s+(?:only\s+)?"
-    r"(?:these|those|this|(?:the\s+)?(?:first|next|last|centre|center|middle))\s+"
+    r"(?:these|those|this|(?:the\s+)?(?:first|1st|next|last|centre|center|middle))\s+"
     r"(?:(?:remaining|rem|last)\s+)?"
     rf"{_N}\s+(?:\w+\s+)?{_STS}"
     rf"|\b(?:on|over|with|across)\s+the\s+{_N.replace('P<n>', 'P<left>')}\s+"
@@ -45,7 +45,7 @@ TO_AND_FRO = re.compile(
 )
 """Work that goes on in rows over some of the stitches."""
 ON_ONE_NEEDLE = re.compile(
-    rf"\bheel\b[^.;]{{0,40}}?\b(?:take|put|place|slip|arrange|knit|have)\s+(?:the\s+)?(?:first\s+|last\s+"
+    rf"\bheel\b[^.;]{{0,40}}?\b(?:take|put|place|slip|arrange|knit|have)\s+(?:the\s+)?(?:first\s+|1st\s+|last\s+"
     rf"|next\s+)?{_N}\s+{_STS}\s+(?:on|on to|onto|to)\s+(?:one|a|1)\s+(?:needle|pin)\b",
     re.IGNORECASE,
 )
@@ -140,7 +140,9 @@ def join_copies(ledger: Ledger, words: str) -> None:
 
 def hear(ledger: Ledger, start: int, end: int) -> None:
     """Takes the total that a remark between rows tells of, where the rows leave it in doubt."""
-    join_copies(ledger, " ".join(ledger.text[start:end].split()))
+    words = ledger.in_figures(start, end)
+    join_copies(ledger, words)
+    narrow(ledger, worked_on(words))
     told = told_in(ledger.text[start:end])
     if told is not None and ledger.rows and (ledger.below.stitches is None or ledger.doubted):
         if ledger.below.stitches != told:

@@ -134,7 +134,7 @@ def _continues(before: str, line: str, width: int) -> bool:
     if last.endswith((".", ")")) and BEGINS.match(line):
         return False
     head = RUN_IN.match(line)
-    if head and head.group("head").isupper() and not last.endswith((",", "-")):
+    if head and (head["head"] or head["caps"]).isupper() and not last.endswith((",", "-")):
         return False
     if last.endswith((",", ";", "-", "*", "—")) or (
         line[0].islower() and not last.endswith((".", ":"))

@@ -60,7 +60,9 @@ def _of_size(found: re.Match[str], size: int, sizes: int) -> str:
     values = re.findall(r"\d+|(?<=[(\[,;:])\s*[-—](?=\s*[)\],;:])", found.group())
     if sizes < 2 or len(values) != sizes:
         return re.sub(r"\s+", " ", found.group())
-    return values[size] if values[size].isdigit() else "0"
+    # "43(49,55)sts" had its space before the bracket was closed.
+    space = " " * found.string[found.end() : found.end() + 1].isalpha()
+    return (values[size] if values[size].isdigit() else "0") + space
 
 
 def _in_figures(found: re.Match[str]) -> str:

@@ -152,10 +152,10 @@ class _LayingOut:
             and (not marks or marks[0].start > start)
             and not NO_HEADING.match(words)
         ):
-            head = run_in.group("head")
+            head = run_in["head"] or run_in["caps"]
             if marks or not (self.explains(head) or defines(words, head)):
                 self.heading(head)
-                start += self.text[start:end].index(":") + 1
+                start += run_in.end()
                 marks = labels_in(self.text, start, end)
             else:
                 self.note("key", start, end)

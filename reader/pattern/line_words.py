@@ -8,7 +8,7 @@ import re
 
 MATERIALS = re.compile(
     r"^\W*(materials?|supplies|you(?: will|'ll)? need|yarn|hook|needles?|notions|gauge|tension"
-    r"|sizes?|finished|measurements?|abbreviations?"
+    r"|sizes?|finished|measurements?|abbreviations?|abbrevs?|glossary"
     r"|stitch(?:es)?(?: used| guide| count| multiple| key)?"
     r"|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
     re.IGNORECASE,
@@ -34,13 +34,16 @@ MAKE = re.compile(
 RUN_IN = re.compile(
     r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th) [A-Z][A-Z "
     r"]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
+    r"|^(?P<caps>(?!(?:ROW|ROUND|RND|NEXT|NOTE|WITH|JOIN|TURN|KNIT|PURL|CAST|BIND|SSK|REPEAT|REP)\b)"
+    r"[A-Z]{3,}(?:[ &/'-]+[A-Z]{2,}){0,4})\.\s+(?=[A-Z*(\d])"
 )
+"""A heading run in with its text, "BODY: With red, ch 4"; in capitals a full stop will do."""
 STITCHY = re.compile(
     r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
     r"|stitch(?:es)?|cast o(?:ff|n)|co ?\d+|bind off|bo ?\d*|bo|doubles?|trebles?|rnds?"
     r"|rounds?|rows?"
     r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam(?:ed)?|make one|take in|pick up"
-    r"|long st"
+    r"|long st|cont\w*\.? (?:to work )?(?:straight|even|without|in)"
     r"|every (?:second|other|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|\d)"
     r"|rep|repeat|sc\d\w*|htr|mr|magic (?:ring|circle|loop)|single crochets?"
     r"|double crochets?|loops?|picots?|\dsc"
@@ -52,7 +55,8 @@ ACTION = re.compile(
     r"|d c)\b"
     r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+|knit|purl"
     r"|rib\b(?=,? (?:with|until|for|to|as|in|on|all|each)\b)"
-    r"|rib (?:\d+|\w+) (?:rows|rounds)|do \w+ rows"
+    r"|rib (?:\d+|\w+) (?:rows|rounds)|do \w+ rows|do (?:rows?|rounds?|rnds?) \d"
+    r"|cont(?:inue|inuing)?\b\.?(?= (?:straight|even|in|without|until|to work|as|on)\b)"
     r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b"
     r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b"
     r"|(?:i|we|you) (?:did|do|made|make|worked|work) [\w-]+ of (?:them|those|these)"

@@ -32,7 +32,7 @@ from reader.text.same_length import (
     without_page_lines,
 )
 from reader.text.shorthand import with_times
-from reader.text.size_lists import with_usual_brackets
+from reader.text.size_lists import in_brackets, with_usual_brackets
 from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
 from reader.text.tables import untabled
@@ -316,6 +316,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = without_part_nouns(without_asides(without_stops(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = sizes_named(plain)
+    plain = in_brackets(plain, len(sizes))
     layout = lay_out(plain, sizes)
     groups = tuple(named_groups(plain)) if which is Craft.CROCHET else ()
     specials, key = specials_in(plain, which, chosen, groups)

@@ -13,6 +13,7 @@ class Rule:
     `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew). times: how often
     more, None for open. goal: a stitch number to stop at.
     paced: as the last change, of that sign (0: of either), in every how manieth row.
+    in_all: the rows worked already are among the times.
     endless: a change at a pace, of which nothing says how often. unclear: a change is told of
     several rows, and not of which.
     """
@@ -42,4 +43,5 @@ class Rule:
     per_section: bool = False
     sign: int = 0
     endless: bool = False
+    in_all: bool = False
     unclear: bool = False

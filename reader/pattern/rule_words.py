@@ -32,8 +32,11 @@ REPEAT_THIS = re.compile(
     rf"(?!\s+\w+\s+{_ROWS})",
     re.IGNORECASE,
 )
+_OFTEN = r"(?:again|once|twice|thrice|\d+ (?:more )?times|for pattern)\b"
 REPEAT_ROWS = re.compile(
-    r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?)\s*(?:the\s+)?"
+    r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?"
+    rf"|(?:^|(?<=[.;] ))(?:work|do|knit)(?= (?!.{{0,50}}\bchart)[^.;]{{3,60}}? {_OFTEN}))\s*"
+    r"(?:the\s+)?"
     rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:(?:\s*,\s*\d+)*\s*(?:-|—|to"
     rf"|through|thru|&|,?\s*and)\s*(?:{_ROWS}\s*)?(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?"
     rf"(?:\s*(?:,\s*and|,|-|to|through|thru|and|&)\s*(?:the )?(?:\d+(?:st|nd|rd|th)\s*"
@@ -89,7 +92,7 @@ _FABRIC = (
     r"|(?:back and forth|plain|even|straight)?,? ?(?:without|no) (?:any )?(?:widen\w*|narrow\w*"
     r"|increas\w*|decreas\w*|shaping)"
     r"|sts? as they appear"
-    r"|(?:\w+ ){0,3}rib\w*|k ?1,? ?p ?1|k ?2,? ?p ?2|(?:the )?(?:established )?patt(?:ern)?)"
+    r"|(?:(?!\d)\w+ ){0,3}rib\w*|k ?1,? ?p ?1|k ?2,? ?p ?2|(?:the )?(?:established )?patt(?:ern)?)"
 )
 BY_KIND = re.compile(
     r"(?:k|knit|p|purl|pearl|sl|slip|work)(?: all)?(?: the)?(?: (?!first|last|next|rem)[a-z]+){0,3}"
@@ -187,7 +190,7 @@ BY_TURNS_FOR = re.compile(
 """Plain and purl stitches by turns, for so many rows."""
 KEEP_ON = re.compile(
     rf"\b(?:keep (?:doing that|doing this|going|on)|carry on|do that|do the same|go on)\b[^.;]*?"
-    rf"{_UNTIL}[^.;]*?\b(?P<row>\d+)\s+{_ROWS}\b[^.;]*",
+    rf"{_UNTIL}(?:(?!\blast\b)[^.;(])*?\b(?P<row>\d+)\s+{_ROWS}\b[^.;]*",
     re.IGNORECASE,
 )
 """Said in place of "repeat the last row until there are 18"."""
@@ -270,7 +273,9 @@ OPEN_END = re.compile(
 )
 """How often a change is worked is told by something else than a number of rows or stitches."""
 GOES_ON = re.compile(
-    r"\b(?:continue|continuing|cont|keep|proceed)\b[^.]*?\b(?:inc|dec|having|adding|with|working"
+    r"\b(?:continue|continuing|cont|keep|proceed|(?:go(?:ing)?|carry(?:ing)?) on"
+    r"(?= like| in (?:this|the same)| thus| so\b| as\b| dec| inc))\b[^.]*?\b"
+    r"(?:inc|dec|having|adding|with|working"
     r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
     re.IGNORECASE,
 )

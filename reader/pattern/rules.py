@@ -167,13 +167,21 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
         planned_rows, row = None, planned_rows
     times = planned_rows or (None if until or row else times_in(tail))
     goal, each = goal_in(tail), _by_section(tail)
+    times = 1 if times is None and goal is None and ONCE_AGAIN.match(tail) else times
+    whole = times is not None and ALL_OF_THEM.search(found.group() + tail) is not None
+    whole = whole and not (MORE.search(tail) or ONCE_AGAIN.match(tail))
     return Rule(
         kind, first, last, rows, times, goal, found.start(), end, tail, until_row=row,
-        per_section=goal is not None and each,
+        per_section=goal is not None and each, in_all=whole,
     )  # fmt: skip
 
 
 THROUGHOUT = re.compile(r"\s*throughout\b")
+ONCE_AGAIN = re.compile(r"\s*again\b(?! (?:until|till|for|\d|and again))", re.IGNORECASE)
+ALL_OF_THEM = re.compile(
+    r"^\W*(?:work|do|knit)\b|\b(?:in all|in total|altogether|total)\b", re.IGNORECASE
+)
+"""Rows worked so often with those that were worked already: "work these 2 rows 12 times"."""
 LONGEST_PLAN = 900
 """Characters in which the colours of rows are looked for."""
 

@@ -89,6 +89,16 @@ SPEAKS = re.compile(
 NUMBERED = re.compile(rf"\d|\b(?:{SPELLED})\b")
 
 
+_MADE = r"(?:sts?|stitches|sc|dc|hdc|tr|htr|rows|rnds|rounds)"
+TENSION = re.compile(
+    rf"\d ?{_MADE}\b(?:[^.;]{{0,24}}\d ?{_MADE}\b)?\s*(?:=|/|to|per|over|in)\s*(?:\d+ ?x ?)?\d+ ?"
+    r"(?:cm\b|in\b|inch|\")"
+)
+"""How many stitches a measure takes."""
+WORKED = re.compile(
+    r"\b(?:cast|co \d|ch(?:ain)? \d|[kp] ?\d|knit|purl|work|rep(?:eat)?|in (?:next|each)"
+    r"|(?:row|rnd|round) \d)\b|\*"
+)
 OF_ALL_ROWS = re.compile(
     r"(?:(?:you|we)(?: will|'ll| should)?(?: always)? have"
     r"|there (?:are|will be|should be)(?: always)?"
@@ -108,6 +118,8 @@ def only_says(words: str) -> bool:
     if re.match(r"(?:[a-z]+ ?/ ?){2,}[a-z]+\b", low) and not re.search(r"\d", low):
         return True
     if GROUP_IS.match(low):
+        return True
+    if TENSION.search(low) and not WORKED.search(low):
         return True
     if ONLY_A_TOTAL.fullmatch(low) or OF_ALL_ROWS.fullmatch(low):
         return True

@@ -85,3 +85,25 @@ def with_usual_brackets(text: str) -> str:
 def _flat(found: re.Match[str]) -> str:
     flat = f"{found['gap']}[{found['first']},{found['list']}"
     return flat + " " * (len(found.group()) - len(flat) - 1) + "]"
+
+
+PARTED = re.compile(r"(?<![\d/.,-])\d{1,4}(?P<mark>[/-])\d{1,4}(?:(?P=mark)\d{1,4})*(?= )")
+"""Numbers of sizes with a dash or a slash between, before a space: "43-49-55 sts"."""
+COUNTED = re.compile(r" (?:sts?|stitches|rows|rounds|rnds|times)\b")
+
+
+def in_brackets(text: str, sizes: int) -> str:
+    """The text with such a list of one number for each size as "43(49,55)sts", length kept; of two
+    sizes only before what is counted, since a dash may make a range.
+    """
+    if sizes < 2:
+        return text
+    return PARTED.sub(lambda found: _bracketed(found, sizes), text).replace("\0 ", "")
+
+
+def _bracketed(found: re.Match[str], sizes: int) -> str:
+    numbers = found.group().split(found["mark"])
+    counted = COUNTED.match(found.string, found.end())
+    if len(numbers) != sizes or (sizes == 2 and not counted):
+        return found.group()
+    return f"{numbers[0]}({','.join(numbers[1:])})\0"

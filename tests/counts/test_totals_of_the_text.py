@@ -105,3 +105,68 @@ def test_rows_in_all_are_those_worked_and_those_to_come() -> None:
     )
     rows = count_pattern(parse_pattern("Gangway\n\n" + words)).parts[0].rows
     assert [one.number for one in rows] == list(range(1, 9))
+
+
+SOCKS = """Pier socks
+Sizes S/M/L
+
+LEG. Cast on 40/48/56 sts, join. *K2, p2* around for 6/7/8 rnds.
+
+HEEL over the first 20/24/28 sts only.
+1. row (RS): Sl 1, k to end.
+2. row (WS): Sl 1, p to end.
+Work these 2 rows 10/12/14 times = 20/24/28 rows.
+Next row: Dec 2/4/4 sts evenly. = 18/20/24 sts.
+"""
+
+
+@pytest.mark.parametrize(("size", "rounds", "heel", "last"), [(0, 6, 20, 18), (2, 8, 28, 24)])
+def test_sizes_between_strokes(size: int, rounds: int, heel: int, last: int) -> None:
+    """Lists of sizes with strokes count in totals, in numbers of rows and in what is narrowed to;
+    a heading in capitals needs no colon; rows worked so often hold those that told them.
+    """
+    counted = count_pattern(parse_pattern(SOCKS), size)
+    assert [part.name for part in counted.parts][-1] == "LEG"
+    rows = counted.parts[-1].rows
+    assert len([one for one in rows if one.written.startswith("*K2")]) == rounds
+    assert [one.count for one in rows[-1 - heel :]] == [heel] * heel + [last]
+    assert not counted.problems
+
+
+JACKET = """Boat jacket
+Sizes 3/6 - 6/12 - 12/18 months.
+
+BACK
+Cast on 43-49-55 sts.
+Work 6 rows in rib.
+Shape armholes: Cast off 3 sts at beg of next 2 rows. 37-43-49 sts.
+Cont straight until armholes measure 10-11-12 cm.
+Shape shoulders: Cast off 5-6-6 sts at beg of next 2 rows and 5-5-6 sts at beg of foll 2 rows. \
+Leave rem {left} sts on a spare needle.
+"""
+
+
+def test_sizes_between_dashes_and_what_waits_at_the_end() -> None:
+    counted = count_pattern(parse_pattern(JACKET.format(left="17-21-25")), 1)
+    rows = [one.count for part in counted.parts for one in part.rows]
+    assert rows == [49] * 7 + [46, 43, 43, 37, 31, 26, 21]
+    assert not counted.problems
+    wrong = count_pattern(parse_pattern(JACKET.format(left="17-22-25")), 1)
+    assert [one.printed for one in wrong.problems] == [22]
+
+
+@pytest.mark.parametrize(
+    ("words", "rows"),
+    [
+        ("Work Rnds 1 - 2 once more.", 4),
+        ("Do rounds 1 and 2 again.", 4),
+        ("Work these 2 rounds 5 times.", 10),
+        ("Repeat these 2 rounds 5 times.", 12),
+        ("Work these 2 rounds 5 more times.", 12),
+        ("Rep last 2 rounds 6 times in total.", 12),
+    ],
+)
+def test_rows_worked_again_in_all_or_more(words: str, rows: int) -> None:
+    text = f"Net\n\nCast on 40 sts, join.\nRnd 1: Knit.\nRnd 2: Purl.\n{words}\nNext round: K."
+    counted = count_pattern(parse_pattern(text))
+    assert len(counted.parts[0].rows) == 1 + rows + 1
