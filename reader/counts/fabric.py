@@ -76,7 +76,8 @@ class Below:
     edge: stitches outside the pattern that a row is told for. waiting: those on a holder, 0 where
     none or several groups wait. flat: the piece is turned, its edge is more than this row. in_loop:
     the round ended with a tall stitch that closed its last loop, in which the next begins.
-    turning: chains of the turning chain that begins it, where it is no stitch.
+    turning: chains of the turning chain that begins it, where it is no stitch. half: the row ended
+    with a chain and a tall stitch into a loop, at whose top it was turned.
     """
 
     stitches: int | None = None
@@ -90,6 +91,7 @@ class Below:
     flat: bool = False
     in_loop: bool = False
     turning: int = 0
+    half: bool = False
 
     @property
     def spaces(self) -> int:

@@ -12,6 +12,7 @@ from reader.counts.ends import ends_of
 from reader.counts.fabric import Below, foundation, plain
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import (
+    ONE,
     Act,
     Chain,
     Deed,
@@ -170,6 +171,33 @@ def ends_in_loop(nodes: Sequence[Node]) -> bool:
     if len(works) < 2 or not isinstance(works[-2], Chain) or not isinstance(works[-1], Work):
         return False
     return works[-1].stitch.height > 2 and works[-2].number.values[0] > 0
+
+
+def ends_at_half(nodes: Sequence[Node]) -> bool:
+    """Whether a row that is turned ends at the top of a tall stitch that makes the second half of
+    its last loop: "* ch 7, sc in next loop; repeat across, ch 3, tr in last loop, turn".
+    """
+    works = [one for one in nodes if isinstance(one, Chain | Work | Repeat)]
+    if len(works) > 2 and isinstance(works[-1], Chain):
+        # The chain that it is turned with.
+        works.pop()
+    again = next((one for one in works if isinstance(one, Repeat)), None)
+    if again is not None and works[-1] is again:
+        works = [one for one in again.ending if isinstance(one, Chain | Work)]
+    whole = [one for one in again.body if isinstance(one, Chain)] if again is not None else []
+    if len(works) < 2 or not whole:
+        return False
+    half, tall = works[-2:]
+    if not isinstance(half, Chain) or not isinstance(tall, Work) or tall.stitch.height < 3:
+        return False
+    shorter = 2 * half.number.values[0] <= whole[-1].number.values[0]
+    return shorter and tall.number in (None, ONE) and _is_low(again)
+
+
+def _is_low(again: Repeat | None) -> bool:
+    """Whether the loops of a repeat are held by low stitches."""
+    works = [one for one in again.body if isinstance(one, Work)] if again is not None else []
+    return bool(works) and all(one.stitch.height <= 1 for one in works)
 
 
 def _last_of(nodes: Sequence[Node]) -> Node | None:

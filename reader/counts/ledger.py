@@ -17,6 +17,7 @@ from reader.counts.faults import Where, quoted
 from reader.counts.foundation import (
     begins,
     closed_round,
+    ends_at_half,
     ends_in_loop,
     start_inside,
     without_knot,
@@ -24,7 +25,7 @@ from reader.counts.foundation import (
 from reader.counts.judging import judge
 from reader.counts.learned_totals import Learned
 from reader.counts.markers import placed
-from reader.counts.on_hand import count_of, left_aside, left_by, stated_in
+from reader.counts.on_hand import count_of, had, left_aside, left_by, stated_in
 from reader.counts.patterned import edge_beside, unit_before
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
@@ -353,7 +354,8 @@ class Ledger:
         # Rounds are called rows too, in patterns that join them.
         self.joined = not turns and (self.joined or closed_round(entry.nodes))
         if turns or not (is_round or self.joined):
-            self.below = replace(turned(self.below), turning=tally.turning)
+            half = ends_at_half(entry.nodes)
+            self.below = replace(turned(self.below), turning=tally.turning, half=half)
         elif ends_in_loop(entry.nodes):
             self.below = replace(self.below, in_loop=True)
         if (self.below.stitches or 0) > LONGEST_ROW:
@@ -366,7 +368,7 @@ class Ledger:
         if number is None and not self.number and first and self.pattern.craft is Craft.CROCHET:
             self.number = 1
             self.rows[-1] = replace(self.rows[-1], label=self.name(None, 1), number=1)
-        before = self.rows[-1].before
+        before = had(self.rows)
         told = solved.tally.walk.known and count != solved.count and solved.fits is not True
         fitted = count is not None and before is not None and (solved.fits is True or told)
         gain = count - before if fitted and count is not None and before is not None else entry.gain

@@ -6,14 +6,17 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from reader.counts.endings import AROUND
 from reader.counts.ends import first_work, travels
 from reader.counts.readings import begun_at, list_to_end, times_of_list
 from reader.counts.tally import Choice, Tally
 from reader.pattern.tree import (
+    ONE,
     Act,
     Deed,
+    Group,
     Node,
     Num,
     Place,
@@ -69,6 +72,28 @@ def repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Nod
         return [again]
     place = Place(Where.PLAIN, again.span)
     return [again, Work(again.span, "", plain, Num((edge,)), place)]
+
+
+def to_last_loop(rest: list[Node]) -> list[Node]:
+    """ "Repeat to last loop, ch 3, tr in same loop": the last loop is worked into too, where what
+    follows goes into it again.
+    """
+    out = list(rest)
+    works = [at for at, one in enumerate(rest) if isinstance(one, Work | Group | Repeat)]
+    for at, behind in pairwise(works):
+        one, after = rest[at], rest[behind]
+        if not isinstance(one, Repeat) or not isinstance(after, Work | Group):
+            continue
+        last = one.until is Until.TO_LAST and one.noun == "sp" and one.number == ONE
+        again = after.place.where is Where.SAME or after.place.noun in TALL
+        if last and again:
+            same = replace(after.place, where=Where.SAME, noun="sp")
+            out[at], out[behind] = replace(one, until=Until.OPEN), replace(after, place=same)
+    return out
+
+
+TALL = ("dc", "tr", "dtr", "trtr")
+"""Stitches that may end a loop: "tr in tr" uses none of its own."""
 
 
 def slips_on(rest: list[Node]) -> list[Node]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from reader.counts.agreeing import chains_counted
-from reader.counts.counted import Problem, Verdict
+from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import Entry, follows
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, stretched
 from reader.counts.solved import Solved
@@ -34,6 +34,14 @@ def count_of(
     return stated if counts_chains(solved, stated, kind) else count
 
 
+def had(rows: Sequence[CountedRow]) -> int | None:
+    """What the last of the rows began with: the loops of the one before, where it had little else.
+    """
+    if len(rows) > 1 and rows[-2].spaces == rows[-2].count:
+        return rows[-2].count
+    return rows[-1].before
+
+
 def left_by(solved: Solved, count: int | None, entry: Entry, sections: int) -> Below:
     """The row as it lies for the next one, with so many stitches on hand."""
     tally = solved.tally
@@ -44,8 +52,8 @@ def left_by(solved: Solved, count: int | None, entry: Entry, sections: int) -> B
         return of_runs(stretched(tally.below.runs, count), count, sections)
     if chains_counted(solved, count):
         return chains_as_stitches(of_runs(tally.runs, solved.count, sections))
-    of_loops = not tally.makes and count == tally.spaces
-    return of_runs(tally.runs, 0 if of_loops else count, sections)
+    of_loops = tally.makes < 2 and count == tally.spaces
+    return of_runs(tally.runs, tally.makes if of_loops else count, sections)
 
 
 def left_aside(solved: Solved, nodes: Sequence[Node]) -> int:

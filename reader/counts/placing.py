@@ -111,7 +111,7 @@ def _slip(
         tally.make(used or places, "sl st")
         return
     if is_opening(place, tally.walk):
-        tally.spaced = True
+        tally.spaced = tally.fastened = True
         tally.walk.take_spaces(1, wanted(place, tally.walk))
         return
     own = place.noun in ("ch", "tch") and bool(tally.runs) and not tally.runs[-1].is_stitch
@@ -124,6 +124,7 @@ def _slip(
         tally.picoted = place.where is Where.CHAIN
         return
     named = place.noun if place.noun not in ("st", "ch", "tch") else ""
+    tally.fastened = place.where is Where.NEXT
     tally.walk.take(max(number or 1, place.number.at(tally.size)), named)
 
 

@@ -207,7 +207,7 @@ def work_alike(node: Repeat, one: Tally, times: int, tally: Tally) -> None:
             tally.picoted = True
     else:
         tally.make_runs(one.runs, times, False)
-    tally.grouped = one.grouped
+    tally.grouped, tally.fastened = one.grouped, one.fastened
     tally.sections = times
     repeated(one.moves, times, node, tally)
 
@@ -282,7 +282,7 @@ def add_passes(passes: Sequence[Tally], node: Repeat, tally: Tally) -> None:
     for number, trial in enumerate(passes, 1):
         tally.make_runs(trial.runs, 1, False)
         tally.shaped += trial.shaped
-        tally.grouped = trial.grouped
+        tally.grouped, tally.fastened = trial.grouped, trial.fastened
         tally.unsure = tally.unsure or trial.unsure
         tally.elastic = tally.elastic or trial.elastic
         tally.spaced = tally.spaced or trial.spaced

@@ -10,8 +10,8 @@ from reader.counts.agreeing import values
 from reader.counts.between import between_stitches
 from reader.counts.endings import AROUND, with_closing
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
-from reader.counts.fabric import Below, Run, chains_as_stitches, foundation, nameless
-from reader.counts.lists import knits, repeated, slips_on, whole_row
+from reader.counts.fabric import SPACE, Below, Run, chains_as_stitches, foundation, nameless
+from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import completes, to_other_edge
@@ -48,7 +48,8 @@ def work_row(
     """
     below = _lies_below(ends, below, choice, size)
     listed = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
-    rest = with_closing(between_stitches(by_needles(listed), below))
+    rest = to_last_loop(between_stitches(by_needles(listed), below))
+    rest = rest if below.half else with_closing(rest)
     tally = Tally(size, below, choice, Walk(below), carried=carried, room=room)
     for one in ends.lead:
         tally.moves.append(Move(_lead_kind(one), one.words, one.span))
@@ -70,7 +71,7 @@ def work_row(
         _begin_in_space(ends, rest, tally, chained)
     if chained:
         _count_chain(ends, rest, height, tally)
-    elif makes_loop(first_work(rest), height) and tally.walk.known:
+    elif makes_loop(first_work(rest), height, below.half) and tally.walk.known:
         tally.make_space(height)
     skipped = first_work(rest) if passed else None
     tally.turning = 0 if chained else max(height, skipped.place.nth - 1 if skipped else 0)
@@ -201,7 +202,10 @@ def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) -
         tally.moves.append(Move(MoveKind.SLIP, first.words, first.span))
         rest.remove(first)
         return
-    if not tally.below.turning:
+    if tally.below.half and first.place.where is Where.NEXT:
+        # The hook stands at the top of the last loop: the next one is the one behind it.
+        tally.walk.leave_loop()
+    elif not tally.below.turning:
         tally.walk.begin_at(which)
 
 
@@ -268,7 +272,7 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     tally.unsure = tally.unsure or (off and walk.left is None)
     if tally.unsure or (not made and not walk.takes and not edges and not tally.spaces):
         count = None
-    elif not made and tally.spaces:
+    elif tally.spaces and (not made or (made == 1 and at_half(tally.runs))):
         # Nothing but loops: what is on hand to be worked into are the loops.
         count = tally.spaces
     if count is not None and left and tally.uneven and knits(ends.body) and balanced(tally.moves):
@@ -280,6 +284,12 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
         fits = left == 0 and walk.short == 0 and tally.uneven is None and not walk.lacking
         fits = fits and not tally.squares_left
     return Solved(count, fits, left, choice, tally, chained, next_chain)
+
+
+def at_half(runs: Sequence[Run]) -> bool:
+    """Whether the only stitch of several loops is the tall one that ends the last of them."""
+    loops = sum(run.n for run in runs if run.name == SPACE)
+    return loops > 2 and len(runs) > 2 and runs[-1].is_stitch and runs[-2].name == SPACE
 
 
 def balanced(moves: Sequence[Move]) -> bool:

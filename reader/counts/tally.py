@@ -80,7 +80,7 @@ class Tally:
     squares of a net were worked, squares_left: so many of those below were passed over. room:
     moves that may be opened. picoted: the last chains were closed to a picot, so that those to
     come belong to the same loop. closed: the chain that closes the round was made though no word
-    had told of it yet. untold: stitches that the row goes on over though no word tells
+    had told of it yet. fastened: a slip stitch into the row below ended the last chain. untold: stitches that the row goes on over though no word tells
     of them.
     """
 
@@ -108,6 +108,7 @@ class Tally:
     room: int = MOVES
     picoted: bool = False
     closed: bool = False
+    fastened: bool = False
 
     @property
     def makes(self) -> int:
@@ -161,7 +162,8 @@ class Tally:
 
     def make_space(self, chains: int) -> None:
         """Leaves a chain space; chains on chains are one space, with picots between too."""
-        last = self.runs[-1] if self.runs else None
+        last = self.runs[-1] if self.runs and not self.fastened else None
+        self.fastened = False
         if last is not None and last.name == SPACE and (last.n == 1 or self.picoted):
             longer = replace(last, n=1, chains=last.chains + chains)
             self.runs[-1:] = [replace(last, n=last.n - 1), longer] if last.n > 1 else [longer]

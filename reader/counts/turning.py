@@ -43,7 +43,7 @@ def chain_options(
     tall = work.stitch.height if work else 3
     if height <= 1 and not held.get(height, True):
         return [False]
-    if makes_loop(work, height) or belongs_to_cluster(work, ends.body, size):
+    if makes_loop(work, height, below.half) or belongs_to_cluster(work, ends.body, size):
         return [False, True]
     if height in told:
         return [told[height]]
@@ -67,10 +67,13 @@ def turns_always(nodes: Sequence[Node]) -> bool:
     return any(ALL_ROWS.search(one.words) for one in turns)
 
 
-def makes_loop(work: Work | None, height: int) -> bool:
+def makes_loop(work: Work | None, height: int, half: bool = False) -> bool:
     """Whether a turning chain is a loop to be worked into later: "ch 8, turn, d c in 1st d c" is
-    fastened where it began, and far longer than its stitch is tall.
+    fastened where it began, and far longer than its stitch is tall. half: the row begins at the top
+    of a loop: "ch 7, sc in same loop".
     """
+    if half and work is not None and work.stitch.height <= 1:
+        return height >= 4
     if work is None or work.place.where is not Where.FIRST or work.place.noun == "sp":
         return False
     single = work.number is None or work.number.values == (1,)

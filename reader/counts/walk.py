@@ -270,6 +270,14 @@ class Walk:
         if self.known and not self.takes and len(self._runs) > 1 and not self._runs[0].is_stitch:
             self._lie(self._runs[1:] + self._runs[:1])
 
+    def leave_loop(self) -> None:
+        """A row that begins at the top of a loop goes past it, and past the stitch beside it."""
+        if not self.known or self.takes or self.space_takes:
+            return
+        if len(self._runs) > 1 and self._runs[0].is_stitch and self._runs[1].name == SPACE:
+            self._pass(self._runs[0], self._runs[0].n)
+            self._pass(self._runs[1], 1)
+
     def to_next(self, wanted: Callable[[Run], bool]) -> tuple[int, int] | None:
         """Stitches and spaces before the next wanted space, None where none lies ahead."""
         index = self._next(wanted)

@@ -103,7 +103,8 @@ def up_to_opening(rest: Sequence[Node], tally: Tally) -> tuple[int, int] | None:
 def needed_by(nodes: Sequence[Node], tally: Tally) -> Need:
     """What fixed nodes use; open ones count as nothing."""
     trial = tally.fresh()
-    trial.walk.takes = 1
+    # Something was worked before them: "in same loop" asks for no other.
+    trial.walk.takes, trial.spaced = 1, True
     for node in nodes:
         if not is_open(node):
             work_one(node, trial, NOTHING)

@@ -5,7 +5,7 @@ stand and what they say.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
 from reader.pattern.label_forms import other_form
@@ -293,6 +293,11 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
         mark = label_at(text, spot, False) if _may_begin(before) else None
         if mark and mark.loose and not ends_sentence(before):
             mark = None
+        bare = marks and marks[-1].numbers and not text[marks[-1].end : spot].strip()
+        if mark and bare and mark.name:
+            # "3rd ROW: Inc row: ch 7": the number is the label, the name a remark.
+            marks[-1], at = replace(marks[-1], end=mark.end), mark.end
+            continue
         if mark and mark.is_heading and not text[marks[-1].end if marks else start : spot].strip():
             # "NEXT 2 ROWS: START BORDER: K across": the label is the row's, the heading a remark;
             # and at the start of a block a heading is a part's.

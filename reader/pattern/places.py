@@ -336,6 +336,11 @@ MADE = re.compile(
     r"\bjust (?:made|formed|completed|worked)\b|\blast (?:\w+ ){1,3}(?:made|worked)\b"
 )
 """A stitch of this very row: "dc just made", "last sc made"."""
+MADE_BEHIND = (
+    "just made", "just formed", "just completed", "just worked", "already worked",
+    "already worked in", "already worked into", "just worked in", "just worked into",
+    "already used", "just used",
+)  # fmt: skip
 OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch")
 
 
@@ -363,7 +368,7 @@ def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Plac
         return Place(Where.NEXT, span, ONE, "sp", False, 0, sides, number.values[0])
     if said.nth and "hook" in words:
         return Place(Where.CHAIN, span, noun="ch", nth=said.nth)
-    made = cur.accept("just made", "just formed", "just completed", "just worked")
+    made = cur.accept(*MADE_BEHIND)
     made = made or MADE.search(words) is not None
     passed = re.search(r"\b(?:skipped|missed|passed) (?!\d)", words) is not None
     if made or passed or said.determiner == "same" or "at base of" in words:

@@ -10,6 +10,7 @@ from reader.pattern.cursor import Cursor
 from reader.pattern.place_words import CHAIN_NOUNS
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Num, Until, Where
+from reader.pattern.up_to import to_last_of
 from reader.terms.stitches import Craft
 
 TIMES_X = frozenset({"x", "*", "times"})
@@ -213,6 +214,9 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
     if place is not None and cur.low() in CHAIN_NOUNS and cur.kind(1) != "num":
         # "across ch": along the foundation.
         cur.at += 1
+    if place is not None and place.where is Where.REST:
+        # "across row to last loop"
+        place = to_last_of(cur) or place
     if place is not None and until is Until.OPEN and place.where in (Where.TO_LAST,):
         until, times, noun = Until.TO_LAST, place.number, place.noun
     ending, altered = _ending(cur)

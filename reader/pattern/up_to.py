@@ -61,8 +61,12 @@ def _to_spot(cur: Cursor, start: int, far: bool) -> Place | None:
         return None
     if number is None:
         return Place(Where.UNUSED, cur.span(start), Num((0,)), "marker") if _marker(cur) else None
+    nth = cur.kind(-1) == "ord"
     noun = find_noun(cur) or "st"
     if cur.accept(*LEFT_OVER):
+        if nth and noun == "sp":
+            # "to 2nd loop from end": that loop is worked into, and one is left.
+            number = Num(tuple(max(0, n - 1) for n in number.values))
         return Place(Where.TO_LAST, cur.span(start), number, noun)
     if cur.accept("before", "past", "after"):
         _marker(cur)
