@@ -177,9 +177,9 @@ def stretched(runs: Sequence[Run], stitches: int) -> list[Run]:
     return out if all(run.n > 0 for run in out) else list(runs)
 
 
-def turned(below: Below) -> Below:
-    """The same row seen from its other end."""
-    return replace(below, runs=below.runs[::-1], flat=True)
+def turned(below: Below, turning: int = 0, half: bool = False) -> Below:
+    """The same row seen from its other end; turning, half: as in Below."""
+    return replace(below, runs=below.runs[::-1], flat=True, turning=turning, half=half)
 
 
 def nameless(below: Below) -> Below:

@@ -348,14 +348,13 @@ class Ledger:
     ) -> None:
         """What the row leaves for the next."""
         tally, base = solved.tally, self.below
-        sections = tally.sections if tally.sections > 1 else 0
+        sections = tally.sections * (tally.sections > 1)
         self.below = left_by(solved, count, entry, sections)
         turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in entry.nodes)
         # Rounds are called rows too, in patterns that join them.
         self.joined = not turns and (self.joined or closed_round(entry.nodes))
         if turns or not (is_round or self.joined):
-            half = ends_at_half(entry.nodes)
-            self.below = replace(turned(self.below), turning=tally.turning, half=half)
+            self.below = turned(self.below, tally.turning, ends_at_half(entry.nodes))
         elif ends_in_loop(entry.nodes):
             self.below = replace(self.below, in_loop=True)
         if (self.below.stitches or 0) > LONGEST_ROW:

@@ -80,8 +80,8 @@ class Tally:
     squares of a net were worked, squares_left: so many of those below were passed over. room:
     moves that may be opened. picoted: the last chains were closed to a picot, so that those to
     come belong to the same loop. closed: the chain that closes the round was made though no word
-    had told of it yet. fastened: a slip stitch into the row below ended the last chain. untold: stitches that the row goes on over though no word tells
-    of them.
+    had told of it yet. fastened: a slip stitch into the row below ended the last chain. untold:
+    stitches that the row goes on over though no word tells of them.
     """
 
     size: int
