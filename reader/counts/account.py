@@ -15,6 +15,7 @@ from reader.counts.fabric import Below
 from reader.counts.ledger import Ledger
 from reader.counts.narrowed import hear
 from reader.counts.one_size import rows_for
+from reader.counts.same_as_piece import Piece, keep_piece
 from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenRow
 from reader.pattern.parser import Pattern
@@ -32,10 +33,11 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     problems: list[Problem] = []
     opened = 0
     earlier: dict[str, list[Entry]] = {}
+    pieces: dict[str, Piece] = {}
     left, copies = Below(), 1
     for part in pattern.layout.parts:
         ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left, copies)
-        evens = Evens()
+        ledger.pieces, evens = pieces, Evens()
         notes: list[Remark] = []
         items = rows_for(part.items, size, len(pattern.sizes))
         for item, coming in zip(items, _next_numbers(items), strict=True):
@@ -51,6 +53,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         )
         problems += ledger.problems
         earlier[part.name] = ledger.entries
+        keep_piece(pieces, ledger)
         left, copies = ledger.below, part.make
         opened += len(ledger.rows)
     by_kind: dict[str, list[Remark]] = {}

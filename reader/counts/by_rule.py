@@ -23,6 +23,7 @@ from reader.counts.nearing import distance, nearer, reached, whole_goal
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
 from reader.counts.running_rows import on_the_other_side, running_rows
+from reader.counts.same_as_piece import note_spot, same_as_piece
 from reader.counts.sentences import ALONE, SAME_TIME, THIS_AGAIN, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
@@ -82,6 +83,7 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
 
 def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
     knits = ledger.pattern.craft is Craft.KNITTING
+    note_spot(ledger, row)
     for one in (sentences_of if knits else running_rows)(ledger.text, row):
         words = ledger.in_figures(one.start, one.end) if knits else ""
         join_copies(ledger, words)
@@ -108,6 +110,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
         if ledger.text[row.start : back.start].strip():
             _add_one(ledger, replace(row, end=back.start), upto, evens)
         again(ledger, back)
+        return
+    if same_as_piece(ledger, row, lambda one: _add_one(ledger, one, upto, evens)):
         return
     words = ledger.text[row.start : row.end]
     note_star(ledger, words)

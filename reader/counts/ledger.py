@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from reader.counts.agreeing import in_groups
 from reader.counts.asides import set_apart
@@ -48,6 +49,9 @@ from reader.pattern.tree import Act, Deed, Edge
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
+if TYPE_CHECKING:
+    from reader.counts.same_as_piece import Piece
+
 LONGEST_ROW = 5_000
 """Stitches: longer rows come of a misprint, or a misreading, and are not followed further."""
 MOST_MOVES = 60_000
@@ -85,6 +89,8 @@ class Ledger:
         self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
         self.waiting: tuple[int, ...] = ()
         self.unworked = 0
+        self.spots: list[tuple[int, str]] = []
+        self.pieces: dict[str, Piece] = {}
         self.times_more: bool | None = None
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 

@@ -171,7 +171,7 @@ NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
 
 RUN_IN_CAPS = re.compile(
     r"(?<![\w-])(?!NOTES?\b|HOOK|GAUGE|MATERIAL|SIZE|TENSION|YARN|NEEDLES?\b|FINISH|MEASURE|ABBREV)"
-    r"(?P<name>[A-Z]{5,}(?: [A-Z]{2,}){0,4})\s*:(?=\s+[A-Za-z*(\d])"
+    r"(?P<name>[A-Z]{5,}(?:\s[A-Z]{2,}){0,4})\s*:(?=\s+[A-Za-z*(\d])"
 )
 """A heading inside a paragraph: "turn. SHAPE ARMHOLE: sl st across 6 sts"."""
 
@@ -200,7 +200,8 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _by_name(named, start)
     heading = RUN_IN_CAPS.match(text, start) if not line_start else None
     if heading:
-        return Mark(start, heading.end(), (), heading["name"].capitalize(), is_heading=True)
+        head = " ".join(heading["name"].split()).capitalize()
+        return Mark(start, heading.end(), (), head, is_heading=True)
     dashed = DASHED.match(text, start) if line_start else None
     if dashed:
         return _numbered(dashed, start)
@@ -268,7 +269,7 @@ CANDIDATE = re.compile(
     rf"(?<![\w-])(?:{_ORD}|next,|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
     r"|(?:next|following|last|foundation"
     rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND})"
-    r"|[a-z]{3,12}\s+(?:rounds?|rnds?|rows?)\b|(?-i:[A-Z]{5,}(?: [A-Z]{2,}){0,4}\s*:))",
+    r"|[a-z]{3,12}\s+(?:rounds?|rnds?|rows?)\b|(?-i:[A-Z]{5,}(?:\s[A-Z]{2,}){0,4}\s*:))",
     re.IGNORECASE,
 )
 
@@ -293,12 +294,14 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
         mark = label_at(text, spot, False) if _may_begin(before) else None
         if mark and mark.loose and not ends_sentence(before):
             mark = None
-        bare = marks and marks[-1].numbers and not text[marks[-1].end : spot].strip()
-        if mark and bare and mark.name:
+        last = marks[-1].end if marks else start
+        bare = not text[last:spot].strip()
+        if mark and bare and mark.name and marks and marks[-1].numbers:
             # "3rd ROW: Inc row: ch 7": the number is the label, the name a remark.
             marks[-1], at = replace(marks[-1], end=mark.end), mark.end
             continue
-        if mark and mark.is_heading and not text[marks[-1].end if marks else start : spot].strip():
+        shapes = text[:last].endswith(".") and mark is not None and mark.name.startswith("Shape")
+        if mark and mark.is_heading and not shapes and bare:
             # "NEXT 2 ROWS: START BORDER: K across": the label is the row's, the heading a remark;
             # and at the start of a block a heading is a part's.
             mark = None

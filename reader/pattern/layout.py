@@ -82,6 +82,19 @@ def lay_out(text: str, sizes: tuple[str, ...] = ()) -> Layout:
     return reading.done()
 
 
+AS_PART = re.compile(
+    r"\b(?:work|make|worked|made)\s+(?:exactly\s+|the\s+)*(?:same as|as for|as|like)\s+(?:the\s+)?"
+    r"(?P<name>[a-z]+(?: [a-z]+)?)\s+(?:up )?(?:to|until|for)\b",
+    re.IGNORECASE,
+)
+"""So much of a piece before this one; one that is wholly like it needs no rows of its own."""
+
+
+def _works(words: str) -> bool:
+    """Whether words do something with stitches."""
+    return ACTION.search(words) is not None and STITCHY.search(words) is not None
+
+
 class _LayingOut:
     def __init__(self, text: str, sizes: tuple[str, ...]) -> None:
         self.text = text
@@ -233,10 +246,17 @@ class _LayingOut:
             self.note("finishing", start, end)
         elif BY_HAND.match(words) or only_says(words) or self.begins_nothing(words):
             self.note("note", start, end)
-        elif ACTION.search(without_rules(words)) and STITCHY.search(without_rules(words)):
+        elif self.quotes_a_part(words) or _works(without_rules(words)):
             self.add_row(None, start, end)
         else:
             self.note("note", start, end)
+
+    def quotes_a_part(self, words: str) -> bool:
+        """Whether words tell of a piece by one before it: "work same as back to armhole".
+        """
+        found = AS_PART.search(words)
+        names = {part.name.lower() for part in self.parts if part.items}
+        return found is not None and found["name"].lower() in names
 
     def done(self) -> Layout:
         """The finished layout; parts without a row give their remarks to the whole."""

@@ -1,0 +1,240 @@
+"""Pieces told by another: "work same as back to armhole", "work armhole shaping same as back" ->
+the rows of that piece once more, each with what it gained there.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from typing import TYPE_CHECKING
+
+from reader.counts.counted import CountedRow
+from reader.counts.entries import Entry
+from reader.counts.fabric import plain
+from reader.counts.pattern_again import first_row_again
+from reader.pattern.layout import WrittenRow
+from reader.pattern.line_words import ACTION
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+_SAME = r"(?:(?:exactly |just |the )*same as|as|like|to match|to correspond (?:to|with))"
+QUOTES = re.compile(
+    r"(?:(?<=[.;:,])\s+|^\W*)(?:(?:then|now)\s+)?(?:work|make|made|worked|shape|continue|complete"
+    rf"|finish|crochet|repeat)\b\s*(?P<what>(?:[a-z]+\s+){{0,4}}?){_SAME}\s+(?:for\s+|on\s+)?(?:the\s+)?"
+    r"(?P<piece>[A-Za-z]+(?:\s+[a-z]+){0,2}?)"
+    r"(?:,?\s+(?:from\s+(?:the\s+)?(?P<from>[a-z]+)\s+)?(?:up\s+)?(?:to|until|as far as|through)\s+"
+    r"(?:the\s+)?(?:(?:first|1st|beginning of)\s+)?(?P<spot>[a-z]+)(?:\s+(?:shaping|dec\w*))?"
+    r"|\s+for\s+(?:the\s+first\s+)?(?P<rows>\d+)\s+(?:rows|rounds|rnds))?"
+    r"(?=\s+(?:and|but|reversing|except|having)\b|\s*[,.;]|\s*$)",
+    re.IGNORECASE,
+)
+HEADING = re.compile(
+    r"(?:^|[.;:)\]]\s+|\n\s*)(?P<head>[A-Z][A-Za-z]*(?:\s+[A-Za-z]+){0,4})\s*:\s*$"
+)
+QUOTED = "as in the piece that is quoted"
+BEFORE = 60
+"""Characters before a row in which its heading stands."""
+SHAPES = frozenset(("shape", "shaping", "the", "and", "for", "work", "of"))
+HALVES = re.compile(r"\b(?:front|left|right)s?\b(?!.*\b(?:sleeve|cuff)s?\b)", re.IGNORECASE)
+SAME_SPOT = {"underarm": "armhole", "underarms": "armhole"}
+NOT_WORKED = frozenset(("until", "till", "measures", "even", "same", "length", "as"))
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A piece that is worked: its rows, and the headings inside it with the row that each stands
+    before.
+    """
+
+    rows: tuple[CountedRow, ...]
+    spots: tuple[tuple[int, str], ...]
+    entries: tuple[Entry, ...] = ()
+
+
+SECTION = re.compile(
+    r"(?:shap(?:e|ing)|divide|neck|armholes?|shoulders?|cap|crown)\b", re.IGNORECASE
+)
+"""What heads a section of a piece, and no piece of its own."""
+
+
+def keep_piece(pieces: dict[str, Piece], ledger: Ledger) -> None:
+    """Keeps what a part is made of, to be quoted; "Shape armholes" is a section of the piece before
+    it.
+    """
+    rows, spots, entries = tuple(ledger.rows), tuple(ledger.spots), tuple(ledger.entries)
+    main = next(reversed(pieces), "") if SECTION.match(ledger.part) else ""
+    if main:
+        whole = pieces[main]
+        far = len(whole.rows)
+        spots = ((far, ledger.part.lower()), *((far + at, head) for at, head in spots))
+        rows, spots = (*whole.rows, *rows), (*whole.spots, *spots)
+        entries = (*whole.entries, *entries)
+    pieces[main or ledger.part] = Piece(rows, spots, entries)
+
+
+def heading_before(ledger: Ledger, row: WrittenRow) -> str:
+    """The heading that stands right before a row's words, "" for none."""
+    found = HEADING.search(ledger.text[max(0, row.start - BEFORE) : row.start])
+    return found["head"].lower() if found else ""
+
+
+def note_spot(ledger: Ledger, row: WrittenRow) -> None:
+    """Keeps in mind where inside its piece a heading stands."""
+    head = heading_before(ledger, row) if row.mark is None else ""
+    if head and head != ledger.part.lower():
+        ledger.spots.append((len(ledger.rows), head))
+
+
+def same_as_piece(
+    ledger: Ledger, row: WrittenRow, work: Callable[[WrittenRow], None]
+) -> bool:
+    """Works the rows that a row's words quote of an earlier piece, and what is written before and
+    behind them; False, and nothing worked, where no such piece is quoted.
+    """
+    words = ledger.text[row.start : row.end]
+    found = QUOTES.search(words)
+    piece = _piece(ledger, found["piece"]) if found else None
+    if found is None or piece is None or set(found["what"].lower().split()) & NOT_WORKED:
+        return False
+    rows = _section(ledger, found, piece)
+    if rows is None:
+        return False
+    if ACTION.search(words[: found.start()]):
+        work(replace(row, end=row.start + found.start()))
+    half = _is_half(ledger, piece)
+    at = WrittenRow(None, row.start + found.start(), row.start + found.end())
+    _again(ledger, rows, at, half, piece)
+    if ACTION.search(words[found.end() :]):
+        work(WrittenRow(None, row.start + found.end(), row.end))
+    return True
+
+
+def _piece(ledger: Ledger, name: str) -> Piece | None:
+    """The earlier piece of that name; "back" is "BACK" and "Back piece"."""
+    wanted = _plain(name)
+    for known, piece in reversed(ledger.pieces.items()):
+        plain = _plain(known)
+        if plain == wanted or plain.startswith(wanted + " ") or plain.endswith(" " + wanted):
+            return piece
+    return None
+
+
+def _plain(name: str) -> str:
+    return " ".join(name.lower().split()).removesuffix("s")
+
+
+def _section(ledger: Ledger, found: re.Match[str], piece: Piece) -> list[CountedRow] | None:
+    """The rows meant: up to a heading, those below one, so many, or all; None where they are not
+    to be told.
+    """
+    rows = list(piece.rows)
+    if found["rows"]:
+        return _so_many(rows, int(found["rows"][:3]))
+    if found["spot"]:
+        spot = _spot(piece, {found["spot"].lower()})
+        begin = _spot(piece, {found["from"].lower()}) if found["from"] else 0
+        return rows[begin or 0 : spot] if spot is not None else None
+    named = set(found["what"].lower().split()) - SHAPES
+    named = named or set(ledger.spots[-1][1].split() if ledger.spots else ()) - SHAPES
+    spot = _spot(piece, named) if named else None
+    if spot is None:
+        return None if set(found["what"].lower().split()) - SHAPES else rows
+    later = [at for at, _ in piece.spots if at > spot]
+    rows = rows[spot : later[0] if later else len(rows)]
+    while rows and "shaping" in found["what"].lower() and _measured(rows[-1]):
+        # What is worked even behind it is no shaping.
+        rows.pop()
+    return rows
+
+
+def _so_many(rows: list[CountedRow], number: int) -> list[CountedRow]:
+    """The first rows of a piece; one that a measure tells of stands for all that are left."""
+    out: list[CountedRow] = []
+    for one in rows:
+        if one.label == "Start":
+            continue
+        measured = _measured(one)
+        out += [replace(one, assumed=())] * (number - len(out) if measured else 1)
+        if len(out) >= number:
+            break
+    return out[:number]
+
+
+def _measured(one: CountedRow) -> bool:
+    return any("measure" in said for said in one.assumed)
+
+
+def _spot(piece: Piece, words: set[str]) -> int | None:
+    """The row before which a heading with one of the words stands."""
+    stems = {SAME_SPOT.get(word, word).removesuffix("s") for word in words}
+    for at, head in piece.spots:
+        if any(word.removesuffix("s") in stems for word in head.split()):
+            return at
+    return None
+
+
+def _is_half(ledger: Ledger, piece: Piece) -> bool:
+    """Whether this is one half of what the piece is whole: a front of two has one armhole and one
+    side seam.
+    """
+    own, whole = _width(ledger.rows), _width(piece.rows)
+    return HALVES.search(ledger.part) is not None and 0 < own <= 0.65 * whole
+
+
+def _width(rows: Sequence[CountedRow]) -> int:
+    return next((one.count for one in rows if one.count), 0)
+
+
+def _again(
+    ledger: Ledger, rows: list[CountedRow], at: WrittenRow, half: bool, piece: Piece
+) -> None:
+    """Books the rows once more, each with its gain, or half of it; a count is left open where a row
+    gained by repeats over another number of stitches.
+    """
+    if not ledger.rows and ledger.below.stitches is None and not ledger.below.chained:
+        _from_its_start(ledger, rows, at)
+        return
+    for one in rows:
+        if one.label == "Start" or ledger.full():
+            continue
+        if first_row_again(ledger, at) or _over_its_width(ledger, one, piece, at):
+            continue
+        gain = _gain(one, ledger.below.stitches)
+        if half and gain is not None:
+            gain = gain // 2 if not gain % 2 else None
+        count = -1 if gain is None else (ledger.below.stitches or 0) + gain
+        why = f"{QUOTED}; at one edge, since this is one half" if half and gain else QUOTED
+        ledger.even(count, None, at.start, at.end, why, _measured(one))
+
+
+def _from_its_start(ledger: Ledger, rows: list[CountedRow], at: WrittenRow) -> None:
+    """The piece from the same foundation: every row as it was."""
+    for one in rows:
+        words = ledger.words(at.start, at.end)
+        ledger.rows.append(replace(one, written=words, assumed=(*one.assumed, QUOTED)))
+    ledger.number = next((one.number for one in reversed(rows) if one.number), 0) or 0
+    ledger.below = plain(rows[-1].count if rows else None)
+
+
+def _over_its_width(ledger: Ledger, one: CountedRow, piece: Piece, at: WrittenRow) -> bool:
+    """Works a row whose repeats change the count, where this piece is of another width; False, and
+    nothing worked, for other rows.
+    """
+    same = one.before in (None, one.count, ledger.below.stitches)
+    if same or not one.number or not any(move.passes for move in one.moves):
+        return False
+    entry = next((known for known in piece.entries if known.number == one.number), None)
+    if entry is not None:
+        number = ledger.number + 1 if ledger.number else None
+        ledger.work(replace(entry, row=at, printed=(), quoted=True), number)
+    return entry is not None
+
+
+def _gain(one: CountedRow, here: int | None) -> int | None:
+    """What a row gains over so many stitches, None where that hangs on how wide the piece is."""
+    if here is None or one.before is None or one.count is None:
+        return None
+    wide = any(move.passes for move in one.moves)
+    return one.count - one.before if one.before in (here, one.count) or not wide else None
