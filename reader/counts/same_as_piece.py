@@ -106,7 +106,8 @@ def same_as_piece(
     half = _is_half(ledger, piece)
     at = WrittenRow(None, row.start + found.start(), row.start + found.end())
     _again(ledger, rows, at, half, piece)
-    if ACTION.search(words[found.end() :]):
+    rest = words[found.end() :]
+    if ACTION.search(rest) or QUOTES.search(rest):
         work(WrittenRow(None, row.start + found.end(), row.end))
     return True
 
@@ -143,10 +144,9 @@ def _section(ledger: Ledger, found: re.Match[str], piece: Piece) -> list[Counted
         return None if set(found["what"].lower().split()) - SHAPES else rows
     later = [at for at, _ in piece.spots if at > spot]
     rows = rows[spot : later[0] if later else len(rows)]
-    while rows and "shaping" in found["what"].lower() and _measured(rows[-1]):
-        # What is worked even behind it is no shaping.
-        rows.pop()
-    return rows
+    even = next((at for at, one in enumerate(rows) if _measured(one)), None)
+    # What is worked even behind it, and what follows that, is no shaping.
+    return rows[:even] if even else rows
 
 
 def _so_many(rows: list[CountedRow], number: int) -> list[CountedRow]:

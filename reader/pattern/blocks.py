@@ -74,8 +74,8 @@ def _open_bracket(before: str) -> bool:
     return opens >= 0 and ")" not in tail[opens:] and "]" not in tail[opens:]
 
 
-HALF_HEADING = re.compile(r"(?:^|[.;:)]\s+)[A-Z]{3,}(?: [A-Z]{2,})*$")
-"""A line that ends inside a heading: "... cut yarn. SHAPE ARMHOLE"."""
+HALF_HEADING = re.compile(r"(?:^|[.;:)]\s+)[A-Z]{3,}(?: [A-Z]{2,})*$|[,-]$")
+"""A line that ends inside a heading, "... cut yarn. SHAPE ARMHOLE", or amid a sentence."""
 MID_PHRASE = re.compile(r"\b(?:rep|repeat|as|of|from|than|the|same as)$", re.IGNORECASE)
 """How a line ends that cannot stand alone."""
 
@@ -136,12 +136,11 @@ def _continues(before: str, line: str, width: int) -> bool:
     if last.endswith((".", ")")) and BEGINS.match(line):
         return False
     head = RUN_IN.match(line)
-    capitals = head is not None and (head["head"] or head["caps"]).isupper()
-    if capitals and not (HALF_HEADING.search(last) or last.endswith((",", "-"))):
+    capitals = head and (head["head"] or head["caps"]).isupper()
+    if capitals and not HALF_HEADING.search(last):
         return False
-    if last.endswith((",", ";", "-", "*", "—")) or (
-        line[0].islower() and not last.endswith((".", ":"))
-    ):
+    runs_on = line[0].islower() and not last.endswith((".", ":"))
+    if runs_on or last.endswith((",", ";", "-", "*", "—")):
         return True
     if width >= LEAST_WIDTH and len(last) >= 0.85 * width:
         return True

@@ -15,7 +15,23 @@ of each 2nd row. SHAPE ARMHOLES: Sl st across 3 sts, work to within last 3 sts, 
 across 10 sts, ch 2, turn. Work across 5 sts, cut yarn. Skip 12 sts for neck, attach yarn in next
 st and work across remaining sts. NEXT ROW: Sl st across 5 sts, work across remaining sts, cut yarn.
 
+LEFT FRONT: With Navy, ch 22. Work same as back to armhole. SHAPE ARMHOLE: Work same as back. NEXT
+ROW: Dec 1 st at beg of row.
+
+SLEEVES: With Navy, ch 32. Work in pattern for 6 rows. SHAPE CAP: Work armhole shaping same as back.
+NEXT ROW: Dec 1 st at beg and end of row.
+
 POCKET: With White ch 12, work in pattern for 4 rows, then work 2 rows Sand and 2 rows Red.
+"""
+
+MATS = """Lighthouse Mats
+
+MAT: With White ch 24, sc in 2nd ch from hook, * ch 1, skip next ch, sc in next ch, repeat from *
+across. 2nd ROW: Ch 1, sc in first sc, * sc in next sp, sc in next sc, repeat from * across. 3rd
+ROW: Ch 1, sc in first sc, * ch 1, skip next sc, sc in next sc, repeat from * across. Repeat 2nd and
+3rd rows 8 times.
+
+COASTER: With White ch 8, work same as mat for 6 rows, cut yarn.
 """
 
 
@@ -34,3 +50,19 @@ def test_rows_in_running_text_are_rows_of_their_own() -> None:
 def test_a_pocket_is_worked_in_the_pattern_of_the_back() -> None:
     """Its first row is the back's first row over its own chain."""
     assert counts_of(SLIPOVER)["POCKET"] == [10] * 8
+
+
+def test_half_a_piece_is_shaped_at_one_edge_as_the_whole_one_is() -> None:
+    """A front of two has one armhole: half of what the back loses there."""
+    front = counts_of(SLIPOVER)["LEFT FRONT"]
+    assert front == [*[20] * 8, 17, 16, 15]
+
+
+def test_shaping_of_one_name_is_that_of_the_piece_quoted() -> None:
+    """A sleeve's cap takes the armhole's shaping, and nothing that is worked even behind it."""
+    assert counts_of(SLIPOVER)["SLEEVES"] == [*[30] * 6, 24, 22, 20]
+
+
+def test_rows_quoted_over_another_width_are_worked_over_it() -> None:
+    """Where the repeats of a row change the count, its gain is not that of the wider piece."""
+    assert counts_of(MATS)["COASTER"] == [4, 7, 4, 7, 4, 7]
