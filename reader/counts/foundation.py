@@ -86,9 +86,9 @@ def begins(nodes: tuple[Node, ...]) -> bool:
 
 
 ADDED = re.compile(
-    r"\b(?:at (?:beg|end|each)|edges?|over|next row|in place of|pick(?:ed)? up|instep|above|opening"
-    r"|join again|holders?|safety pin|waste yarn|spare needle|in their place|to replace"
-    r"|underarms?)\b",
+    r"\b(?:at (?:beg|end|each)|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking) up"
+    r"|instep|above|opening|join again|holders?|safety pin|waste yarn|spare needle|in their place"
+    r"|to replace|underarms?)\b",
     re.IGNORECASE,
 )
 """New stitches that are added to those on hand."""

@@ -37,6 +37,15 @@ FOR_HEEL = re.compile(
 )
 
 
+THOSE = re.compile(
+    r"\b(?:knit|work|purl|pearl|rib)(?:ing)?\s+(?:on\s+|over\s+)?(?:the|these)\s+"
+    r"(?:(?:remaining|other|rem|centre|center|middle|rest)\s+)"
+    rf"{_N}\s+{_STS}[^.;]{{0,24}}?"
+    r"\b(?:back(?:wards?)?\s+and\s+for(?:wards?|th)|to\s+and\s+fro|for\s+\w+\s+(?:\w+\s+)?rows)\b",
+    re.IGNORECASE,
+)
+"""The stitches that are worked in rows from here: "knit the remaining 12 backwards and forwards".
+"""
 TO_AND_FRO = re.compile(
     r"\b(?:back and forth|to and fro|backwards? and forwards?)\b[^.;()]{0,30}?"
     r"\b(?:on|over|across)\b"
@@ -63,6 +72,9 @@ def worked_on(words: str) -> int | None:
     sides = EACH_SIDE.search(words)
     if sides:
         return 2 * (_value(sides.group("n")) or 0) + 1
+    those = THOSE.search(words)
+    if those:
+        return _value(those.group("n"))
     fro = TO_AND_FRO.search(words) or ON_ONE_NEEDLE.search(words)
     if fro:
         return _value(fro.group("n"))
@@ -91,7 +103,7 @@ def _passing(words: str, sentence: str) -> bool:
 
 def begins_with_them(words: str) -> bool:
     """Whether a sentence first says which stitches are worked on, and then what is done."""
-    only = ONLY.search(words) or EACH_SIDE.search(words)
+    only = THOSE.search(words) or ONLY.search(words) or EACH_SIDE.search(words)
     return only is not None and len(words[: only.start()].split()) < 3
 
 

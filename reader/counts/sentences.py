@@ -10,6 +10,7 @@ from reader.counts.casting import cast_on_in
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
 from reader.pattern.rules import find_rule
+from reader.terms.numbers import SPELLED
 
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
@@ -29,6 +30,39 @@ TURNED = re.compile(
 )
 """Where the work is turned and goes on in the same sentence: short rows told one after the other.
 """
+_COUNTED = rf"(?:\d+|{SPELLED}|a|another)\s+(?:(?!rows)[a-z]+\s+){{0,2}}(?:rows?|rounds?|rnds?)\b"
+RUNS_ON = re.compile(
+    r"[,;]\s+(?:(?:and|then|now|again|next)\s+)*"
+    rf"(?=(?P<rows>(?:knit|purl|pearl|seam|work|rib|k|p)\s+(?:another\s+|the\s+next\s+)?{_COUNTED})"
+    r"|(?:knit|purl|pearl|work|rib)\s+(?:on\s+)?the\s+(?:remaining|other|rest)\b"
+    rf"|cast\s+on\s+(?:\d+|{SPELLED})\s+(?:stitches|sts)\s*,\s+(?:and\s+|then\s+)?"
+    rf"(?:knit|purl|work|rib)\s+{_COUNTED}|cast\s+off\s*(?:[.;,]|$)"
+    rf"|for\s+(?:which|this)\s+(?:take|pick)\s+up\s+(?:\d+|{SPELLED}))",
+    re.IGNORECASE,
+)
+"""Rows told one after the other in a sentence: "knit 8 rows, increasing 1 in each, knit 12 rows".
+"""
+BY_TURNS = re.compile(
+    r"\balternat|\bby turns\b|\bfor\s+\w+\s+(?:\w+\s+)?(?:rows|rounds|inches)\b"
+    r"|\bfor\s+the\s+rest\b|\buntil\b|\btill\b|\bthroughout\b|\band so on\b|\brepeat\b|\*",
+    re.IGNORECASE,
+)
+"""Behind rows told by turns, how often: they are no two rows."""
+
+
+def _runs_on(words: str) -> list[int]:
+    """Where rows begin that are told behind others in the same sentence."""
+    cuts: list[int] = []
+    for found in RUNS_ON.finditer(words):
+        sentence = re.search(r"[.;](?:\s|$)", words[found.end() :])
+        rest = words[found.end() : found.end() + sentence.start() if sentence else len(words)]
+        behind = re.split(r",\s", rest, maxsplit=1)
+        by_turns = BY_TURNS.search(behind[0]) or (len(behind) > 1 and BY_TURNS.match(behind[1]))
+        if not (found["rows"] and by_turns) and ACTION.search(words[: found.start()]):
+            cuts.append(found.end())
+    return cuts
+
+
 SAME_TIME = re.compile(r"\b(?:and\s+)?at\s+(?:the\s+)?same\s+time\b", re.IGNORECASE)
 """A second change that goes on along with the one before."""
 TURN = re.compile(r"\bturn\b", re.IGNORECASE)
@@ -101,6 +135,7 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     if row.mark is not None and row.mark.numbers:
         inside = [found.span() for found in THIS_AGAIN.finditer(words)]
         cuts = [cut for cut in cuts if not any(a <= cut <= b + 4 for a, b in inside)]
+    cuts = sorted({*cuts, *_runs_on(words)}) if row.mark is None else cuts
     turns = [found.end() for found in TURNED.finditer(words)]
     if row.mark is None and turns and len(TURN.findall(words)) > 1:
         cuts = sorted({*cuts, *turns})

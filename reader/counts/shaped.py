@@ -12,7 +12,7 @@ LAST = re.compile(r"\b(?:off|bo|the) (?:last|rem|remaining) \d", re.IGNORECASE)
 """Binding off the last so many of a row."""
 
 
-RATE = re.compile(r"(?:pick|pu\b)[^.;]*?\d", re.IGNORECASE)
+RATE = re.compile(r"(?:pick|pu\b|tak)[^.;]*?(?:\d|\bsame\b)", re.IGNORECASE)
 
 
 def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:
@@ -20,14 +20,16 @@ def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:
     worked.
     """
     walk = tally.walk
+    if shape.of:
+        tally.shaped += dropped(shape, tally)
+        tally.moves.append(Move(MoveKind.NOTE, shape.words, shape.span))
+        return
     if walk.left is None and not tally.makes:
         tally.unsure = True
         return
     worked = not walk.left and tally.makes > 0
     before = 0 if worked else max(0, (walk.left or 0) - need.stitches)
     change = change_of(shape, tally, tally.makes if worked else before)
-    if shape.of:
-        change = dropped(shape, tally)
     walk.take(before)
     made = before + change
     if made >= 0:
@@ -61,6 +63,9 @@ def dropped(shape: Shape, tally: Tally) -> int:
     overs = [run.n for run in tally.below.runs if run.name == "yo"]
     told = any(run.name not in ("yo", "st") for run in tally.below.runs)
     number = shape.number.at(tally.size)
+    if not told and shape.of != "yo":
+        # Yarn wound twice round the needle is no stitch, so neither is what is let go of it.
+        return 0
     if not told or (shape.of != "yo" and any(n > 1 for n in overs)):
         tally.unsure = True
         return 0

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -22,11 +23,25 @@ def starts_work(ledger: Ledger, entry: Entry) -> bool:
     if not is_start(entry.nodes):
         return False
     if entry.row.mark is None:
-        return True
+        return not _told_otherwise(ledger, entry)
     chained = all(isinstance(one, Chain | Act) for one in entry.nodes)
     joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in entry.nodes)
     first = not ledger.rows and len(numbers_of(entry.row.mark)) == 1
     return chained and first and not joined and entry.row.mark.numbers == (1,)
+
+
+PICKS = re.compile(r"\b(?:pick|take|taking)(?:ing)? up\b", re.IGNORECASE)
+
+
+def _told_otherwise(ledger: Ledger, entry: Entry) -> bool:
+    """Whether stitches are picked up whose printed total is not what the words come to."""
+    words = ledger.words(entry.row.start, entry.row.end)
+    stated = ledger.stated(entry)[0]
+    if stated is None or not PICKS.search(words):
+        return False
+    below, size, craft = ledger.below, ledger.size, ledger.pattern.craft
+    made = [started(entry.nodes, below, size, craft, afresh)[1] for afresh in (True, False)]
+    return stated not in made
 
 
 def start(ledger: Ledger, entry: Entry) -> None:
@@ -34,8 +49,10 @@ def start(ledger: Ledger, entry: Entry) -> None:
     words = ledger.words(entry.row.start, entry.row.end)
     craft = ledger.pattern.craft
     stated = ledger.stated(entry)[0]
-    afresh = begins_anew(entry.nodes, words, ledger.below, ledger.size, craft, stated)
-    ledger.below, count, moves = started(entry.nodes, ledger.below, ledger.size, craft, afresh)
+    runs_on = ledger.text[: entry.row.start].rstrip()[-1:] == ","
+    below, size = ledger.below, ledger.size
+    afresh = not runs_on and begins_anew(entry.nodes, words, below, size, craft, stated)
+    ledger.below, count, moves = started(entry.nodes, below, size, craft, afresh)
     label = "Cast on" if craft is Craft.KNITTING else "Foundation" if count is not None else "Start"
     span = ledger.span(entry.row.start, entry.row.end)
     ledger.rows.append(start_row(label, ledger.is_round, words, span, count, moves))

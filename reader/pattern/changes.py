@@ -94,7 +94,8 @@ ON_ROWS = re.compile(
 )
 """Rows that are told one by one: "on 3rd and 6th rows"."""
 IN_THE_LAST = re.compile(
-    rf"\b(?:on|in|across|over|of|during|at) (?:the )?(?P<which>last|final|first|1st) {_ROWS}\b",
+    r"\b(?:on|in|across|over|of|during|at) (?:the )?"
+    rf"(?P<which>last|final|first|\d+(?:st|nd|rd|th)) {_ROWS}\b",
     re.IGNORECASE,
 )
 REPEATED = re.compile(r"\b(?:every|times|twice|until|till|next|foll\w*)\b", re.IGNORECASE)

@@ -14,6 +14,7 @@ from reader.terms.stitches import Craft
 CAST_ON = (
     "set up", "put on", "cast up", "co", "cast on", "casting on",
     "pick up and knit", "pick up and k", "pick up & knit", "pick up & k", "pick up and purl",
+    "take up and knit", "take up", "taking up",
     "pick up", "pu & k", "pu and k", "pu", "puk",
 )  # fmt: skip
 BIND_OFF = (
@@ -79,6 +80,10 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     cast_on = not again and (apart or cur.accept(*CAST_ON))
     if not again and not cast_on and (cur.low(-1) in NAMES_IT or not cur.accept(*BIND_OFF)):
         return None
+    if cast_on and cur.low(-1) == "up" and cur.low(-2).startswith("tak"):
+        at = 1 if cur.low() in ("the", "about") else 0
+        if cur.kind(at) != "num" and not cur.any_words(("same number", "same"), at):
+            return None
     cur.accept("in pattern", "in patt", "in rib", "in ribbing")
     but = _all_but(cur, start) if not cast_on else None
     if but is not None:
@@ -90,9 +95,9 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if number is not None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
-    if cast_on and cur.low(start - cur.at).startswith(("pick", "pu")):
+    if cast_on and cur.low(start - cur.at).startswith(("pick", "pu", "tak")):
         by_rate = number is not None and cur.any_words(BY_RATE) > 0
-        number = None if by_rate else _on_each_side(cur, _further_edges(cur, number))
+        number = None if by_rate else _further_edges(cur, _on_each_side(cur, number))
     elif cast_on:
         number = _on_needles(cur, number)
     rows, times = _edge_rows(cur)

@@ -36,7 +36,8 @@ _END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
 _AIM = (
     r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"
     r"|,?\s+(?:with|in|using) (?:colou?r )?[A-Z][\w' ]{0,18}(?=\s*:)"
-    r"|\s+(?:in the following (?:manner|way)|as follows|thus)(?=\s*[:;—]))?"
+    r"|\s+(?:in the following (?:manner|way)|as follows|thus)(?=\s*[:;—])"
+    r"|\s*(?:\+|(?:and|,)?\s*(?:onwards?|upwards?|following)|and (?:on|up|after))(?=\s*[:.—]))?"
 )
 _LOOSE = (
     r"(?P<loose>,(?=\s+(?!(?:and|or|then)\b)[a-z(*\d])"

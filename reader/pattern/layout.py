@@ -288,6 +288,7 @@ def _kind(word: str) -> str:
         return "gauge"
     if low.startswith(("abbrev", "special", "stitch", "key", "terms")):
         return "key"
-    if low.startswith(("note", "skill", "diff", "size", "finished", "measure")):
+    notes = ("note", "summary", "overview", "skill", "diff", "size", "finished", "measure")
+    if low.startswith(notes):
         return "note"
     return "materials"

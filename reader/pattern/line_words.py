@@ -10,7 +10,8 @@ MATERIALS = re.compile(
     r"^\W*(materials?|supplies|you(?: will|'ll)? need|yarn|hook|needles?|notions|gauge|tension"
     r"|sizes?|finished|measurements?|abbreviations?|abbrevs?|glossary"
     r"|stitch(?:es)?(?: used| guide| count| multiple| key)?"
-    r"|special stitch(?:es)?|notes?|key|terms|skill level|difficulty)\b\s*(?:[:.—-]|$)",
+    r"|special stitch(?:es)?|notes?|key|terms|skill level|difficulty|summary|overview)\b"
+    r"\s*(?:[:.—-]|$)",
     re.IGNORECASE,
 )
 FINISHING = re.compile(

@@ -181,6 +181,13 @@ RIB_FOR = re.compile(
     re.IGNORECASE,
 )
 """A rib spelled out once, for so many rows."""
+TO_AND_FRO_FOR = re.compile(
+    rf"{_AT}(?:knit|work|purl|pearl|rib|cont(?:inue)?|go)\b[^.;]{{0,60}}?"
+    r"\b(?:back(?:wards?)? and for(?:wards?|th)|to and fro)\b[^.;\d]{0,24}?"
+    rf"\bfor (?P<rows>\d+) {_ROWS}\b",
+    re.IGNORECASE,
+)
+"""Rows worked to and fro, so many."""
 BY_TURNS_FOR = re.compile(
     rf"{_AT}(?:then )?(?:knit|k|purl|p|pearl|rib)\b"
     r"(?: |,|\d|plain\b|purl\b|pearl\b|and\b|knit\b|k\b|p\b"

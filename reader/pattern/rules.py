@@ -17,6 +17,7 @@ from reader.pattern.changes import (
 )
 from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
+from reader.pattern.layers import layers_joined
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
     ALTERNATELY,
@@ -56,6 +57,7 @@ from reader.pattern.rule_words import (
     SPELLED_OUT,
     STITCHES_ON,
     THEN,
+    TO_AND_FRO_FOR,
     UNTIL_LABEL,
     UNTIL_ROW,
     UP_TO_ROW,
@@ -101,6 +103,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or (_odd_and_even(words) if rows else None)
         or (_rows_again(words) if rows else None)
         or (_work_even(words) if labelled else None)
+        or layers_joined(words)
         or _fabric(words)
         or (_even(words) if rows else None)
         or _measured(words)
@@ -264,7 +267,7 @@ def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     counted = DID_SO_MANY.search(words) if PLAIN_ROWS.search(words) else None
     counted = counted or RIB_FOR.search(words) or BY_TURNS_FOR.search(words)
-    counted = counted or ALTERNATELY.search(words)
+    counted = counted or ALTERNATELY.search(words) or TO_AND_FRO_FOR.search(words)
     if counted:
         rows, start = int(counted.group("rows")[:4]), counted.start()
         return Rule("even", rows=rows, start=start, end=counted.end(), rest=counted.group())
