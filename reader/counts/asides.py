@@ -11,7 +11,7 @@ from reader.counts.faults import unclear
 from reader.counts.lists import knits
 from reader.counts.sentences import without_heading
 from reader.counts.solved import Solved
-from reader.pattern.tree import Act, Where, Work
+from reader.pattern.tree import LOST, Act, Where, Work
 
 
 def _only_moves(entry: Entry, solved: Solved) -> bool:
@@ -26,15 +26,22 @@ def _only_moves(entry: Entry, solved: Solved) -> bool:
     return fixed and solved.fits is False and solved.left > 0
 
 
+def _numbers_lost(entry: Entry) -> bool:
+    """Whether a labelled row is nothing but words that made no sense, with numbers among them."""
+    lost = [one for one in entry.nodes if isinstance(one, Act) and one.into == LOST]
+    return any(char.isdigit() for one in lost for char in one.words)
+
+
 def set_apart(
-    entry: Entry, solved: Solved, where: Spot, below: int | None
+    entry: Entry, solved: Solved, where: Spot, below: int | None, stated: int | None
 ) -> tuple[bool, Problem | None]:
     """Whether the row leaves what lies below as it is; and a question, where it is set apart only
     because it does not begin as an instruction does, though its words would change the count.
     """
     unlabelled = entry.row.mark is None
     if nothing_worked(entry.nodes, unlabelled):
-        return True, None
+        lost = not unlabelled and _numbers_lost(entry)
+        return not lost, unclear(where, stated) if lost else None
     told = unlabelled and knits(entry.nodes)
     if told and _only_moves(entry, solved):
         return True, unclear(where, None)

@@ -134,7 +134,10 @@ def closes_loop(node: Repeat) -> bool:
     place = tall.place
     at_start = place.where in (Where.FIRST, Where.SAME) or place.noun == "tch" or place.nth == 1
     at_start = at_start or place.noun == "sl st" or into_tall_of(node)
-    return at_start and any(isinstance(one, Chain) for one in node.body)
+    loops = [one.number.values[0] for one in node.body if isinstance(one, Chain)]
+    # The tall stitch stands for the rest of the loop: as many chains as in the body close none.
+    half = works[0]
+    return at_start and isinstance(half, Chain) and half.number.values[0] < max(loops, default=0)
 
 
 def with_closing(rest: list[Node]) -> list[Node]:

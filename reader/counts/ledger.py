@@ -296,7 +296,7 @@ class Ledger:
         row, mark = entry.row, entry.row.mark
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)
-        aside, question = set_apart(entry, solved, where, self.below.stitches)
+        aside, question = set_apart(entry, solved, where, self.below.stitches, stated)
         problem = judge(self, entry, solved, where, aside) or question
         self.fitted = self.fitted if aside else solved.fits is True
         self.doubted = self.still_doubted(solved, stated, problem is not None)

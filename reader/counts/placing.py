@@ -22,7 +22,10 @@ NEXT_GROUP = re.compile(
     r"\bof (?:the )?(?:next|following) .{0,12}(?:group|grp|petal|shell|scallop|fan)"
 )
 COMPLETES = re.compile(r"\b(?:complete|finish|first|1st)\b", re.IGNORECASE)
-SIZED_GROUP = re.compile(r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b")
+SIZED_GROUP = re.compile(
+    r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b"
+    r"|\bbetween (?:the )?(\d) \w+ of (?:the )?(?:next|each|every|following) "
+)
 LAYERS = re.compile(r"\b(?:through|thru) (?:both|all|2|two)\b.{0,12}", re.IGNORECASE)
 AROUND_EDGE = re.compile(r"\b(?:a?round|evenly along)\b", re.IGNORECASE)
 CAP = 10_000
@@ -299,7 +302,7 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         squares = (stitches + CHAINS * spaces + 1) // (1 + CHAINS) - 1
         tally.squares_left = max(0, squares) if tally.netted else 0
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
-    if m == 2 and BETWEEN.search(place.text):
+    if m == 2 and BETWEEN.search(place.text) and not _group_told(place.text)[0]:
         # "tr between next 2 tr": one place; the second of them is the first of the next two, where
         # more follow.
         walk.take(1 if walk.in_row(name) > 2 else m, name)
@@ -360,7 +363,8 @@ def _group_told(place: str) -> tuple[int, bool]:
     next one. Asked anew in every pass of a repeat.
     """
     sized = SIZED_GROUP.search(place)
-    return int(sized.group(1)) if sized else 0, NEXT_GROUP.search(place) is not None
+    size = int(sized.group(1) or sized.group(2)) if sized else 0
+    return size, NEXT_GROUP.search(place) is not None
 
 
 def skip_over(skip: Skip, tally: Tally) -> None:

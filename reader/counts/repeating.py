@@ -247,8 +247,10 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
     keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
     keep = max(0 if group else keep, beyond_corner(node, tally))
     passes: list[Tally] = []
+    opened = len(tally.moves)
     while len(passes) < said:
         trial = tally.fresh(tally.walk.copy())
+        trial.room = max(0, tally.room - opened)
         trial.spaced = tally.spaced
         trial.cycle = tuple(node.body)
         untouched = tally.walk.takes == 0
@@ -259,6 +261,7 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         if not room or not leaves_groups(node, tally, trial.walk):
             break
         passes.append(trial)
+        opened += len(trial.moves)
         if trial.walk.short > FAR_SHORT:
             tally.walk = trial.walk
             break

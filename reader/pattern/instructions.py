@@ -22,6 +22,7 @@ from reader.pattern.cables import find_cable
 from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor, span_of
 from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
+from reader.pattern.drawn_up import find_drawn_up
 from reader.pattern.each_needle import told_of_each
 from reader.pattern.filet import find_mesh
 from reader.pattern.holders import waits
@@ -145,7 +146,7 @@ class _Reading:
         if self.times_alone() or (not self.stars and all_around(cur, self.made, self.clause)):
             return
         node = (
-            self.repeat()
+            self.repeat() or find_drawn_up(cur)
             or self.bracket()
             or find_shorthand(cur)
             or find_needle(cur)

@@ -219,7 +219,8 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
 
 
 ALONE = re.compile(
-    r"(?:(?<=[a-z)\]][.;:])|(?<=\bacross)|(?<=\baround)|(?<=\bR\d)|(?<=\bR\d\d))"
+    r"(?:(?<=[a-z)\]*][.;:])|(?<=[a-z)\]*] [:=])|(?<=\bacross)|(?<=\baround)"
+    r"|(?<=\bR\d)|(?<=\bR\d\d))"
     r"\s+(?P<n>\d{1,4})\.?\s*$"
 )
 """A number and nothing else behind a row that is over: "..., repeat. 21", "hdc across 12"."""

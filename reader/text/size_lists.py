@@ -87,9 +87,13 @@ def _flat(found: re.Match[str]) -> str:
     return flat + " " * (len(found.group()) - len(flat) - 1) + "]"
 
 
-PARTED = re.compile(r"(?<![\d/.,-])\d{1,4}(?P<mark>[/-])\d{1,4}(?:(?P=mark)\d{1,4})*(?= )")
-"""Numbers of sizes with a dash or a slash between, before a space: "43-49-55 sts"."""
-COUNTED = re.compile(r" (?:sts?|stitches|rows|rounds|rnds|times)\b")
+PARTED = re.compile(
+    r"(?<![\d/.,:(–—-])(?<!\d[ ])(?P<before> ?)"
+    r"(?P<list>\d{1,4}(?P<mark> ?[/:–—-] ?)\d{1,4}(?:(?P=mark)\d{1,4})*)"
+    r"(?![\d/]|[ ]?[–—-] ?\d)(?P<after>(?:,? )?)"
+)
+"""Numbers of sizes with the same mark between all of them: "43-49-55 sts", "10 / 12 / 14, k"."""
+COUNTED = re.compile(r" ?(?:sts?|stitches|rows|rounds|rnds|times)\b")
 
 
 def in_brackets(text: str, sizes: int) -> str:
@@ -98,12 +102,21 @@ def in_brackets(text: str, sizes: int) -> str:
     """
     if sizes < 2:
         return text
-    return PARTED.sub(lambda found: _bracketed(found, sizes), text).replace("\0 ", "")
+    return PARTED.sub(lambda found: _bracketed(found, sizes), text)
 
 
 def _bracketed(found: re.Match[str], sizes: int) -> str:
-    numbers = found.group().split(found["mark"])
+    numbers = found["list"].split(found["mark"])
     counted = COUNTED.match(found.string, found.end())
     if len(numbers) != sizes or (sizes == 2 and not counted):
         return found.group()
-    return f"{numbers[0]}({','.join(numbers[1:])})\0"
+    told = f"{numbers[0]}({','.join(numbers[1:])})"
+    # The bracket takes one place more: that of a space behind the list, or before it.
+    for before, after in (
+        (found["before"], found["after"]),
+        (found["before"], found["after"].rstrip()),
+        ("", found["after"].rstrip()),
+    ):
+        if len(before + told + after) <= len(found.group()):
+            return (before + told).ljust(len(found.group()) - len(after)) + after
+    return found.group()

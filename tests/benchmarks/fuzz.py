@@ -52,7 +52,7 @@ def main() -> int:
             failed += 1
             faults.setdefault(fault, text)
     for fault, text in list(faults.items())[:12]:
-        print(f"--- fault\n{fault}\n--- text\n{text[:600]}\n")
+        print(f"--- fault\n{fault}\n--- text\n{text[:4000]}\n")
     total = time.perf_counter() - began
     print(
         f"cases {wanted.cases}, faults {failed} ({len(faults)} kinds), slowest case "
