@@ -327,7 +327,7 @@ class Ledger:
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:
             self.below = kept
-        carry(self, problem, kept)
+        carry(self, problem, kept, solved)
 
     def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:
         """The row's moves; past what a whole piece can hold, one move stands for a row."""

@@ -21,7 +21,6 @@ if TYPE_CHECKING:
 
 FARTHEST = 12
 """Rows over which two counts are kept; a doubt that lives longer is left as it is."""
-DISAGREE = (Verdict.TOTAL_DISAGREES,)
 
 
 @dataclass(slots=True)
@@ -119,16 +118,17 @@ def _tell_entries(ledger: Ledger, rows: list[CountedRow]) -> None:
     ]
 
 
-def carry(ledger: Ledger, problem: Problem | None, before: Below) -> None:
+def carry(ledger: Ledger, problem: Problem | None, before: Below, solved: Solved) -> None:
     """After a row is booked: keeps the other count where its total and words disagree, or takes
     the one that is kept a row further.
     """
     rival, row = ledger.rival, ledger.rows[-1]
-    if problem is not None and problem.verdict in DISAGREE and problem.printed != problem.counted:
+    if problem is not None and _disagree(problem, solved):
         pair = (problem.printed, problem.counted)
         other = next((one for one in pair if one is not None and one != row.count), None)
         if other is not None and _near(*pair):
-            ledger.rival = Rival(plain(other), [(len(ledger.rows) - 1, other)])
+            below = of_runs(solved.tally.runs, other, 0) if other == solved.count else plain(other)
+            ledger.rival = Rival(below, [(len(ledger.rows) - 1, other)])
         return
     if rival is None or rival.working is None:
         return
@@ -143,11 +143,24 @@ def carry(ledger: Ledger, problem: Problem | None, before: Below) -> None:
         ledger.rival = None
 
 
+def _disagree(problem: Problem, solved: Solved) -> bool:
+    """Whether a printed total and the words disagree; where it is only asked about, the words must
+    use all that lies below.
+    """
+    if problem.printed == problem.counted:
+        return False
+    if problem.verdict is Verdict.TOTAL_DISAGREES:
+        return True
+    crochet = not any(run.name in ("k", "p") for run in solved.tally.runs)
+    asked = problem.verdict is Verdict.UNCLEAR and crochet and not solved.tally.unread
+    return asked and solved.fits is True and solved.tally.spaces > 0
+
+
 def _near(printed: int | None, counted: int | None) -> bool:
     """Whether two totals are near enough for one slip to lie between them."""
     if printed is None or counted is None:
         return False
-    return abs(printed - counted) <= max(4, counted // 10)
+    return abs(printed - counted) <= max(4, counted // 8)
 
 
 def passed_by(ledger: Ledger, even: bool) -> None:

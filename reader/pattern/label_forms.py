@@ -22,6 +22,23 @@ SHAPES = tuple(
     )
 )
 
+_LEAD = r"(?:(?:now|then|next|so|and|ok|okay|right),?\s+)*(?:in|for|on)\s+"
+_DOES = (
+    r"(?:(?:we|you)(?:'ll| will)?\s+(?!have|need|should|can|may|see|start with)"
+    r"|(?:there's|there is)\s+no|(?:just |simply |only )*"
+    r"(?:work|make|do|go|crochet|sc|dc|hdc|single|double|half|increase|inc|dec|decrease|knit|purl|repeat|chain|ch|k|p|put|one|two|three|four|five|six|\d)\b)"
+)
+
+
+def led(numbers: str) -> re.Pattern[str]:
+    """The label that a sentence begins with in running words, "In round three we go ...", "For
+    rounds five and six just work ..."; numbers: how its numbers are written.
+    """
+    return re.compile(
+        rf"{_LEAD}(?P<what>rounds?|rnds?|rows?)\s+(?P<nums>{numbers})(?P<end>,?)\s+(?={_DOES})",
+        re.IGNORECASE,
+    )
+
 
 def other_form(text: str, start: int) -> re.Match[str] | None:
     """The label of such a form that begins at `start` of a line, with groups what, nums, side; None

@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
-from reader.pattern.label_forms import other_form
+from reader.pattern.label_forms import led, other_form
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
@@ -153,6 +153,7 @@ ROW_BARE = re.compile(
     r"(?!.{0,3}(?:[Rr]ows?|[Rr]ounds?)\b))"
 )
 """At a line's start a label may go without any mark: "Row 1 Knit"."""
+SPOKEN = led(rf"{_NUM}(?:{_JOIN}{_NUM})*")
 SETUP = re.compile(
     rf"(?P<name>set-?up|preparation)(?P<what>)(?P<side>{_SIDE})\s*(?P<loose>:)(?=\s)", re.IGNORECASE
 )
@@ -199,6 +200,9 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     named = named or (SETUP.match(text, start) if line_start else None)
     if named:
         return _by_name(named, start)
+    spoken = SPOKEN.match(text, start)
+    if spoken:
+        return replace(_numbered(spoken, start), loose=True)
     heading = RUN_IN_CAPS.match(text, start) if not line_start else None
     if heading:
         head = " ".join(heading["name"].split()).capitalize()
@@ -267,7 +271,8 @@ def bulleted(line: str) -> int:
 
 
 CANDIDATE = re.compile(
-    rf"(?<![\w-])(?:{_ORD}|next,|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
+    rf"(?<![\w-])(?:{_ORD}|next,|(?:in|for|on)\s+(?:rounds?|rnds?|rows?)\s"
+    rf"|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
     r"|(?:next|following|last|foundation"
     rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND})"
     r"|[a-z]{3,12}\s+(?:rounds?|rnds?|rows?)\b|(?-i:[A-Z]{5,}(?:\s[A-Z]{2,}){0,4}\s*:))",

@@ -13,6 +13,8 @@ FILLER = frozenset(
      "a", "an", "the", "next", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using",
      "insert", "by", "from", "once"}
 )  # fmt: skip
+BEFORE_ITEM = frozenset(["", ",", ";", ".", ":", "(", "[", "*", "**", "then", "and", "or"])
+"""Before "two together", these begin an item of a list."""
 AFTER_ENDING = frozenset(
     ["join", "turn", "cut", "sl", "fasten", "drop", "then", "work", "ch", "repeat", "*"]
 )

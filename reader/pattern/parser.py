@@ -12,6 +12,7 @@ from reader.pattern.cursor import Book, Special
 from reader.pattern.each_needle import needles_told
 from reader.pattern.filet import is_filet
 from reader.pattern.layout import Layout, lay_out
+from reader.pattern.letter_codes import CIRCLED, letter_codes, with_circled
 from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, stitch_named
@@ -317,9 +318,13 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = sizes_named(plain)
     plain = in_brackets(plain, len(sizes))
+    codes = letter_codes(plain, which, chosen)
+    plain = with_circled(plain, codes)
     layout = lay_out(plain, sizes)
     groups = tuple(named_groups(plain)) if which is Craft.CROCHET else ()
     specials, key = specials_in(plain, which, chosen, groups)
+    for letter, stitch in codes.items():
+        specials[CIRCLED[letter]] = Special(stitch.name, stitch)
     lines = tuple(found.start() + 1 for found in re.finditer("\n", text))
     book = Book(which, chosen, len(sizes), specials, source, (0, *lines), groups=groups)
     book.filet = which is Craft.CROCHET and is_filet(plain)

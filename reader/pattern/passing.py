@@ -36,6 +36,9 @@ def find_skip(cur: Cursor) -> Node | None:
     cur.at += 1
     cur.accept("over")
     cur.accept("the")
+    rest = _rest_of_group(cur, start)
+    if rest is not None:
+        return rest
     slip = cur.stitch()
     if slip is not None and slip.stitch.kind is Kind.SLIP:
         # A slip stitch of the join is no stitch of the row.
@@ -57,6 +60,25 @@ def find_skip(cur: Cursor) -> Node | None:
         take_after(cur)
         place = Place(Where.NEXT, cur.span(start), number, noun)
     return Skip(cur.span(start), cur.said(start), place)
+
+
+OF_IT = (
+    "rest of", "rest of the", "remainder of", "remainder of the", "remaining sts of",
+    "remaining sts of the", "rem sts of", "other half of", "other half of the", "rest of next",
+    "remaining dc of", "remaining dc of the", "rem dc of", "rest of same", "rest of that",
+)  # fmt: skip
+
+
+def _rest_of_group(cur: Cursor, start: int) -> Node | None:
+    """ "sk rest of shell": what lies behind its middle, as the pattern makes it."""
+    at = cur.at
+    found = cur.stitch() if cur.accept(*OF_IT) else None
+    if found is None or found.stitch.kind is not Kind.GROUP or found.stitch.makes < 2:
+        cur.at = at
+        return None
+    cur.at += found.length
+    half = Num((found.stitch.makes // 2,))
+    return Skip(cur.span(start), cur.said(start), Place(Where.NEXT, cur.span(start), half))
 
 
 def _untold(cur: Cursor, start: int) -> Place:

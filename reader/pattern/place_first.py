@@ -31,10 +31,18 @@ def place_first(cur: Cursor) -> bool:
     at = cur.at
     named = cur.low(1) in ("each", "every", "next", "the", "same", "that")
     place = find_place(cur) if named else None
+    if place is not None:
+        _parted(cur)
     counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
     counted = counted or cur.stitch() is not None or cur.low() in ("(", "[")
     cur.at = at
     return place is not None and counted
+
+
+def _parted(cur: Cursor) -> None:
+    """Takes the mark between a place and what goes into it: "In each loop: 3 dc, ch 1, 3 dc"."""
+    cur.accept("around", "across")
+    cur.accept(":", "—", "-", "=")
 
 
 def entered(cur: Cursor) -> bool:
@@ -61,6 +69,7 @@ def inverted(cur: Cursor, start: int) -> Node | None:
     if place.where is Where.PLAIN:
         # "working in back loops": how the stitches to come are entered, and no place for them.
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    _parted(cur)
     cur.accept(*VERBS)
     body = read_group(cur)
     return Group(cur.span(start), cur.said(start), body, place) if body else None

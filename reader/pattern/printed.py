@@ -7,7 +7,15 @@ from dataclasses import replace
 
 from reader.pattern.needle_totals import by_needle
 from reader.pattern.total_lists import listed
-from reader.pattern.totals import BRACKET, SPOKEN, STITCH, TAIL, Printed, bracket_total
+from reader.pattern.totals import (
+    BRACKET,
+    SO_MANY_LEFT,
+    SPOKEN,
+    STITCH,
+    TAIL,
+    Printed,
+    bracket_total,
+)
 from reader.terms.numbers import SPELLED, word_number
 
 MORE_KINDS = re.compile(
@@ -180,6 +188,15 @@ LONGEST_TAIL = 110
 """Characters of a total without brackets."""
 
 
+ROW_OVER = re.compile(r"\b(?:across|around|(?:to|the) end|times|twice|together),$", re.IGNORECASE)
+
+
+def _over(before: str, tail: re.Match[str]) -> bool:
+    """Whether only a comma parts a total from a row that is over: "... across, 15 stitches"."""
+    kind = (tail.group("bk") or "").lower()
+    return kind in ("sts", "stitches") and ROW_OVER.search(before) is not None
+
+
 def _in_range(tail: re.Match[str], before: str) -> bool:
     """Whether a dash and number make a range of what stands before: nothing is counted by it."""
     return tail.group("ak") is None and RANGE.search(before) is not None
@@ -202,7 +219,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         if (
             not before
             or (tail.group("b") and sizes > 1 and SIZES_OPEN.search(before))
-            or (tail.group("b") and before[-1:] not in ".;:)]—-*")
+            or (tail.group("b") and before[-1:] not in ".;:)]—-*" and not _over(before, tail))
             or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
             or (tail.group("b") and tail.group("others") and not OVER.search(before))
         ):
@@ -262,7 +279,7 @@ def _changes(text: str, found: list[Printed]) -> str:
 
 
 def _spoken(text: str, found: list[Printed]) -> str:
-    for said in SPOKEN.finditer(text):
+    for said in [*SPOKEN.finditer(text), *SO_MANY_LEFT.finditer(text)]:
         raw = said.group("n")
         value = int(raw[:6]) if raw.isdigit() else word_number(raw)
         if value is None or value < 2:

@@ -18,6 +18,17 @@ ARE_FIRST = re.compile(
     r"\bch(?:ain)?s? (?:are|is|make|makes|form|forms) (?:your |the |a |one |1 )*(?:first )?"
     r"(?:htr|tr|dc|hdc|sc|st|stitch)\b"
 )
+SERVES = re.compile(
+    r"\b(?:stand(?:s|ing)?(?: in)? for|act(?:s|ing)? as|serv(?:es?|ing) as"
+    r"|take(?:s|n) (?:the )?place of|replac(?:es?|ing)|represent(?:s|ing)?|equals?"
+    r"|(?:is|are|be) considered(?: as)?|considered as|(?:is|are|to be) (?:used|taken) as"
+    r"|instead of)\b"
+)
+"""Said in place of "counts as"."""
+_TALL = r"(?:htr|tr|dc|hdc|dtr|sc|treble|double|half)\b"
+_IS = r"(?:this |it |which |always )*(?:is|are|as)"
+IS_TALL = re.compile(rf"{_IS} (?:your |the |a |one |1 |first )*{_TALL}")
+NO_STITCH = re.compile(rf"{_IS} (?:not|never) (?:a |an )?(?:st\b|stitch|{_TALL})")
 MADE_TALL = re.compile(r"^= (?:1 |one |a )?(?:htr|tr|dc|hdc|dtr|sc)\b")
 OUT_OF_ONE = re.compile(
     r"\d+ (?:sts?|stitches|loops)(?: (?:made|worked|now))?"
@@ -95,8 +106,11 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
     say nothing of it.
     """
     said = " ".join(lows)
-    if re.search(r"\bstand(?:s|ing)? for\b", said):
-        said = re.sub(r"\bstand(?:s|ing)? for\b", "counts as", said)
+    said = SERVES.sub("counts as", said)
+    if NO_STITCH.match(said):
+        return False, ""
+    if IS_TALL.match(said):
+        said = "counts as " + said
     if ARE_FIRST.search(said) or (lows[0] == "=" and MADE_TALL.search(said)):
         said = "counts as " + said
     if "count" not in said:

@@ -33,7 +33,13 @@ FROM = (
 SO_ON = (
     "and so on", "and so continue", "so continue", "so on", "and continue so", "and thus continue",
     "continue thus", "continue so", "and continue thus", "continue in this way", "and so forth",
-    "and continue in this way",
+    "and continue in this way", "and keep doing that", "and just keep doing that",
+    "keep doing that", "just keep doing that", "and keep going", "just keep going",
+    "and keep going like that",
+    "keep going like that", "and just keep going", "and carry on like that", "carry on like that",
+    "and keep repeating that", "keep repeating that", "and do the same", "and do that",
+    "and on it goes", "over and over", "and keep repeating", "keep repeating", "and keep that up",
+    "and repeat that", "and go on like that", "and continue like that",
 )  # fmt: skip
 """Said in place of "repeat"."""
 ROWS_MEANT = frozenset(
@@ -118,10 +124,11 @@ def _target(cur: Cursor) -> str:
         cur.at += 1
         if cur.low() == "'" and cur.low(1) == "s":
             cur.at += 2
+        cur.accept("s")
         if cur.low() in ("to", "through", "and") and cur.kind(1) == "stars":
             cur.at += 2
         return "**" if len(stars) > 1 else "*"
-    if cur.accept("star", "asterisk"):
+    if cur.accept("star", "asterisk", "stars", "asterisks", "the stars", "the asterisks"):
         return "*"
     if cur.accept("beginning", "beg", "start", "the beginning"):
         return "beginning"

@@ -13,8 +13,9 @@ def that_one(cur: Cursor, start: int) -> Place | None:
     """ "in that dc", "in the joining st": the place just worked in."""
     at = cur.at
     cur.accept("the")
+    joined = cur.low() == "joining"
     cur.at += 1
-    noun = find_noun(cur)
+    noun = find_noun(cur) or ("st" if joined and cur.low() in {",", "", *STOPS} else "")
     if not noun:
         cur.at = at
         return None

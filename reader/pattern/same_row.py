@@ -15,12 +15,23 @@ from reader.pattern.rule_words import (
     THE_SAME,
 )
 
+SAME_IDEA = re.compile(
+    r"\W*(?:(?:is|it's|we do|do|work|this is|that's|goes|are)\s+)*(?:the )?(?:very )?same"
+    r"(?: idea| thing| principle| way| again"
+    r"| as (?:before|that|(?:the )?last (?:time|round|row)))?,?\s+"
+    r"(?:but|only|except|just|with)\b",
+    re.IGNORECASE,
+)
+"""The last row in other words: "is the same idea but with two stitches before each increase"."""
+
 
 def same_as(words: str) -> Rule | None:
     """ "Same as 4th row"; a difference named behind it makes it something else."""
     again = THE_SAME.match(words)
     if again:
         return Rule("same", rest=words[again.end() :], named=(0,))
+    if SAME_IDEA.match(words) and BETWEEN_INCS.search(words):
+        return Rule("same", rest=words, named=(0,), by_gain=True)
     found = SAME_AS.match(words)
     if not found:
         return None

@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
+from reader.pattern.list_words import BEFORE_ITEM
 from reader.pattern.place_first import NOT_OURS, PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.place_words import RING_WORDS
 from reader.pattern.places import find_place
@@ -104,13 +105,16 @@ def _sts_together(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
         found = cur.stitch()
         cur.at += found.length if found is not None else 0
-        taken = cur.accept(*NOUNS) or found is not None or at > start
+        bare = cur.book.craft is Craft.CROCHET and cur.low(start - cur.at - 1) in BEFORE_ITEM
+        taken = cur.accept(*NOUNS) or found is not None or at > start or bare
         _of_what(cur)
         if taken and cur.accept("tog", "together", "off tog", "off together", "off as one"):
             base = "k" if cur.book.craft is Craft.KNITTING else found.stitch.name if found else "sc"
             name = f"{base}{number.values[0]}tog"
             stitch = stitch_named(name, cur.book.craft) or stitch_named("sc2tog", cur.book.craft)
             if stitch is not None and stitch.takes == number.values[0]:
+                if ends := at_ends(cur, start, stitch.makes - stitch.takes, None):
+                    return ends
                 by = _times(cur)
                 place = _place(cur)
                 return Work(cur.span(start), cur.said(start), stitch, by, place, by=by)

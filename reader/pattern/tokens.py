@@ -16,7 +16,7 @@ TOKEN = re.compile(
     r"|(?P<ord>\d+(?:st|nd|rd|th|d)\b)"
     r"|(?P<num>\d+)"
     r"|(?P<dots>(?:[A-Za-z]\.){2,}(?:[A-Za-z]\b)?)"
-    r"|(?P<word>[A-Za-z][A-Za-z0-9]*(?:[-'&/](?=[A-Za-z0-9])[A-Za-z0-9&]+)*)"
+    r"|(?P<word>[ⓐ-ⓩ]|[A-Za-z][A-Za-z0-9]*(?:[-'&/](?=[A-Za-z0-9])[A-Za-z0-9&]+)*)"
     r"|(?P<stars>\*+|†|‡)"
     r"|(?P<mark>[^\sA-Za-z0-9])",
     re.IGNORECASE,

@@ -59,6 +59,12 @@ SPOKEN = re.compile(
     r"(?:now |then )?"
     r"(?:ought (?:now )?to )?(?:have|be at)(?: a total of| now)?|that gives you"
     r"|which gives you|which gives|which makes"
+    r"|(?:you're|we're|you are|we are|now|back) (?:up |down )?(?:at|on|to)"
+    r"|(?:that|this|which|it) (?:should |will |'ll )?(?:leaves?|takes|brings|gets|puts)"
+    r" (?:you|us|me|things) (?:up |down |back )*(?:with|at|to|on)"
+    r"|(?:you|we)(?:'ll| will| should)? end (?:up |this round )?(?:with|at|on)"
+    r"|(?:that|this|it) (?:comes|works out|adds up) (?:out )?(?:at|to)"
+    r"|the count is(?: now)?|your count is(?: now)?|the total is(?: now)?"
     r"|(?:that|this|which)(?:'s| is| makes| leaves| will leave| gives| brings us (?:up |back )?to"
     r"| brings you to)|giving you|giving|making|for a total of|we are back to|we're at"
     r"|there (?:are|is|should(?: now)? be|will(?: now)? be|must(?: now)? be|ought to be)(?: now)?"
@@ -74,6 +80,13 @@ SPOKEN = re.compile(
     re.IGNORECASE,
 )
 
+SO_MANY_LEFT = re.compile(
+    rf"(?:^\W*|(?<=[.,;:!—-] )|(?<=\band ))(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;\s]+[\)\]])?"
+    r"(?: (?P<kind>stitches|sts|sc|dc))? (?:are |is )?"
+    r"(?:left|now|in total|altogether|in all)\b(?=\s*(?:[.,;!)]|$|and\b))",
+    re.IGNORECASE,
+)
+"""A total that begins its clause: "decrease eight times, 8 left"."""
 STITCHES = ("", "sts", "stitches", "st")
 PLAIN_KINDS = (
     "sc", "s c", "dc", "d c", "hdc", "tr", "htr", "tr c", "singles", "doubles", "trebles",
@@ -105,6 +118,14 @@ SECTIONS = re.compile(
 """Behind a stitch's name, these are what is counted: "(6 dc sections)"."""
 
 
+FOR_ROWS = re.compile(
+    r"^(?:for|over|in) (?:these |the |all )?\d+ (?:rows|rounds|rnds)$"
+    r"|^(?:still|again|(?:on |in |for )?(?:every|each|all) (?:time|rounds?|rows?|rnds?)|as before"
+    r"|at the end)\b[^\d]*$"
+)
+"""Behind a total, for how many rows it stands: "(34 sc for 17 rows)", "(28 every time)"."""
+
+
 def _numbers(first: str, more: str) -> tuple[int, ...]:
     return tuple(int(n[:6]) for n in re.findall(r"\d+", first + " " + (more or "")))
 
@@ -129,6 +150,7 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     if not found:
         return None
     rest = (found.group("rest") or "").strip().lower()
+    rest = FOR_ROWS.sub("", rest)
     kind = re.sub(r"[\s.]+", " ", (found.group("kind") or "").lower()).strip()
     numbers = _numbers(found.group("n"), found.group("more"))
     if rest.startswith(OF_EACH) or (kind and SECTIONS.match(rest)):

@@ -1,0 +1,82 @@
+"""Stitches told by single capital letters, "X = single crochet, V = 2X in one st": (4X,V)*6 ->
+stitches of the pattern's own. The letters become circled ones, so that no X is taken for "times".
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.terms.crafts import Terms
+from reader.terms.forms import name_of, stitch_named
+from reader.terms.stitches import Craft, Kind, Stitch
+
+OWN_CODE = "the pattern's own letters"
+USUAL = {"X": "sc", "V": "2 sc in one st", "A": "2 sc together", "W": "3 sc in one st",
+         "M": "3 sc together", "T": "hdc", "F": "dc"}  # fmt: skip
+"""What the letters mean where a pattern of such rows does not say: common practice for toys."""
+_SEPARATED = r"(?:[ \t]{2,}|\t|[;,|/]\s*)"
+DEFINITION = re.compile(
+    rf"(?:^[ \t*-]*|{_SEPARATED})(?P<name>[A-Z])[ ]?(?:[=:]|[-—](?= ))[ ]?"
+    r"(?P<meaning>[^=\n]{2,60}?)"
+    rf"(?=\s*$|{_SEPARATED}[A-Z]{{1,4}}[ ]?(?:[=:]|[-—] ))",
+    re.MULTILINE,
+)
+IN_USE = re.compile(r"\(\s*\d*X\s*,\s*\d*[VA]\s*\)")
+LEAST_IN_USE = 2
+_NUMBER = r"(?P<n>\d|two|three|four|five)"
+IN_ONE = re.compile(
+    rf"{_NUMBER} ?(?P<of>[a-z ]+?)(?: st(?:itche)?s?)? (?:all )?(?:in|into) (?:the )?"
+    r"(?:one|1|a|same|a single|each|next)(?: \w+)?"
+)
+TOGETHER = re.compile(
+    rf"{_NUMBER} ?(?P<of>[a-z ]+?)(?: st(?:itche)?s?)? (?:worked )?tog(?:ether)?"
+)
+WORDS = {"two": 2, "three": 3, "four": 4, "five": 5}
+CIRCLED = {chr(ord("A") + at): chr(ord("ⓐ") + at) for at in range(26)}
+
+
+def letter_codes(text: str, craft: Craft, terms: Terms) -> dict[str, Stitch]:
+    """The stitch that each capital letter stands for; {} where the text tells none so."""
+    if craft is not Craft.CROCHET:
+        return {}
+    told = {one["name"]: one["meaning"] for one in DEFINITION.finditer(text)}
+    if not told and len(IN_USE.findall(text)) >= LEAST_IN_USE:
+        told = USUAL
+        terms = Terms.US
+    found: dict[str, Stitch] = {}
+    for _ in range(2):
+        # A letter may be told by another that is told behind it.
+        for letter, meaning in told.items():
+            stitch = _meant(meaning.lower().strip(" .,;"), found, terms)
+            if stitch is not None:
+                found.setdefault(letter, stitch)
+    return found
+
+
+def _meant(low: str, codes: dict[str, Stitch], terms: Terms) -> Stitch | None:
+    low = re.sub(r"\s*\([^)]*\)$", "", low)
+    several, joined = IN_ONE.fullmatch(low), TOGETHER.fullmatch(low)
+    found = several or joined
+    if found is None:
+        name = name_of(low, Craft.CROCHET, terms) or name_of(f"{low} stitch", Craft.CROCHET, terms)
+        return stitch_named(name, Craft.CROCHET) if name else None
+    plain = codes.get(found["of"].upper()) or _meant(found["of"].strip(), {}, terms)
+    if plain is None:
+        return None
+    number = WORDS.get(found["n"]) or int(found["n"])
+    takes, makes = (1, number) if several else (number, 1)
+    kind = Kind.INCREASE if several else Kind.DECREASE
+    spoken = f"{number} {plain.spoken} {'in one stitch' if several else 'together'}"
+    return Stitch(low, spoken, takes, makes, Craft.CROCHET, kind, OWN_CODE, 1, base=plain.name)
+
+
+def with_circled(text: str, codes: dict[str, Stitch]) -> str:
+    """The text with those letters circled where they stand alone; length kept."""
+    if not codes:
+        return text
+    letters = "".join(codes)
+    # "A row of ...": a letter before a word in small letters is the article, unless counted.
+    alone = re.compile(
+        rf"(?<![A-Za-z'])(?:(?<=\d)[{letters}]|[{letters}](?! [a-z]))(?![A-Za-z'\d])"
+    )
+    return alone.sub(lambda found: CIRCLED[found.group()], text)
