@@ -45,6 +45,7 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         tally.walk.take_spaces(1, any_opening)
         tally.make(1, "dc")
         return
+    tally.spaced = tally.spaced or tally.walk.takes > 0
     closing = _closing(node.ending)
     work_all(node.ending[: len(node.ending) - closing], tally, need)
     before, made = tally.makes, tally.spaces
@@ -120,6 +121,10 @@ def _slips_last(node: Repeat) -> bool:
     )
 
 
+SAME_AS_FIRST = re.compile(r"\b(?:as|with|where|join\w*|sl st|beg\w*|first|1st)\b", re.IGNORECASE)
+"""Behind other stitches, "in same space" is theirs; with these, that of the round's beginning."""
+
+
 def closes_loop(node: Repeat) -> bool:
     """Whether the ending of a repeat of loops is a chain and a tall stitch into the beginning."""
     works = [one for one in node.ending if isinstance(one, Chain | Work)][-2:]
@@ -132,7 +137,10 @@ def closes_loop(node: Repeat) -> bool:
     if not isinstance(tall, Work) or tall.stitch.height < 2:
         return False
     place = tall.place
-    at_start = place.where in (Where.FIRST, Where.SAME) or place.noun == "tch" or place.nth == 1
+    alone = sum(isinstance(one, Work | Group) for one in node.ending) == 1
+    same = place.where is Where.SAME and (alone or SAME_AS_FIRST.search(place.text) is not None)
+    beginning = same or place.noun == "tch" or place.nth == 1
+    at_start = place.where is Where.FIRST or (beginning and not node.flat)
     at_start = at_start or place.noun == "sl st" or into_tall_of(node)
     loops = [one.number.values[0] for one in node.body if isinstance(one, Chain)]
     # The tall stitch stands for the rest of the loop: as many chains as in the body close none.
@@ -145,8 +153,10 @@ def with_closing(rest: list[Node]) -> list[Node]:
     repeat: "repeat from * 13 times, ch 3, tr in 1st sc" ends as "ending with ch 3, tr in 1st sc".
     """
     works = [at for at, one in enumerate(rest) if not isinstance(one, Act)]
-    turned = any(isinstance(one, Act) and one.deed is Deed.TURN for one in rest)
-    if len(works) < 3 or turned:
+    deeds = {one.deed for one in rest if isinstance(one, Act)}
+    if Deed.TURN in deeds and Deed.JOIN not in deeds:
+        return [replace(one, flat=True) if isinstance(one, Repeat) else one for one in rest]
+    if len(works) < 3 or Deed.TURN in deeds:
         return rest
     repeat, chain, tall = (rest[at] for at in works[-3:])
     if not isinstance(repeat, Repeat) or repeat.ending or not isinstance(chain, Chain):

@@ -70,10 +70,14 @@ def one_pass(
     return True
 
 
-def body_of(body: Sequence[Node], tally: Tally, work_all: Worker) -> Tally:
-    """What one pass of a body does, over a row below of which nothing is known."""
+def body_of(
+    body: Sequence[Node], tally: Tally, work_all: Worker, begun: bool = False
+) -> Tally:
+    """What one pass of a body does, over a row below of which nothing is known. begun: something
+    was worked before it, which "same space" then means.
+    """
     trial = tally.fresh()
-    trial.walk.takes = 1
+    trial.walk.takes, trial.spaced = 1, begun
     work_all(body, trial, NOTHING)
     trial.walk.takes -= 1
     return trial
@@ -94,7 +98,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     elif node.until is Until.OPEN and not node.ending and _takes_nothing(one):
         named = _named_in(node, tally)
         node = replace(node, until=Until.TIMES, number=Num((named,))) if named else node
-    ending = body_of(node.ending, tally, work_all).walk if node.ending else Walk(None)
+    ending = body_of(node.ending, tally, work_all, True).walk if node.ending else Walk(None)
     into_tall = keeps_loop(node, tally)
     takes = 0 if into_tall else ending.takes
     behind = Need(need.stitches + takes, need.spaces + ending.space_takes + into_tall)
@@ -296,7 +300,7 @@ def add_passes(passes: Sequence[Tally], node: Repeat, tally: Tally) -> None:
 def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worker) -> None:
     """Full passes, then the last one cut off so that the ending closes the row."""
     walk = tally.walk
-    ending = body_of(node.ending, tally, work_all).walk.takes
+    ending = body_of(node.ending, tally, work_all, True).walk.takes
     if walk.left is None or one.walk.takes <= 0:
         # Along spaces no arithmetic tells how often: such a reading closes nothing.
         walk.lacking += one.walk.space_takes > 0
@@ -317,7 +321,7 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
     its places; False, and nothing worked, where that does not close the row.
     """
     begun = _kept(tally)
-    takes = body_of(node.ending, tally, work_all).walk.takes
+    takes = body_of(node.ending, tally, work_all, True).walk.takes
     in_loop = keeps_loop(node, tally)
     keep = Need(need.stitches + (0 if in_loop else takes), need.spaces + in_loop)
     work_each(node, tally, keep, work_all)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.fabric import CORNER, GAP, Run, cornered_in, with_corners
+from reader.counts.made import middled
 from reader.counts.meshes import work_mesh
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.placing import (
@@ -208,40 +209,6 @@ def _same_place(place: Place, tally: Tally, opening: bool) -> None:
         walk.take_spaces(1, wanted(place, walk))
     elif not opening and walk.takes == 0 and not tally.spaced:
         walk.take(1)
-
-
-def middled(runs: list[Run], name: str = "group") -> list[Run]:
-    """The runs of one place with its middle marked: the space inside, or the center of the
-    stitches.
-    """
-    runs = [replace(run, unit="") if run.is_stitch else run for run in runs]
-    stitches = sum(run.n for run in runs if run.is_stitch)
-    spaces = [index for index, run in enumerate(runs) if run.name == "sp"]
-    inside = [at for at in spaces if 0 < at < len(runs) - 1]
-    if inside:
-        at = inside[len(inside) // 2]
-        return [
-            replace(run, corner=True, unit=name if index == at else run.unit)
-            if index in inside
-            else run
-            for index, run in enumerate(runs)
-        ]
-    if stitches < 3 or spaces or any(not run.is_stitch for run in runs):
-        return runs
-    return _halved(runs, stitches // 2, name)
-
-
-def _halved(runs: list[Run], half: int, name: str) -> list[Run]:
-    out: list[Run] = []
-    for run in runs:
-        first = min(run.n, max(0, half))
-        if 0 < half <= run.n:
-            out += [replace(run, n=first), Run("gap", 1, 0, False, name)]
-            run = replace(run, n=run.n - first)
-        half -= first
-        if run.n:
-            out.append(run)
-    return out
 
 
 def scattered(nodes: Sequence[Node], tally: Tally) -> bool:

@@ -8,6 +8,7 @@ from reader.counts.entries import Entry, without_sayings
 from reader.counts.joined_pieces import over_pieces
 from reader.counts.sentences import without_heading
 from reader.pattern.clusters import begun_with_chain
+from reader.pattern.from_beginning import chain_begins_once
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.read_once import nodes_of, totals_of
@@ -27,7 +28,9 @@ def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> E
     if begun is not None:
         blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
     nodes = nodes_of(blank, row.start, row.end, pattern.book)
-    nodes = nodes if knits else over_pieces(off_the_hook(begun_with_chain(nodes)))
+    if not knits:
+        nodes = chain_begins_once(begun_with_chain(nodes))
+        nodes = over_pieces(off_the_hook(nodes))
     return Entry(None, as_before(nodes, blank, last), row, printed)
 
 

@@ -23,33 +23,13 @@ from reader.pattern.tree import (
 from reader.terms.stitches import Craft, Kind
 
 JOIN_STARTS = (
-    "join with",
-    "join to",
-    "join in",
-    "join",
-    "joining",
-    "sl st to join",
-    "ss to join",
-    "close",
-    "connect",
-    "slip stitch to join",
-    "sl st join",
-)
+    "join with", "join to", "join in", "join", "joining", "sl st to join", "ss to join", "close",
+    "connect", "slip stitch to join", "sl st join",
+)  # fmt: skip
 FINISHES = (
-    "fasten off",
-    "finish off",
-    "f/o",
-    "fo",
-    "end off",
-    "break off",
-    "cut yarn",
-    "cut thread",
-    "cut",
-    "break yarn",
-    "break",
-    "weave in",
-    "bind up",
-)
+    "fasten off", "finish off", "f/o", "fo", "end off", "break off", "cut yarn", "cut thread",
+    "cut", "break yarn", "break", "weave in", "bind up",
+)  # fmt: skip
 COUNT_STARTS = frozenset(
     ["this", "that", "counts", "count", "does", "always", "it", "which", "will", "not", "the",
      "to", "standing", "stands", "stand", "counting"]
@@ -62,22 +42,10 @@ JOINED_TO = (
 """A slip stitch into one of these joins the round; into anything else it travels."""
 NO_COLOUR = frozenset(
     [
-        "with",
-        "to",
-        "in",
-        "and",
-        "each",
-        "round",
-        "rnd",
-        "by",
-        "into",
-        "st",
-        "sl",
-        "ss",
-        "being",
-        "last",
+    "with", "to", "in", "and", "each", "round", "rnd", "by", "into", "st", "sl", "ss", "being",
+    "last",
     ]
-)
+)  # fmt: skip
 NOT_DONE = (
     "do not turn", "don't turn", "do not join", "don't join", "do not join this",
     "do not fasten off",
@@ -101,25 +69,16 @@ THROUGHOUT = (
     "work all the rounds", "work all rounds", "work all the rows",
 )  # fmt: skip
 """These begin a remark on many rows."""
+ONLY_TOLD = (
+    "made into a cluster", "made into cluster", "worked off together", "making the last",
+    "working the last", "making last", "working last",
+)  # fmt: skip
 HANDWORK = frozenset(
     [
-        "stuff",
-        "stuffing",
-        "place",
-        "start",
-        "insert",
-        "leave",
-        "sew",
-        "flatten",
-        "pull",
-        "tighten",
-        "divide",
-        "taking",
-        "keeping",
-        "thread",
-        "draw",
+    "stuff", "stuffing", "place", "start", "insert", "leave", "sew", "flatten", "pull",
+    "tighten", "divide", "taking", "keeping", "thread", "draw",
     ]
-)
+)  # fmt: skip
 RINGS = (
     "magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring",
     "using a magic loop",
@@ -311,10 +270,11 @@ def _marker(cur: Cursor, start: int) -> Node | None:
     if cur.any_words(THROUGHOUT):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
-    if cur.any_words(("made into a cluster", "made into cluster", "worked off together")):
+    if cur.low() == "to" and cur.low(1) in ("complete", "finish", "correspond", "match"):
+        # What is reached thereby: "1 sc in last st to complete last shell".
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
-    if cur.any_words(("making the last", "working the last", "making last", "working last")):
+    if cur.any_words(ONLY_TOLD):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     if cur.accept(*MARKERS):
@@ -353,20 +313,10 @@ def _shape(cur: Cursor, start: int) -> Node | None:
 
 SPOTS = frozenset(
     [
-        "ch",
-        "chain",
-        "chains",
-        "shell",
-        "corner",
-        "center",
-        "centre",
-        "point",
-        "marker",
-        "space",
-        "sp",
-        "loop",
+    "ch", "chain", "chains", "shell", "corner", "center", "centre", "point", "marker", "space",
+    "sp", "loop",
     ]
-)
+)  # fmt: skip
 
 
 def _towards(cur: Cursor) -> bool:

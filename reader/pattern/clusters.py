@@ -60,6 +60,19 @@ def _slips(one: Node) -> bool:
     return isinstance(one, Work) and one.stitch.kind is Kind.SLIP
 
 
+def chain_joins_in(made: list[Node], upto: int | None = None) -> bool:
+    """Makes the chain that a row begins with a part of the cluster behind it, no stitch of its own;
+    False where the row begins otherwise. upto: where the cluster stands in the list.
+    """
+    begins = [at for at, one in enumerate(made[:upto]) if not (isinstance(one, Act) or _slips(one))]
+    first = made[begins[-1]] if begins else None
+    # Before it there may be the chain of the ring.
+    if not isinstance(first, Chain) or not all(isinstance(made[at], Chain) for at in begins):
+        return False
+    made[begins[-1]] = replace(first, counts=False)
+    return True
+
+
 def clustered(made: list[Node], told: Act) -> bool:
     """Turns the stitches before into one, together with the chain that begins such a row; False
     where the words say no such thing.
@@ -72,13 +85,8 @@ def clustered(made: list[Node], told: Act) -> bool:
     places = last.place.number.values[0] if last.place.where is Where.NEXT else 1
     if last.stitch.craft is not Craft.CROCHET or per * places < 2 or (popcorn and places > 1):
         return False
-    begins = [at for at, one in enumerate(made) if not (isinstance(one, Act) or _slips(one))]
-    first = made[begins[-2]] if len(begins) > 1 else None
-    # Before it there may be the chain of the ring, and the one that stands for its first stitch.
-    begun = all(isinstance(made[at], Chain) for at in begins[:-1]) and isinstance(first, Chain)
+    begun = chain_joins_in(made, len(made) - 1)
     takes = places + (begun and last.place.where is Where.NEXT)
-    if begun and isinstance(first, Chain):
-        made[begins[-2]] = replace(first, counts=False)
     name = "popcorn" if popcorn else "cluster"
     stitch = replace(
         last.stitch, name=name, spoken=name, spoken_uk="", takes=takes, makes=1, base="",

@@ -18,6 +18,7 @@ from reader.pattern.brackets import (
     take_place,
 )
 from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, leaves_place
+from reader.pattern.by_hand import find_by_hand
 from reader.pattern.cables import find_cable
 from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor, span_of
@@ -36,7 +37,7 @@ from reader.pattern.passing import find_chain, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.remarks import remark_in, tell_chain
-from reader.pattern.repeats import TIMES_X, count_after, find_repeat
+from reader.pattern.repeats import TIMES_X, count_after, find_repeat, passes_to
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.stars import (
     all_around,
@@ -133,8 +134,7 @@ class _Reading:
     def one(self) -> None:
         """Takes whatever stands here, if it can be read."""
         cur = self.cur
-        if cur.kind() == "stars":
-            self.star()
+        if self.told_by_hand() or self.star():
             return
         if cur.low() in (",", ";", ".", ":", "—", "-", "!", "?", "/", "=", "'", '"', "&", "+", ">"):
             self.flush()
@@ -171,6 +171,15 @@ class _Reading:
             self.put(node, start > 0 and cur.tokens[start - 1].low == "and")
         elif cur.low() in FILLER:
             cur.at += 1
+
+    def told_by_hand(self) -> bool:
+        """ "* thread over, insert in ring, pull through ...": a stitch by what the hands do."""
+        start = self.cur.at
+        node = find_by_hand(self.cur, self.made)
+        if node is not None:
+            self.flush(start)
+            self.put(node)
+        return node is not None
 
     def put(self, node: Node, joined: bool = False) -> None:
         """Adds a node; a counted remark is joined to the chain before it. joined: "and" stands
@@ -235,13 +244,15 @@ class _Reading:
         if unread or not clustered(self.made, told):
             self.made.append(Unread(span, words) if unread else told)
 
-    def star(self) -> None:
-        """A star opens a repeat; a second one right before "rep" closes it."""
+    def star(self) -> bool:
+        """Whether a star stands here: one opens a repeat, a second one before "rep" closes it."""
         cur = self.cur
+        if cur.kind() != "stars":
+            return False
         self.flush()
         label = cur.low()
         if self.closes_star():
-            return
+            return True
         cur.at += 1
         times = (
             count_after(cur)
@@ -254,8 +265,9 @@ class _Reading:
         )
         if times is not None:
             self.bunch(times)
-            return
-        self.stars.append((label, len(self.made)))
+        else:
+            self.stars.append((label, len(self.made)))
+        return True
 
     def closes_star(self) -> bool:
         """ "*sc, inc* around", "*2 sc, inc* x 5": the second star closes, what follows says how
@@ -280,13 +292,8 @@ class _Reading:
     def times_alone(self) -> bool:
         """ ", six times" after a list without a star or bracket: the list that many times."""
         cur = self.cur
-        if (
-            cur.kind() != "num"
-            or cur.low(1) not in ("times", "time")
-            or cur.low(2) == "more"
-            or not self.made
-            or self.stars
-        ):
+        counted = cur.kind() == "num" and cur.low(1) in ("times", "time") and cur.low(2) != "more"
+        if not counted or not self.made or self.stars:
             return False
         if not all(isinstance(one, Work | Skip | Act | Group) for one in self.made):
             return False
@@ -320,6 +327,10 @@ class _Reading:
             ending = tail.until_stop()
         if not body:
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
+        if found.goal:
+            number = Num((passes_to(found.goal, found.noun, body, self.made),))
+            until = found.until if number.values[0] else Until.OPEN
+            return Repeat(cur.span(start), cur.said(start), body, until, number)
         lost = (
             found.target in ("*", "**")
             and not any(label == found.target for label, _ in self.stars)

@@ -15,7 +15,7 @@ from reader.pattern.layout import Layout, lay_out
 from reader.pattern.letter_codes import CIRCLED, letter_codes, with_circled
 from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
-from reader.terms.forms import forms, stitch_named
+from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.chain_spaces import chains_first
 from reader.text.clean import CleanText, clean
@@ -224,7 +224,7 @@ def specials_in(
     return specials, key
 
 
-def named_groups(text: str) -> list[tuple[int, Special]]:
+def named_groups(text: str, terms: Terms) -> list[tuple[int, Special]]:
     """Groups that the text names where it makes them, "2 dc, ch 1, 2 dc in next st (shell)", "shell
     of 3 dc", each with where that is: a later row may make them otherwise.
     """
@@ -243,10 +243,26 @@ def named_groups(text: str) -> list[tuple[int, Special]]:
         )
         if made > 1:
             stitch = Stitch(
-                name, name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3, spaces=chains
-            )
+                name, name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3, spaces=chains,
+                parts=_parts(items, terms),
+            )  # fmt: skip
             found.append((one.start(), Special(name, stitch)))
     return sorted(found, key=lambda pair: pair[0])
+
+
+def _parts(items: Sequence[tuple[str, str]], terms: Terms) -> tuple[tuple[str, int], ...]:
+    """What a group is made of, in order; () where a stitch is not known by its form."""
+    parts: list[tuple[str, int]] = []
+    for number, stitch in items:
+        low = " ".join(stitch.lower().split())
+        if low.startswith("ch"):
+            parts.append(("ch", int((re.sub(r"\D", "", low) or "1")[:3])))
+            continue
+        name = name_of(low, Craft.CROCHET, terms)
+        if not name:
+            return ()
+        parts.append((name, _amount(number)))
+    return tuple(parts)
 
 
 def _amount(number: str) -> int:
@@ -321,7 +337,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     codes = letter_codes(plain, which, chosen)
     plain = with_circled(plain, codes)
     layout = lay_out(plain, sizes)
-    groups = tuple(named_groups(plain)) if which is Craft.CROCHET else ()
+    groups = tuple(named_groups(plain, chosen)) if which is Craft.CROCHET else ()
     specials, key = specials_in(plain, which, chosen, groups)
     for letter, stitch in codes.items():
         specials[CIRCLED[letter]] = Special(stitch.name, stitch)

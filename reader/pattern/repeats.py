@@ -4,12 +4,13 @@ often.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_words import CHAIN_NOUNS
 from reader.pattern.places import find_place
-from reader.pattern.tree import ONE, Num, Until, Where
+from reader.pattern.tree import ONE, Group, Node, Num, Place, Repeat, Until, Where, Work
 from reader.pattern.up_to import to_last_of
 from reader.terms.stitches import Craft
 
@@ -70,6 +71,7 @@ class Found:
     ending: bool = False
     altered: bool = False
     noun: str = "st"
+    goal: int = 0
 
 
 def count_after(cur: Cursor) -> Num | None:
@@ -137,6 +139,28 @@ def _target(cur: Cursor) -> str:
     return ""
 
 
+def passes_to(goal: int, of: str, body: Sequence[Node], before: Sequence[Node]) -> int:
+    """How often a body is worked until there are so many of a stitch, those before it among them;
+    of what is no stitch, each pass makes one.
+    """
+    each, made = (_made(of, body), _made(of, before)) if of else (1, 0)
+    return (goal - made) // each if each and goal > made and not (goal - made) % each else 0
+
+
+def _made(of: str, nodes: Sequence[Node]) -> int:
+    """How many stitches of a kind a list makes, each of its repeats with as many passes as said."""
+    made = 0
+    for one in nodes:
+        if isinstance(one, Repeat):
+            number = one.number.values[0] + (one.until in (Until.AGAIN, Until.MORE))
+            made += number * _made(of, one.body)
+        elif isinstance(one, Work) and one.stitch.name == of:
+            made += one.number.values[0] if one.number is not None else 1
+        elif isinstance(one, Group):
+            made += _made(of, one.body)
+    return made
+
+
 def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     """The repeat command that stands here, taken; None (nothing taken) when there is none."""
     start = cur.at
@@ -189,7 +213,33 @@ def _bare(cur: Cursor, start: int) -> Found | None:
     return None
 
 
+UNTIL_THERE = (
+    "until there are", "till there are", "until you have", "till you have", "until there is",
+    "until you have made", "until there are in all", "to make", "until you have worked",
+)  # fmt: skip
+
+
+def _goal(cur: Cursor) -> tuple[int, str]:
+    """The "until there are 8 clusters in ring" that stands here, taken: how many, and the stitch,
+    "" where they are no stitches; 0 where no such words stand here.
+    """
+    start = cur.at
+    if cur.book.craft is Craft.CROCHET and cur.accept(*UNTIL_THERE) and cur.kind() == "num":
+        number = cur.peek().value
+        cur.at += 1
+        found = cur.stitch()
+        while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
+            cur.at += 1
+        if cur.low(-1) not in ("left", "remain", "remaining", "rem"):
+            return number, found.stitch.name if found is not None else ""
+    cur.at = start
+    return 0, ""
+
+
 def _how_often(cur: Cursor, target: str, named: str) -> Found:
+    goal, of = _goal(cur)
+    if goal:
+        return Found(target, Until.TIMES, ONE, noun=of, goal=goal)
     number = cur.number()
     until, times, noun = Until.OPEN, ONE, "st"
     if cur.kind() == "times":
@@ -217,17 +267,22 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
     elif cur.low() in ("x", "*") and cur.kind(1) == "num":
         times, until = cur.number(1) or ONE, Until.TIMES
         cur.at += 2
-    place = find_place(cur) if cur.low() not in (",", ";", ".", "ending", "end", "") else None
-    if place is not None and cur.low() in CHAIN_NOUNS and cur.kind(1) != "num":
-        # "across ch": along the foundation.
-        cur.at += 1
-    if place is not None and place.where is Where.REST:
-        # "across row to last loop"
-        place = to_last_of(cur) or place
-    if place is not None and until is Until.OPEN and place.where in (Where.TO_LAST,):
+    place = _how_far(cur)
+    if place is not None and until is Until.OPEN and place.where is Where.TO_LAST:
         until, times, noun = Until.TO_LAST, place.number, place.noun
     ending, altered = _ending(cur)
     return Found(target, until, times, ending, altered, noun)
+
+
+def _how_far(cur: Cursor) -> Place | None:
+    """The "across ch", "to last 2 sts", "across row to last loop" that stands here, taken."""
+    if cur.low() in (",", ";", ".", "ending", "end", ""):
+        return None
+    place = find_place(cur)
+    if place is not None and cur.low() in CHAIN_NOUNS and cur.kind(1) != "num":
+        cur.at += 1
+    further = to_last_of(cur) if place is not None and place.where is Where.REST else None
+    return further or place
 
 
 def _ending(cur: Cursor) -> tuple[bool, bool]:

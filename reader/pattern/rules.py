@@ -160,7 +160,8 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
     until = UNTIL_ROW.search(tail)
     row = int((until.group(1) or until.group(2))[:4]) if until else None
     planned = find_schedule(words[found.end() : found.end() + LONGEST_PLAN])
-    if planned is not None and planned.start <= len(tail):
+    told = len(tail) + (ANNOUNCED if FOR_PATTERN.search(tail) else 0)
+    if planned is not None and planned.start <= told:
         # The colours of the rows tell how many they are.
         tail, until, row = words[found.end() :][: planned.end], None, None
         end = found.end() + planned.end
@@ -185,6 +186,10 @@ ALL_OF_THEM = re.compile(
     r"^\W*(?:work|do|knit)\b|\b(?:in all|in total|altogether|total)\b", re.IGNORECASE
 )
 """Rows worked so often with those that were worked already: "work these 2 rows 12 times"."""
+FOR_PATTERN = re.compile(r"^\W*(?:for|as|throughout)\b[^.;]{0,12}\bpatt(?:ern)?\b", re.IGNORECASE)
+"""A row that is repeated "for pattern": how often, the sentence behind it tells by its colours."""
+ANNOUNCED = 12
+"""Characters between such a sentence and the first number of the next: ". Work the "."""
 LONGEST_PLAN = 900
 """Characters in which the colours of rows are looked for."""
 

@@ -14,7 +14,7 @@ _ROWS = r"(?:more\s+)?(?:rows?|rnds?|rounds?)"
 _WITH = r"(?:in |of |with )?"
 _MORE = rf"(?:(?:,\s*and|,|\s+and|\s*&)\s+{_WITH}{_NAME}(?!\s*:))*"
 _ITEM = (
-    rf"(?P<n>\d+)\s+{_ROWS}\s+"
+    rf"(?:(?:the\s+)?next\s+)?(?P<n>\d+)\s+{_ROWS}\s+"
     rf"(?:each\s+{_WITH}(?P<list>{_NAME}{_MORE})|{_WITH}{_NAME})"
 )
 ITEM = re.compile(_ITEM)
@@ -81,7 +81,7 @@ def _times(said: str | None) -> int:
 
 COLOURED = re.compile(
     r"(?:^\W*|(?<=[.,;:)\]]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:[Tt]hen|[Nn]ow|[Nn]ext)\s+)*"
-    rf"(?:[Ww]ork|[Mm]ake|[Dd]o|[Cc]rochet)\s+\d+\s+{_ROWS}\s+(?:each\s+)?{_WITH}[A-Z]"
+    rf"(?:[Ww]ork|[Mm]ake|[Dd]o|[Cc]rochet)\s+(?:(?:the\s+)?next\s+)?\d+\s+{_ROWS}\s+(?:each\s+)?{_WITH}[A-Z]"
 )
 """Rows told by their colours: "work 3 rows Red and 3 rows White"."""
 

@@ -138,6 +138,7 @@ class Repeat:
     `number` are left. ending: instructions after "ending with"; altered: they replace the end of
     the last pass for certain. lost: the star it refers to is missing, the body is the whole list
     before it. joined: "make one and narrow five times", where the times may be of the last alone.
+    flat: of a row that is turned, and joined to nothing.
     """
 
     span: Span
@@ -151,6 +152,7 @@ class Repeat:
     lost: bool = False
     noun: str = "st"
     joined: bool = False
+    flat: bool = False
 
 
 class Deed(Enum):

@@ -35,7 +35,8 @@ class Stitch:
 
     name: US short name, the key everywhere. spoken: US words. spoken_uk: UK words, "" where the
     same. height: turning chains of a row of it (0 in knitting). base: the plain stitch a decrease
-    or increase is made of. source: where the figures stand.
+    or increase is made of. source: where the figures stand. parts: of a group, stitches by US name
+    and chains ("ch"), in order, where the pattern tells them.
     """
 
     name: str
@@ -49,6 +50,7 @@ class Stitch:
     spoken_uk: str = ""
     base: str = ""
     spaces: int = 0
+    parts: tuple[tuple[str, int], ...] = ()
 
 
 CYC = "Craft Yarn Council, Standards and Guidelines for Crochet and Knitting (from memory)"
