@@ -19,7 +19,7 @@ from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.listed import ask_of_list
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
-from reader.counts.nearing import distance, nearer, reached, whole_goal
+from reader.counts.nearing import distance, nearer, reached, sections_of, whole_goal
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
 from reader.counts.running_rows import on_the_other_side, running_rows
@@ -330,7 +330,7 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         counts = [ledger.below.stitches]
     last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
     start, end = row.start + rule.start, row.start + rule.end
-    sections = max(1, ledger.below.sections)
+    sections = max(1, sections_of(ledger.below))
     if rule.goal is None and rule.times is None and ledger.pattern.craft is Craft.KNITTING:
         step = steps_of(counts, rule)[0]
         rule = replace(rule, goal=told_behind(ledger, end, row.end, step))

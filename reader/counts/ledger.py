@@ -28,6 +28,7 @@ from reader.counts.learned_totals import Learned
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, had, left_aside, left_by, stated_in
 from reader.counts.patterned import edge_beside, unit_before
+from reader.counts.printed_loops import take_printed_loops
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
 from reader.counts.solve import best
@@ -292,7 +293,7 @@ class Ledger:
         stated, kind = self.stated(entry)
         # Rows whose numbers are left out were worked between: what lies below is not this row's.
         self.doubted = self.doubted or 0 < self.number < (number or 0) - 1
-        solved = weigh(self, entry, stated, kind)
+        solved, doubted = weigh(self, entry, stated, kind), self.doubted
         row, mark = entry.row, entry.row.mark
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)
@@ -328,6 +329,7 @@ class Ledger:
         if aside and stated is None:
             self.below = kept
         carry(self, problem, kept, solved)
+        take_printed_loops(self, solved, stated, kind, doubted)
 
     def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:
         """The row's moves; past what a whole piece can hold, one move stands for a row."""

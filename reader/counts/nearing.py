@@ -6,6 +6,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from reader.counts.entries import Entry
+from reader.counts.fabric import Below
 from reader.pattern.rule import Rule
 
 if TYPE_CHECKING:
@@ -22,7 +23,16 @@ def whole_goal(ledger: Ledger, rule: Rule) -> int | None:
     """The stitches that a rule runs to, those of all sections where it names those of one."""
     if rule.goal is None or not rule.per_section:
         return rule.goal
-    return rule.goal * max(1, ledger.below.sections)
+    return rule.goal * max(1, sections_of(ledger.below))
+
+
+def sections_of(below: Below) -> int:
+    """Into how many sections a round is parted: as often as its repeat was worked, and the one
+    before the repeat, where each ends in a space.
+    """
+    times, here = below.sections, below.stitches or 0
+    begun = times > 1 and below.spaces == times + 1 and not here % (times + 1)
+    return times + 1 if begun else times
 
 
 def distance(ledger: Ledger, goal: int | None) -> int:

@@ -238,6 +238,12 @@ def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> Non
     if nxt is not None and travels(nxt):
         # The chain stands where the slip stitches have gone to.
         return
+    next_loop = isinstance(nxt, Work | Group) and nxt.place.where is Where.NEXT
+    if next_loop and isinstance(nxt, Work | Group) and tally.below.in_loop:
+        # The chain stands in the loop that the round before ended in, and not in the next.
+        if is_opening(nxt.place, tally.walk) and tally.walk.stand_in_last():
+            tally.spaced = True
+            return
     shared = isinstance(nxt, Work | Group) and nxt.place.where in (Where.SAME, Where.ONE_PLACE)
     if shared and isinstance(nxt, Work | Group) and is_opening(nxt.place, tally.walk):
         tally.walk.take_spaces(1, wanted(nxt.place, tally.walk))

@@ -5,6 +5,7 @@ there.
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from reader.counts.fabric import GAP, SPACE, Below, Run, units_of
 
@@ -57,6 +58,7 @@ class Walk:
                 if run.is_stitch:
                     self._farthest["told", bool(run.unit)] = index
                 else:
+                    self._farthest["space", run.name == SPACE] = index
                     self._farthest["chains", run.chains] = index
                     self._farthest["corner", run.corner] = index
                     self._farthest["unit", run.unit] = index
@@ -264,6 +266,25 @@ class Walk:
         self.begin_at(wanted)
         if self.known and not self.takes and not self.space_takes and len(self._runs) > 1:
             self._lie(self._runs[1:] + self._runs[:1])
+
+    def stand_in_last(self) -> bool:
+        """Uses the row's last space, in which the round before ended and this one begins; False
+        where it has none.
+        """
+        at = self._last("space", True)
+        if not self.known or at < self.at:
+            return False
+        last = self._runs[at]
+        kept = (replace(last, n=last.n - 1),) if last.n > 1 else ()
+        self._lie((*self._runs[:at], *kept, *self._runs[at + 1 :]))
+        self.spaces -= 1
+        self.space_takes += 1
+        return True
+
+    def at_space(self) -> bool:
+        """Whether the hook stands right before a chain space."""
+        at_run = self.known and not self.into and self.at < len(self._runs)
+        return at_run and self._runs[self.at].name == SPACE
 
     def leave_opening(self) -> None:
         """A round that goes past the space at its beginning: that space comes last."""

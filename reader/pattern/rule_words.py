@@ -318,7 +318,8 @@ FEWER_LOOPS = re.compile(
 """Pineapples: each time one loop less in each."""
 PER_SECTION = re.compile(
     r"\b\d+\s+(?:\w+ ){0,3}?(?:in|for|to|on|of|at|between) (?:each|every|the|all)\b[^.;]{0,40}?\b"
-    r"(?:sections?|segments?|gores?|divisions?|wedges?|parts?|points?|sides?|inc\w*|widen\w*)\b",
+    r"(?:sections?|segments?|gores?|divisions?|wedges?|parts?|points?|sides?|inc\w*|widen\w*"
+    r"|groups?|petals?|lea(?:f|ves)|scallops?|spokes?|fans?|blades?)\b",
     re.IGNORECASE,
 )
 """A number of stitches that each part of the round is to have."""
