@@ -47,6 +47,7 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         return
     tally.spaced = tally.spaced or tally.walk.takes > 0
     closing = _closing(node.ending)
+    used_up = tally.walk.left == 0 and any(isinstance(one, Skip) for one in node.body)
     work_all(node.ending[: len(node.ending) - closing], tally, need)
     before, made = tally.makes, tally.spaces
     last = node.ending[len(node.ending) - closing :]
@@ -58,6 +59,9 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         return
     if tally.runs[-1].is_stitch and tally.runs[-1].n == 1:
         tally.runs.pop()
+        if used_up and tally.runs and not tally.runs[-1].is_stitch:
+            # The last pass came back to where the round began: its loop is the one so closed.
+            tally.runs.pop()
 
 
 def _into_beginning(closing: Sequence[Node]) -> list[Node]:

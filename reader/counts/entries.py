@@ -75,9 +75,10 @@ def by_rule(
     number: int | None,
     before: int | None,
     count: int | None,
+    craft: Craft,
 ) -> Entry:
-    """A knitted row that only its rule is known of, to be called back: plain, or with its gain."""
-    plain = stitch_named("st", Craft.KNITTING)
+    """A row that only its rule is known of, to be called back: plain, or with its gain."""
+    plain = stitch_named("st", craft)
     gain = count - before if count is not None and before is not None else 0
     nodes: tuple[Node, ...] = ()
     if gain:

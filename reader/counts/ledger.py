@@ -193,8 +193,9 @@ class Ledger:
         ))  # fmt: skip
         self.number = number or self.number
         row = WrittenRow(mark, start, end)
-        if self.pattern.craft is Craft.KNITTING and not measured:
-            self.entries.append(by_rule(row, words, span, number, before, count))
+        if not measured:
+            craft = self.pattern.craft
+            self.entries.append(by_rule(row, words, span, number, before, count, craft))
         passed_by(self, count == before)
         if count != before:
             self.below = plain(count, self.below.sections)
@@ -310,7 +311,6 @@ class Ledger:
             often = as_often(self, entry, solved)
             count = self.below.stitches if aside else count if often is None else often
         verdict = Verdict.FITS if stated is not None else Verdict.NO_TOTAL
-        verdict = problem.verdict if problem else verdict
         tally = solved.tally
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
         below = self.rows[-1].groups if self.rows else None
@@ -319,7 +319,7 @@ class Ledger:
             groups, unit = None, ""
         self.rows.append(CountedRow(
             label, number, is_round, words, where.span, self.below.stitches, count, stated,
-            verdict, self.moves_of(tally, where),
+            problem.verdict if problem else verdict, self.moves_of(tally, where),
             unit or kind, tally.spaces, mark.side if mark else "", "", tally.walk.takes,
             groups, assumptions(solved, entry.nodes),
         ))  # fmt: skip

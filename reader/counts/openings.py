@@ -7,7 +7,7 @@ from collections.abc import Callable
 
 from reader.counts.fabric import GAP, Run
 from reader.counts.walk import Walk, any_opening, any_space
-from reader.pattern.tree import Place
+from reader.pattern.tree import ONE, Place
 
 SPACES = frozenset({"sp", "corner"})
 UNITS = frozenset({"group", "shell", "fan", "v-st"})
@@ -22,6 +22,17 @@ def is_opening(place: Place, walk: Walk) -> bool:
         # Older patterns call the place of a stitch a space; a row without spaces can mean no other.
         return not walk.known or walk.opened
     return place.noun in UNITS and walk.united
+
+
+NEXT_OF_CHAIN = re.compile(r"\b(?:next|1st|first) (?:ch\b|chain\b|(?:st|stitch) of (?:the )?ch)")
+
+
+def of_chain_ahead(place: Place, walk: Walk) -> bool:
+    """Whether "next st of ch" is a chain of the space that the hook stands before; the others of
+    that space are passed over with it.
+    """
+    one = place.noun in ("ch", "tch") and place.number == ONE and not place.each
+    return one and walk.at_space() and NEXT_OF_CHAIN.search(place.text.lower()) is not None
 
 
 def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:

@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from reader.counts.fabric import CORNER, Run, cornered, foundation
 from reader.counts.made import made_by, made_name, told_group
-from reader.counts.openings import BETWEEN, UNITS, is_opening, wanted
+from reader.counts.openings import BETWEEN, UNITS, is_opening, of_chain_ahead, wanted
 from reader.counts.reaching import all_places
 from reader.counts.tally import CHAINS, Need, Tally
 from reader.counts.walk import any_space
@@ -287,7 +287,7 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
     if tally.below.chained and walk.takes == 0 and place.nth > 1:
         _into_chain(work, n, tally)
         return
-    if is_opening(place, walk) or _of_chain_ahead(place, tally):
+    if is_opening(place, walk) or of_chain_ahead(place, walk):
         _into_openings(work, n, m if plural else 1, tally)
         return
     if stitch.takes > 1:
@@ -318,17 +318,6 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
     per = n if each or n != m or not tally.choice.pair_each else 1
     walk.take(m, name)
     _put(work, tally, per, m)
-
-
-NEXT_OF_CHAIN = re.compile(r"\b(?:next|1st|first) (?:ch\b|chain\b|(?:st|stitch) of (?:the )?ch)")
-
-
-def _of_chain_ahead(place: Place, tally: Tally) -> bool:
-    """Whether "next st of ch" is a chain of the space that the hook stands before; the others of
-    that space are passed over with it.
-    """
-    one = place.noun in ("ch", "tch") and place.number == ONE and not place.each
-    return one and tally.walk.at_space() and NEXT_OF_CHAIN.search(place.text.lower()) is not None
 
 
 def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:

@@ -232,18 +232,19 @@ def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> Non
         if passed > 2 and passed % 2 == 0:
             # "dc in 8th ch": three chains for a stitch, two over the two that are missed.
             tally.make_space(passed // 2)
-    if ends.foundation is not None or not tally.walk.known:
-        return
+    if ends.foundation is None and tally.walk.known:
+        _stand(rest, tally)
+
+
+def _stand(rest: list[Node], tally: Tally) -> None:
+    """Uses the place that the turning chain stands on."""
     nxt = next((one for one in rest if isinstance(one, Work | Group | Skip | Repeat)), None)
     if nxt is not None and travels(nxt):
         # The chain stands where the slip stitches have gone to.
         return
-    next_loop = isinstance(nxt, Work | Group) and nxt.place.where is Where.NEXT
-    if next_loop and isinstance(nxt, Work | Group) and tally.below.in_loop:
-        # The chain stands in the loop that the round before ended in, and not in the next.
-        if is_opening(nxt.place, tally.walk) and tally.walk.stand_in_last():
-            tally.spaced = True
-            return
+    if _begins_in_last(nxt, tally):
+        tally.spaced = True
+        return
     shared = isinstance(nxt, Work | Group) and nxt.place.where in (Where.SAME, Where.ONE_PLACE)
     if shared and isinstance(nxt, Work | Group) and is_opening(nxt.place, tally.walk):
         tally.walk.take_spaces(1, wanted(nxt.place, tally.walk))
@@ -258,6 +259,16 @@ def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> Non
         # "miss first st" is the stitch that the chain stands on.
         return
     tally.walk.take(1)
+
+
+def _begins_in_last(nxt: Node | None, tally: Tally) -> bool:
+    """Whether the chain stands in the loop that the round before ended in, and the first stitch in
+    the next; that loop is then used.
+    """
+    if not isinstance(nxt, Work | Group) or nxt.place.where is not Where.NEXT:
+        return False
+    ahead = tally.below.in_loop and is_opening(nxt.place, tally.walk)
+    return ahead and tally.walk.stand_in_last()
 
 
 def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: Ends) -> Solved:
