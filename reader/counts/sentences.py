@@ -5,8 +5,10 @@ paragraph.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from reader.counts.casting import cast_on_in
+from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
 from reader.pattern.rules import find_rule
@@ -32,11 +34,11 @@ TURNED = re.compile(
 """
 _COUNTED = rf"(?:\d+|{SPELLED}|a|another)\s+(?:(?!rows)[a-z]+\s+){{0,2}}(?:rows?|rounds?|rnds?)\b"
 RUNS_ON = re.compile(
-    r"[,;]\s+(?:(?:and|then|now|again|next)\s+)*"
+    r"(?:[,;]|(?<=rows\)))\s+(?:(?:and|then|now|again|next)\s+)*"
     rf"(?=(?P<rows>(?:knit|purl|pearl|seam|work|rib|k|p)\s+(?:another\s+|the\s+next\s+)?{_COUNTED})"
     r"|(?:knit|purl|pearl|work|rib)\s+(?:on\s+)?the\s+(?:remaining|other|rest)\b"
     rf"|cast\s+on\s+(?:\d+|{SPELLED})\s+(?:stitches|sts)\s*,\s+(?:and\s+|then\s+)?"
-    rf"(?:knit|purl|work|rib)\s+{_COUNTED}|cast\s+off\s*(?:[.;,]|$)"
+    rf"(?:knit|purl|work|rib)\s+{_COUNTED}|(?:cast|bind)\s+off\s*(?:[.;,]|$)"
     rf"|for\s+(?:which|this)\s+(?:take|pick)\s+up\s+(?:\d+|{SPELLED}))",
     re.IGNORECASE,
 )
@@ -135,7 +137,8 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     if row.mark is not None and row.mark.numbers:
         inside = [found.span() for found in THIS_AGAIN.finditer(words)]
         cuts = [cut for cut in cuts if not any(a <= cut <= b + 4 for a, b in inside)]
-    cuts = sorted({*cuts, *_runs_on(words)}) if row.mark is None else cuts
+    mark, running = _told_apart(row.mark, _runs_on(words), cuts[0] if cuts else len(words))
+    cuts = sorted({*cuts, *running})
     turns = [found.end() for found in TURNED.finditer(words)]
     if row.mark is None and turns and len(TURN.findall(words)) > 1:
         cuts = sorted({*cuts, *turns})
@@ -154,6 +157,18 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
         if cut < len(words) and not cast and not ACTION.search(piece) and not ALONE.match(piece):
             continue
         if piece.strip():
-            out.append(WrittenRow(row.mark if not out else None, row.start + at, row.start + cut))
+            out.append(WrittenRow(mark if not out else None, row.start + at, row.start + cut))
         at = cut
     return out or [row]
+
+
+def _told_apart(mark: Mark | None, cuts: list[int], first: int) -> tuple[Mark | None, list[int]]:
+    """The label, and where its rows are parted: behind a label only where it stands for as many,
+    "Next 3 rows: P 1 row, K 1 row, P 1 row"; behind its first sentence (up to `first`) anywhere.
+    """
+    if mark is None:
+        return mark, cuts
+    own = [cut for cut in cuts if cut < first]
+    if mark.times > 1 and len(own) + 1 == mark.times:
+        return replace(mark, times=1), cuts
+    return mark, [cut for cut in cuts if cut > first]

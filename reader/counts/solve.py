@@ -34,6 +34,7 @@ from reader.pattern.tree import (
     Repeat,
     Skip,
     Start,
+    Unread,
     Where,
     Work,
 )
@@ -277,7 +278,7 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     made = tally.makes
     # More taken away than there is to take: the words cannot mean that.
     tally.unsure = tally.unsure or made < 0
-    if left and short_row(ends):
+    if left and (short_row(ends) or _works_the_rest(ends, tally)):
         tally.elastic = True
     count: int | None = made
     if tally.elastic and walk.left is not None and not tally.below.chained:
@@ -307,6 +308,21 @@ def at_half(runs: Sequence[Run]) -> bool:
     """Whether the only stitch of several loops is the tall one that ends the last of them."""
     loops = sum(run.n for run in runs if run.name == SPACE)
     return loops > 2 and len(runs) > 2 and runs[-1].is_stitch and runs[-2].name == SPACE
+
+
+LEAVES = re.compile(
+    r"\b(?:hold\w*|leav\w*|left|wait\w*|needles?|pins?|turn\w*|off|tog\w*|drop\w*|thread)\b"
+)
+
+
+def _works_the_rest(ends: Ends, tally: Tally) -> bool:
+    """Whether the words of a knitted row that were not read, and are asked about, work the stitches
+    that no others do: none of them says that stitches are left or lost.
+    """
+    if not tally.unread or not knits(ends.body):
+        return False
+    unread = [one.words.lower() for one in ends.body if isinstance(one, Unread)]
+    return bool(unread) and not any(LEAVES.search(words) for words in unread)
 
 
 def balanced(moves: Sequence[Move]) -> bool:

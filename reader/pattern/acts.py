@@ -250,7 +250,8 @@ def _ends_colour(cur: Cursor) -> bool:
     """Whether the yarn's name is over: a mark, a number, a stitch or an instruction stands here."""
     if cur.done() or cur.low() in STOPS or cur.stitch() or cur.kind() in ("num", "stars"):
         return True
-    return cur.low() in ("ch", "chain", "make", "work", "cast", "co", "and", "fsc", "knit", "purl")
+    return cur.low() in ("ch", "chain", "make", "work", "cast", "co", "and", "fsc", "knit", "purl",
+                         "pick", "take", "bind")
 
 
 def _finish(cur: Cursor, start: int) -> Node | None:

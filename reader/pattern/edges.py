@@ -22,6 +22,8 @@ BIND_OFF = (
     "loosely cast off",
 )  # fmt: skip
 
+MANNERS = ("knit", "purl", "k", "p", "rib", "knitwise", "purlwise", "kwise", "pwise", "pattern")
+"""Before "bind off" these say how: "knit BO"."""
 NAMES_IT = frozenset(["1st", "first", "last", "from", "after", "since", "each"])
 """Before "bind off", these make a place of it: "8 inches from 1st bind off"."""
 
@@ -76,6 +78,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if cur.book.craft is not Craft.KNITTING:
         return None
     again = _edge_again(cur)
+    manner = cur.low() in MANNERS and cur.any_words(BIND_OFF, 1)
+    cur.at += 1 if manner else 0
     apart = cur.low() == "cast" and cur.kind(1) == "num" and cur.accept("cast")
     cast_on = not again and (apart or cur.accept(*CAST_ON))
     if not again and not cast_on and (cur.low(-1) in NAMES_IT or not cur.accept(*BIND_OFF)):

@@ -47,7 +47,7 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
         # Stitches that waited on a holder are taken up again.
         take_phrase(cur)
         return Edge(cur.span(start), cur.said(start), number, True)
-    if cur.any_words(HOLDERS):
+    if cur.any_words(HOLDERS) or cur.low() == "hold":
         take_phrase(cur)
         place = Place(Where.NEXT, cur.span(start), number, "st", True, text=ASIDE)
         return Skip(cur.span(start), cur.said(start), place)

@@ -171,9 +171,13 @@ NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
 """Behind a row: "Next, plain."."""
 
 
+_CAPS = (
+    r"(?:[A-Z]{5,}|TOP|CUFF|HEEL|FOOT|TOE|BRIM|PEAK|BACK|NECK|BODY|BAND|YOKE|HOOD|SOLE|FLAP|LEG|ARM"
+    r"|EDGE)"
+)
 RUN_IN_CAPS = re.compile(
     r"(?<![\w-])(?!NOTES?\b|HOOK|GAUGE|MATERIAL|SIZE|TENSION|YARN|NEEDLES?\b|FINISH|MEASURE|ABBREV)"
-    r"(?P<name>[A-Z]{5,}(?:\s[A-Z]{2,}){0,4})\s*:(?=\s+[A-Za-z*(\d])"
+    rf"(?P<name>{_CAPS}(?:\s[A-Z]{{2,}}){{0,4}})\s*:(?=\s+[A-Za-z*(\d])"
 )
 """A heading inside a paragraph: "turn. SHAPE ARMHOLE: sl st across 6 sts"."""
 
@@ -275,7 +279,7 @@ CANDIDATE = re.compile(
     rf"|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
     r"|(?:next|following|last|foundation"
     rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND})"
-    r"|[a-z]{3,12}\s+(?:rounds?|rnds?|rows?)\b|(?-i:[A-Z]{5,}(?:\s[A-Z]{2,}){0,4}\s*:))",
+    rf"|[a-z]{{3,12}}\s+(?:rounds?|rnds?|rows?)\b|(?-i:{_CAPS}(?:\s[A-Z]{{2,}}){{0,4}}\s*:))",
     re.IGNORECASE,
 )
 
@@ -297,7 +301,7 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
             return marks
         spot = candidate.start()
         before = _last_words(text, start, spot)
-        mark = label_at(text, spot, False) if _may_begin(before) else None
+        mark = label_at(text, spot, False) if _may_begin(before, text, spot) else None
         if mark and mark.loose and not ends_sentence(before):
             mark = None
         last = marks[-1].end if marks else start
@@ -324,10 +328,18 @@ WORK_THE = re.compile(
 """Before the label of a first round, told in the sentence that closes the ring."""
 
 
-def _may_begin(before: str) -> bool:
+CAPITALS = re.compile(
+    r"(?:NEXT|LAST|\d+(?:st|nd|rd|th|ST|ND|RD|TH))\s+(?:\d+\s+)?(?:ROW|R(?:OU)?ND)S?\s*:"
+)
+"""A label in capitals with a colon is one wherever it stands."""
+
+
+def _may_begin(before: str, text: str, spot: int) -> bool:
     """Whether a label may follow these words of its block: only a sentence, a bracket or a turn
-    that ends.
+    that ends; behind a comma one in capitals.
     """
+    if before.rstrip().endswith(",") and CAPITALS.match(text, spot):
+        return True
     words = re.sub(r"\.\s?-+$", ".", _without_the(before).rstrip())
     ended = words.lower().endswith(("turn", "join", "--", ".-", ":-"))
     if WORK_THE.search(before):

@@ -17,6 +17,7 @@ from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
+from reader.text.bullets import unbulleted
 from reader.text.chain_spaces import chains_first
 from reader.text.clean import CleanText, clean
 from reader.text.crosses import starred
@@ -325,7 +326,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(with_ones(told))
-    plain = untabled(without_emphasis(with_usual_brackets(unmarked(source.text))))
+    plain = untabled(without_emphasis(with_usual_brackets(unmarked(unbulleted(source.text)))))
     plain = with_times(without_multiples(plain))
     plain = needles_as_rows(undotted(chains_first(starred(numbered(punctuated(plain))))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))

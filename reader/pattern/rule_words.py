@@ -62,7 +62,9 @@ THE_SAME = re.compile(
     r"\W*(?:the\s+)?same(?:\s+(?:again|as before|once more))?\s*(?:[.;]|$)", re.IGNORECASE
 )
 """A row that is the last one again."""
-TIMES = re.compile(rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times|\b(once|twice|thrice)\b", re.IGNORECASE)
+TIMES = re.compile(
+    rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times?\b|\b(once|twice|thrice)\b", re.IGNORECASE
+)
 UNTIL = re.compile(
     r"\b(?:until|till|to)\s+(?:(?:there\s+(?:are|is|remains?|will be|shall be)|you\s+have|it\s+has"
     r"|but|only|just|all but)\s+)*(\d+)\s*(?:\([\d,\s]"

@@ -327,6 +327,8 @@ def _grow(words: str, labelled: bool) -> Rule | None:
     if endless and (change is None or not change.step or change.every < 2 or labelled):
         return None
     total = re.search(r"\((\d+)\s*(?:[a-z][a-z .]{0,12})?\)", tail)
+    if total and goal is None and times is None and change is not None and change.step:
+        goal = int(total.group(1)[:5])
     return Rule(
         "grow",
         times=times if change is not None and goal is None else None,
