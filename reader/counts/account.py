@@ -14,6 +14,7 @@ from reader.counts.evens import Evens
 from reader.counts.fabric import Below
 from reader.counts.ledger import Ledger
 from reader.counts.narrowed import hear
+from reader.counts.next_row import coming_rows
 from reader.counts.one_size import rows_for
 from reader.counts.same_as_piece import Piece, keep_piece
 from reader.pattern.cursor import span_of as origin
@@ -40,7 +41,8 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         ledger.pieces, evens = pieces, Evens()
         notes: list[Remark] = []
         items = rows_for(part.items, size, len(pattern.sizes))
-        for item, coming in zip(items, _next_numbers(items), strict=True):
+        rows = coming_rows(items, ledger.text)
+        for item, coming, ledger.coming in zip(items, _next_numbers(items), rows, strict=True):
             if isinstance(item, WrittenNote):
                 notes.append(remark(pattern, item, len(ledger.rows)))
                 if item.kind == "note" and pattern.craft is Craft.KNITTING:

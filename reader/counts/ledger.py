@@ -73,7 +73,7 @@ class Ledger:
         copies: int = 1,
     ) -> None:
         self.pattern, self.size, self.part, self.room = pattern, size, part, room
-        self.text = pattern.reading
+        self.text, self.coming = pattern.reading, ""
         self.rows: list[CountedRow] = []
         self.problems: list[Problem] = []
         self.below = Below()
@@ -278,6 +278,7 @@ class Ledger:
         options = chain_options(
             entry.nodes, below, self.carried, self.size, pattern.craft, self.held,
             pattern.silent_counts, pattern.chain_counts if stated is None else {},
+            "" if entry.quoted else self.coming,
         )  # fmt: skip
         # Past what a whole piece can hold, a row's moves are told as one: none is opened.
         room = MOVES if self.opened <= MOST_MOVES else 0

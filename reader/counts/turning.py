@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run
+from reader.counts.next_row import chain_is_worked
 from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Skip, Where, Work
 from reader.terms.stitches import Craft, Kind
 
@@ -22,17 +23,18 @@ def chain_options(
     held: dict[int, bool],
     silent: bool | None,
     told: Mapping[int, bool],
+    coming: str,
 ) -> list[bool | None]:
     """The answers worth trying, the likelier first. held: what is known by height, added to where
     the words say it. told: what the pattern's notes say of the whole text, where nothing printed
-    may overrule them.
+    may overrule them. coming: the words of the next row, which may end in that chain.
     """
     ends = ends_of(nodes, below.stitches is not None)
     work = first_work([one for one in ends.body if not travels(one)])
     if craft is Craft.KNITTING:
         return [False]
     if ends.foundation is not None or (below.chained and ends.chain is None and not carried):
-        return _skipped(work, nodes)
+        return _skipped(work, nodes, chain_is_worked(coming))
     chain = ends.chain
     height = chain.number.at(size) if chain is not None else carried
     if not height:
@@ -47,14 +49,23 @@ def chain_options(
         return [False, True]
     if height in told:
         return [told[height]]
-    if height in held:
-        return [held[height], not held[height]]
+    known = chain_is_worked(coming) if height >= 3 else None
+    known = held.get(height) if known is None else known
+    if known is None:
+        return _by_height(height, tall, work, ends.body, size, silent)
+    return [known, not known]
+
+
+def _by_height(
+    height: int, tall: int, work: Work | None, body: Sequence[Node], size: int, silent: bool | None
+) -> list[bool | None]:
+    """The answers where only the height of the chain and the row itself tell."""
     if height <= 1 or (tall <= 1 and work is not None):
         if height < 3:
             return [False]
-        likely = stands_for_one(ends.body, size) or symmetric_edge(ends.body) is not None
+        likely = stands_for_one(body, size) or symmetric_edge(body) is not None
         return [likely, not likely]
-    usual = (height >= 3 if silent is None else silent) or stands_for_one(ends.body, size)
+    usual = (height >= 3 if silent is None else silent) or stands_for_one(body, size)
     return [usual, not usual]
 
 
@@ -158,8 +169,12 @@ def stands_for_one(body: Sequence[Node], size: int) -> bool:
     return numbers == {own + 1} and own > 1
 
 
-def _skipped(work: Work | None, body: Sequence[Node]) -> list[bool | None]:
-    """Whether the chains passed over at the start of a foundation count."""
+def _skipped(
+    work: Work | None, body: Sequence[Node], worked: bool | None
+) -> list[bool | None]:
+    """Whether the chains passed over at the start of a foundation count. worked: whether the next
+    row ends in them as in a stitch.
+    """
     said = (one.counts_chain for one in body if isinstance(one, Act))
     told = next((one for one in said if one is not None), None)
     chain = next((one for one in body if isinstance(one, Chain)), None)
@@ -171,5 +186,7 @@ def _skipped(work: Work | None, body: Sequence[Node]) -> list[bool | None]:
         return [False, True] if work is not None and work.stitch.height == 2 else [False]
     first = next((one for one in body if isinstance(one, Skip | Work | Repeat | Group)), None)
     nth = first.place.nth if isinstance(first, Group) else work.place.nth
+    if worked:
+        return [True, False]
     passed = first.place.number.values[0] + 1 if isinstance(first, Skip) else nth
     return [True, False] if passed >= work.stitch.height + 1 else [False, True]

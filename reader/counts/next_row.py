@@ -1,0 +1,75 @@
+"""What the row to come tells of the chain that this row began with: whether its last stitch goes
+into the top of that chain, as into a stitch, or the row ends before it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from reader.pattern.layout import WrittenNote, WrittenRow
+
+TURNS = re.compile(
+    r"(?:(?:^|[.,;:]\s*|\band )(?:\bch(?:ain)?\b ?\d{1,2}|\b\d{1,2} ?ch(?:ain)?)|\bturn(?:ing)?"
+    r"|\band)[\s.,;:]*$",
+    re.IGNORECASE,
+)
+"""What stands behind the last stitch of a row: the chain for the next, and the turn."""
+TOTAL = re.compile(
+    r"\s*(?:[(\[][^()\[\]]*[)\]]|(?:[.;:=]|\s[-—])\s*\d+ ?[\w-]{0,12}(?: \w+)?)[\s.]*$"
+)
+"""A printed total behind the row."""
+CLAUSES = re.compile(r"[,;.]\s|\bthen\b")
+_ST = r"(?:st|stitch|ch|chain)"
+IN_CHAIN = re.compile(
+    rf"\b(?:in|into|on|at|to)\b(?: the)?(?: (?:top|last|end|\d(?:st|nd|rd|th|d)|second|third|fourth"
+    rf"|fifth))?(?: {_ST})?(?: of)?(?: the)?"
+    r" (?:(?:turning|turn(?:ed)?|t|beginning|beg|end|last|starting|ch|\d)[- ]){0,3}?"
+    r"(?:ch(?:ain)?|tch)(?:[- ]\d{1,2})?$"
+    rf"|\bin(?:to)? (?:the )?(?:\d(?:st|nd|rd|th|d)|second|third|fourth|fifth|top) {_ST}s? of"
+    r" (?:the )?\w+(?:[- ]\d{1,2})?(?: ch(?:ain)?)?$",
+    re.IGNORECASE,
+)
+SPACED = re.compile(
+    r"\b(?:in|into|over|under|of|between) [^,;.]{0,24}?"
+    r"\b(?:loops?|lps?|sps?|spaces?|shells?|fans?|clusters?|groups?|picots?|cent(?:er|re)|mesh(?:es)?"
+    r"|scallops?|v[- ]?sts?)\b[^,;.]{0,14}$",
+    re.IGNORECASE,
+)
+"""A row that ends in an opening of the row below."""
+OPEN = re.compile(
+    r"\b(?:rep(?:eat)?|across|around|round|to (?:the )?end|each|every|same|even|patt(?:ern)?)\b",
+    re.IGNORECASE,
+)
+ROUNDS = re.compile(
+    r"\bjoin|\bto (?:form|close)\b|\b(?:sl|slip) ?(?:st|stitch)|\bss\b", re.IGNORECASE
+)
+"""A round that closes: the chain is told of there by other words."""
+
+
+def coming_rows(items: Sequence[WrittenRow | WrittenNote], text: str) -> list[str]:
+    """For each item of a part, the words of the next row, "" where none follows."""
+    coming: list[str] = []
+    words = ""
+    for item in reversed(items):
+        coming.append(words)
+        if isinstance(item, WrittenRow):
+            words = " ".join(text[item.start : item.end].split())
+    return coming[::-1]
+
+
+def chain_is_worked(words: str) -> bool | None:
+    """Whether a row so written ends in the top of the chain that the row before began with: True,
+    or False where it ends in an opening; None where its words do not tell.
+    """
+    while True:
+        shorter = TURNS.sub("", TOTAL.sub("", words))
+        if shorter == words:
+            break
+        words = shorter
+    last = CLAUSES.split(words.strip(" .,;:"))[-1]
+    if ROUNDS.search(last):
+        return None
+    if IN_CHAIN.search(last):
+        return True
+    return False if SPACED.search(last) and not OPEN.search(last) else None
