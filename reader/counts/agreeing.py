@@ -138,6 +138,15 @@ def one_of(kind: str) -> str:
     return forms(Craft.CROCHET, Terms.US).get(kind) or kind.rstrip("s")
 
 
+def us_kind(kind: str, terms: Terms) -> str:
+    """What a printed total counts, a stitch of UK terms by its US name: "tr" there is "dc"."""
+    if terms is not Terms.UK:
+        return kind
+    name = forms(Craft.CROCHET, terms).get(kind) or forms(Craft.CROCHET, terms).get(one_of(kind))
+    found = stitch_named(name, Craft.CROCHET) if name else None
+    return name if name and found is not None and found.kind is Kind.STITCH else kind
+
+
 def same_kind(name: str, kind: str) -> bool:
     """Whether a stitch's name is what a printed total counts."""
     if name == one_of(kind):

@@ -126,8 +126,7 @@ def fault_of(
         return _left_out(stated, where)
     if agrees or solved.count is None or tally.unsure or not _countable(kind, solved):
         return None
-    if solved.fits is not True and not _independent(nodes) and below.stitches is None:
-        return None
+    sure = sure and (solved.fits is True or below.stitches is not None or _independent(nodes))
     return _disagrees(solved, stated, where, sure and not doubted)
 
 

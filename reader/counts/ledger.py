@@ -8,7 +8,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from reader.counts.agreeing import in_groups
+from reader.counts.agreeing import in_groups, us_kind
 from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.edging import goes_around
@@ -314,14 +314,12 @@ class Ledger:
         verdict = Verdict.FITS if stated is not None else Verdict.NO_TOTAL
         tally = solved.tally
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
-        below = self.rows[-1].groups if self.rows else None
-        groups, unit = in_groups(solved, kind, stated, entry.unit, tuple(self.units), below)
-        if any(one.mixed for one in entry.printed):
-            groups, unit = None, ""
+        groups, unit = self.groups_of(entry, solved, stated, kind)
         self.rows.append(CountedRow(
             label, number, is_round, words, where.span, self.below.stitches, count, stated,
             problem.verdict if problem else verdict, self.moves_of(tally, where),
-            unit or kind, tally.spaces, mark.side if mark else "", "", tally.walk.takes,
+            unit or self.printed_total(entry)[1], tally.spaces, mark.side if mark else "", "",
+            tally.walk.takes,
             groups, assumptions(solved, entry.nodes),
         ))  # fmt: skip
         entry = replace(entry, unit=unit)
@@ -331,6 +329,15 @@ class Ledger:
             self.below = kept
         carry(self, problem, kept, solved)
         take_printed_loops(self, solved, stated, kind, doubted)
+
+    def groups_of(
+        self, entry: Entry, solved: Solved, stated: int | None, kind: str
+    ) -> tuple[int | None, str]:
+        """How many groups a row has, and their name, where they are what is counted."""
+        if any(one.mixed for one in entry.printed):
+            return None, ""
+        below = self.rows[-1].groups if self.rows else None
+        return in_groups(solved, kind, stated, entry.unit, tuple(self.units), below)
 
     def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:
         """The row's moves; past what a whole piece can hold, one move stands for a row."""
@@ -395,5 +402,12 @@ class Ledger:
         )
 
     def stated(self, entry: Entry) -> tuple[int | None, str]:
-        """The printed total of the row for this size, and what it counts."""
-        return stated_in(entry.printed, self.size, len(self.pattern.sizes), self.below.stitches)
+        """The printed total of the row for this size, and what it counts, a stitch by its US name.
+        """
+        stated, kind = self.printed_total(entry)
+        return stated, us_kind(kind, self.pattern.terms)
+
+    def printed_total(self, entry: Entry) -> tuple[int | None, str]:
+        """The printed total of the row for this size, and what it counts in the text's own word."""
+        sizes, below = len(self.pattern.sizes), self.below.stitches
+        return stated_in(entry.printed, self.size, sizes, below, entry.row.sizes)

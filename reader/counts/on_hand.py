@@ -90,20 +90,34 @@ def counts_chains(solved: Solved, stated: int | None, kind: str) -> bool:
 
 
 def stated_in(
-    printed: Sequence[Printed], size: int, sizes: int, below: int | None
+    printed: Sequence[Printed], size: int, sizes: int, below: int | None,
+    worked: frozenset[int] | None = None,
 ) -> tuple[int | None, str]:
     """The printed total of a row for one size, and what it counts; a change is added to the
-    stitches below. (None, "") where nothing is printed of the whole row.
+    stitches below. worked: the sizes that work the row, None for all; a list may hold only theirs.
+    (None, "") where nothing is printed of the whole row, or a list tells not which size it means.
     """
     changes = [one for one in printed if one.change]
     if len(changes) > 1 and len(changes) == len(printed) and below:
         # "(1 inc) ... (2 inc)": each tells of its own spot.
         return below + sum(one.change * one.numbers[0] for one in changes), ""
     for one in reversed(printed):
-        number = one.numbers[size if len(one.numbers) == sizes else 0]
+        at = _place_of(size, sizes, len(one.numbers), worked)
+        if at is None:
+            continue
+        number = one.numbers[at]
         if one.change:
             if below is not None and below + one.change * number >= 0:
                 return below + one.change * number, ""
         elif not one.each:
             return number, one.kind
     return None, ""
+
+
+def _place_of(size: int, sizes: int, numbers: int, worked: frozenset[int] | None) -> int | None:
+    """Where in a list of so many numbers that of a size stands; None where nothing tells."""
+    if numbers == sizes:
+        return size
+    if worked is not None and numbers == len(worked) and size in worked:
+        return sorted(worked).index(size)
+    return 0 if numbers == 1 or sizes == 1 else None

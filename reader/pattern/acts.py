@@ -7,9 +7,9 @@ from __future__ import annotations
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge
 from reader.pattern.holders import set_aside
+from reader.pattern.joins import find_join
 from reader.pattern.other_side import other_side
 from reader.pattern.phrasing import EVERY_ROW, act_here, take_phrase
-from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.remarks import chain_counts
 from reader.pattern.tree import (
     Act,
@@ -20,12 +20,8 @@ from reader.pattern.tree import (
     ShortTurn,
     Start,
 )
-from reader.terms.stitches import Craft, Kind
+from reader.terms.stitches import Craft
 
-JOIN_STARTS = (
-    "join with", "join to", "join in", "join", "joining", "sl st to join", "ss to join", "close",
-    "connect", "slip stitch to join", "sl st join",
-)  # fmt: skip
 FINISHES = (
     "fasten off", "finish off", "f/o", "fo", "end off", "break off", "cut yarn", "cut thread",
     "cut", "break yarn", "break", "weave in", "bind up",
@@ -34,18 +30,6 @@ COUNT_STARTS = frozenset(
     ["this", "that", "counts", "count", "does", "always", "it", "which", "will", "not", "the",
      "to", "standing", "stands", "stand", "counting"]
 )
-JOINED_TO = (
-    "top of", "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top",
-    "beginning", "first sc",
-    "join", "last st of",
-)  # fmt: skip
-"""A slip stitch into one of these joins the round; into anything else it travels."""
-NO_COLOUR = frozenset(
-    [
-    "with", "to", "in", "and", "each", "round", "rnd", "by", "into", "st", "sl", "ss", "being",
-    "last",
-    ]
-)  # fmt: skip
 NOT_DONE = (
     "do not turn", "don't turn", "do not join", "don't join", "do not join this",
     "do not fasten off",
@@ -94,7 +78,7 @@ def find_act(cur: Cursor) -> Node | None:
     for reading in (
         _count_words,
         other_side,
-        _join,
+        find_join,
         _turn,
         _colour,
         _finish,
@@ -126,73 +110,6 @@ def _count_words(cur: Cursor, start: int) -> Node | None:
         return None
     cur.at += len(lows)
     return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
-
-
-def _joins_with_stitch(cur: Cursor) -> bool:
-    """ "join with sc": a stitch of the row, where the row begins or a chain stands before it."""
-    length = 0
-    for ahead in (1, 2, 3):
-        if cur.low(ahead) in ("w", "with", "/", "a"):
-            length = ahead + 1
-    if cur.low() != "join" or not length or cur.stitch(length) is None:
-        return False
-    found = cur.stitch(length)
-    slips = found is not None and found.stitch.kind is Kind.SLIP
-    worked = any(cur.stitch(-back) and cur.low(-back) != "ch" for back in range(1, cur.at + 1))
-    return not slips and not worked
-
-
-def _join(cur: Cursor, start: int) -> Node | None:
-    if _joins_with_stitch(cur):
-        while cur.stitch() is None:
-            cur.at += 1
-        return act_here(cur, start, Deed.JOIN, "join with stitch")
-    slip = cur.any_words(("sl st", "ss", "slip st", "slip stitch", "sl"))
-    if (
-        slip
-        and cur.book.craft is Craft.CROCHET
-        and cur.any_words(("to join", "join", "to close", "to form"), slip)
-    ):
-        cur.at += slip
-    elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ("in", "to", "into", "with"):
-        rest = " ".join(cur.low(slip + n) for n in range(1, 9))
-        if not rest.startswith(JOINED_TO) or "hook" in rest or _goes_to_space(cur, slip):
-            return None
-        cur.at += slip
-    elif slip and cur.book.craft is Craft.CROCHET and _ends_row(cur, slip):
-        cur.at += slip
-        return act_here(cur, start, Deed.JOIN, "sl st")
-    elif not cur.any_words(JOIN_STARTS):
-        return None
-    if cur.low() == "join" and cur.low(1) and cur.low(1) not in STOPS and _is_colour_join(cur):
-        take_phrase(cur)
-        return act_here(cur, start, Deed.COLOUR)
-    take_phrase(cur)
-    return act_here(cur, start, Deed.JOIN, cur.said(start).lower())
-
-
-def _goes_to_space(cur: Cursor, slip: int) -> bool:
-    """Whether a slip stitch at the row's start only goes on to a space: "sl st to first ch-2 "
-    "sp"."""
-    if any(cur.stitch(-back) for back in range(1, cur.at + 1)):
-        return False
-    for ahead in range(slip + 1, slip + 8):
-        if cur.low(ahead) in STOPS or cur.low(ahead) in ("and", "of"):
-            return False
-        if cur.low(ahead) in SPACE_NOUNS:
-            return True
-    return False
-
-
-def _ends_row(cur: Cursor, slip: int) -> bool:
-    """Whether a bare slip stitch stands at the very end of a row, where it joins the round."""
-    before = cur.low(-1) in (",", ";", ".", ")", "]")
-    after = all(cur.low(slip + n) in ("", ".") for n in range(2))
-    return before and after
-
-
-def _is_colour_join(cur: Cursor) -> bool:
-    return cur.low(1) not in NO_COLOUR
 
 
 def _turn(cur: Cursor, start: int) -> Node | None:

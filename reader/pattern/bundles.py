@@ -141,7 +141,7 @@ def leaves_place(made: Sequence[Node], last: Node) -> bool:
     if isinstance(last, Skip | Repeat):
         return True
     if isinstance(last, Work) and last.place.where not in (Where.PLAIN, Where.SAME):
-        return not says_it_again(last)
+        return not (says_it_again(last) or slips_back(last))
     works = [one for one in made if isinstance(one, Work)]
     if not works or works[-1].stitch.craft is not Craft.KNITTING:
         return False
@@ -151,8 +151,14 @@ def leaves_place(made: Sequence[Node], last: Node) -> bool:
     return not single or last.stitch.takes > 1 or last.stitch == works[-1].stitch
 
 
+def slips_back(one: Work) -> bool:
+    """ "ch 8, sl st in last sc": a slip stitch into what was just made, that closes a picot."""
+    made = one.place.where is Where.LAST or "made" in one.place.text.lower()
+    return one.stitch.kind is Kind.SLIP and made
+
+
 def in_it(one: Node) -> Node:
     """A stitch that says its group's place again, as one without a place; others as they are."""
-    if isinstance(one, Work) and says_it_again(one):
+    if isinstance(one, Work) and (says_it_again(one) or slips_back(one)):
         return replace(one, place=replace(one.place, where=Where.PLAIN))
     return one

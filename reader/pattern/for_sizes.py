@@ -54,6 +54,40 @@ def index_of(said: str, names: Sequence[str]) -> int | None:
     return ends.get(low)
 
 
+LEFT_OUT = re.compile(
+    r"[(\[]?\s*(?:(?:skip|omit|miss|leave out|do not work|don't work)(?: (?:this|it|the))?"
+    r"(?: (?:row|round|rnd))?(?: for| in)?|not(?: worked)? (?:for|in)"
+    r"|(?:for |in )?all(?: sizes)? (?:but|except)|except(?: for| in)?)\s+(?:the )?(?:sizes? )?"
+    r"(?P<named>[\w ,&/-]{1,40}?)\s*(?:[)\]]\s*[:.—-]?|[:.—])\s*",
+    re.IGNORECASE,
+)
+"""Behind a row's label, the sizes that do not work it: "(skip this for baby):"."""
+ALONE = re.compile(r"(?P<named>[A-Za-z][\w ,&/-]{0,40}?)(?P<only> only)?\s*[.:]\s+", re.IGNORECASE)
+"""Behind a row's label, the only sizes that work it, or all again: "ADULT ONLY.", "BOTH."."""
+
+
+def row_sizes(words: str, names: Sequence[str]) -> tuple[int, frozenset[int]] | None:
+    """How long the phrase is that a row's words begin with, "(skip this for baby):", "Adult only.",
+    and the sizes that work the row; None where they begin with none.
+    """
+    if len(names) < 2:
+        return None
+    every = frozenset(range(len(names)))
+    for shape in (LEFT_OUT, ALONE):
+        found = shape.match(words)
+        if found is None:
+            continue
+        said = [one.strip() for one in JOINED.split(found["named"]) if one.strip()]
+        if shape is ALONE and not found["only"]:
+            whole = said and said[0].lower() in ("all", "both", "all sizes", "both sizes")
+            return (found.end(), every) if whole and len(said) == 1 else None
+        which = [index_of(one, names) for one in said]
+        if which and None not in which:
+            told = frozenset(one for one in which if one is not None)
+            return found.end(), every - told if shape is LEFT_OUT else told
+    return None
+
+
 HEADED = re.compile(r"^(?P<phrase>[^:\n]{3,60}?)\s*(?::|—|-(?=\s))\s*")
 
 

@@ -1,5 +1,5 @@
-"""Labels as they stand only at a line's start: "Row 2)", "Rnd #3 =", "1. row (RS):", "[Rnd 4]",
-"WS row 6:", "Rnds 5/6:", "Rdn 7:".
+"""Labels as they stand only at a line's start: "Row 2)", "Rnd #3 =", "1. row (RS):", "4 row:",
+"[Rnd 4]", "WS row 6:", "Rnds 5/6:", "Rdn 7:", "Border rnd 2:", "Panel row 3 (11 sts):".
 """
 
 from __future__ import annotations
@@ -10,7 +10,17 @@ _WHAT = r"(?P<what>rounds?|rnds?|rds?|rows?|rdns?|rnfs?|rws?|rns?|R(?=[\s\d.#-])
 """The words for rows, and how they are mistyped."""
 _NUMBERS = r"(?P<nums>\d{1,3}(?:\s*(?:-|—|to|through|thru|&|and|,|/|\+)\s*\d{1,3})*)"
 _NO = r"(?:\.|-|\s*(?:#|no\.?|nr\.?|n°))?\s*"
-_BRACKET = r"(?P<side>(?:\s*[(\[](?:RS|WS|right side|wrong side)[^)\]]{0,20}[)\]])?)"
+_BRACKET = (
+    r"(?P<side>(?:\s*[(\[](?:RS|WS|right side|wrong side|\d+ ?(?:sts?|stitches)\b)[^)\]]{0,20}"
+    r"[)\]])?)"
+)
+_OF_WHAT = (
+    r"(?!(?:next|rep|repeat|work|working|as|like|on|in|from|for|of|after|before|until|end|ending"
+    r"|with|last|first|then|and|to|the|this|each|every|knit|purl|join|see|begin|beginning|start"
+    r"|starting|finish|finished|continue|cont|between|over|make|follow|following|same|turn|only"
+    r"|at|end|by|through|do|all|slip|sew|fold|pin|photo|picture|note)\b)[A-Za-z]{3,12}"
+)
+"""What a row is of, before its word: "Border rnd 2", "Chart row 5"."""
 SHAPES = tuple(
     re.compile(shape, re.IGNORECASE)
     for shape in (
@@ -18,6 +28,9 @@ SHAPES = tuple(
         rf"[(\[]{_WHAT}{_NO}{_NUMBERS}(?P<side>)(?P<end>[)\]])(?=\s*[A-Za-z\d*(\[])",
         r"(?P<nums>\d{1,3})\.\s?(?P<what>rows?|rounds?|rnds?)\b"
         rf"(?:\s+(?:and|to|-)\s+\d{{1,3}}\.)?{_BRACKET}\s*(?P<end>[:.—-])",
+        rf"{_NUMBERS}\s(?P<what>row|round|rnd|rd)(?P<side>)\s?(?P<end>[:.)]|[-—=]+)(?=\s)",
+        rf"{_OF_WHAT}\s(?P<what>rounds?|rnds?|rds?|rows?)\s?{_NUMBERS}{_BRACKET}"
+        r"\s?(?P<end>[:.)—]|-+)(?=\s)",
         rf"(?P<side>RS|WS)\s+{_WHAT}\s*{_NUMBERS}\s*(?P<end>[:.—-])",
     )
 )

@@ -35,6 +35,7 @@ _SIDE = (
 _END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
 _AIM = (
     r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"
+    rf"|,\s+(?![^:\n]{{0,40}}\b\d* ?{_WORKED}\b)[a-z]+(?: [a-z]+){{0,2}}(?=\s*:\s)"
     r"|,?\s+(?:with|in|using) (?:colou?r )?[A-Z][\w' ]{0,18}(?=\s*:)"
     r"|\s+(?:in the following (?:manner|way)|as follows|thus)(?=\s*[:;—])"
     r"|\s*(?:\+|(?:and|,)?\s*(?:onwards?|upwards?|following)|and (?:on|up|after))(?=\s*[:.—]))?"

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from reader.pattern.blocks import blocks, is_heading
 from reader.pattern.copies import make_of
-from reader.pattern.for_sizes import run_in_sizes, sizes_in, sizes_inside
+from reader.pattern.for_sizes import row_sizes, run_in_sizes, sizes_in, sizes_inside
 from reader.pattern.labels import Mark, bulleted, labels_in
 from reader.pattern.line_words import (
     ACTION,
@@ -134,6 +134,13 @@ class _LayingOut:
     def add_row(self, mark: Mark | None, start: int, end: int) -> None:
         """Keeps a row; its label may name its sizes."""
         label = self.text[mark.start : mark.end].partition("(")[2] if mark is not None else ""
+        named = row_sizes(self.text[start:end], self.sizes) if mark is not None else None
+        if named is not None and mark is not None:
+            # What names the sizes is the label's.
+            mark, start = replace(mark, end=start + named[0]), start + named[0]
+            self.parts[-1].items.append(WrittenRow(mark, start, end, named[1]))
+            self.begun = True
+            return
         sizes = sizes_in(label.strip(" :."), self.sizes) or self.here
         self.begun = True
         self.parts[-1].items.append(WrittenRow(mark, start, end, sizes))

@@ -34,7 +34,7 @@ from reader.text.same_length import (
     without_page_lines,
 )
 from reader.text.shorthand import with_times
-from reader.text.size_lists import in_brackets, with_usual_brackets
+from reader.text.size_lists import in_brackets, letters_told, with_usual_brackets
 from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
 from reader.text.tables import untabled
@@ -333,7 +333,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     if which is Craft.KNITTING:
         plain = without_part_nouns(without_asides(without_stops(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
-    sizes = sizes_named(plain)
+    sizes = letters_told(source.text) or sizes_named(plain)
     plain = in_brackets(plain, len(sizes))
     codes = letter_codes(plain, which, chosen)
     plain = with_circled(plain, codes)

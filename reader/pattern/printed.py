@@ -204,7 +204,7 @@ def _in_range(tail: re.Match[str], before: str) -> bool:
 
 def _tail(text: str, found: list[Printed], sizes: int) -> str:
     """A total at the end of a sentence or the row without brackets: "- 24 sc", "24 sts."."""
-    stripped = text.rstrip()
+    stripped = text.rstrip(" \n;")
     stops = [m.end() for m in re.finditer(r"\.(?=\s)|[a-z](?=[ ]*\n\s*[A-Z])", stripped)]
     stops += [m.start() for m in ACT_BEHIND.finditer(stripped)]
     for end in [len(stripped), *stops]:
@@ -217,11 +217,12 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         before = piece[:start].rstrip()
         number = tail.group("a") or tail.group("b")
         if (
-            not before
+            not before.strip("* ")
             or (tail.group("b") and sizes > 1 and SIZES_OPEN.search(before))
             or (tail.group("b") and before[-1:] not in ".;:)]—-*" and not _over(before, tail))
             or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
             or (tail.group("b") and tail.group("others") and not OVER.search(before))
+            or (tail.group("b") and before[-1:] in ")]" and _behind(found, end))
         ):
             continue
         kind = (tail.group("ak") or tail.group("bk") or "").lower()
@@ -235,10 +236,17 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
     return text
 
 
+def _behind(found: list[Printed], end: int) -> bool:
+    """Whether the row's total stands behind: then a number behind a bracket, "[MC] 3 sc (24)", is
+    worked.
+    """
+    return any(one.start >= end and not one.change and not one.each for one in found)
+
+
 ALONE = re.compile(
     r"(?:(?<=[a-z)\]*][.;:])|(?<=[a-z)\]*] [:=])|(?<=\bacross)|(?<=\baround)"
     r"|(?<=\bR\d)|(?<=\bR\d\d))"
-    r"\s+(?P<n>\d{1,4})\.?\s*$"
+    r"\s+(?P<n>\d{1,4})(?P<more>\s*[(\[][\d,;:\s]+[)\]]|(?:/\d+)+)?\s*\.?\s*$"
 )
 """A number and nothing else behind a row that is over: "..., repeat. 21", "hdc across 12"."""
 
@@ -247,7 +255,8 @@ def _alone(text: str, found: list[Printed]) -> str:
     last = ALONE.search(text)
     if last is None:
         return text
-    found.append(Printed(last.start(), last.end(), (int(last["n"]),)))
+    numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", last["n"] + (last["more"] or "")))
+    found.append(Printed(last.start(), last.end(), numbers))
     return text[: last.start()] + " " * (last.end() - last.start()) + text[last.end() :]
 
 

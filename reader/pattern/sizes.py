@@ -103,11 +103,28 @@ def sizes_named(text: str) -> tuple[str, ...]:
         often = lists.count(common)
         told = IN_BRACKETS.search(text) or _by_letters(text, common + 1)
         begun = common in cast_on and (common > 1 or often > 1 or bool(told))
+        begun = begun or (common == 1 and bool(_by_brackets(text)))
         if often >= 3 or (common > 1 and often == 2 and bool(names)) or begun:
-            return _by_groups(text, common + 1) or _by_letters(text, common + 1) or tuple(
-                f"size {n + 1}" for n in range(common + 1)
-            )
+            named = _by_groups(text, common + 1) or _by_letters(text, common + 1)
+            named = named or (_by_brackets(text) if common == 1 else ())
+            return named or tuple(f"size {n + 1}" for n in range(common + 1))
     return ("one size",)
+
+
+BRACKETED = re.compile(
+    r"\b(?:for|fits?|makes)\s+(?:the |an? )?(?P<first>[a-z][\w -]{1,24}?)\s*[(\[,;—-]+\s*"
+    r"(?:and )?(?:(?:numbers|figures|changes) )?(?:for )?(?:the |an? )?"
+    r"(?P<second>[a-z][\w -]{1,24}?)"
+    r"\s+(?:(?:is|are) )?(?:given )?in (?:square |round )?(?:brackets|parenthes[ie]s)\b",
+    re.IGNORECASE,
+)
+"""Two sizes by what they are for: "for the small boat (the big boat in brackets)"."""
+
+
+def _by_brackets(text: str) -> tuple[str, ...]:
+    """The names of the two, () where the text does not tell them so."""
+    found = BRACKETED.search(text[:NEAR_TOP])
+    return (found["first"], found["second"]) if found else ()
 
 
 def _by_groups(text: str, number: int) -> tuple[str, ...]:

@@ -244,8 +244,10 @@ def _number_behind(cur: Cursor) -> bool:
     if cur.low(1) in ("in", "into") and cur.any_words(RING_WORDS, 2 + (cur.low(2) in ("the", "a"))):
         # "sc 6 in magic ring": nothing else was worked before.
         return True
-    knitted = placed and cur.book.craft is Craft.KNITTING
-    return knitted or (cur.low(1) not in NOT_OURS and _own_number(cur))
+    if placed and cur.book.craft is Craft.CROCHET:
+        # "sc 3 in last st", "dc 2 in each of next 3 sts": a bare "3 in last" has a comma before it.
+        return cur.kind(-1) == "word" and cur.kind(-2) != "num"
+    return placed or (cur.low(1) not in NOT_OURS and _own_number(cur))
 
 
 def _place(cur: Cursor) -> Place:

@@ -12,7 +12,7 @@ from reader.terms.stitches import CABLE
 
 TOKEN = re.compile(
     r"(?P<cable>\d\d?/\d\d?(?:/\d\d?)? ?[LR](?:P[CT]?|[CT]P?)\b)"
-    r"|(?P<frac>\d+[ -]?[½¼¾⅓⅔⅛⅜⅝⅞]|[½¼¾⅓⅔⅛⅜⅝⅞]|\d+[ -]\d/\d+|\d+\.\d+|(?<!\d)\d/\d(?!\d))"
+    r"|(?P<frac>\d+[ -]?[½¼¾⅓⅔⅛⅜⅝⅞]|[½¼¾⅓⅔⅛⅜⅝⅞]|\d+[ -]\d/\d+|\d+\.\d+|(?<![\d/])\d/\d(?![\d/]))"
     r"|(?P<ord>\d+(?:st|nd|rd|th|d)\b)"
     r"|(?P<num>\d+)"
     r"|(?P<dots>(?:[A-Za-z]\.){2,}(?:[A-Za-z]\b)?)"

@@ -42,8 +42,8 @@ WHOLE = re.compile(
 )
 TAIL = re.compile(
     rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
-    rf"\s*[\(\[][\d,;\s]+[\)\]])?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
-    rf"\)\]])?\s*(?P<bk>{STITCH}))\b(?P<rest>(?P<others>(?:\s*(?:and|,|,\s*and|&|\+)\s*\d+\s+"
+    rf"\s*[\(\[][\d,;\s]+[\)\]]|(?:/\d+)+)?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
+    rf"\)\]]|(?:/\d+)+)?\s*(?P<bk>{STITCH}))(?:\b|(?<=[)\]]))(?P<rest>(?P<others>(?:\s*(?:and|,|,\s*and|&|\+)\s*\d+\s+"
     rf"(?:half )?(?:{_STITCH})\b(?!-))*)"
     rf"(?:\s*(?:and|,|,\s*and|&|\+)\s*(?:\d+\s*)?(?:corner\s*)?"
     rf"(?:ch-\d+s?\b(?!\s*\w)|(?:ch[- ]?\d*\s*)?(?:corner\s*)?"
@@ -71,8 +71,10 @@ SPOKEN = re.compile(
     r"|still|back to|up to|total of|leaving(?: you with)?"
     r"|having(?: now)?|should be|in all(?=,? \S+ (?:sts|stitches|loops)\b),?)"
     rf"\s+(?:in all )?(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;"
-    r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?|sc|dc|doubles"
-    r"|d c|s c|v[- ]?st(?:itche)?s|v sts|shells|fans|groups)?(?:\s+"
+    r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?"
+    r"|half[- ]doubles?|half[- ]trebles?|hdc|h d c|htr|dtr|tr|sc|dc|singles|doubles|trebles"
+    r"|d c|s c|v[- ]?st(?:itche)?s|v sts|shells|fans|groups|loops|spaces)?"
+    r"(?:\s+(?:with|plus|and) [^.:;!\d]{3,50}(?=[.!]|$))?(?:\s+"
     r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
     r"(?:needles?|pins?|wires?)|on needle"
     r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)"

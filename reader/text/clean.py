@@ -93,7 +93,18 @@ KEEP_HYPHEN = {
 }
 """First halves of compounds whose hyphen stays when a line breaks there."""
 
-ODD = re.compile(r"\r\n?|[\ufb00-\ufb04\u2026\u00ad]|(?<=\w)-[ \t]*\r?\n[ \t]*(?=\w)")
+KEYCAP = r"\ufe0f?\u20e3"
+"""What makes a key of a figure: "1" on a square."""
+CIRCLED = {
+    **{chr(0x2460 + n): f"{n + 1}." for n in range(20)},
+    **{chr(0x2776 + n): f"{n + 1}." for n in range(10)},
+    "\U0001f51f": "10.",
+}
+"""Figures in circles, as lists are numbered with them."""
+ODD = re.compile(
+    rf"(?<=\d){KEYCAP}(?=\d{KEYCAP})|(?<=\d){KEYCAP}|[\u2460-\u2473\u2776-\u277f\U0001f51f]"
+    r"|\r\n?|[\ufb00-\ufb04\u2026\u00ad]|(?<=\w)-[ \t]*\r?\n[ \t]*(?=\w)"
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,8 +148,10 @@ def clean(raw: str) -> CleanText:
 
 
 def _plain(found: str, raw: str, start: int, end: int) -> str:
-    if found in WIDER:
-        return WIDER[found]
+    if found in WIDER or found in CIRCLED:
+        return WIDER.get(found) or CIRCLED[found]
+    if found[-1] == "\u20e3":
+        return "" if raw[end : end + 1].isdigit() else "."
     if found == "\u00ad":
         return ""
     if not found.startswith("-"):

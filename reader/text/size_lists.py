@@ -45,6 +45,30 @@ GROUPS = re.compile(
 """The sizes of two groups of people, one list behind the other: "60 (64, 68); 72 (76, 80)"."""
 
 
+_LETTER = r"(?:\d?X{0,3}[SL]|M|\d?X+L)"
+LETTERED = re.compile(
+    rf"(?<![\d.])(?:\d+ ?\(\s?{_LETTER}\s?\)|\d+ for {_LETTER}|{_LETTER}[:=] ?\d+)"
+    rf"(?:(?:\s*[,;/]\s*|\s+)(?:and |or )?"
+    rf"(?:\d+ ?\(\s?{_LETTER}\s?\)|\d+ for {_LETTER}|{_LETTER}[:=] ?\d+))+(?![\w])"
+)
+"""A number for each size with the size's letter: "61 (S), 67 (M)", "61 for S, 67 for M",
+"S: 61, M: 67".
+"""
+
+
+def letters_told(text: str) -> tuple[str, ...]:
+    """The letters of the sizes in the first list that names them beside its numbers; () where none
+    does.
+    """
+    found = LETTERED.search(text)
+    return tuple(re.findall(_LETTER, re.sub(r"for", "", found.group()))) if found else ()
+
+
+def _unlettered(found: re.Match[str]) -> str:
+    first, *more = re.findall(r"\d+(?!\d*X)", found.group())
+    return f"{first} ({','.join(more)})".ljust(len(found.group()))
+
+
 def _one_list(found: re.Match[str]) -> str:
     """Both lists as one; as they are where they are not of equal length, or one is no list."""
     first, second = (re.findall(_SIZE, found[which]) for which in ("first", "second"))
@@ -71,6 +95,7 @@ def _in_figures(found: re.Match[str]) -> str:
 
 def with_usual_brackets(text: str) -> str:
     """The text with such lists put right; any text goes in, its length stays."""
+    text = LETTERED.sub(_unlettered, text)
     text = SPELLED_LIST.sub(_in_figures, text)
     text = PIPES.sub(lambda m: f"{m['gap']}/", text)
     text = BRACES.sub(lambda m: f"[{m['body']}]", text)

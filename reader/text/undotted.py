@@ -15,7 +15,7 @@ LETTERS = frozenset(
 """Abbreviations that older books write with a full stop behind each letter."""
 DOTTED = re.compile(r"(?<![\w.])(?:[A-Za-z]\. ?){2,4}(?![A-Za-z]\b)")
 ST_ST = re.compile(r"\bst\. ?st\.", re.IGNORECASE)
-_GOES_ON = r"\s*(?:[a-z†(,;:\])/]|\*(?!\s?[A-Z])|—|-+\s?[a-z0-9*(])"
+_GOES_ON = r"\s*(?:\((?![A-Z][a-z]+ \w)|[a-z†,;:\])/]|\*(?!\s?[A-Z])|—|-+\s?[a-z0-9*(])"
 _NUMBER = r"\s*\d+(?!\d*(?:st|nd|rd|th|d)\b)(?!\d|[.):])"
 GOES_ON = re.compile(_GOES_ON)
 GOES_ON_IN_FIGURES = re.compile(

@@ -1,0 +1,138 @@
+"""Joins: "join with sl st in first sc", "sl st to top of ch-3", the bare slip stitch that closes a
+round.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.phrasing import act_here, take_phrase
+from reader.pattern.place_words import SPACE_NOUNS
+from reader.pattern.tree import Deed, Node
+from reader.terms.stitches import Craft, Kind
+
+JOIN_STARTS = (
+    "join with",
+    "join to",
+    "join in",
+    "join",
+    "joining",
+    "sl st to join",
+    "ss to join",
+    "close",
+    "connect",
+    "slip stitch to join",
+    "sl st join",
+)
+JOINED_TO = (
+    "top of", "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top",
+    "beginning", "first sc",
+    "join", "last st of",
+)  # fmt: skip
+"""A slip stitch into one of these joins the round; into anything else it travels."""
+NO_COLOUR = frozenset(
+    [
+        "with",
+        "to",
+        "in",
+        "and",
+        "each",
+        "round",
+        "rnd",
+        "by",
+        "into",
+        "st",
+        "sl",
+        "ss",
+        "being",
+        "last",
+    ]
+)
+
+
+def _joins_with_stitch(cur: Cursor) -> bool:
+    """ "join with sc": a stitch of the row, where the row begins or a chain stands before it."""
+    length = 0
+    for ahead in (1, 2, 3):
+        if cur.low(ahead) in ("w", "with", "/", "a"):
+            length = ahead + 1
+    if cur.low() != "join" or not length or cur.stitch(length) is None:
+        return False
+    found = cur.stitch(length)
+    slips = found is not None and found.stitch.kind is Kind.SLIP
+    worked = any(cur.stitch(-back) and cur.low(-back) != "ch" for back in range(1, cur.at + 1))
+    return not slips and not worked
+
+
+def find_join(cur: Cursor, start: int) -> Node | None:
+    """The join that stands here, or the yarn that is joined, taken; None when there is none."""
+    if _joins_with_stitch(cur):
+        while cur.stitch() is None:
+            cur.at += 1
+        return act_here(cur, start, Deed.JOIN, "join with stitch")
+    slip = _slip_stitch(cur)
+    if (
+        slip
+        and cur.book.craft is Craft.CROCHET
+        and cur.any_words(("to join", "join", "to close", "to form"), slip)
+    ):
+        cur.at += slip
+    elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ("in", "to", "into", "with"):
+        rest = " ".join(cur.low(slip + n) for n in range(1, 9))
+        if not rest.startswith(JOINED_TO) or "hook" in rest or _goes_to_space(cur, slip):
+            return None
+        cur.at += slip
+    elif slip and cur.book.craft is Craft.CROCHET and _ends_row(cur, slip):
+        cur.at += slip
+        return act_here(cur, start, Deed.JOIN, "sl st")
+    elif not cur.any_words(JOIN_STARTS):
+        return None
+    if cur.low() == "join" and cur.low(1) and cur.low(1) not in STOPS and _is_colour_join(cur):
+        take_phrase(cur)
+        return act_here(cur, start, Deed.COLOUR)
+    take_phrase(cur)
+    return act_here(cur, start, Deed.JOIN, cur.said(start).lower())
+
+
+WORKS = frozenset(["ch", "chain", "rep", "repeat", "work", "(", "[", "sk", "skip", "miss"])
+"""Behind a slip stitch these show that the row goes on."""
+
+
+def _goes_to_space(cur: Cursor, slip: int) -> bool:
+    """Whether a slip stitch at the row's start only goes on to a space: "sl st to first ch-2 "
+    "sp"."""
+    if any(cur.stitch(-back) for back in range(1, cur.at + 1)):
+        return False
+    for ahead in range(slip + 1, slip + 8):
+        if cur.low(ahead) in STOPS or cur.low(ahead) in ("and", "of"):
+            return False
+        if cur.low(ahead) in SPACE_NOUNS:
+            return True
+    return False
+
+
+def _slip_stitch(cur: Cursor) -> int:
+    """How many words the slip stitch that stands here has, 0 where none stands here."""
+    found = cur.stitch()
+    named = found is not None and found.stitch.kind is Kind.SLIP
+    return cur.any_words(("sl st", "ss", "slip st", "slip stitch", "sl")) or (
+        found.length if found is not None and named else 0
+    )
+
+
+def _ends_row(cur: Cursor, slip: int) -> bool:
+    """Whether a bare slip stitch stands at the end of a row, where it joins the round: nothing is
+    worked behind it.
+    """
+    before = cur.low(-1) in (",", ";", ".", ")", "]")
+    if not before or cur.low(slip) not in ("", ".", ";", ","):
+        return False
+    return not any(
+        cur.kind(ahead) in ("num", "stars", "times")
+        or cur.stitch(ahead) is not None
+        or cur.low(ahead) in WORKS
+        for ahead in range(slip, len(cur.tokens) - cur.at)
+    )
+
+
+def _is_colour_join(cur: Cursor) -> bool:
+    return cur.low(1) not in NO_COLOUR
