@@ -8,7 +8,7 @@ from reader.counts.entries import numbers_of
 from reader.counts.fabric import plain
 from reader.counts.growth import LONGEST
 from reader.counts.pattern_again import first_row_again
-from reader.counts.questions import ask_of_chart, ask_of_which_row
+from reader.counts.questions import ask_of_chart, ask_of_total, ask_of_which_row
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
 
@@ -49,5 +49,5 @@ def goes_on_with(ledger: Ledger, stitches: int, start: int, end: int) -> None:
     if stitches in (here, ledger.below.spaces):
         return
     if here is not None and not ledger.doubted and ledger.rows:
-        ledger.ask_of_total(stitches, start, end)
+        ask_of_total(ledger, stitches, start, end)
     ledger.below, ledger.doubted = plain(stitches), True

@@ -8,7 +8,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
-from reader.counts.agreeing import in_groups, us_kind
+from reader.counts.agreeing import us_kind
 from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.edging import goes_around
@@ -23,12 +23,14 @@ from reader.counts.foundation import (
     start_inside,
     without_knot,
 )  # fmt: skip
+from reader.counts.groups_counted import row_groups
 from reader.counts.judging import judge
 from reader.counts.learned_totals import Learned
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, had, left_aside, left_by, stated_in
 from reader.counts.patterned import edge_beside, unit_before
 from reader.counts.printed_loops import take_printed_loops
+from reader.counts.questions import ask_of_total
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
 from reader.counts.solve import best
@@ -231,20 +233,9 @@ class Ledger:
         if stated is None or stated == here or not self.rows or kind not in STITCHES + PLAIN_KINDS:
             return
         if here is not None and not self.doubted:
-            self.ask_of_total(stated, row.start + start, row.start + end)
+            ask_of_total(self, stated, row.start + start, row.start + end)
         if settled:
             self.settle(stated)
-
-    def ask_of_total(self, stated: int, start: int, end: int) -> None:
-        """A question where a total behind rows is not what they come to."""
-        label, here = self.rows[-1].label, self.below.stitches
-        said = (
-            f"{label}: after these rows {stated} stitches are printed, but they come to {here}: "
-            f"{quoted(self.words(start, end))}. Please count."
-        )
-        self.problems.append(Problem(
-            Verdict.UNCLEAR, said, self.span(start, end), self.part, label, stated, here
-        ))  # fmt: skip
 
     def name(self, mark: Mark | None, number: int | None) -> str:
         """ "Round 5", "Next row"."""
@@ -314,7 +305,8 @@ class Ledger:
         verdict = Verdict.FITS if stated is not None else Verdict.NO_TOTAL
         tally = solved.tally
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
-        groups, unit = self.groups_of(entry, solved, stated, kind)
+        before = self.rows[-1].groups if self.rows else None
+        groups, unit = row_groups(solved, kind, stated, entry, tuple(self.units), before)
         self.rows.append(CountedRow(
             label, number, is_round, words, where.span, self.below.stitches, count, stated,
             problem.verdict if problem else verdict, self.moves_of(tally, where),
@@ -329,15 +321,6 @@ class Ledger:
             self.below = kept
         carry(self, problem, kept, solved)
         take_printed_loops(self, solved, stated, kind, doubted)
-
-    def groups_of(
-        self, entry: Entry, solved: Solved, stated: int | None, kind: str
-    ) -> tuple[int | None, str]:
-        """How many groups a row has, and their name, where they are what is counted."""
-        if any(one.mixed for one in entry.printed):
-            return None, ""
-        below = self.rows[-1].groups if self.rows else None
-        return in_groups(solved, kind, stated, entry.unit, tuple(self.units), below)
 
     def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:
         """The row's moves; past what a whole piece can hold, one move stands for a row."""

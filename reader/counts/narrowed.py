@@ -9,6 +9,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from reader.counts.fabric import plain
+from reader.counts.questions import ask_of_total
 from reader.pattern.printed import told_in
 from reader.terms.numbers import SPELLED, word_number
 
@@ -161,4 +162,4 @@ def hear(ledger: Ledger, start: int, end: int) -> None:
             ledger.settle(told)
         ledger.doubted = False
     elif told is not None and ledger.rows and told != ledger.below.stitches:
-        ledger.ask_of_total(told, start, end)
+        ask_of_total(ledger, told, start, end)

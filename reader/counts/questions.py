@@ -23,6 +23,18 @@ def ask_how_often(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None
     ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
 
 
+def ask_of_total(ledger: Ledger, stated: int, start: int, end: int) -> None:
+    """A question where a total behind rows is not what they come to."""
+    label, here = ledger.rows[-1].label, ledger.below.stitches
+    said = (
+        f"{label}: after these rows {stated} stitches are printed, but they come to {here}: "
+        f"{quoted(ledger.words(start, end))}. Please count."
+    )
+    ledger.problems.append(Problem(
+        Verdict.UNCLEAR, said, ledger.span(start, end), ledger.part, label, stated, here
+    ))  # fmt: skip
+
+
 def ask_of_which_row(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None:
     """A question: a change is told of several rows, and not whether each of them has it."""
     label, words = ledger.name(row.mark, None), quoted(ledger.words(start, end))

@@ -9,8 +9,8 @@ from dataclasses import replace
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.list_words import BEFORE_ITEM
-from reader.pattern.place_first import NOT_OURS, PLACES_FIRST, VERBS, entered, inverted, place_first
-from reader.pattern.place_words import RING_WORDS
+from reader.pattern.number_behind import number_behind
+from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
 from reader.pattern.told_behind import chains_between, explained, made_of, so_many_changes
 from reader.pattern.tree import Act, Deed, Node, Num, Place, Where, Work
@@ -19,7 +19,6 @@ from reader.terms.stitches import Craft, Kind, Stitch
 
 NOUNS = ("sts", "st", "stitches", "stitch")
 TOGETHER = ("tog", "together", "togb", "togtbl")
-ONE_OF_THEM = ("next", "same", "first", "last", "each")
 
 
 def find_work(cur: Cursor, made: list[Node]) -> Node | None:
@@ -155,7 +154,7 @@ def _numbered(cur: Cursor, stitch: Stitch, number: Num | None) -> tuple[Stitch, 
         stitch = together
         number = None if cur.book.craft is Craft.KNITTING else number
     cur.accept(*NOUNS)
-    if number is None and _number_behind(cur):
+    if number is None and number_behind(cur):
         number = cur.number()
         cur.at += 1
         later = _together(cur, stitch.name, number)
@@ -236,20 +235,6 @@ def _multiplied(number: Num | None, times: Num | None) -> Num | None:
     return Num(tuple(one * times.at(size) for size, one in enumerate(number.values)))
 
 
-def _number_behind(cur: Cursor) -> bool:
-    """Whether the number here belongs to the stitch before it ("sc 5")."""
-    if cur.kind() != "num":
-        return False
-    placed = cur.low(1) in ("in", "into") and cur.low(2) in ONE_OF_THEM
-    if cur.low(1) in ("in", "into") and cur.any_words(RING_WORDS, 2 + (cur.low(2) in ("the", "a"))):
-        # "sc 6 in magic ring": nothing else was worked before.
-        return True
-    if placed and cur.book.craft is Craft.CROCHET:
-        # "sc 3 in last st", "dc 2 in each of next 3 sts": a bare "3 in last" has a comma before it.
-        return cur.kind(-1) == "word" and cur.kind(-2) != "num"
-    return placed or (cur.low(1) not in NOT_OURS and _own_number(cur))
-
-
 def _place(cur: Cursor) -> Place:
     start = cur.at
     if cur.low() == "all" and cur.low(1) in ("in", "into"):
@@ -283,21 +268,6 @@ def _times(cur: Cursor) -> Num | None:
         cur.at += 1
         return number
     return None
-
-
-def _own_number(cur: Cursor) -> bool:
-    """The number after a stitch is its own, not that of the stitch to come ("sc 5", not "sc, 2
-    dc").
-    """
-    after = cur.stitch(1)
-    if cur.low(1) in ("k", "p") and cur.low(2) == "wise":
-        return True
-    if cur.book.craft is Craft.KNITTING and after is not None and cur.kind(1) == "word":
-        # "sl2-k1-psso", "k 2 p 2": in knitting the number stands behind its stitch.
-        return cur.kind(-1) == "word" and not cur.peek().hyphen
-    if after is None or cur.low(1) in ("st", "sts"):
-        return cur.low(1) not in ("ch", "chain")
-    return cur.book.craft is Craft.KNITTING and cur.low(1) in ("tog", "st", "sts")
 
 
 def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:

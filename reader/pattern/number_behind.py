@@ -1,0 +1,39 @@
+"""Whether a number that follows a stitch counts it: "sc 5", not "sc, 2 dc"."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.place_first import NOT_OURS
+from reader.pattern.place_words import RING_WORDS
+from reader.terms.stitches import Craft
+
+ONE_OF_THEM = ("next", "same", "first", "last", "each")
+
+
+def number_behind(cur: Cursor) -> bool:
+    """Whether the number here belongs to the stitch before it ("sc 5")."""
+    if cur.kind() != "num":
+        return False
+    placed = cur.low(1) in ("in", "into") and cur.low(2) in ONE_OF_THEM
+    if cur.low(1) in ("in", "into") and cur.any_words(RING_WORDS, 2 + (cur.low(2) in ("the", "a"))):
+        # "sc 6 in magic ring": nothing else was worked before.
+        return True
+    if placed and cur.book.craft is Craft.CROCHET:
+        # "sc 3 in last st", "dc 2 in each of next 3 sts": a bare "3 in last" has a comma before it.
+        return cur.kind(-1) == "word" and cur.kind(-2) != "num"
+    return placed or (cur.low(1) not in NOT_OURS and _own_number(cur))
+
+
+def _own_number(cur: Cursor) -> bool:
+    """The number after a stitch is its own, not that of the stitch to come ("sc 5", not "sc, 2
+    dc").
+    """
+    after = cur.stitch(1)
+    if cur.low(1) in ("k", "p") and cur.low(2) == "wise":
+        return True
+    if cur.book.craft is Craft.KNITTING and after is not None and cur.kind(1) == "word":
+        # "sl2-k1-psso", "k 2 p 2": in knitting the number stands behind its stitch.
+        return cur.kind(-1) == "word" and not cur.peek().hyphen
+    if after is None or cur.low(1) in ("st", "sts"):
+        return cur.low(1) not in ("ch", "chain")
+    return cur.book.craft is Craft.KNITTING and cur.low(1) in ("tog", "st", "sts")
