@@ -2,24 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from reader.counts.agreeing import in_groups
 from reader.counts.entries import Entry
 from reader.counts.solved import Solved
 
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
 
 def row_groups(
-    solved: Solved,
-    kind: str,
-    stated: int | None,
-    entry: Entry,
-    units: Sequence[str],
-    before: int | None,
+    solved: Solved, kind: str, stated: int | None, entry: Entry, ledger: Ledger
 ) -> tuple[int | None, str]:
     """How many groups a row has, and their name; (None, "") where stitches are counted, also beside
-    the groups. units: those of earlier totals; before: the groups of the row below.
+    the groups. ledger: knows the groups of the row below, and those of earlier totals.
     """
     if any(one.mixed for one in entry.printed):
         return None, ""
-    return in_groups(solved, kind, stated, entry.unit, units, before)
+    before = ledger.rows[-1].groups if ledger.rows else None
+    return in_groups(solved, kind, stated, entry.unit, tuple(ledger.units), before)

@@ -305,14 +305,12 @@ class Ledger:
         verdict = Verdict.FITS if stated is not None else Verdict.NO_TOTAL
         tally = solved.tally
         is_round = self.is_round if mark is None or mark.is_round is None else mark.is_round
-        before = self.rows[-1].groups if self.rows else None
-        groups, unit = row_groups(solved, kind, stated, entry, tuple(self.units), before)
+        groups, unit = row_groups(solved, kind, stated, entry, self)
         self.rows.append(CountedRow(
             label, number, is_round, words, where.span, self.below.stitches, count, stated,
             problem.verdict if problem else verdict, self.moves_of(tally, where),
             unit or self.printed_total(entry)[1], tally.spaces, mark.side if mark else "", "",
-            tally.walk.takes,
-            groups, assumptions(solved, entry.nodes),
+            tally.walk.takes, groups, assumptions(solved, entry.nodes),
         ))  # fmt: skip
         entry = replace(entry, unit=unit)
         kept = self.below
