@@ -39,13 +39,12 @@ def find_skip(cur: Cursor) -> Node | None:
     rest = _rest_of_group(cur, start)
     if rest is not None:
         return rest
-    joining = cur.accept("joining", "joined")
-    slip = cur.stitch()
+    slip = cur.stitch(cur.low() == "joining")
     if slip is not None and slip.stitch.kind is Kind.SLIP:
         # A slip stitch of the join is no stitch of the row.
-        cur.at += slip.length
+        cur.at += slip.length + (cur.low() == "joining")
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    place = _first(cur, start) if joining else _nth(cur) or find_place(cur)
+    place = _joining(cur, start) or _nth(cur) or find_place(cur)
     if place is None:
         number = cur.number()
         if number is None and cur.low() in ("ch", "chain") and cur.low(2) in SPACE_NOUNS:
@@ -117,8 +116,10 @@ def _comes_next(cur: Cursor) -> bool:
     return cur.low(after) in ("next", "following", "foll") or cur.kind(after) == "ord"
 
 
-def _first(cur: Cursor, start: int) -> Place:
+def _joining(cur: Cursor, start: int) -> Place | None:
     """ "the joining chain": what the round was joined to, where its first chain stands."""
+    if not cur.accept("joining"):
+        return None
     return Place(Where.FIRST, cur.span(start), noun=_bare_noun(cur), text=cur.said(start))
 
 
