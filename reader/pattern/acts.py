@@ -186,7 +186,10 @@ def _marker(cur: Cursor, start: int) -> Node | None:
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     if cur.any_words(THROUGHOUT):
-        take_phrase(cur)
+        manner = cur.accept("throughout", "from now on", "from here on")
+        worked = cur.low() in ("skip", "sk", "miss", *STOPS) or cur.stitch(1) is not None
+        if not (manner and worked):
+            take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     if cur.low() == "to" and cur.low(1) in ("complete", "finish", "correspond", "match"):
         # What is reached thereby: "1 sc in last st to complete last shell".

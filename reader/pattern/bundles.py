@@ -140,6 +140,8 @@ def leaves_place(made: Sequence[Node], last: Node) -> bool:
     """
     if isinstance(last, Skip | Repeat):
         return True
+    if isinstance(last, Group):
+        return last.place.where not in (Where.PLAIN, Where.SAME)
     if isinstance(last, Work) and last.place.where not in (Where.PLAIN, Where.SAME):
         return not (says_it_again(last) or slips_back(last))
     works = [one for one in made if isinstance(one, Work)]

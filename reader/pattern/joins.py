@@ -4,6 +4,8 @@ round.
 
 from __future__ import annotations
 
+import re
+
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import act_here, take_phrase
 from reader.pattern.place_words import SPACE_NOUNS
@@ -23,6 +25,12 @@ JOIN_STARTS = (
     "slip stitch to join",
     "sl st join",
 )
+CLOSES_PICOT = re.compile(
+    r"in(?:to)? (?:the )?top of (?:the )?(?:last [\w ]{1,8}|[\w ]{1,12}(?:just )?made|[\w ]{1,12})"
+    r"(?: (?:just )?made)? ?(?:for|to complete|to form|\() ?(?:a )?picot"
+    r"|in(?:to)? (?:the )?top of (?:the )?(?:last )?[\w ]{1,10}(?:just )?made"
+)
+"""A slip stitch that makes a picot of the chain before it: "sl st in top of dc just made"."""
 JOINED_TO = (
     "top of", "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top",
     "beginning", "first sc",
@@ -81,6 +89,9 @@ def find_join(cur: Cursor, start: int) -> Node | None:
         if not rest.startswith(JOINED_TO) or "hook" in rest or _goes_to_space(cur, slip):
             return None
         cur.at += slip
+        if CLOSES_PICOT.match(rest):
+            take_phrase(cur)
+            return act_here(cur, start, Deed.NOTE)
     elif slip and cur.book.craft is Craft.CROCHET and _ends_row(cur, slip):
         cur.at += slip
         return act_here(cur, start, Deed.JOIN, "sl st")

@@ -33,7 +33,7 @@ MAKE = re.compile(
     re.IGNORECASE,
 )
 RUN_IN = re.compile(
-    r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th) [A-Z][A-Z "
+    r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th|ST|ND|RD|TH) [A-Z][A-Z "
     r"]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
     r"|^(?P<caps>(?!(?:ROW|ROUND|RND|NEXT|NOTE|WITH|JOIN|TURN|KNIT|PURL|CAST|BIND|SSK|REPEAT|REP)\b)"
     r"[A-Z]{3,}(?:[ &/'-]+[A-Z]{2,}){0,4})\.\s+(?=[A-Z*(\d])"

@@ -47,6 +47,13 @@ ENTERED = ("next", "each", "first", "last", "the", "all")
 """After "in back loop of", these go on with the place."""
 
 
+ALL_OF_THEM = (
+    "all sts throughout", "all stitches throughout", "sts throughout", "all sts now on",
+    "each st throughout", "all sts from now on",
+)  # fmt: skip
+"""Behind "in back loop of", these say how all are entered, and no place."""
+
+
 def skip_loop_words(cur: Cursor) -> bool:
     """Takes words that say how the stitch is entered, which change no count."""
     took = False
@@ -61,6 +68,8 @@ def skip_loop_words(cur: Cursor) -> bool:
         took = True
         if cur.low() == "of" and cur.low(1) not in ("ch",):
             cur.at += 1
+            if cur.accept(*ALL_OF_THEM):
+                continue
             if cur.kind() in ("num", "ord") or cur.low() in ENTERED:
                 return True
             if cur.accept("sts", "stitches"):

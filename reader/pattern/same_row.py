@@ -25,6 +25,13 @@ SAME_IDEA = re.compile(
 """The last row in other words: "is the same idea but with two stitches before each increase"."""
 
 
+GOES_ON = re.compile(
+    r"\s*(?:,(?!\s*(?:cut|turn|join|fasten|drop|break)\b)|for|until|\d+|through|to\b|and\b|once"
+    r"|twice|alternately)"
+)
+"""Behind the rows of "repeat rows 2 and 3", these say how often: a rule over rows."""
+
+
 def same_as(words: str) -> Rule | None:
     """ "Same as 4th row"; a difference named behind it makes it something else."""
     again = THE_SAME.match(words)
@@ -36,7 +43,7 @@ def same_as(words: str) -> Rule | None:
     if not found:
         return None
     rest = found.group("rest")
-    goes_on = re.match(r"\s*(?:,|for|until|\d+|through|to\b|and\b|once|twice|alternately)", rest)
+    goes_on = GOES_ON.match(rest)
     if goes_on and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):
         return None
     if found.group("last") and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):

@@ -80,7 +80,8 @@ def _times(said: str | None) -> int:
 
 
 COLOURED = re.compile(
-    r"(?:^\W*|(?<=[.,;:)\]]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:[Tt]hen|[Nn]ow|[Nn]ext)\s+)*"
+    r"(?:^\W*|(?<=[.,;:)\]]\s)|(?<=\band\s)|(?<=\bthen\s)"
+    r"|(?<=\bsts\s)|(?<=\bstitches\s)|(?<=\bloop\s)|(?<=\bloops\s))(?:(?:[Tt]hen|[Nn]ow|[Nn]ext)\s+)*"
     rf"(?:[Ww]ork|[Mm]ake|[Dd]o|[Cc]rochet)\s+(?:(?:the\s+)?next\s+)?\d+\s+{_ROWS}\s+(?:each\s+)?{_WITH}[A-Z]"
 )
 """Rows told by their colours: "work 3 rows Red and 3 rows White"."""
