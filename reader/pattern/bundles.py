@@ -8,7 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.pattern.tree import Act, Chain, Node, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Craft, Kind
 
 SHARED = (Where.NEXT, Where.EACH, Where.FIRST, Where.LAST, Where.SAME, Where.ONE_PLACE, Where.CHAIN)

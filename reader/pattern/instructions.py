@@ -27,10 +27,11 @@ from reader.pattern.drawn_up import find_drawn_up
 from reader.pattern.each_needle import told_of_each
 from reader.pattern.filet import find_mesh
 from reader.pattern.holders import waits
+from reader.pattern.joins import group_over
 from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import both_over, find_knitting
 from reader.pattern.leaving import find_leave
-from reader.pattern.list_words import AFTER_ENDING, ENDS_GROUP, FILLER, names_stitches, stitchy
+from reader.pattern.list_words import AFTER_ENDING, FILLER, names_stitches, stitchy
 from reader.pattern.needles import find_needle
 from reader.pattern.omitting import last_pass_cut, omitted
 from reader.pattern.passing import find_chain, find_skip
@@ -91,9 +92,7 @@ def read_group(cur: Cursor) -> tuple[Node, ...]:
     that has a place of its own.
     """
     reading = _Reading(cur)
-    while not cur.done() and cur.low() not in ENDS_GROUP and cur.kind() != "stars":
-        if cur.low() in (",", "and") and cur.low(1) in ENDS_GROUP:
-            break
+    while not cur.done() and cur.kind() != "stars" and not group_over(cur):
         at, made = cur.at, list(reading.made)
         reading.one()
         if cur.at == at:

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.list_words import ENDS_GROUP
 from reader.pattern.phrasing import act_here, take_phrase
 from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.tree import Deed, Node
@@ -26,9 +27,9 @@ JOIN_STARTS = (
     "sl st join",
 )
 CLOSES_PICOT = re.compile(
-    r"in(?:to)? (?:the )?top of (?:the )?(?:last [\w ]{1,8}|[\w ]{1,12}(?:just )?made|[\w ]{1,12})"
-    r"(?: (?:just )?made)? ?(?:for|to complete|to form|\() ?(?:a )?picot"
-    r"|in(?:to)? (?:the )?top of (?:the )?(?:last )?[\w ]{1,10}(?:just )?made"
+    r"(?:the )?top of (?:the )?(?:last )?[\w ]{1,12}?(?: just)?(?: made)? "
+    r"(?:for|to complete|to form|to make|\() ?(?:a )?picot"
+    r"|(?:the )?top of (?:the )?(?:last )?[\w ]{1,10}(?:just )?made\b"
 )
 """A slip stitch that makes a picot of the chain before it: "sl st in top of dc just made"."""
 JOINED_TO = (
@@ -128,6 +129,20 @@ def _slip_stitch(cur: Cursor) -> int:
     return cur.any_words(("sl st", "ss", "slip st", "slip stitch", "sl")) or (
         found.length if found is not None and named else 0
     )
+
+
+def group_over(cur: Cursor) -> bool:
+    """Whether the list of what shares a place is over here: not by the slip stitch of a picot."""
+    ahead = int(cur.low() in (",", "and") and cur.low(1) in ENDS_GROUP)
+    if cur.low(ahead) not in ENDS_GROUP:
+        return False
+    if cur.low(ahead) not in ("sl", "ss", "slip"):
+        return True
+    said = " ".join(cur.low(ahead + n) for n in range(1, 11))
+    return PICOT_SLIP.match(said) is None
+
+
+PICOT_SLIP = re.compile(rf"(?:(?:st|stitch) )?in(?:to)? (?:{CLOSES_PICOT.pattern})")
 
 
 def _ends_row(cur: Cursor, slip: int) -> bool:

@@ -66,3 +66,17 @@ def test_shaping_of_one_name_is_that_of_the_piece_quoted() -> None:
 def test_rows_quoted_over_another_width_are_worked_over_it() -> None:
     """Where the repeats of a row change the count, its gain is not that of the wider piece."""
     assert counts_of(MATS)["COASTER"] == [4, 7, 4, 7, 4, 7]
+
+
+def test_pieces_of_a_number_in_capitals_and_rows_quoted_out_of_order() -> None:
+    """ "2ND SQUARE" begins a part; "2nd, 3rd and 2nd rows" are worked in that order."""
+    said = (
+        "1ST SQUARE: Ch 21, sc in 2nd ch from hook and in each ch, ch 1, turn.\n"
+        "2nd Row: 2 sc in first sc, sc in each sc across, ch 1, turn.\n"
+        "3rd Row: Skip first sc, sc in each sc across, ch 1, turn.\n"
+        "Next 3 Rows: Repeat 2nd, 3rd and 2nd rows, cut yarn.\n\n"
+        "2ND SQUARE: Ch 11, sc in 2nd ch from hook and in each ch, ch 1, turn.\n"
+    )
+    counts = counts_of(said)
+    assert counts["1ST SQUARE"] == [20, 21, 20, 21, 20, 21]
+    assert counts["2ND SQUARE"] == [10]

@@ -76,3 +76,15 @@ def test_plain_rows_are_called_back_with_those_between_them() -> None:
         "Repeat the 3rd and 4th rnds.\nRnd 8: 1 sc in each sc.\n"
     )
     assert counts_of(said) == [8, 16, 24, 24, 32, 48, 48, 48]
+
+
+def test_a_picot_in_a_petal_does_not_end_the_petal() -> None:
+    """The slip stitch into what was just made belongs to the picot; each petal has its own loop."""
+    said = (
+        "2nd Rnd: Ch 11, skip 4 sc, dc in next sc, * ch 8, skip 4 sc, dc in next sc, repeat from * "
+        "5 times, ending with ch 8, sl st in 3rd st of ch.\n"
+        "3rd Rnd: In next loop work 1 sc, 1 hdc, 8 dc, 1 hdc, 1 sc, in next loop work 1 sc, 1 hdc, "
+        "4 dc, ch 3, sl st in top of last dc for picot, 4 dc, 1 hdc, 1 sc, repeat from beginning "
+        "all around, join.\n"
+    )
+    assert counts_of(BEGUN + said) == [40, 8, 96]
