@@ -13,6 +13,7 @@ from reader.counts.ends import first_work, travels
 from reader.counts.readings import begun_at, list_to_end, times_of_list
 from reader.counts.tally import Choice, Tally
 from reader.pattern.tree import (
+    LOST,
     ONE,
     Act,
     Deed,
@@ -138,6 +139,9 @@ def whole_row(rest: list[Node], tally: Tally) -> list[Node]:
         alone = one.place.where is Where.PLAIN and one.number is None
         # "Wool forward, knit 2 together": a pattern of two, worked over and over.
         alone = alone and not (added and one.stitch.takes > 1)
+        # "Narrow beside the ...": where, if that was not read, is not all along the row.
+        lost = any(isinstance(x, Act) and x.into == LOST for x in rest)
+        alone = alone and not (lost and one.stitch.takes != one.stitch.makes)
         if alone and (tally.walk.left is not None or knits(rest)):
             whole = replace(one, place=replace(one.place, where=Where.REST))
             return [whole if x is one else x for x in rest]

@@ -12,7 +12,12 @@ LAST = re.compile(r"\b(?:off|bo|the) (?:last|rem|remaining) \d", re.IGNORECASE)
 """Binding off the last so many of a row."""
 
 
-RATE = re.compile(r"(?:pick|pu\b|tak)[^.;]*?(?:\d|\bsame\b)", re.IGNORECASE)
+RATE = re.compile(
+    r"(?:pick|pu\b|tak)[^.;]*?(?:\d|\bsame\b)"
+    r"|(?:cast on|co|set up)\b.*?\b(?:number|multiples?|as many|required|desired)\b",
+    re.IGNORECASE,
+)
+"""Stitches that come on to the needle, and no number that says how many."""
 
 
 def shape_by_rule(shape: Shape, tally: Tally, need: Need) -> None:

@@ -105,6 +105,15 @@ def _stands_alone(last: str, line: str, width: int) -> bool:
     return total or again or SIZE_FIRST.match(line) is not None
 
 
+def _begins_part(last: str, line: str) -> bool:
+    """Whether a line begins with a heading run in with it."""
+    head = RUN_IN.match(line)
+    if head and head["dash"]:
+        return ends_sentence(last)
+    capitals = head and (head["head"] or head["caps"]).isupper()
+    return bool(capitals) and not HALF_HEADING.search(last)
+
+
 def _continues(before: str, line: str, width: int) -> bool:
     """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
@@ -135,9 +144,7 @@ def _continues(before: str, line: str, width: int) -> bool:
         return False
     if last.endswith((".", ")")) and BEGINS.match(line):
         return False
-    head = RUN_IN.match(line)
-    capitals = head and (head["head"] or head["caps"]).isupper()
-    if capitals and not HALF_HEADING.search(last):
+    if _begins_part(last, line):
         return False
     runs_on = line[0].islower() and not last.endswith((".", ":"))
     if runs_on or last.endswith((",", ";", "-", "*", "—")):
@@ -155,10 +162,18 @@ def _last_number(before: str) -> int:
     return label.numbers[-1] if bare and label is not None else -1
 
 
+OFF = re.compile(
+    r"(?:b\.?o\.?|(?:bind|cast) off)"
+    r"(?: (?:loosely|in pattern|all sts|all stitches|knitwise|purlwise))*",
+    re.IGNORECASE,
+)
+"""A last row in a word or two."""
+
+
 def is_heading(line: str) -> bool:
     """A short line that names something and works nothing."""
     text = line.strip(" #*_:-=—\t")
-    if not text or len(text) > 48 or text[-1:] in ",;":
+    if not text or len(text) > 48 or text[-1:] in ",;" or OFF.fullmatch(text):
         return False
     bare = MAKE.sub("", text).strip(" ()-:")
     numbered = re.search(r"\d", bare) and not re.match(r"^\d(?:st|nd|rd|th)\b", bare)

@@ -36,6 +36,11 @@ FIRST_WHERE = tuple(
 )  # fmt: skip
 """Where it is done may be told before how many."""
 LAST = ("last", "the last", "rem", "remaining", "the rem", "the remaining")
+BESIDE = (
+    "loosely", "very", "first", "next", "following", "a total of", "another", "the", "1st",
+    "in pattern", "knitwise", "purlwise", "all", *LAST,
+)  # fmt: skip
+"""Between the verb and how many."""
 EACH_EDGE = re.compile(
     r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$",
     re.IGNORECASE,
@@ -94,7 +99,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         return but
     cur.accept("center", "centre", "middle", "the center", "the centre")
     cur.accept(*FIRST_WHERE)
-    cur.accept("loosely", "first", "next", "a total of", "another", "the", "1st", *LAST)
+    while cur.accept(*BESIDE):
+        pass
     number = cur.number()
     if number is not None:
         cur.at += 1

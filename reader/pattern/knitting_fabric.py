@@ -68,9 +68,20 @@ def worked(
     ends = at_ends(cur, start, stitch.makes - stitch.takes, number)
     if ends is not None:
         return ends
-    place = Place(Where.PLAIN, cur.span(start))
+    place = _to_the_end(cur) if number is None and stitch.takes else None
+    place = place or Place(Where.PLAIN, cur.span(start))
     by = number if counted else None
     return Work(cur.span(start), cur.said(start), stitch, number, place, by=by)
+
+
+def _to_the_end(cur: Cursor) -> Place | None:
+    """ "take in to the end": how far; None (nothing taken) where no such words stand here."""
+    at = cur.at
+    place = find_place(cur) if cur.low() in ("to", "until", "till", "across", "all") else None
+    if place is not None and place.where in (Where.REST, Where.TO_LAST):
+        return place
+    cur.at = at
+    return None
 
 
 LEFT_TO_KNIT = (

@@ -172,7 +172,7 @@ class _LayingOut:
             and (not marks or marks[0].start > start)
             and not NO_HEADING.match(words)
         ):
-            head = run_in["head"] or run_in["caps"]
+            head = run_in["head"] or run_in["caps"] or run_in["dash"]
             if marks or not (self.explains(head) or defines(words, head)):
                 self.heading(head)
                 start += run_in.end()

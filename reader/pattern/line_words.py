@@ -37,8 +37,13 @@ RUN_IN = re.compile(
     r"]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
     r"|^(?P<caps>(?!(?:ROW|ROUND|RND|NEXT|NOTE|WITH|JOIN|TURN|KNIT|PURL|CAST|BIND|SSK|REPEAT|REP)\b)"
     r"[A-Z]{3,}(?:[ &/'-]+[A-Z]{2,}){0,4})\.\s+(?=[A-Z*(\d])"
+    r"|^(?P<dash>(?!(?:Note|Then|Next|Now|Row|Round)\b)[A-Z][A-Za-z]{2,}(?: [A-Za-z]+){0,3})\s?\.?"
+    r"\s?(?:—|--)\s*(?=(?:With\b[^.;]{0,40}\bcast|Using\b[^.;]{0,40}\bcast|Cast on|Set up|CO \d"
+    r"|Ch \d|Chain \d|Pick up|Take up)\b)"
 )
-"""A heading run in with its text, "BODY: With red, ch 4"; in capitals a full stop will do."""
+"""A heading run in with its text, "BODY: With red, ch 4"; in capitals a full stop will do, and a
+dash where the work begins behind it, "Front—Cast on 56".
+"""
 STITCHY = re.compile(
     r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
     r"|stitch(?:es)?|cast o(?:ff|n)|co ?\d+|bind off|bo ?\d*|bo|doubles?|trebles?|rnds?"
@@ -52,7 +57,8 @@ STITCHY = re.compile(
     re.IGNORECASE,
 )
 ACTION = re.compile(
-    r"\b(?:ch(?:ain)?\s+\w+|\d+ ?ch\b|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c"
+    r"\b(?:cont(?:inue)?\b[^.]{0,40}\b(?:until|till)\b|so on\b[^.]{0,20}\b(?:until|till)\b"
+    r"|ch(?:ain)?\s+\w+|\d+ ?ch\b|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c"
     r"|d c)\b"
     r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+|knit|purl"
     r"|rib\b(?=,? (?:with|until|for|to|as|in|on|all|each)\b)"

@@ -25,6 +25,7 @@ from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows
 from reader.text.numbered import numbered
 from reader.text.part_nouns import without_asides, without_part_nouns
+from reader.text.ribs import ribs_named
 from reader.text.same_length import (
     with_ones,
     without_emphasis,
@@ -331,7 +332,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = needles_as_rows(undotted(chains_first(starred(numbered(punctuated(plain))))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = without_part_nouns(without_asides(without_stops(plain)))
+        plain = ribs_named(without_part_nouns(without_asides(without_stops(plain))))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = letters_told(source.text) or sizes_named(plain)
     plain = in_brackets(plain, len(sizes))

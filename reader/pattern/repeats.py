@@ -43,6 +43,14 @@ SO_ON = (
     "and repeat that", "and go on like that", "and continue like that",
 )  # fmt: skip
 """Said in place of "repeat"."""
+ALL_OF_IT = tuple(
+    f"{until} {the}{row}{done}"
+    for until in ("until", "till", "to")
+    for the in ("the ", "")
+    for row in ("row", "round", "end of the row", "end of the round", "end of row", "end")
+    for done in (" is completed", " is complete", " is finished", " is done", "")
+)
+"""Behind "repeat this": what was just told, as far as the row goes."""
 ROWS_MEANT = frozenset(
     ["row", "rows", "rnd", "rnds", "round", "rounds", "last", "these", "this", "the", "pattern"]
 )
@@ -173,8 +181,9 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         # In knitting "this" may be a part of what stands before.
         target = "*" if cur.book.craft is Craft.KNITTING else "beginning"
         return _how_often(cur, target, target)
-    if again:
-        cur.at = start
+    cur.at = start if again and not cur.any_words(ALL_OF_IT) else cur.at
+    if again and cur.accept(*ALL_OF_IT):
+        return _how_often(cur, "*", "")
     if cur.accept(*SO_ON):
         cur.accept(",")
         return _how_often(cur, "*", "")

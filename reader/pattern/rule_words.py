@@ -28,7 +28,8 @@ REPEAT_CHANGE = re.compile(
 )
 """The row that increases or decreases, again and again at a pace."""
 REPEAT_THIS = re.compile(
-    r"\brep(?:eat)?\s+this(?=\s+(?:until|till|\d|once|twice|three|four|five|six))"
+    r"\brep(?:eat)?\s+this(?!\s+(?:until|till|to)\s+(?:the\s+|end\s+)?(?:of\s+)?(?:the\s+)?"
+    r"(?:row|round|end|rnd)\b)(?=\s+(?:until|till|\d|once|twice|three|four|five|six))"
     rf"(?!\s+\w+\s+{_ROWS})",
     re.IGNORECASE,
 )
@@ -285,7 +286,8 @@ GOES_ON = re.compile(
     r"\b(?:continue|continuing|cont|keep|proceed|(?:go(?:ing)?|carry(?:ing)?) on"
     r"(?= like| in (?:this|the same)| thus| so\b| as\b| dec| inc))\b[^.]*?\b"
     r"(?:inc|dec|having|adding|with|working"
-    r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)",
+    r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)"
+    r"|^\W*(?:and )?so (?:on|forth)\b[^.]*?\b(?:until|till)",
     re.IGNORECASE,
 )
 """Rows go on as they went before, or as the words say."""

@@ -21,6 +21,9 @@ BOTH_SIDES = (
     "on either side of", "at either side of", "at both sides of", "both sides of",
     "on both sides of",
 )  # fmt: skip
+ONE_SPOT = ("marker", "seam st", "seam stitch", "seam", "st", "stitch", "rib", "line", "purl st",
+            "purl stitch")  # fmt: skip
+"""One place in the row, behind "each side of the (middle)"."""
 NEEDLES = ("needle", "needles", "pin", "wire")
 
 
@@ -63,8 +66,8 @@ def _at_markers(cur: Cursor, start: int) -> Shape | Unread | None:
     cur.accept("the")
     number = 2 if cur.accept("both", "both the") else cur.peek().value
     cur.at += cur.kind() == "num"
-    cur.accept("raglan", "seam", "marked", "sleeve")
-    if not number and not all_of and cur.accept("marker", "marked st", "seam st"):
+    cur.accept("raglan", "seam", "marked", "sleeve", "centre", "center", "middle", "back")
+    if not number and not all_of and cur.accept(*ONE_SPOT):
         number = 1
     elif not cur.accept("markers", "marker", "seams", "seam", "sts", "lines", "seam sts"):
         return None

@@ -138,7 +138,7 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     if text.isdecimal():
         return Printed(start, end, (int(text[:6]),))
     change = re.match(
-        r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc|dec)\w*['’]?d?\b.{0,20}$|^(inc"
+        r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc(?!h)|dec)\w*['’]?d?\b.{0,20}$|^(inc(?!h)"
         r"|dec)\w*\s+(\d+)\s*(?:sts?)?$",
         text,
         re.IGNORECASE,

@@ -6,6 +6,8 @@ from __future__ import annotations
 
 import re
 
+from reader.terms.numbers import SPELLED, word_number
+
 ENTRY = re.compile(r"#+ [\w][\w -]{0,30}: ")
 """One thing said of the file: a name, a colon, its value."""
 LEAST = 2
@@ -115,6 +117,26 @@ MULTIPLE = re.compile(
 """How many chains any width takes, before those of this piece."""
 
 
+ANY_NUMBER = re.compile(
+    r"\b(?P<verb>cast on|set up)\s+(?:any|an?|some)\s+(?:(?:even|odd|uneven|certain)\s+)?"
+    r"(?:number|multiple)\b[^.;:]{0,80}[.;:,]\s*(?:(?:say|for instance|for example|e\.g\.|here)"
+    rf",?\s+(?P<said>\d+|{SPELLED})\b|(?P<n>\d+|{SPELLED})(?:\s+stitches|\s+sts|\s+loops)?\s+"
+    r"(?:is|are|will be|makes?|will make|form)\s+(?:a |an |the )?(?:very )?(?:good|nice|suitable"
+    r"|usual|convenient|sufficient|enough|proper|right|pretty)\b[^.;\n]{0,40})",
+    re.IGNORECASE,
+)
+"""How many stitches any width takes, and then a number that will do."""
+
+
 def without_multiples(text: str) -> str:
-    """The text with "Chain a multiple of 3 plus 4. Sample:" turned to spaces before "chain 31"."""
+    """The text with "Chain a multiple of 3 plus 4. Sample:" turned to spaces before "chain 31", and
+    "cast on any number that divides by six; ninety-six is a good size" as "cast on 96".
+    """
+    text = ANY_NUMBER.sub(_that_number, text)
     return MULTIPLE.sub(lambda found: " " * len(found.group()), text)
+
+
+def _that_number(found: re.Match[str]) -> str:
+    said = found["n"] or found["said"]
+    number = int(said[:4]) if said.isdigit() else word_number(said)
+    return f"{found['verb']} {number} stitches".ljust(len(found.group()))

@@ -1,0 +1,21 @@
+"""Ribs named by their stitches, "2x2 ribbing (k2, p2)": the figures, which are no numbers of
+stitches to be worked, turned to spaces; length kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+BY_FIGURES = re.compile(
+    r"\b\d\s?(?:[x×X/]|-?by-?)\s?\d\s+(?=(?:twisted\s+|garter\s+|broken\s+)?rib)", re.IGNORECASE
+)
+SPELLED_OUT = re.compile(
+    r"(?<=rib)(?P<more>(?:bing)?\s*)(?P<told>[(\[]\s*k\s*\d\s*(?:tbl\s*)?,?\s*p\s*\d\s*[)\]])",
+    re.IGNORECASE,
+)
+
+
+def ribs_named(text: str) -> str:
+    """The text with them put so; any text goes in."""
+    text = BY_FIGURES.sub(lambda found: " " * len(found.group()), text)
+    return SPELLED_OUT.sub(lambda found: found["more"] + " " * len(found["told"]), text)
