@@ -18,6 +18,7 @@ from reader.counts.growth import LONGEST, run_through, steps_of
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.listed import ask_of_list
+from reader.counts.named_rows import called_by_name
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
 from reader.counts.nearing import distance, nearer, reached, sections_of, whole_goal
 from reader.counts.questions import ask_how_often, ask_of_same_time
@@ -28,11 +29,11 @@ from reader.counts.sentences import ALONE, SAME_TIME, THIS_AGAIN, sentences_of, 
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.layout import WrittenRow
-from reader.pattern.line_words import ACTION
+from reader.pattern.line_words import ACTION, STITCHY
 from reader.pattern.read_once import rule_of
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import ROW_NAMED
-from reader.pattern.rules import find_rule
+from reader.pattern.rules import find_rule, plain_rows_only
 from reader.pattern.totals import PLAIN_KINDS, STITCHES
 from reader.pattern.tree import Unread
 from reader.terms.stitches import Craft
@@ -112,6 +113,12 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
         again(ledger, back)
         return
     if same_as_piece(ledger, row, lambda one: _add_one(ledger, one, upto, evens)):
+        return
+    done = called_by_name(ledger, row)
+    if done:
+        rest = ledger.text[done : row.end]
+        if ACTION.search(rest) or STITCHY.search(rest):
+            _add_one(ledger, replace(row, start=done), upto, evens)
         return
     words = ledger.text[row.start : row.end]
     note_star(ledger, words)
@@ -225,9 +232,9 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     if total:
         ledger.check_total(row, rule.end, rule.end + total.end(), settled=ledger.doubted)
         rest, after = rest + total.end(), after[total.end() :]
-    further = FURTHER.match(after) or THEN_EVERY.match(after)
     least = 1 if ledger.pattern.craft is Craft.KNITTING else 3
-    if (ACTION.search(after) and len(after.split()) >= least) or further:
+    works = (ACTION.search(after) or plain_rows_only(after)) and len(after.split()) >= least
+    if works or FURTHER.match(after) or THEN_EVERY.match(after):
         _add_one(ledger, WrittenRow(None, rest, row.end), upto, evens)
 
 

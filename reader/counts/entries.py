@@ -280,15 +280,33 @@ FOR_SO_MANY = re.compile(
 """How many rows the instructions before it are worked in: "*K2, p2* around for 10 rnds."."""
 
 
-def so_many(numbers: tuple[int | None, ...], words: str, size: int, sizes: int) -> tuple[
-    int | None, ...
-]:
+def so_many(mark: Mark | None, words: str, size: int, sizes: int) -> tuple[int | None, ...]:
     """The numbers of a row's label, going on where one label stands for as many rows as its words
     end with.
     """
+    numbers = numbers_of(mark)
     told = FOR_SO_MANY.search(tightened(words, size, sizes)) if " for " in words else None
     if told is None or len(numbers) != 1:
         return numbers
     many = max(1, min(int(told["n"][:3]), 200))
     first = numbers[0]
     return tuple(None if first is None else first + at for at in range(many))
+
+
+def off_the_chain(entry: Entry, below: Below) -> Entry:
+    """A first row called back over stitches: worked into each of them, where it was worked into
+    each chain; any other entry as it is.
+    """
+    base = entry.base
+    if not entry.quoted or base is None or not base.chained or below.chained:
+        return entry
+    works = [one for one in entry.nodes if isinstance(one, Work)]
+    first = works[0] if works else None
+    rest = works[1] if len(works) > 1 else None
+    if first is None or rest is None or first.place.where is not Where.CHAIN:
+        return entry
+    if first.place.nth < 2 or rest.place.where not in (Where.EACH, Where.REST):
+        return entry
+    each = replace(rest, place=replace(rest.place, noun="st"))
+    kept = [one for one in entry.nodes if one is not first]
+    return replace(entry, nodes=tuple(each if one is rest else one for one in kept))

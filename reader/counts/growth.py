@@ -63,6 +63,9 @@ def run_through(
         return []
     rest = _plain_before(counts, rule, every)
     stops = [one for one in targets(rule, sections) if reaches(count, step, one)]
+    if rule.goal is not None and step > 0 and reaches(count, step, rule.goal):
+        # More than there are in all now is no number of one section.
+        stops = [rule.goal]
     if last is not None and number:
         # The next label tells how many rows there are: the goal that they lead to is meant.
         stops.sort(key=lambda one: rest + (one - count) // step * every != last - number)

@@ -11,6 +11,7 @@ from reader.counts.entries import Entry, in_running_text, requoted
 from reader.counts.faults import Where, fault_of, other_sense
 from reader.counts.learned_totals import learn
 from reader.counts.solved import Solved
+from reader.counts.spaces_named import not_there
 from reader.pattern.tree import Repeat, Until
 
 if TYPE_CHECKING:
@@ -30,6 +31,8 @@ def judge(
     if problem is not None and entry.row.mark is None and stated is None:
         problem = in_running_text(problem)
     problem = held_to_it(ledger, entry, solved, where, problem) if stated is None else problem
+    if problem is None and not ledger.doubted and not entry.quoted:
+        problem = not_there(entry.nodes, ledger.below, where)
     problem = problem or learn(ledger.learned, solved, kind, stated, where)
     return problem or other_times(ledger, entry, solved, where)
 

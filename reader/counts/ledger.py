@@ -12,7 +12,7 @@ from reader.counts.agreeing import us_kind
 from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.edging import goes_around
-from reader.counts.entries import Entry, by_rule, called, numbers_of, over_rows, so_many
+from reader.counts.entries import Entry, by_rule, called, off_the_chain, over_rows, so_many
 from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, quoted
 from reader.counts.foundation import (
@@ -132,9 +132,7 @@ class Ledger:
             start(self, entry)
             return
         sizes = len(self.pattern.sizes)
-        numbers = so_many(
-            numbers_of(row.mark), self.text[row.start : row.end], self.size, sizes
-        )
+        numbers = so_many(row.mark, self.text[row.start : row.end], self.size, sizes)
         first, behind = start_inside(entry.nodes)
         if first and self.below.stitches is None and not self.rows:
             start(self, replace(entry, nodes=first, printed=()))
@@ -283,6 +281,7 @@ class Ledger:
 
     def work(self, entry: Entry, number: int | None) -> None:
         """Works one row and books it."""
+        entry = off_the_chain(entry, self.below)
         stated, kind = self.stated(entry)
         # Rows whose numbers are left out were worked between: what lies below is not this row's.
         self.doubted = self.doubted or 0 < self.number < (number or 0) - 1

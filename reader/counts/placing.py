@@ -13,8 +13,7 @@ from reader.counts.reaching import all_places
 from reader.counts.tally import CHAINS, Need, Tally
 from reader.counts.walk import any_space
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.holders import ASIDE
-from reader.pattern.tree import ONE, Chain, Place, Skip, Where, Work
+from reader.pattern.tree import ONE, Place, Where, Work
 from reader.terms.stitches import Craft, Kind
 
 OTHER_EDGE = ("other side", "opposite side", "down the other")
@@ -35,7 +34,6 @@ CAP = 10_000
 def cap(number: int) -> int:
     """The number, kept within what a row can hold."""
     return number if -CAP <= number <= CAP else CAP if number > 0 else -CAP
-
 
 
 def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | None = None) -> None:
@@ -257,9 +255,7 @@ def _into_all(
         walk.lost()
     places, used = all_places(place, tally, need, limit)
     if place.nth > 1:
-        times = used // place.nth
-        per = number or 1
-        tally.make(used + times * (per - 1 if per > 1 else stitch.makes - 1), made_name(stitch))
+        _every_nth(work, used, number or 1, opening, tally)
         return
     per = number if number is not None and (place.each or place.where is Where.EACH) else 1
     if stitch.craft is Craft.KNITTING and stitch.takes == stitch.makes == 1:
@@ -278,6 +274,16 @@ def _into_all(
     _put(work, tally, per, times, opening and per > 1)
     if opening:
         tally.sections = places
+
+
+def _every_nth(work: Work, used: int, per: int, opening: bool, tally: Tally) -> None:
+    """ "inc in every 3rd st"; "dc in every 3rd st": those between are passed over."""
+    stitch, times = work.stitch, used // work.place.nth
+    if stitch.takes == stitch.makes == 1 and per != 2:
+        _put(work, tally, per, times, opening and per > 1)
+        return
+    more = times * (per - 1 if per > 1 else stitch.makes - 1)
+    tally.make(used + more, made_name(stitch))
 
 
 def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
@@ -365,35 +371,3 @@ def _group_told(place: str) -> tuple[int, bool]:
     sized = SIZED_GROUP.search(place)
     size = int(sized.group(1) or sized.group(2)) if sized else 0
     return size, NEXT_GROUP.search(place) is not None
-
-
-def skip_over(skip: Skip, tally: Tally) -> None:
-    """Passes over stitches or spaces."""
-    m = cap(skip.place.number.at(tally.size)) * skip.place.sides
-    before = tally.walk.takes
-    tally.elastic = tally.elastic or skip.place.text == ASIDE
-    if is_opening(skip.place, tally.walk):
-        tally.spaced = True
-        tally.walk.take_spaces(m, wanted(skip.place, tally.walk))
-    elif skip.place.where is Where.CHAIN or (tally.below.chained and before == 0):
-        tally.walk.over(foundation(sum(run.n for run in tally.below.runs), True))
-        tally.walk.take(max(m, skip.place.nth))
-    else:
-        tally.walk.take(m)
-    takes = tally.walk.takes - before
-    tally.moves.append(Move(MoveKind.SKIP, skip.words, skip.span, takes, 0, times=m))
-
-
-def chain_space(chain: Chain, tally: Tally) -> None:
-    """Chains inside a row: one space."""
-    tally.walk.aside = 0
-    amount = chain.number.at(tally.size)
-    if tally.closed:
-        # "repeat from * around, ch 5, join": the chain that closed the round already.
-        tally.moves.pop()
-    else:
-        tally.make_space(amount)
-    tally.closed = False
-    tally.moves.append(
-        Move(MoveKind.CHAIN, chain.words, chain.span, spaces=1, stitch="ch", times=amount)
-    )

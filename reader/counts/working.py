@@ -10,11 +10,10 @@ from reader.counts.fabric import CORNER, GAP, Run, cornered_in, with_corners
 from reader.counts.made import middled
 from reader.counts.meshes import work_mesh
 from reader.counts.openings import SPACES, is_opening, wanted
+from reader.counts.passing import chain_space, skip_over
 from reader.counts.placing import (
     OTHER_EDGE,
     along_chain,
-    chain_space,
-    skip_over,
     to_other_edge,
     work_into,
 )

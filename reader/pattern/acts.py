@@ -11,14 +11,13 @@ from reader.pattern.joins import find_join
 from reader.pattern.other_side import other_side
 from reader.pattern.phrasing import EVERY_ROW, act_here, take_phrase
 from reader.pattern.remarks import chain_counts
+from reader.pattern.rings import find_ring
 from reader.pattern.tree import (
     Act,
     Deed,
     Node,
-    Num,
     Shape,
     ShortTurn,
-    Start,
 )
 from reader.terms.stitches import Craft
 
@@ -63,13 +62,6 @@ HANDWORK = frozenset(
     "tighten", "divide", "taking", "keeping", "thread", "draw",
     ]
 )  # fmt: skip
-RINGS = (
-    "magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring",
-    "using a magic loop",
-    "with a magic ring", "make a ring", "adjustable ring", "make an adjustable ring",
-    "create a magic ring",
-    "start with a magic ring", "form a ring",
-)  # fmt: skip
 
 
 def find_act(cur: Cursor) -> Node | None:
@@ -84,7 +76,7 @@ def find_act(cur: Cursor) -> Node | None:
         _finish,
         _waiting,
         _marker,
-        _ring,
+        find_ring,
         find_edge,
         _shape,
         _needle,
@@ -211,18 +203,6 @@ def _marker(cur: Cursor, start: int) -> Node | None:
 def _waiting(cur: Cursor, start: int) -> Node | None:
     """ "place next 12 sts on waste yarn": stitches that leave the row, or come back to it."""
     return set_aside(cur, start) if cur.book.craft is Craft.KNITTING else None
-
-
-def _ring(cur: Cursor, start: int) -> Node | None:
-    length = cur.any_words(RINGS)
-    if length and any(cur.low(n) == "and" for n in range(length, length + 3)):
-        # "a magic circle and crochet six into it": what follows is worked.
-        cur.at += length
-        return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
-    if length:
-        take_phrase(cur)
-        return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
-    return None
 
 
 def _shape(cur: Cursor, start: int) -> Node | None:

@@ -38,7 +38,7 @@ from reader.pattern.passing import find_chain, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.remarks import remark_in, tell_chain
-from reader.pattern.repeats import TIMES_X, count_after, find_repeat, passes_to
+from reader.pattern.repeats import count_after, find_repeat, passes_to, times_before
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.stars import (
     all_around,
@@ -152,7 +152,7 @@ class _Reading:
             or find_cable(cur, self.made)
             or find_knitting(cur)
             or find_fabric(cur)
-            or find_leave(cur)
+            or find_leave(cur, self.made)
             or said_made(cur, self.made)
             or find_act(cur)
             or find_skip(cur)
@@ -370,9 +370,10 @@ class _Reading:
         cur = self.cur
         start = cur.at
         before: Num | None = None
-        if cur.kind() == "num" and cur.low(1) in TIMES_X and cur.low(2) in OPEN_CLOSE:
+        length = times_before(cur)
+        if length:
             before = cur.number()
-            cur.at += 2
+            cur.at += length
         if cur.low() not in OPEN_CLOSE:
             return None
         close = closing(cur)

@@ -154,6 +154,10 @@ ROW_BARE = re.compile(
     r"(?!.{0,3}(?:[Rr]ows?|[Rr]ounds?)\b))"
 )
 """At a line's start a label may go without any mark: "Row 1 Knit"."""
+LETTERED = re.compile(
+    rf"(?P<what>(?i:{_ROUND}))\s+(?P<letter>[A-H])(?P<side>{_SIDE})\s*(?:[:.—]|-(?=\s))(?=\s)"
+)
+"""Rows of a pattern by letters: "Row A: ...", to be called back."""
 SPOKEN = led(rf"{_NUM}(?:{_JOIN}{_NUM})*")
 SETUP = re.compile(
     rf"(?P<name>set-?up|preparation)(?P<what>)(?P<side>{_SIDE})\s*(?P<loose>:)(?=\s)", re.IGNORECASE
@@ -212,6 +216,9 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     if heading:
         head = " ".join(heading["name"].split()).capitalize()
         return Mark(start, heading.end(), (), head, is_heading=True)
+    lettered = LETTERED.match(text, start) if line_start else None
+    if lettered:
+        return _by_letter(lettered)
     dashed = DASHED.match(text, start) if line_start else None
     if dashed:
         return _numbered(dashed, start)
@@ -223,6 +230,11 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _numbered(unmarked, start)
     bare = BARE.match(text, start) if line_start else None
     return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
+
+
+def _by_letter(found: re.Match[str]) -> Mark:
+    name, is_round = f"Row {found['letter']}", _is_round(found["what"])
+    return Mark(found.start(), found.end(), (), name, 1, is_round)
 
 
 def _by_size(text: str, start: int) -> Mark | None:

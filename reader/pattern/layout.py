@@ -19,6 +19,7 @@ from reader.pattern.line_words import (
     RUN_IN,
     STITCHY,
 )
+from reader.pattern.rules import plain_rows_only
 from reader.pattern.said_only import (
     CROCHETED,
     STARTS,
@@ -92,7 +93,9 @@ AS_PART = re.compile(
 
 def _works(words: str) -> bool:
     """Whether words do something with stitches."""
-    return ACTION.search(words) is not None and STITCHY.search(words) is not None
+    if STITCHY.search(words) is None:
+        return False
+    return ACTION.search(words) is not None or plain_rows_only(words)
 
 
 class _LayingOut:

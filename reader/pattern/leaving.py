@@ -4,9 +4,11 @@ are not worked" -> LeaveRest.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_words import STITCH_NOUNS
-from reader.pattern.tree import LeaveRest
+from reader.pattern.tree import LeaveRest, Node, Where, Work
 from reader.terms.stitches import Craft
 
 LEAVES = frozenset(["leave", "leaving"])
@@ -16,16 +18,22 @@ OF_YARN = frozenset(["loop", "loops", "lp", "lps", "hook", "tail", "end", "yarn"
 STAYS = frozenset(["are", "is", "stay", "stays", "remain", "remains", "will", "form", "forms",
                    "become", "make"])  # fmt: skip
 LEFT = frozenset(["left", "unworked", "unused", "free", "over", "alone", "waiting"])
+STOPS_SHORT = frozenset(["ending", "stopping", "stop", "end", "finishing"])
 LONGEST = 14
 """Words of such a phrase."""
 
 
-def find_leave(cur: Cursor) -> LeaveRest | None:
-    """The phrase that stands here, taken; None (nothing taken) where there is none."""
+def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | None:
+    """The phrase that stands here, taken; None (nothing taken) where there is none. made: what
+    stands before it, which it may cut short.
+    """
     lows = _phrase(cur)
+    if lows and lows[0] in STOPS_SHORT and not _cut_short(cur, lows, made):
+        return None
     told = (
         _leaves(cur, lows)
         or _are_left(cur, lows)
+        or bool(lows and lows[0] in STOPS_SHORT)
         or (lows[:2] == ["do", "not"] and lows[2:3] == ["work"] and bool(REST & set(lows)))
     )
     if not told:
@@ -33,6 +41,20 @@ def find_leave(cur: Cursor) -> LeaveRest | None:
     start = cur.at
     cur.at += len(lows)
     return LeaveRest(cur.span(start), cur.said(start))
+
+
+def _cut_short(cur: Cursor, lows: list[str], made: list[Node]) -> bool:
+    """ "sc in each st, ending 2 sts before the end": works the row to those last ones only."""
+    at = next((n for n in range(1, min(4, len(lows))) if cur.kind(n) == "num"), 0)
+    before = {"before", "from", "short"} & set(lows) and {"end", "edge"} & set(lows)
+    last = made[-1] if made else None
+    if not at or not before or not isinstance(last, Work):
+        return False
+    number = cur.number(at)
+    if last.place.where not in (Where.EACH, Where.REST) or number is None:
+        return False
+    made[-1] = replace(last, place=replace(last.place, where=Where.TO_LAST, number=number))
+    return True
 
 
 def _phrase(cur: Cursor) -> list[str]:

@@ -63,6 +63,9 @@ ACTION = re.compile(
     r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+|knit|purl"
     r"|rib\b(?=,? (?:with|until|for|to|as|in|on|all|each)\b)"
     r"|rib (?:\d+|\w+) (?:rows|rounds)|do \w+ rows|do (?:rows?|rounds?|rnds?) \d"
+    r"|(?:sc|dc|hdc|tr|htr|crochet) (?:for )?(?:\d+|two|three|four|five|six)"
+    r" (?:rows?|rnds?|rounds?)"
+    r"|alternat(?:e|ing) (?:between )?(?:rows?|rnds?|rounds?)"
     r"|cont(?:inue|inuing)?\b\.?(?= (?:straight|even|in|without|until|to work|as|on)\b)"
     r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b"
     r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b"
@@ -73,7 +76,8 @@ ACTION = re.compile(
 
 
 NO_HEADING = re.compile(
-    r"(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last)\b",
+    r"(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last)\b"
+    r"|(?:work|knit|purl|do|make) (?:\w+ ){0,4}(?:rows?|rnds?|rounds?)\b",
     re.IGNORECASE,
 )
 """Words with a colon behind them that head no part."""

@@ -25,7 +25,7 @@ def find_skip(cur: Cursor) -> Node | None:
     if cur.low() not in ("sk", "skip", "miss", "skipping", "missing", "skp") or (
         cur.low() == "skp" and cur.book.craft is Craft.KNITTING
     ):
-        return None
+        return _from_chain(cur, start)
     if cur.low(-1) in ("not", "without", "never"):
         cur.at += 1
         take_phrase(cur)
@@ -60,6 +60,24 @@ def find_skip(cur: Cursor) -> Node | None:
         take_after(cur)
         place = Place(Where.NEXT, cur.span(start), number, noun)
     return Skip(cur.span(start), cur.said(start), place)
+
+
+def _from_chain(cur: Cursor, start: int) -> Node | None:
+    """ "starting in 2nd ch from hook, work 1 sc in each ch": the chains before it are passed."""
+    at = cur.at
+    if not cur.accept("starting", "beginning", "start", "begin"):
+        return None
+    cur.accept("in the", "with the", "at the", "from the", "in", "with", "at", "from")
+    nth = cur.peek().value if cur.kind() == "ord" else 0
+    if nth > 1 and cur.low(1) in ("ch", "chain", "st", "stitch") and cur.low(2) in ("from", "of"):
+        while not cur.done() and cur.low(-1) != "hook" and cur.low() not in (",", ";", "."):
+            cur.at += 1
+        cur.accept("hook")
+        if cur.low(-1) == "hook":
+            place = Place(Where.CHAIN, cur.span(start), noun="ch", nth=nth - 1)
+            return Skip(cur.span(start), cur.said(start), place)
+    cur.at = at
+    return None
 
 
 OF_IT = (

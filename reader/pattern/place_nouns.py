@@ -204,3 +204,13 @@ def _follows(cur: Cursor, start: int) -> int:
     named = cur.at > start and cur.low(-1) in BEFORE_NOUN | {"next", "foll", "following"}
     counted = cur.kind(-1) in ("ord", "num") and cur.at - start >= 2
     return found.length if named or counted else 0
+
+
+def every_other(cur: Cursor) -> bool:
+    """Takes "other st" behind "every"."""
+    named = cur.low(1) in STITCH_NOUNS or cur.low(1) in ("sc", "dc", "hdc", "tr")
+    if cur.low(-1) not in ("every", "each") or not named or not cur.accept("other", "alternate"):
+        return False
+    cur.at += 1
+    take_after(cur)
+    return True

@@ -32,6 +32,8 @@ RING_WORDS = (
 AROUND = (
     "all the way around", "all the way across", "all around", "all round", "all across", "around",
     "across",
+    "in the rest", "in all the rest", "in rest", "in the others", "in all others",
+    "in the rest of them",
     "to the end of the row", "to the end of the round", "to the end of row", "to end of row",
     "to end of round", "to end of rnd", "to the end of rnd", "to the end", "to end", "even",
     "evenly across", "evenly around",
@@ -89,6 +91,11 @@ AFTER = frozenset(
      "joining", "corner", "strip", "pineapple", "pineapples",
      "this"}
 )  # fmt: skip
+AFTER_IT = (
+    "the one after it", "the one after", "the one following", "following one", "the following one",
+    "the next one", "next one", "the one beside it", "the other one", "one after",
+    "one following",
+)  # fmt: skip
 TO_LAST = (
     "to within the last", "to within last", "to the last", "to last", "until the last",
     "until last", "up to last",
@@ -100,7 +107,7 @@ TO_LAST = (
     "till within the last", "till within last", "till within", "until within the last",
     "until within", "up to within", "as far as the last", "as far as last", "except the last",
     "across to the last", "around to the last", "across to within the last", "even to last",
-    "until within last",
+    "until within last", "to the final", "to final", "until the final", "across to final",
 )  # fmt: skip
 ROW_WORDS = frozenset(
     [

@@ -13,6 +13,7 @@ from reader.pattern.each_needle import find_each_needle
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.place_nouns import (
     counts_stitches,
+    every_other,
     find_noun,
     find_noun_chain,
     nth_of_hook,
@@ -20,6 +21,7 @@ from reader.pattern.place_nouns import (
     take_after,
 )
 from reader.pattern.place_words import (
+    AFTER_IT,
     AROUND,
     CHAIN_NOUNS,
     DETERMINERS,
@@ -37,11 +39,6 @@ from reader.pattern.tree import ONE, Num, Place, Where
 from reader.pattern.up_to import to_last_of
 from reader.terms.stitches import Craft
 
-AFTER_IT = (
-    "the one after it", "the one after", "the one following", "following one", "the following one",
-    "the next one", "next one", "the one beside it", "the other one", "one after",
-    "one following",
-)  # fmt: skip
 LOOP_FIRST = frozenset(phrase.split()[0] for phrase in LOOP_ONLY)
 ENTERED = ("next", "each", "first", "last", "the", "all")
 """After "in back loop of", these go on with the place."""
@@ -215,6 +212,8 @@ def _each(cur: Cursor, here: object) -> Place:
         cur.at += 2
         take_after(cur)
         return replace(place, noun="sp", chain=chains)
+    if every_other(cur):
+        return replace(place, nth=2)
     remaining = cur.accept("remaining", "rem", "following", "unworked", "other")
     if cur.kind() == "ord" and cur.low(1) in STITCH_NOUNS:
         nth = cur.peek().value

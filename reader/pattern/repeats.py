@@ -116,6 +116,16 @@ def count_after(cur: Cursor) -> Num | None:
     return None
 
 
+def times_before(cur: Cursor) -> int:
+    """How many tokens "6 x", "6 times", "6 sets of" take before a bracket; 0 where none stands."""
+    if cur.kind() != "num":
+        return 0
+    length = 2 if cur.low(1) in TIMES_X else 0
+    if cur.low(1) in ("sets", "repeats", "reps", "lots", "repetitions") and cur.low(2) == "of":
+        length = 3
+    return length if length and cur.low(length) in ("(", "[", "{") else 0
+
+
 def _times_at(cur: Cursor, ahead: int) -> bool:
     """Whether a number of times stands so many tokens on, and ends its clause."""
     counted = cur.kind(ahead) == "num" and cur.low(ahead + 1) in ("times", "time")

@@ -69,8 +69,8 @@ TIMES = re.compile(
 UNTIL = re.compile(
     r"\b(?:until|till|to)\s+(?:(?:there\s+(?:are|is|remains?|will be|shall be)|you\s+have|it\s+has"
     r"|but|only|just|all but)\s+)*(\d+)\s*(?:\([\d,\s]"
-    r"+\)\s*)?(?:stitches|sts?|sc|dc|doubles|k|loops)?\s*(?:on needles?)?\s*(?:rem(?:ain)?s?|are "
-    r"left|left)?",
+    r"+\)\s*)?(?:(?:stitches|sts?|sc|dc|doubles|k|loops)\b)?\s*(?:on needles?)?\s*"
+    r"(?:rem(?:ain)?s?|are left|left)?",
     re.IGNORECASE,
 )
 IN_ALL = re.compile(
@@ -106,7 +106,8 @@ BY_KIND = re.compile(
 """A part of a row that says what is done to all stitches of a kind: "knit the cream sts"."""
 NOT_STITCHES = re.compile(
     r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges"
-    r"|ribs|repeats|patterns|scallops|motifs|blocks|times|points)\b"
+    r"|ribs|repeats|patterns|scallops|motifs|blocks|times|points|stripes|bands|tiers|layers|colou?rs"
+    r"|squares|rings|petals|shells|fans|spokes|sections|pieces|inc\w*|dec\w*)\b"
     r"|between (?:the )?(?:two )?(?:m\b|markers?|inc\w*)|(?:in|for) (?:the )?(?:thumb|gusset)"
     r"|(?:thumb|gusset) (?:gusset )?(?:sts|stitches)"
     r"|(?:on|at|in) (?:each|either|every|one|the (?!needle)\w+|both) (?:\w+ ){0,2}"
@@ -178,6 +179,15 @@ EVEN_ROUND = re.compile(
     re.IGNORECASE,
 )
 _RIB = r"(?:k(?:nit)?|p(?:url)?) ?\d+"
+_NO_SHAPE = r"(?:inc|dec|narrow|widen|shap)\w*"
+EVEN_SAID = re.compile(
+    rf"{_AT}(?:(?:then|now|next|and)\s+)*(?:(?:even|straight|plain|(?:no|without) {_NO_SHAPE})"
+    rf"(?: at all)?,? for (?:the next )?(?P<rows>\d+) (?:more )?{_ROWS}"
+    rf"|(?:(?:the )?next )?(?P<more>\d+) (?:more )?{_ROWS} (?:(?:are |is |of )?(?:worked )?"
+    rf"(?:even|plain|straight)|(?:without|with no) (?:any )?{_NO_SHAPE}))\b",
+    re.IGNORECASE,
+)
+"""Rows without shaping, with no verb: "no increases for 6 rounds", "next 4 rounds plain"."""
 RIB_FOR = re.compile(
     rf"{_AT}(?:(?:then|now)\s+)?(?:(?:work|rib|do)\s+)?(?:in\s+)?{_RIB},? ?(?:and )?{_RIB}"
     rf"(?:,? ?(?:in|of) )?\s*(?:rib\w*)?,? (?:for|over) (?P<rows>\d+) {_ROWS}\b",

@@ -29,6 +29,7 @@ from reader.pattern.rule_words import (
     DID_SO_MANY,
     EVEN,
     EVEN_ROUND,
+    EVEN_SAID,
     FABRIC,
     FOR_ROWS,
     FURTHER_WORK,
@@ -65,7 +66,7 @@ from reader.pattern.rule_words import (
     WORK_EVEN,
 )
 from reader.pattern.same_row import same_as
-from reader.pattern.schedules import coloured_rows, find_schedule
+from reader.pattern.schedules import coloured_rows, find_schedule, rows_of_stripes
 
 
 def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule | None:
@@ -78,6 +79,14 @@ def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule
     return replace(rule, start=start, end=end)
 
 
+def plain_rows_only(words: str) -> bool:
+    """Whether words begin with plain rows by number: "Then sc even for 3 rounds."."""
+    rule = find_rule(" ".join(words.split()), False) if ROW_NAMED.search(words) else None
+    return rule is not None and rule.kind == "even" and not rule.measured and rule.start < NEAR
+
+
+NEAR = 24
+"""Characters before such a rule that only lead to it."""
 SENTENCE_ENDS = re.compile(r"[.;]\s+(?=\S|$)")
 
 
@@ -158,7 +167,7 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
     tail = tail[: beyond.start()] if beyond else tail
     end = found.end() + len(tail)
     until = UNTIL_ROW.search(tail)
-    row = int((until.group(1) or until.group(2))[:4]) if until else None
+    row = int((until.group(1) or until.group(2))[:4]) if until else rows_of_stripes(words)
     planned = find_schedule(words[found.end() : found.end() + LONGEST_PLAN])
     told = len(tail) + (ANNOUNCED if FOR_PATTERN.search(tail) else 0)
     if planned is not None and planned.start <= told:
@@ -272,9 +281,11 @@ def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     counted = DID_SO_MANY.search(words) if PLAIN_ROWS.search(words) else None
     counted = counted or RIB_FOR.search(words) or BY_TURNS_FOR.search(words)
+    counted = counted or EVEN_SAID.search(words)
     counted = counted or ALTERNATELY.search(words) or TO_AND_FRO_FOR.search(words)
     if counted:
-        rows, start = int(counted.group("rows")[:4]), counted.start()
+        said = counted["rows"] or counted["more"]
+        rows, start = int(said[:4]), counted.start()
         return Rule("even", rows=rows, start=start, end=counted.end(), rest=counted.group())
     found = EVEN.search(words) or EVEN_ROUND.search(words)
     coloured = coloured_rows(words, found.start() if found else len(words))

@@ -94,3 +94,26 @@ def coloured_rows(words: str, upto: int) -> Rule | None:
     if not found or planned is None or found.start() > upto:
         return None
     return Rule("even", rows=planned.rows, start=found.start(), end=found.start() + planned.end)
+
+
+STRIPES = re.compile(
+    r"\b(?:until|till|for)\b[^.;]*?\b(?P<n>\d+)\s+(?:complete\s+|full\s+)?stripes\b"
+    r"(?P<each>\s+(?:(?:of|in|for)\s+)?(?:each|both|either)\b)?",
+    re.IGNORECASE,
+)
+"""How far stripes go: "until there are 6 stripes of each color"."""
+
+
+def rows_of_stripes(words: str) -> int | None:
+    """The rows of so many stripes, where the words tell how many rows each colour has; None where
+    they tell of no stripes.
+    """
+    found = STRIPES.search(words)
+    items = [one for one in ITEM.finditer(words) if int(one["n"][:3]) < 100]
+    if found is None or not items:
+        return None
+    each = [int(one["n"][:3]) for one in items for _ in COLOUR.findall(one["list"] or "A")]
+    number = int(found["n"][:3])
+    if found["each"]:
+        return number * sum(each)
+    return sum(each) * (number // len(each)) + sum(each[: number % len(each)])

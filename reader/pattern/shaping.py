@@ -18,6 +18,7 @@ WORDS = (
     "widening", "narrowing",
 )  # fmt: skip
 GAIN = ("inc", "increase", "increasing", "incs", "widen", "widening")
+ONE_OF_MANY = ("increase", "decrease")
 MANY = ("incs", "decs", "increases", "decreases")
 SPOTS = re.compile(
     r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of"
@@ -61,8 +62,10 @@ def _words(cur: Cursor) -> tuple[list[str], int]:
 def find_shape(cur: Cursor, start: int) -> Shape | None:
     """The shaping rule that stands here, taken; None when the words are a stitch or something else.
     """
-    if cur.kind() == "num" and cur.low(1) in MANY:
+    if cur.kind() == "num" and cur.low(1) in MANY + ONE_OF_MANY:
         return _spread(cur, start)
+    evenly = cur.low() == "evenly" and cur.low(1) in WORDS
+    cur.at += evenly
     if cur.low() not in WORDS:
         return None
     gain = 1 if cur.low() in GAIN else -1
@@ -74,7 +77,8 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     needles = cur.book.needles if EACH_NEEDLE.search(said) else 1
     counted = COUNTED.match(said) is not None or OF_A_ROW.match(said) is not None
     goal = GOAL.search(said)
-    told = "even" in said or ends or every or counted or end or goal or "across row" in said
+    told = evenly or "even" in said or "across row" in said
+    told = told or counted or any((ends, every, end, goal))
     if not (told or needles > 1) or not needles:
         return None
     if IN_PLACE.match(said) and not ends and not every:
@@ -82,7 +86,11 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     if end and re.search(r"\bat (?:the )?(?:beg|start)", said) and _works_on(cur, length):
         # Only where the row begins: what follows says the rest.
         return None
-    numbers = (Num(cur.peek(n).values) for n in range(1, min(4, length)) if cur.kind(n) == "num")
+    numbers = (
+        Num(cur.peek(n).values)
+        for n in range(1, min(4, length))
+        if cur.kind(n) == "num" and (counted or cur.low(n + 1) not in ("times", "time", "x"))
+    )
     number = next(numbers, ONE)
     until = Num((int(goal.group(1) or goal.group(2)),)) if goal else None
     repeats = ONE if counted else _repeats(cur, length)
@@ -96,8 +104,15 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
 
 
 def _spread(cur: Cursor, start: int) -> Shape | None:
-    """ "5 incs spaced evenly in the row"; None where nothing says that they are spread."""
+    """ "5 incs spaced evenly in the row", "1 increase at each end"; None where nothing says that
+    they are spread.
+    """
     number, gain = cur.number(), 1 if cur.low(1).startswith("inc") else -1
+    lows, length = _words(cur)
+    ends = SPOTS.search(" ".join(lows))
+    if ends is not None:
+        cur.at += length
+        return Shape(cur.span(start), cur.said(start), gain, number or ONE, 2)
     for ahead in range(2, 7):
         if cur.low(ahead) in (",", ";", ".", ""):
             return None

@@ -37,7 +37,8 @@ def to_last_of(cur: Cursor) -> Place | None:
         cur.accept(*ROW_ENDS)
         return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
     far = cur.accept("as far as", "up to")
-    if far or cur.accept("across to", "to", "until", "till"):
+    if far or cur.accept("across to", "to", "until", "till", "across until", "around until",
+                         "across till", "around to", "even until"):
         found = _to_spot(cur, start, far)
         if found is not None:
             return found

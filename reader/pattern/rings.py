@@ -1,0 +1,33 @@
+"""Rings that a round begins with: "magic ring", "a magic circle of 6 sc" -> Start."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.phrasing import take_phrase
+from reader.pattern.tree import Node, Num, Start
+
+RINGS = (
+    "magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring",
+    "using a magic loop",
+    "with a magic ring", "make a ring", "adjustable ring", "make an adjustable ring",
+    "create a magic ring",
+    "start with a magic ring", "form a ring",
+)  # fmt: skip
+
+
+def find_ring(cur: Cursor, start: int) -> Node | None:
+    """The ring that is made here, taken; None (nothing taken) where none is."""
+    length = cur.any_words(RINGS)
+    counted = length > 0 and cur.low(length) in ("of", "with", ":")
+    if counted and cur.kind(length + 1) == "num" and cur.stitch(length + 2) is not None:
+        # "a magic circle of 6 sc"
+        cur.at += length + 1
+        return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
+    if length and any(cur.low(n) == "and" for n in range(length, length + 3)):
+        # "a magic circle and crochet six into it": what follows is worked.
+        cur.at += length
+        return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
+    if length:
+        take_phrase(cur)
+        return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
+    return None
