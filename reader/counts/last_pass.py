@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from reader.counts.endings import Worker
+from reader.counts.fabric import SPACE
+from reader.counts.openings import is_opening, wanted
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.pattern.tree import Group, Node, Repeat, Skip, Where, Work
@@ -85,3 +87,13 @@ def room_in(trial: Tally, before: Walk, keep: int, spaces: int) -> bool:
     if walk.short > before.short or walk.lacking > before.lacking:
         return False
     return (walk.left or 0) >= keep and walk.spaces >= spaces
+
+
+def stops_early(node: Repeat, tally: Tally) -> bool:
+    """Whether a repeat ends in its own way just before the opening in which a pass begins."""
+    first = next((one for one in node.body if isinstance(one, Work | Group)), None)
+    ahead = tally.walk.ahead()[:1]
+    return (
+        bool(node.ending) and first is not None and bool(ahead) and ahead[0].name == SPACE
+        and is_opening(first.place, tally.walk) and wanted(first.place, tally.walk)(ahead[0])
+    )  # fmt: skip

@@ -37,6 +37,13 @@ SPACED = re.compile(
     re.IGNORECASE,
 )
 """A row that ends in an opening of the row below."""
+WHOLE_IN = re.compile(
+    r"\W*(?:[\w. ]{0,12}(?:row|rnd|round)\b[\w ]{0,6}\W*)?\b(?:in|into) (?:the )?(?:\w+[- ]){0,3}?"
+    r"(?:loops?|lps?|sps?|spaces?|shells?)\b,? (?:make|work)\b",
+    re.IGNORECASE,
+)
+"""A row that is worked into one opening: "In ch-2 sp make 2 dc, ch 2, 2 dc"."""
+AGAIN_IN = re.compile(r"\b(?:in|into|over|across|around|rep(?:eat)?)\b", re.IGNORECASE)
 OPEN = re.compile(
     r"\b(?:rep(?:eat)?|across|around|round|to (?:the )?end|each|every|same|even|patt(?:ern)?)\b",
     re.IGNORECASE,
@@ -67,6 +74,8 @@ def chain_is_worked(words: str) -> bool | None:
         if shorter == words:
             break
         words = shorter
+    if WHOLE_IN.match(words) and not AGAIN_IN.search(words[12:]):
+        return False
     last = CLAUSES.split(words.strip(" .,;:"))[-1]
     if ROUNDS.search(last):
         return None

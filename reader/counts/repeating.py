@@ -15,7 +15,7 @@ from reader.counts.endings import (
     work_ending,
 )
 from reader.counts.fabric import Run
-from reader.counts.last_pass import last_part, names_in, pass_over_others, room_in
+from reader.counts.last_pass import last_part, names_in, pass_over_others, room_in, stops_early
 from reader.counts.openings import UNITS
 from reader.counts.tally import MOVES, NOTHING, Need, Tally
 from reader.counts.walk import Walk, any_space
@@ -113,6 +113,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         work_alike(node, one, max(0, min(times, PASSES)), tally)
     else:
         work_each(node, tally, behind, work_all)
+        tally.stops_early |= not fixed(node) and stops_early(node, tally)
     if not fixed(node) and not node.ending:
         close_round(node, tally, need, begun, work_all)
     if not cut and node.ending and not (node.altered and tally.sections):

@@ -338,6 +338,11 @@ def short_row(ends: Ends) -> bool:
     return turns and work is not None and work.stitch.craft is Craft.KNITTING
 
 
+PASSED_BY = 0.8
+"""How much worse a reading is that stops before an opening in which its next pass would begin: more
+than one that cuts off the last repeat, less than one that does not close the row."""
+
+
 def best(
     nodes: Sequence[Node],
     below: Below,
@@ -369,6 +374,7 @@ def best(
             - 0.2 * choice.oddity()
             - 0.1 * (number > 0)
             - 0.001 * (one.left + one.short)
+            - PASSED_BY * one.tally.stops_early
         )
         if found is None or score > mark:
             found, mark = one, score

@@ -77,7 +77,8 @@ class Tally:
     of the repeat that is being worked, whose beginning follows its end. branched: stitches were
     worked back along a chain, whose other side may be worked into later. carried: chains made at
     the end of the row before. turning: chains of a turning chain that is no stitch. netted:
-    squares of a net were worked, squares_left: so many of those below were passed over. room:
+    squares of a net were worked, squares_left: so many of those below were passed over.
+    stops_early: a repeat stops before an opening in which its next pass would begin. room:
     moves that may be opened. picoted: the last chains were closed to a picot, so that those to
     come belong to the same loop. closed: the chain that closes the round was made though no word
     had told of it yet. fastened: a slip stitch into the row below ended the last chain. untold:
@@ -107,6 +108,7 @@ class Tally:
     squares_left: int = 0
     room: int = MOVES
     picoted: bool = False
+    stops_early: bool = False
     closed: bool = False
     fastened: bool = False
 

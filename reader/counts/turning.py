@@ -49,7 +49,8 @@ def chain_options(
         return [False, True]
     if height in told:
         return [told[height]]
-    known = chain_is_worked(coming) if height >= 3 else None
+    known = True if height >= 3 and mirrored(ends.body, size) else None
+    known = chain_is_worked(coming) if known is None and height >= 3 else known
     known = held.get(height) if known is None else known
     if known is None:
         return _by_height(height, tall, work, ends.body, size, silent)
@@ -167,6 +168,20 @@ def stands_for_one(body: Sequence[Node], size: int) -> bool:
     numbers = {one.number.at(size) for one in alike if one.number is not None}
     own = first.number.at(size)
     return numbers == {own + 1} and own > 1
+
+
+def mirrored(body: Sequence[Node], size: int) -> bool:
+    """Whether the first stitches are one fewer than the last, in a row of two like halves: "ch 3, 4
+    dc in ring, ch 2, 5 dc in ring".
+    """
+    works = [one for one in body if not isinstance(one, Act)]
+    if len(works) != 3 or not isinstance(works[1], Chain):
+        return False
+    first, last = works[0], works[2]
+    if not isinstance(first, Work) or not isinstance(last, Work) or first.stitch != last.stitch:
+        return False
+    numbers = [one.number.at(size) for one in (first, last) if one.number is not None]
+    return len(numbers) == 2 and numbers[0] + 1 == numbers[1] and numbers[0] > 1
 
 
 def _skipped(

@@ -14,6 +14,7 @@ from reader.pattern.filet import is_filet
 from reader.pattern.layout import Layout, lay_out
 from reader.pattern.letter_codes import CIRCLED, letter_codes, with_circled
 from reader.pattern.sizes import sizes_named
+from reader.pattern.unnamed_groups import named_later
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
@@ -237,19 +238,24 @@ def named_groups(text: str, terms: Terms) -> list[tuple[int, Special]]:
         if one.re is NAMED_BY_TOTAL and AFTER_CHAIN.search(told, one.start(), one.start("list")):
             # The first group of a round lacks the stitch that its chain stands for.
             continue
-        name = one.group("name").lower()
-        items = re.findall(ITEM, one.group("list"), re.IGNORECASE)
-        chains = sum(1 for number, stitch in items if stitch.lower().startswith("ch"))
-        made = sum(
-            _amount(number) for number, stitch in items if not stitch.lower().startswith("ch")
-        )
-        if made > 1:
-            stitch = Stitch(
-                name, name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3, spaces=chains,
-                parts=_parts(items, terms),
-            )  # fmt: skip
-            found.append((one.start(), Special(name, stitch)))
+        found += _group(one.start(), one["name"].lower(), one["list"], terms)
+    for at, name, stitches in named_later(told, {special.name for _, special in found}):
+        found += _group(at, name, stitches, terms)
     return sorted(found, key=lambda pair: pair[0])
+
+
+def _group(at: int, name: str, stitches: str, terms: Terms) -> list[tuple[int, Special]]:
+    """A group of that name, made of the stitches listed; none where they are not two or more."""
+    items = re.findall(ITEM, stitches, re.IGNORECASE)
+    chains = sum(1 for number, stitch in items if stitch.lower().startswith("ch"))
+    made = sum(_amount(number) for number, stitch in items if not stitch.lower().startswith("ch"))
+    if made < 2:
+        return []
+    stitch = Stitch(
+        name, name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3, spaces=chains,
+        parts=_parts(items, terms),
+    )  # fmt: skip
+    return [(at, Special(name, stitch))]
 
 
 def _parts(items: Sequence[tuple[str, str]], terms: Terms) -> tuple[tuple[str, int], ...]:
