@@ -49,9 +49,12 @@ HAVING_MORE = re.compile(
 """The numbers of a row that is repeated grow with it."""
 
 
+_EACH_ROW = r"(?:in |on |at )?(?:each|every) (?:row|rnd|round|time)\b"
 AS_THEY_DO = re.compile(
-    r",? (?:in|de)creasing (?:by )?\w+ (?:sts?|stitches|sc|dc|hdc) (?:in |on )?(?:each|every) "
-    r"(?:row|rnd|round)\b\.?(?:\s*[(\[][^()\[\]]*[)\]])?",
+    rf",? (?:(?:in|de)creasing (?:by )?\w+ (?:sts?|stitches|sc|dc|hdc|tr) {_EACH_ROW}"
+    rf"|(?:\w+ )?\w+ (?:extra|more|fewer|less) (?:sts?|stitches|sc|dc|hdc|tr) {_EACH_ROW}"
+    rf"|{_EACH_ROW} (?:grows|increases|decreases|shrinks|gains|loses|adds) (?:by )?\w+"
+    r"(?: (?:sts?|stitches|sc|dc|hdc|tr))?)\.?(?:\s*[(\[][^()\[\]]*[)\]])?",
     re.IGNORECASE,
 )
 """What the rows called back do anyway: "rep row 3, increasing 2 sts each row (16 dc)"."""

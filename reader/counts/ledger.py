@@ -27,7 +27,7 @@ from reader.counts.groups_counted import row_groups
 from reader.counts.judging import judge
 from reader.counts.learned_totals import Learned
 from reader.counts.markers import placed
-from reader.counts.on_hand import count_of, had, left_aside, left_by, stated_in
+from reader.counts.on_hand import count_of, had, left_aside, left_by, stated_in, told_by_total
 from reader.counts.patterned import edge_beside, unit_before
 from reader.counts.printed_loops import take_printed_loops
 from reader.counts.questions import ask_of_total
@@ -364,7 +364,7 @@ class Ledger:
             self.number = 1
             self.rows[-1] = replace(self.rows[-1], label=self.name(None, 1), number=1)
         before = had(self.rows)
-        told = solved.tally.walk.known and count != solved.count and solved.fits is not True
+        told = told_by_total(solved, count, self.rows[-1].verdict, self.pattern.craft)
         fitted = count is not None and before is not None and (solved.fits is True or told)
         gain = count - before if fitted and count is not None and before is not None else entry.gain
         known = number if number is not None else self.number or None

@@ -11,6 +11,7 @@ from reader.counts.fabric import Below, chains_as_stitches, of_runs, stretched
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 from reader.pattern.tree import Act, Deed, Node
+from reader.terms.stitches import Craft
 
 
 def count_of(
@@ -87,6 +88,15 @@ def counts_chains(solved: Solved, stated: int | None, kind: str) -> bool:
     if stated is None or stated == solved.count or kind not in STITCHES:
         return False
     return chains_counted(solved, stated)
+
+
+def told_by_total(solved: Solved, count: int | None, verdict: Verdict, craft: Craft) -> bool:
+    """Whether the printed total, and not the words of a row, tells what it gains: they do not fit
+    the row below, or, in crochet, could not all be read.
+    """
+    unread = verdict is Verdict.UNCLEAR and craft is Craft.CROCHET
+    doubtful = solved.fits is not True or unread
+    return solved.tally.walk.known and count != solved.count and doubtful
 
 
 def stated_in(

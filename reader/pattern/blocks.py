@@ -59,7 +59,9 @@ AGAIN = re.compile(
     re.IGNORECASE,
 )
 """A line that calls rows back stands alone behind a full stop."""
-TOTAL_LAST = re.compile(r"[a-z)\]][.;] \d{1,4}$")
+TOTAL_LAST = re.compile(
+    r"[a-z)\]][.;] \d{1,4}$|[a-z)\]] (?:[-—=]+>?) ?\d{1,4}(?: (?:sts?|stitches|sc|dc|hdc|tr))?\.?$"
+)
 """A line that ends with its total alone."""
 SIZE_FIRST = re.compile(r"(?:for )?(?:all |both )?sizes?\b[^:.\n]{0,40}:", re.IGNORECASE)
 """A line that begins with the sizes it is for."""

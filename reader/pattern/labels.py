@@ -32,7 +32,7 @@ _SIDE = (
     r"|,?\s+(?:RS|WS)(?:\s+(?:facing|row|side))?(?=\s*[:.—]))?"
 )
 """Behind a label, words in brackets that work nothing, or the side: "(right side)", "RS"."""
-_END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
+_END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?!\s*\d{1,3}\s?[).:])(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
 _AIM = (
     r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"
     rf"|,\s+(?![^:\n]{{0,40}}\b\d* ?{_WORKED}\b)[a-z]+(?: [a-z]+){{0,2}}(?=\s*:\s)"

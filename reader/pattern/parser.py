@@ -8,6 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from reader.pattern.chain_rules import chain_rules
 from reader.pattern.cursor import Book, Special
 from reader.pattern.each_needle import needles_told
 from reader.pattern.filet import is_filet
@@ -21,13 +22,16 @@ from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.bullets import unbulleted
 from reader.text.chain_spaces import chains_first
 from reader.text.clean import CleanText, clean
+from reader.text.columns import without_columns
 from reader.text.crosses import starred
+from reader.text.foundations import with_chain
 from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows
 from reader.text.numbered import numbered
 from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.ribs import ribs_named
 from reader.text.same_length import (
+    joined_ligatures,
     with_ones,
     without_emphasis,
     without_front_matter,
@@ -77,29 +81,6 @@ GROUP_LINE = re.compile(
     re.MULTILINE | re.IGNORECASE,
 )
 """A group's meaning that begins with a number: "Shell (sh): 5 dc in next st"."""
-NO_COUNT = re.compile(
-    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b[^.\n]{0,60}\b(?:(?:do(?:es)? not|doesn't|don't"
-    r"|never|not)\s+count|(?:is|are) not a st(?:itch)?\b)",
-    re.IGNORECASE,
-)
-COUNTS = re.compile(
-    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b(?![^.\n]{0,50}(?:not|n't|never) count)"
-    r"(?:[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each|every|here|always|in all)"
-    r"|(?<=beg ch.\d)[^.\n]{0,30}\b(?:counts? as|stands? for)"
-    r"|(?<=beginning ch.\d)[^.\n]{0,30}\b(?:counts? as|stands? for))",
-    re.IGNORECASE,
-)
-TOP_OF_CHAIN = re.compile(
-    r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first|starting|\d)[- ]?(?:ch)?|(?:2nd"
-    r"|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?(?:beg|ch|turning|\d|first"
-    r"|starting|end))",
-    re.IGNORECASE,
-)
-TO_FIRST = re.compile(
-    r"join(?:ed)?(?: with (?:a )?(?:sl st|ss|slip stitch))? (?:to|in|into) (?:the )?(?:top of "
-    r")?first (?:hdc|dc|tr|sc|st)",
-    re.IGNORECASE,
-)
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
 _STITCH = r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
 ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|ch(?:ain)?s?\b(?:\s*\d+)?)"
@@ -313,29 +294,16 @@ def _defined_increase(name: str, low: str, craft: Craft) -> Stitch | None:
     return None
 
 
-def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
-    """What notes say of turning chains, by height; and whether joins show that chains count."""
-    rules: dict[int, bool] = {}
-    for shape, counts in ((NO_COUNT, False), (COUNTS, True)):
-        for found in shape.finditer(text):
-            said = found.group(1).lower()
-            rules[WORD_NUMBER.get(said) or int(said)] = counts
-    silent: bool | None = None
-    if TOP_OF_CHAIN.search(text):
-        silent = True
-    elif TO_FIRST.search(text):
-        silent = False
-    return rules, silent
-
-
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
     told = without_page_lines(without_links(without_front_matter(text)))
-    source = clean(with_ones(told))
-    plain = untabled(without_emphasis(with_usual_brackets(unmarked(unbulleted(source.text)))))
+    source = clean(joined_ligatures(with_ones(told)))
+    plain = with_usual_brackets(unmarked(unbulleted(source.text)))
+    plain = untabled(without_columns(without_emphasis(plain)))
     plain = with_times(without_multiples(plain))
-    plain = needles_as_rows(undotted(chains_first(starred(numbered(punctuated(plain))))))
+    plain = chains_first(starred(with_chain(numbered(punctuated(plain)))))
+    plain = needles_as_rows(undotted(plain))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = ribs_named(without_part_nouns(without_asides(without_stops(plain))))

@@ -141,10 +141,30 @@ def _joining(cur: Cursor, start: int) -> Place | None:
     return Place(Where.FIRST, cur.span(start), noun=_bare_noun(cur), text=cur.said(start))
 
 
+def _first_of(cur: Cursor) -> Place | None:
+    """ "first 3 dc": so many stitches from the first on."""
+    if cur.low() not in ("first", "1st") or cur.kind(1) != "num" or _comes_behind(cur):
+        return None
+    start, number = cur.at, cur.number(1)
+    cur.at += 2
+    noun = _bare_noun(cur)
+    take_after(cur)
+    return Place(Where.FIRST, cur.span(start), number or ONE, noun, text=cur.said(start))
+
+
+def _comes_behind(cur: Cursor) -> bool:
+    """Whether the number behind "first" counts the stitches to come: "skip first, 3 dc in next"."""
+    found = cur.stitch(2)
+    return found is not None and cur.low(2 + found.length) in ("in", "into")
+
+
 def _nth(cur: Cursor) -> Place | None:
     """ "1st st": one stitch, the first; "2nd dc" likewise one."""
     if cur.kind() != "ord":
-        return None
+        return _first_of(cur)
+    some = _first_of(cur)
+    if some is not None:
+        return some
     start, first = cur.at, cur.peek().value == 1
     cur.at += 1
     noun = _bare_noun(cur)

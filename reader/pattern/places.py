@@ -310,7 +310,8 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     """ "next 3 sts", "last st", "3rd ch from hook", "same space", "8 stitches following"."""
     start = cur.at
     said = _Said(each)
-    topped = "top" in (cur.low(-1), cur.low(-2), cur.low(-3))
+    before = {cur.low(-1), cur.low(-2), cur.low(-3)}
+    topped = "top" in before
     while not cur.done() and (_of_several(cur, said) or said.take(cur)):
         cur.at += 1
     noun, chain = find_noun_chain(cur)
@@ -324,6 +325,10 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     if each and said.number is None and said.determiner in AHEAD and cur.low(-1) in SEVERAL:
         # "in each of the following loops": all that are left.
         said.where = Where.EACH
+    if before & {"base", "foot"} and (noun in ("ch", "tch") or chain):
+        # "base of 3ch": the stitch that the first chain stands on.
+        take_after(cur)
+        return Place(Where.SAME, cur.span(start), ONE, "st", text=cur.said(start))
     if chain and topped and cur.low(-1) not in SPACE_NOUNS:
         # "top of the ch-3": the chain as a stitch, not its space.
         noun, chain = "tch", 0

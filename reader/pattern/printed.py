@@ -20,8 +20,8 @@ from reader.terms.numbers import SPELLED, word_number
 
 MORE_KINDS = re.compile(
     rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* "
-    rf"?sps?|corners?|[A-Z]\b))*\s*(?:total|in all|around|at each end|rem\w*|on needles?|each"
-    rf"|now)?\s*\.?$",
+    rf"?sps?|corners?|[A-Z]\b)|\s*\+\s*\d+ ?ch(?:ains?)?\b)*\s*(?:total|in all|around"
+    rf"|at each end|rem\w*|on needles?|each|now)?\s*\.?$",
     re.IGNORECASE,
 )
 FOLLOWS = re.compile(
@@ -184,6 +184,10 @@ ACT_BEHIND = re.compile(
     re.IGNORECASE,
 )
 """What may follow a total in its sentence: "85 sc, turn."."""
+REMARK_BEHIND = re.compile(
+    r"\s*\((?![^()]*\b(?:total|sts|stitches)\b)[^()\d]{0,12}[a-z][^()]{6,80}\)\s*$", re.IGNORECASE
+)
+"""Words in a bracket behind everything else: "= 3 tr (missed ch count as 1 tr)"."""
 LONGEST_TAIL = 110
 """Characters of a total without brackets."""
 
@@ -207,6 +211,8 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
     stripped = text.rstrip(" \n;")
     stops = [m.end() for m in re.finditer(r"\.(?=\s)|[a-z](?=[ ]*\n\s*[A-Z])", stripped)]
     stops += [m.start() for m in ACT_BEHIND.finditer(stripped)]
+    remark = REMARK_BEHIND.search(stripped)
+    stops += [remark.start()] if remark else []
     for end in [len(stripped), *stops]:
         last = stripped[max(0, end - LONGEST_TAIL) : end]
         tail = TAIL.search(last) if DIGIT.search(last) else None

@@ -35,6 +35,17 @@ OUT_OF_ONE = re.compile(
     r" (?:(?:out )?of|in|into|from|on) (?:1|one|same|that|the|a|each)(?: (?:st|stitch|loop))?"
 )
 """How many a place holds now, told behind them: "(3 sts in 1 st)"."""
+FIRST_AND_SPACE = re.compile(
+    r"(?:(?:=|is|as|for|makes|this is) )*(?:(?:first|1st|your first) (?:\d )?"
+    r"(?:htr|tr|dc|hdc|dtr|sc)"
+    r"(?: ?(?:\+|and|&|plus|,) (?:a )?(?:ch ?-? ?(?P<n>\d+)|(?P<m>\d+) ch)(?: sp| space)?)?"
+    r"|(?:1 |one |a )?(?:htr|tr|dc|hdc|dtr|sc) ?(?:\+|plus) (?:ch ?-? ?(?P<o>\d+)|(?P<p>\d+) ch))"
+)
+"""What the chain before the bracket stands for: "(first dc + ch 2)"."""
+SKIPPED_ARE = re.compile(
+    r"(?:the )?(?:first )?\d* ?(?:skipped|missed) (?:chs?|chains?|sts) ?(?:=|are|is|make|form)"
+)
+"""What the chains passed over stand for: "(5 skipped ch = dc, ch 1 and ...)"."""
 SAYING = frozenset(
     {"this", "these", "counts", "completed", "made", "see", "note",
      "right", "wrong", "side", "opposite", "always", "when"}
@@ -106,6 +117,11 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
     say nothing of it.
     """
     said = " ".join(lows)
+    told = FIRST_AND_SPACE.fullmatch(said)
+    if told is not None:
+        return True, told["n"] or told["m"] or told["o"] or told["p"] or ""
+    if SKIPPED_ARE.match(said):
+        return True, ""
     said = SERVES.sub("counts as", said)
     if NO_STITCH.match(said):
         return False, ""

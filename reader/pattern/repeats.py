@@ -197,7 +197,7 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     if cur.accept(*SO_ON):
         cur.accept(",")
         return _how_often(cur, "*", "")
-    if not cur.accept("rep", "repeat", "repeating", "reps"):
+    if not cur.accept("rep", "repeat", "repeating", "reps", "repeated"):
         if bare:
             return _bare(cur, start)
         cur.at = start
@@ -222,8 +222,13 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     return found
 
 
+REPEATS = ("rep", "repeat", "repeated")
+
+
 def _bare(cur: Cursor, start: int) -> Found | None:
-    if cur.low() in (",", ";") and cur.low(1) in ("rep", "repeat"):
+    if cur.low() == "repeated":
+        return find_repeat(cur)
+    if cur.low() in (",", ";") and cur.low(1) in REPEATS:
         cur.at += 1
         found = find_repeat(cur)
         if found is not None:

@@ -49,6 +49,8 @@ UP_TO_ROW = re.compile(
     rf"(?:the\s+)?(\d+)(?:st|nd|rd|th|d)\s+{_ROWS}",
     re.IGNORECASE,
 )
+_NO_NUMBER_OF = r"(?!\d|\s*(?:extra|more|fewer|less|sts?|stitches|sc|dc|hdc|tr|times)\b)"
+"""Behind a number: it is one of rows, not of stitches, "as row 3, 2 more sts each row"."""
 _LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
 SAME_AS = re.compile(
     rf"^\W*(?:(?:attach|join|with|using|change to|carry|behind|still|always)\b"
@@ -56,7 +58,7 @@ SAME_AS = re.compile(
     rf"(?:(?:same|exactly)\s+as|as|like|follow "
     rf"directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>last"
     rf"|previous|preceding|prev)\s+{_ROWS}|(?P<a>{_N}{_LIST}{_N})*)\s*(?:{_ROWS}|(?=[.,;]|$))"
-    rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+)*))\b(?P<rest>.*)$",
+    rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+{_NO_NUMBER_OF})*))\b(?P<rest>.*)$",
     re.IGNORECASE | re.DOTALL,
 )
 THE_SAME = re.compile(

@@ -40,15 +40,16 @@ WHOLE = re.compile(
     rf"?P<rest>.*)$",
     re.IGNORECASE,
 )
+_ROW = r"(?:row|rnd|round|rd)"
 TAIL = re.compile(
     rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
     rf"\s*[\(\[][\d,;\s]+[\)\]]|(?:/\d+)+)?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
     rf"\)\]]|(?:/\d+)+)?\s*(?P<bk>{STITCH}))(?:\b|(?<=[)\]]))(?P<rest>(?P<others>(?:\s*(?:and|,|,\s*and|&|\+)\s*\d+\s+"
     rf"(?:half )?(?:{_STITCH})\b(?!-))*)"
-    rf"(?:\s*(?:and|,|,\s*and|&|\+)\s*(?:\d+\s*)?(?:corner\s*)?"
+    rf"(?:\s*(?:and|,|,\s*and|&|\+|/)\s*(?:\d+\s*)?(?:corner\s*|cnr\s*)?"
     rf"(?:ch-\d+s?\b(?!\s*\w)|(?:ch[- ]?\d*\s*)?(?:corner\s*)?"
     rf"(?:sps?|spaces?|loops?|lps?|corners?|arches|picots?|sl sts?|ss)\b))*(?:\s*(?:on needles?"
-    rf"|rem(?:ain(?:ing)?)?|left|in all|total|on each "
+    rf"|rem(?:ain(?:ing)?)?|left|in all|total|(?:at (?:the )?end of|after|in) {_ROW} \d+|on each "
     rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
     re.IGNORECASE,
 )
@@ -78,7 +79,8 @@ SPOKEN = re.compile(
     r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
     r"(?:needles?|pins?|wires?)|on needle"
     r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)"
-    r"|in\s+(?:the\s+|a\s+)?(?:cent(?:er|re)\s+)?(?:circle|ring|round|rnd|row)))*\s*(?=:?[.!;),]|$)",
+    r"|in\s+(?:the\s+|a\s+)?(?:cent(?:er|re)\s+)?(?:circle|ring|round|rnd|row)"
+    r"|all (?:a)?round|around))*\s*(?=:?(?:[.!;)]|,(?!\s*(?:\d+ ?)?ch\b))|$)",
     re.IGNORECASE,
 )
 
@@ -128,8 +130,30 @@ FOR_ROWS = re.compile(
 """Behind a total, for how many rows it stands: "(34 sc for 17 rows)", "(28 every time)"."""
 
 
+AND_FIRST_CHAIN = re.compile(r"(?:\+|and|plus) ?(?:the )?[2-5][ -]?ch(?:ain)?s?\.?")
+"""Behind the stitches, the chain that stands for one more: "(15 tr + 3 ch)"."""
+
+
 def _numbers(first: str, more: str) -> tuple[int, ...]:
     return tuple(int(n[:6]) for n in re.findall(r"\d+", first + " " + (more or "")))
+
+
+CHANGE = re.compile(
+    r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc(?!h)|dec)\w*['’]?d?\b.{0,20}$|^(inc(?!h)"
+    r"|dec)\w*\s+(\d+)\s*(?:sts?)?$",
+    re.IGNORECASE,
+)
+
+
+def _change(text: str, start: int, end: int) -> Printed | None:
+    """How many stitches more or fewer a bracket tells of: "4 inc", "dec 2 sts"."""
+    change = CHANGE.match(text)
+    if change is None:
+        return None
+    number = int(change.group(1) or change.group(4))
+    sign = 1 if (change.group(2) or change.group(3)).lower() == "inc" else -1
+    sides = 2 if re.search(r"\b(?:each|both) (?:end|side)", text, re.IGNORECASE) else 1
+    return Printed(start, end, (number * sides,), change=sign)
 
 
 def bracket_total(body: str, start: int, end: int) -> Printed | None:
@@ -137,17 +161,9 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     text = " ".join(body.split()).strip(".")
     if text.isdecimal():
         return Printed(start, end, (int(text[:6]),))
-    change = re.match(
-        r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc(?!h)|dec)\w*['’]?d?\b.{0,20}$|^(inc(?!h)"
-        r"|dec)\w*\s+(\d+)\s*(?:sts?)?$",
-        text,
-        re.IGNORECASE,
-    )
-    if change:
-        number = int(change.group(1) or change.group(4))
-        sign = 1 if (change.group(2) or change.group(3)).lower() == "inc" else -1
-        sides = 2 if re.search(r"\b(?:each|both) (?:end|side)", text, re.IGNORECASE) else 1
-        return Printed(start, end, (number * sides,), change=sign)
+    change = _change(text, start, end)
+    if change is not None:
+        return change
     found = WHOLE.match(text)
     if not found:
         return None
@@ -155,6 +171,9 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     rest = FOR_ROWS.sub("", rest)
     kind = re.sub(r"[\s.]+", " ", (found.group("kind") or "").lower()).strip()
     numbers = _numbers(found.group("n"), found.group("more"))
+    if AND_FIRST_CHAIN.fullmatch(rest):
+        # The chain that begins the round is a stitch, told apart.
+        return Printed(start, end, tuple(one + 1 for one in numbers), kind)
     if rest.startswith(OF_EACH) or (kind and SECTIONS.match(rest)):
         return Printed(start, end, numbers, kind, each=True)
     if re.match(

@@ -18,8 +18,13 @@ ONE_OF_THEM = re.compile(
 """Before the number, these tell that it is of chains and not of spaces."""
 
 
+PARTED = re.compile(r"\b(?P<ch>ch) -(?P<n>\d)(?= ?(?:sp|lp|loop))", re.IGNORECASE)
+"""A space in the name that a copy put in: "ch -2 sp"."""
+
+
 def chains_first(text: str) -> str:
     """The text with the number behind its chains; "2 ch sps" may be two spaces and stays."""
+    text = PARTED.sub(lambda found: f"{found['ch']}-{found['n']} ", text)
     return SPACE_OF.sub(_turned_about, text)
 
 

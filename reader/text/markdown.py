@@ -9,6 +9,11 @@ import re
 
 BOLD = re.compile(r"^[ \t>]*\*\*(?=\S)[^*\n]{1,80}?(?<=\S)\*\*(?=[ \t:.]*[^\s:.])", re.MULTILINE)
 """Bold at the start of a line is a label; in the middle of one it may be no more than weight."""
+BOLD_TOTAL = re.compile(
+    r"\*\*(?P<words>[(\[=]? ?\d(?:(?!\b(?:in|next|rep)\b)[^*\n]){0,60}?)\*\*(?=[ \t.]*$)",
+    re.MULTILINE,
+)
+"""A total in bold at a line's end."""
 SLANTED = re.compile(r"(?<![*\\\w])\*(?=\S)(?P<words>[^*\n\\]{1,80}?)(?<=[^\s\\])\*(?![*\w])")
 HEAVY = re.compile(
     r"(?<![\w=])=(?=[A-Za-z]|\d+(?:st|nd|rd|th|ST|ND|RD|TH)\b)(?P<words>[^=]{1,60}?)(?<=[\w.:)])=(?![\w=])"
@@ -26,6 +31,7 @@ def unmarked(text: str) -> str:
     text = PICTURE.sub(lambda m: " " * len(m.group()), text)
     text = HEAVY.sub(lambda m: f" {m['words']} ", text)
     text = BOLD.sub(lambda m: m.group().replace("**", "  "), text)
+    text = BOLD_TOTAL.sub(lambda m: f"  {m['words']}  ", text)
     if "\\*" in text:
         # Only where stars are kept by a stroke is every other star a mark of weight.
         text = SLANTED.sub(lambda m: f" {m['words']} ", text)

@@ -47,6 +47,18 @@ def with_ones(text: str) -> str:
     return TEN.sub("in", ELL_DIGIT.sub("1", OHS.sub("0", ELL.sub("1", text))))
 
 
+LIGATURES = re.compile(
+    r"\b(?P<first>[Ff]i|ti|ffi) (?P<rest>(?<=[Ff]i )[a-z]+|(?<=ti )(?:mes?|ght\w*|ll|ps?|tch\w*)"
+    r"|(?<=ffi )[a-z]+)\b"
+)
+"""Letters that print as one, after which a copy put a space: "fi rst", "ti mes"."""
+
+
+def joined_ligatures(text: str) -> str:
+    """The text with such words in one piece, and the space behind them."""
+    return LIGATURES.sub(lambda found: f"{found['first']}{found['rest']} ", text)
+
+
 EMPHASIS = re.compile(r"(?<!\w)__?(?=\S)|(?<=[^\s_])__?(?!\w)")
 
 

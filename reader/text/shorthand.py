@@ -15,6 +15,11 @@ BARE_TIMES = re.compile(
 )
 
 
+RPT = re.compile(r"\brpt\b", re.IGNORECASE)
+"""Short for repeat, as some write it."""
+
+
 def with_times(text: str) -> str:
-    """The text with an x before such a number, in the place of the space."""
+    """The text with an x before such a number, in the place of the space; "rpt" is "rep"."""
+    text = RPT.sub("rep", text)
     return BARE_TIMES.sub(lambda found: f"{found['body']}x{found['times']}", text)

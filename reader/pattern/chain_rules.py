@@ -1,0 +1,58 @@
+"""What a pattern's notes say of its turning chains: "ch 3 counts as dc throughout", "ch 1 is not a
+stitch", "3ch counts as first tr".
+"""
+
+from __future__ import annotations
+
+import re
+
+WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
+_TALL = r"(?:dc|tr|hdc|htr|dtr|sc|double|treble|half|st\b|stitch)"
+CHAIN_LINE = re.compile(
+    r"^[^\w\n]*(?:note[:.]? )?(?:(?:the|every|each|all|your|beg|beginning|starting|start|first"
+    r"|turning|initial)\W+)*(?:ch(?:ain)?[- ]?(\d)|(\d)[- ]?ch)\W{0,3}"
+    r"(?:(?:at|in) (?:the )?(?:start|beg\w*)(?: of (?:each|every|a|the)? ?\w+)? )?"
+    r"(?:(?:always |will )?counts? as|stands? for|is|are|=) (?:always )?(?:an? |the |your |1 |one "
+    rf"|first |1st )*{_TALL}[^.\n\d]{{0,40}}\.?[ ]*$",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""A line that only says what the chain at a row's start stands for."""
+NO_COUNT = re.compile(
+    r"(?:\bch(?:ain)?[- ]?(\d|one|two|three)\b|\b(\d)[ -]?ch\b)[^.\n]{0,60}"
+    r"\b(?:(?:do(?:es)? not|doesn't|don't"
+    r"|never|not)\s+count|(?:is|are) not a st(?:itch)?\b)",
+    re.IGNORECASE,
+)
+COUNTS = re.compile(
+    r"\bch(?:ain)?[- ]?(\d|one|two|three)\b(?![^.\n]{0,50}(?:not|n't|never) count)"
+    r"(?:[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each|every|here|always|in all)"
+    r"|(?<=beg ch.\d)[^.\n]{0,30}\b(?:counts? as|stands? for)"
+    r"|(?<=beginning ch.\d)[^.\n]{0,30}\b(?:counts? as|stands? for))",
+    re.IGNORECASE,
+)
+TOP_OF_CHAIN = re.compile(
+    r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first|starting|\d)[- ]?(?:ch)?|(?:2nd"
+    r"|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?(?:beg|ch|turning|\d|first"
+    r"|starting|end))",
+    re.IGNORECASE,
+)
+TO_FIRST = re.compile(
+    r"join(?:ed)?(?: with (?:a )?(?:sl st|ss|slip stitch))? (?:to|in|into) (?:the )?(?:top of "
+    r")?first (?:hdc|dc|tr|sc|st)",
+    re.IGNORECASE,
+)
+
+
+def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
+    """What notes say of turning chains, by height; and whether joins show that chains count."""
+    rules: dict[int, bool] = {}
+    for shape, counts in ((NO_COUNT, False), (COUNTS, True), (CHAIN_LINE, True)):
+        for found in shape.finditer(text):
+            said = next(one for one in found.groups() if one).lower()
+            rules[WORD_NUMBER.get(said) or int(said)] = counts
+    silent: bool | None = None
+    if TOP_OF_CHAIN.search(text):
+        silent = True
+    elif TO_FIRST.search(text):
+        silent = False
+    return rules, silent

@@ -1,0 +1,18 @@
+"""Clean text -> the same text, length kept, with a foundation that is told as a number read as its
+chain: "Foundation ch: 24" -> "ch 24".
+"""
+
+from __future__ import annotations
+
+import re
+
+FOUNDATION = re.compile(
+    r"^(?P<lead>[ \t]*)(?:foundation|starting|start|beginning|beg|base)[ -]?(?:ch(?:ain)?s?)?"
+    r"[ ]?[:=—-][ ]?(?P<n>\d{1,4})(?:[ ]?ch(?:ain)?s?)?(?=[ ]*(?:[.(;,\n]|$))",
+    re.IGNORECASE | re.MULTILINE,
+)
+
+
+def with_chain(text: str) -> str:
+    """The text with such lines as a chain of so many; any other text as it is."""
+    return FOUNDATION.sub(lambda m: f"{m['lead']}ch {m['n']}".ljust(len(m.group())), text)
