@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 
+from reader.pattern.around import around_alone
 from reader.pattern.between import behind_space, between_all
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.each_needle import find_each_needle
@@ -22,14 +23,12 @@ from reader.pattern.place_nouns import (
 )
 from reader.pattern.place_words import (
     AFTER_IT,
-    AROUND,
     CHAIN_NOUNS,
     DETERMINERS,
     LOOP_ONLY,
     PASSED_OVER,
     PREPOSITIONS,
     RING_WORDS,
-    ROW_WORDS,
     SPACE_NOUNS,
     STITCH_NOUNS,
     TOPS,
@@ -102,7 +101,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
     to_last = to_last_of(cur)
     if to_last is not None:
         return to_last
-    if _around_alone(cur):
+    if around_alone(cur):
         return Place(Where.REST, here)
     saw = bare or _prepositions(cur)
     cur.accept("only")
@@ -162,37 +161,6 @@ def _ring(cur: Cursor) -> int:
             return length
     cur.at = at
     return 0
-
-
-def _around_alone(cur: Cursor) -> bool:
-    length = cur.any_words(AROUND)
-    if not length and cur.low() == "all" and cur.low(1) in (*STOPS, ""):
-        length = 1
-    if not length:
-        return False
-    after = cur.peek(length)
-    nexts = cur.low(length)
-    if nexts in ("next", "first", "last", "each", "post", "same", "every", "1st") or after.kind in (
-        "num",
-        "ord",
-    ):
-        return False
-    if nexts == "the" and cur.low(length + 1) in ("next", "post", "last", "first", "stem"):
-        return False
-    if cur.low() in ("even", "plain", "straight", "round") and nexts in ("row", "rows", "sts"):
-        return False
-    stitch = cur.stitch(length)
-    if (
-        stitch is not None
-        and cur.low() == "around"
-        and after.spaced
-        and cur.low(length) not in ("k", "p")
-    ):
-        return False
-    cur.at += length
-    while cur.low() in ROW_WORDS and cur.low(1) not in ("next",):
-        cur.at += 1
-    return True
 
 
 def _each(cur: Cursor, here: object) -> Place:
