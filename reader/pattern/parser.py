@@ -84,7 +84,7 @@ GROUP_LINE = re.compile(
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
 _STITCH = r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
 ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|ch(?:ain)?s?\b(?:\s*\d+)?)"
-_GROUP_NAME = r"(?P<name>shell|fan|group|v[- ]?st|scallop|corner)"
+_GROUP_NAME = rf"(?P<name>(?:{_STITCH} )?(?:shell|fan|group|v[- ]?st|scallop|corner))"
 _INTO = r"(?:\s+in\s+(?:the\s+)?(?:next|same)\s+(?:st|stitch|sp|ch))?"
 NAMED_BEHIND = re.compile(
     rf"(?<!\d)(?<!next )(?<!of )(?<!the )(?<!each )(?P<list>\d+\s+{_STITCH}{_INTO}"

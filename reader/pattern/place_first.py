@@ -53,7 +53,29 @@ def entered(cur: Cursor) -> bool:
     if skip_loop_words(cur) and cur.low() in (",", ";", ":"):
         return True
     cur.at = at
+    if cur.low() in OVER and find_place(cur) is not None and cur.low() == "," and _into_below(cur):
+        return True
+    cur.at = at
     return False
+
+
+OVER = ("over", "around", "across", "behind", "before")
+BELOW = frozenset(["skipped", "missed", "below", "starting", "foundation", "previous"])
+FAR = 14
+"""Tokens of the instruction behind "working over ch 1" that may say where it goes."""
+
+
+def _into_below(cur: Cursor) -> bool:
+    """Whether the next instruction goes into a stitch farther down: "working over ch 1, sc in
+    skipped st", so that what it goes over is no place of its own.
+    """
+    ahead = 1 + (cur.low(1) == "long") + (cur.kind(1) == "num")
+    found = cur.stitch(ahead)
+    if found is None or cur.low(ahead + found.length) not in ("in", "into", "around"):
+        return False
+    lows = [cur.low(ahead + far) for far in range(FAR)]
+    clause = lows[: lows.index(",")] if "," in lows else lows
+    return bool(BELOW & set(clause))
 
 
 def inverted(cur: Cursor, start: int) -> Node | None:
