@@ -31,6 +31,7 @@ from reader.counts.on_hand import count_of, had, left_aside, left_by, stated_in,
 from reader.counts.patterned import edge_beside, unit_before
 from reader.counts.printed_loops import take_printed_loops
 from reader.counts.questions import ask_of_total
+from reader.counts.quoted_parts import with_parts
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
 from reader.counts.solve import best
@@ -124,7 +125,7 @@ class Ledger:
 
     def plain(self, row: WrittenRow) -> None:
         """A row of instructions, once for each number of its label."""
-        entry = self.read(row)
+        entry = with_parts(self, self.read(row))
         if not self.rows and self.below.stitches is None:
             entry = replace(entry, nodes=without_knot(entry.nodes))
         rows = any(isinstance(one, Edge) and one.rows > 1 for one in entry.nodes)

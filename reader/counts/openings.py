@@ -13,6 +13,11 @@ SPACES = frozenset({"sp", "corner"})
 UNITS = frozenset({"group", "shell", "fan", "v-st"})
 """Groups that are gone into as one thing, at their middle."""
 LOOP = re.compile(r"\b(?:loops?|lps?|ch(?:ain)?s?)\b")
+CENTER = re.compile(
+    r"^(?:in|into|on|over)? ?(?:the )?(?:cent(?:er|re)|middle|\d(?:st|nd|rd|th)|top) "
+    r"(?:h ?d ?c|d ?c|s ?c|tr|st)\b"
+)
+"""A stitch in a group's middle."""
 BETWEEN = re.compile(r"\b(?:between|bet)\b")
 
 
@@ -21,6 +26,9 @@ def is_opening(place: Place, walk: Walk) -> bool:
     if place.noun in SPACES:
         # Older patterns call the place of a stitch a space; a row without spaces can mean no other.
         return not walk.known or walk.opened
+    if place.noun == "group" and CENTER.match(place.text.lower()) and walk.told_ahead():
+        # "center dc of next dc group": a stitch of a group told stitch by stitch.
+        return False
     return place.noun in UNITS and walk.united
 
 

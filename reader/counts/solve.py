@@ -299,7 +299,9 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
         tally.make(left, "st")
     fits: bool | None = None
     if walk.known and not tally.unread and not tally.unsure:
-        fits = left == 0 and walk.short == 0 and tally.uneven is None and not walk.lacking
+        beyond = walk.beyond()
+        spare = (0, walk.before, beyond, walk.before + beyond) if beyond else (0,)
+        fits = left in spare and walk.short == 0 and tally.uneven is None and not walk.lacking
         fits = fits and not tally.squares_left
     return Solved(count, fits, left, choice, tally, chained, next_chain)
 

@@ -291,6 +291,19 @@ class Walk:
         if self.known and not self.takes and len(self._runs) > 1 and not self._runs[0].is_stitch:
             self._lie(self._runs[1:] + self._runs[:1])
 
+    def beyond(self) -> int:
+        """Stitches ahead that nothing is worked into: those before where the round began, and the
+        rest of the group whose middle was the last to be worked into.
+        """
+        gone = self._runs[self.at - 1] if 0 < self.at <= len(self._runs) and not self.into else None
+        rest = 0
+        if gone is not None and not gone.is_stitch and gone.unit and self.at < len(self._runs):
+            half = self._runs[self.at - 2] if self.at > 1 else None
+            own = self._runs[self.at]
+            if own.is_stitch:
+                rest = min(own.n, half.n if half is not None and half.is_stitch else own.n)
+        return rest
+
     def leave_loop(self) -> None:
         """A row that begins at the top of a loop goes past it, and past the stitch beside it."""
         if not self.known or self.takes or self.space_takes:
@@ -319,6 +332,10 @@ class Walk:
     def unit_ahead(self, name: str) -> bool:
         """Whether the middle of a group of that name lies ahead."""
         return self._last("unit", name) >= self.at
+
+    def told_ahead(self) -> bool:
+        """Whether a group that is told stitch by stitch lies ahead."""
+        return self._last("told", True) >= self.at
 
     def units_ahead(self, name: str) -> int:
         """How many groups of that name lie ahead; where none is named so, how many of any name."""

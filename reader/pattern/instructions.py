@@ -37,6 +37,7 @@ from reader.pattern.omitting import last_pass_cut, omitted
 from reader.pattern.passing import find_chain, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.plain_work import find_plain_work, told_to_leave
+from reader.pattern.quoting import find_quoted
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import count_after, find_repeat, passes_to, times_before
 from reader.pattern.shorthand import find_shorthand
@@ -105,6 +106,11 @@ def read_group(cur: Cursor) -> tuple[Node, ...]:
     return tuple(in_it(one) for one in reading.made)
 
 
+def read_ending(cur: Cursor) -> tuple[Node, ...]:
+    """The instructions behind "ending with": to the next full stop or semicolon."""
+    return _Reading(cur).until_stop()
+
+
 class _Reading:
     """The list being read, its stars, and words that make no sense yet."""
 
@@ -145,7 +151,7 @@ class _Reading:
         if self.times_alone() or (not self.stars and all_around(cur, self.made, self.clause)):
             return
         node = (
-            self.repeat() or find_drawn_up(cur)
+            find_quoted(cur, read_ending) or self.repeat() or find_drawn_up(cur)
             or self.bracket()
             or find_shorthand(cur)
             or find_needle(cur)
@@ -319,11 +325,7 @@ class _Reading:
         body = tuple(self.made[index:])
         del self.made[index:]
         self.stars = [(label, at) for label, at in self.stars if at <= index]
-        ending: tuple[Node, ...] = ()
-        if found.ending:
-            tail = _Reading(self.cur)
-            tail.made = []
-            ending = tail.until_stop()
+        ending = read_ending(cur) if found.ending else ()
         if not body:
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         if found.goal:

@@ -130,7 +130,15 @@ def _named(cur: Cursor, at: int) -> tuple[str, int] | None:
         return "sp", found.length + 1
     if after in GROUP_NOUNS:
         return "group", found.length + 1
-    return found.stitch.name, found.length + (after in STITCH_NOUNS)
+    name = found.stitch.name
+    if found.special is not None and name.split()[-1] in OF_PLACE:
+        # "5 dc in next dc shell": a shell, of whatever stitches.
+        name = name.split()[-1]
+    return name, found.length + (after in STITCH_NOUNS)
+
+
+OF_PLACE = ("shell", "fan")
+"""Groups that a pattern may name by their stitch as well."""
 
 
 def _plain(cur: Cursor, at: int) -> tuple[str, int]:

@@ -322,7 +322,7 @@ MADE_BEHIND = (
     "already worked in", "already worked into", "just worked in", "just worked into",
     "already used", "just used",
 )  # fmt: skip
-OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch")
+OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch", "of end ch", "of last ch")
 
 
 def _of_next_group(cur: Cursor) -> None:

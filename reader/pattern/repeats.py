@@ -309,6 +309,11 @@ def _how_far(cur: Cursor) -> Place | None:
     return further or place
 
 
+def ends_with(cur: Cursor) -> bool:
+    """Whether an "ending with" stands here, its words taken."""
+    return _ending(cur)[0]
+
+
 def _ending(cur: Cursor) -> tuple[bool, bool]:
     start = cur.at
     cur.accept(*MANNERS)

@@ -275,6 +275,19 @@ class LeaveRest:
     words: str
 
 
+@dataclass(frozen=True, slots=True)
+class Quoted:
+    """A part of another row: what its star repeats, or with `rest` all that follows what this row
+    has so far. number: of that row, 0 for the one before. ending: what ends it here.
+    """
+
+    span: Span
+    words: str
+    number: int
+    rest: bool = False
+    ending: tuple[Node, ...] = ()
+
+
 Node = (
     Work
     | Chain
@@ -290,4 +303,5 @@ Node = (
     | Unread
     | ShortTurn
     | LeaveRest
+    | Quoted
 )
