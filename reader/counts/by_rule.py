@@ -247,6 +247,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         grow(ledger, row, rule, upto)
     else:
         repeat(ledger, row, rule, upto)
+        chain_at_end(ledger, rule)
     rest = row.start + rule.end
     ask_of_list(ledger, replace(row, end=rest), here)
     after = ledger.text[rest : row.end]
@@ -280,8 +281,8 @@ def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
 
 
 LAST_CHAIN = re.compile(
-    r"\bend(?:ing)? (?:the )?last (?:row|rnd|round) (?:with |in )?(?:a )?ch(?:ain)? (?:of )?(\d{1,3})\b"
-    r"|\bch (\d{1,3}) at (?:the )?end of (?:the )?last (?:row|rnd|round)\b", re.IGNORECASE
+    r"\bend(?:ing)? (?:the )?last (?:row|rnd|round) (?:with |in )?(?:a )?ch(?:ain)? (?:of )?"
+    r"(\d{1,3})\b|\bch (\d{1,3}) at (?:the )?end of (?:the )?last (?:row|rnd|round)\b", re.IGNORECASE
 )
 """What the last of several rows is ended with, "ending last row ch 5, turn"."""
 
@@ -343,7 +344,6 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         # Its numbers grow from row to row: only what it gained tells.
         entries = [replace(one, told=one.told or one.gain is not None) for one in entries]
     over_and_over(ledger, entries, times, goal, span)
-    chain_at_end(ledger, rule)
     ledger.check_total(row, rule.start, rule.end)
 
 

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.counted import Verdict
 from reader.counts.entries import Entry, numbers_of
+from reader.counts.fabric import Run
 from reader.counts.foundation import begins_anew, is_start, start_row, started
 from reader.pattern.tree import Act, Chain, Deed
 from reader.terms.stitches import Craft
@@ -51,6 +52,8 @@ def start(ledger: Ledger, entry: Entry) -> None:
     stated = ledger.stated(entry)[0]
     runs_on = ledger.text[: entry.row.start].rstrip()[-1:] == ","
     below, size = ledger.below, ledger.size
+    if added_at_edge(ledger, entry):
+        return
     afresh = not runs_on and begins_anew(entry.nodes, words, below, size, craft, stated)
     ledger.below, count, moves = started(entry.nodes, below, size, craft, afresh)
     label = "Cast on" if craft is Craft.KNITTING else "Foundation" if count is not None else "Start"
@@ -62,6 +65,26 @@ def start(ledger: Ledger, entry: Entry) -> None:
     chain = next((one for one in entry.nodes if isinstance(one, Chain)), None)
     if entry.row.mark is not None and chain is not None:
         _number(ledger, entry, chain, stated)
+
+
+def added_at_edge(ledger: Ledger, entry: Entry) -> bool:
+    """ "Attach a length of yarn to the beginning, ch 8, cut yarn": books chains that are added at
+    the far edge of the row on hand; False where a line is no such thing.
+    """
+    deeds = {one.deed for one in entry.nodes if isinstance(one, Act)}
+    chain = next((one for one in entry.nodes if isinstance(one, Chain)), None)
+    joined = Deed.COLOUR in deeds or Deed.JOIN in deeds
+    if chain is None or not joined or Deed.FINISH not in deeds or not ledger.below.stitches:
+        return False
+    number = chain.number.at(ledger.size)
+    below, span = ledger.below, ledger.span(entry.row.start, entry.row.end)
+    ledger.below = replace(
+        below, runs=(*below.runs, Run("ch", number)), stitches=ledger.below.stitches + number
+    )
+    words = ledger.words(entry.row.start, entry.row.end)
+    moves = started(entry.nodes, below, ledger.size, ledger.pattern.craft, True)[2]
+    ledger.rows.append(start_row("Start", ledger.is_round, words, span, None, moves))
+    return True
 
 
 def _number(ledger: Ledger, entry: Entry, chain: Chain, stated: int | None) -> None:
