@@ -237,17 +237,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         labelled = False
     if rule.goal is None and ledger.pattern.craft is Craft.KNITTING:
         rule = replace(rule, goal=whole_of_part(ledger, ledger.text[cut : row.end]))
-    if labelled and rule.kind in ("last", "rows") and rule.times is None:
-        repeat_into(ledger, row, rule)
-    elif rule.kind == "turns":
-        turns(ledger, row, rule)
-    elif rule.kind in ("even", "fabric"):
-        evenly(ledger, row, rule)
-    elif rule.kind == "grow":
-        grow(ledger, row, rule, upto)
-    else:
-        repeat(ledger, row, rule, upto)
-        chain_at_end(ledger, rule)
+    _by_kind(ledger, row, rule, upto, labelled)
     rest = row.start + rule.end
     ask_of_list(ledger, replace(row, end=rest), here)
     after = ledger.text[rest : row.end]
@@ -263,6 +253,23 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     works = (ACTION.search(after) or plain_rows_only(after)) and len(after.split()) >= least
     if works or FURTHER.match(after) or THEN_EVERY.match(after):
         _add_one(ledger, WrittenRow(None, rest, row.end), upto, evens)
+
+
+def _by_kind(
+    ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, labelled: bool
+) -> None:
+    """The rows that a rule stands for."""
+    if labelled and rule.kind in ("last", "rows") and rule.times is None:
+        repeat_into(ledger, row, rule)
+    elif rule.kind == "turns":
+        turns(ledger, row, rule)
+    elif rule.kind in ("even", "fabric"):
+        evenly(ledger, row, rule)
+    elif rule.kind == "grow":
+        grow(ledger, row, rule, upto)
+    else:
+        repeat(ledger, row, rule, upto)
+        chain_at_end(ledger, rule)
 
 
 def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
@@ -282,7 +289,8 @@ def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
 
 LAST_CHAIN = re.compile(
     r"\bend(?:ing)? (?:the )?last (?:row|rnd|round) (?:with |in )?(?:a )?ch(?:ain)? (?:of )?"
-    r"(\d{1,3})\b|\bch (\d{1,3}) at (?:the )?end of (?:the )?last (?:row|rnd|round)\b", re.IGNORECASE
+    r"(\d{1,3})\b|\bch (\d{1,3}) at (?:the )?end of (?:the )?last (?:row|rnd|round)\b",
+    re.IGNORECASE,
 )
 """What the last of several rows is ended with, "ending last row ch 5, turn"."""
 

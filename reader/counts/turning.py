@@ -51,6 +51,9 @@ def chain_options(
         return [told[height]]
     known = True if height >= 3 and mirrored(ends.body, size) else None
     known = chain_is_worked(coming) if known is None and height >= 3 else known
+    if work is not None and work.place.where is Where.SAME:
+        # "Sl st in shell, ch 6, dc in same": the next row ends in the opening beside the chain.
+        known = known or None
     known = held.get(height) if known is None else known
     if known is None:
         return _by_height(height, tall, work, ends.body, size, silent)
