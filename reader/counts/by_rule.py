@@ -21,8 +21,8 @@ from reader.counts.listed import ask_of_list
 from reader.counts.named_rows import called_by_name
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
 from reader.counts.nearing import distance, nearer, reached, sections_of, whole_goal
+from reader.counts.other_ends import chain_at_end, differing
 from reader.counts.questions import ask_how_often, ask_of_same_time
-from reader.counts.quoted_parts import with_end
 from reader.counts.remaining import hold_against
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import note_spot, same_as_piece
@@ -36,7 +36,6 @@ from reader.pattern.rule import Rule
 from reader.pattern.rule_words import ROW_NAMED
 from reader.pattern.rules import find_rule, plain_rows_only
 from reader.pattern.totals import PLAIN_KINDS, STITCHES
-from reader.pattern.tree import Node, Unread
 from reader.terms.stitches import Craft
 
 MEASURES = re.compile(r"\buntil\b[^.;]*\b(?:measures?|long|inch(?:es)?|cm|in\.)\b", re.IGNORECASE)
@@ -200,27 +199,6 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     chain_at_end(ledger, rule)
 
 
-OTHER_END = re.compile(
-    r"\b(?:but|except|only)\s+(?:(?:to|that|by)\s+)?end(?:ing|s)?\s+(?:(?:the |last |each )*"
-    r"(?:row|rnd|round|repeat)\s+)?(?:with\s+|in\s+)?(?P<end>.+)$",
-    re.IGNORECASE | re.DOTALL,
-)
-"""A row that is quoted with another end."""
-
-
-def differing(
-    ledger: Ledger, entry: Entry, nodes: tuple[Node, ...], rule: Rule
-) -> tuple[Node, ...]:
-    """The row that is quoted with what differs: another end; other differences are not read."""
-    ended = OTHER_END.search(ledger.text, entry.row.start, entry.row.end)
-    if ended is not None:
-        end = ledger.read(WrittenRow(None, ended.start("end"), entry.row.end)).nodes
-        found = with_end(ledger, entry, nodes, end)
-        if found is not None:
-            return found
-    return (*nodes, Unread(ledger.span(entry.row.start, entry.row.end), rule.rest.strip()))
-
-
 def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: Evens) -> None:
     """Instructions, then a rule, then what follows it."""
     cut, here = row.start + rule.start, len(ledger.rows)
@@ -285,21 +263,6 @@ def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
             mine = index + 1 == len(numbers) or not entry.gain
             total = groups if mine else ()
             ledger.work(replace(entry, row=row, printed=total, quoted=True), number)
-
-
-LAST_CHAIN = re.compile(
-    r"\bend(?:ing)? (?:the )?last (?:row|rnd|round) (?:with |in )?(?:a )?ch(?:ain)? (?:of )?"
-    r"(\d{1,3})\b|\bch (\d{1,3}) at (?:the )?end of (?:the )?last (?:row|rnd|round)\b",
-    re.IGNORECASE,
-)
-"""What the last of several rows is ended with, "ending last row ch 5, turn"."""
-
-
-def chain_at_end(ledger: Ledger, rule: Rule) -> None:
-    """The chain that the last of the rows called back is turned with, where the words tell it."""
-    found = LAST_CHAIN.search(" ".join(rule.rest.split()))
-    if found is not None:
-        ledger.carried = int(found[1] or found[2])
 
 
 def body_of(ledger: Ledger, rule: Rule) -> list[Entry]:
