@@ -147,7 +147,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
 
 
 TOTAL_ALONE = re.compile(
-    r"[.;:)\s]*[\[(]?\s*\d+\s*(?:sts?|stitches|sc|s c|dc|d c|tr|htr|hdc)\b\s*[\])]?\.?(?=\s|$)",
+    r"[.;:)\s]*[\[(]?\s*(?!\d*1st\b)\d+\s*(?:sts?|stitches|sc|s c|dc|d c|tr|htr|hdc)\b"
+    r"\s*[\])]?\.?(?=\s|$)",
     re.IGNORECASE,
 )
 """A sentence behind a rule that is only the total."""
@@ -359,7 +360,12 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         why = "how many rows these are is not known"
         knits = ledger.pattern.craft is Craft.KNITTING
         unknown = rule.step or rule.paced or (knits and steps_of(counts, rule)[0])
-        ledger.even(-1 if unknown else ledger.below.stitches, row.mark, start, end, why, True)
+        told = rule.goal if knits and unknown and sections < 2 and not rule.between else None
+        if told is not None:
+            why = f"{why}; {told} stitches are taken from the words"
+            unknown = False
+        count = -1 if unknown else told or ledger.below.stitches
+        ledger.even(count, row.mark, start, end, why, True)
         ledger.doubted = True
         if (unknown or rule.endless) and not ledger.printed(ledger.text[start : row.end])[0]:
             ask_how_often(ledger, row, start, end)

@@ -83,6 +83,8 @@ AS_FOLLOWS = re.compile(
     r"(?![^.;:]*?\d\s*(?:sts?|stitches|times|rows?|rnds?|rounds?|in)\b)[^.;:,]{0,70}?"
     r"\b(?:as\s+follows|in\s+(?:the\s+following|this)\s+(?:manner|way)|thus)"
     r"\s*(?:[:—-]+|\.-+)"
+    r"|^\W*(?:(?:then|and|now|next)\s+)*(?:narrow|decrease|dec|increase|inc|widen|shape)\s+"
+    r"(?:for|at|off)\b[^.;:,\d]{0,40}:(?=\s)"
     r"|\b(?:knit|work|make|purl|pearl)\s+(?:a|an|one|1|another|the\s+next)\s+(?:\w+\s+){0,2}"
     r"(?:row|round)\s*,?\s+by\b(?=\s+\w+ing\b)",
     re.IGNORECASE,

@@ -8,7 +8,7 @@ import re
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.drops import find_drop
-from reader.pattern.tree import Act, Node, Num, Place, Where, Work
+from reader.pattern.tree import Act, Node, Num, Place, Unread, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.numbers import UNITS
 from reader.terms.stitches import Craft
@@ -27,14 +27,12 @@ def find_cable(cur: Cursor, made: list[Node]) -> Node | None:
     """
     if cur.book.craft is not Craft.KNITTING:
         return None
-    start = cur.at
-    node = find_drop(cur) or _ribbed(cur, start)
-    if node is None:
-        cur.at = start
-        node = _off_the_needle(cur, start, made)
-    if node is None:
-        cur.at = start
-        node = _crossed(cur, start)
+    start, node = cur.at, find_drop(cur)
+    for reading in (_panel, _ribbed, _crossed):
+        cur.at = start if node is None else cur.at
+        node = node or reading(cur, start)
+    cur.at = start if node is None else cur.at
+    node = node or _off_the_needle(cur, start, made)
     cur.at = start if node is None else cur.at
     return node
 
@@ -77,6 +75,40 @@ def _ribbed(cur: Cursor, start: int) -> Node | None:
     cur.at += 2
     cur.accept("from cable needle", "from cn", "from dpn", "from the cable needle")
     return _so_many(cur, start, number)
+
+
+PANELS = ("chart", "panel", "pattern panel", "cable panel", "lace panel", "motif", "diagram",
+          "cable pattern", "centre panel", "center panel", "charts", "panels", "graph")  # fmt: skip
+ROWS = ("row", "rnd", "round", "rows")
+
+
+def _panel(cur: Cursor, start: int) -> Node | None:
+    """ "work 1st row of Panel A over next 10 sts": so many; not to be read where no number says how
+    many.
+    """
+    if not cur.accept("work", "working", "knit", "k", "patt", "follow", "pattern", "work across"):
+        return None
+    cur.accept("the", "from", "in")
+    if cur.kind() == "ord" or cur.low() in ("next", "first", "last", "same"):
+        cur.at += 1
+    row = cur.accept(*ROWS)
+    if row and cur.kind() == "num":
+        cur.at += 1
+    cur.accept("of", "from")
+    cur.accept("the", "cable", "lace", "centre", "center", "appropriate")
+    if not cur.accept(*PANELS):
+        return None
+    if len(cur.low()) == 1 or cur.kind() == "num":
+        cur.at += cur.low() not in (*STOPS, "k", "p") and cur.low(1) not in NOUNS
+    over = cur.accept(*OVER)
+    cur.accept(*WHICH)
+    number = cur.number() if cur.kind() == "num" and cur.low(1) in NOUNS else None
+    if number is not None and (over or cur.low(-1) not in ("of",)):
+        cur.at += 2
+        return _so_many(cur, start, number)
+    if cur.low() not in (*STOPS, "", "and", "then"):
+        return None
+    return Unread(cur.span(start), cur.said(start))
 
 
 CROSSING = (

@@ -214,8 +214,8 @@ def _further_edges(cur: Cursor, number: Num | None) -> Num | None:
     """ "pick up 18 along front, 19 across back and 18 along other side": all of them together."""
     while number is not None:
         ahead = 0
-        while ahead < STRETCH and cur.low(ahead) not in (",", "and", ";", ".", "(", "[", ""):
-            ahead += 1
+        while ahead < STRETCH and cur.low(ahead) not in (",", "and", ";", ".", "[", ""):
+            ahead += _remark(cur, ahead)
         ahead += cur.low(ahead) == ","
         ahead += cur.low(ahead) in ("and", "then")
         more = cur.number(ahead)
@@ -227,6 +227,16 @@ def _further_edges(cur: Cursor, number: Num | None) -> Num | None:
         number = Num(tuple(one + more.at(size) for size, one in enumerate(number.values)))
         cur.at += nouns
     return number
+
+
+def _remark(cur: Cursor, ahead: int) -> int:
+    """How many tokens a bracket takes that only says something, "(mark this st)"; 1 for no bracket.
+    """
+    if cur.low(ahead) != "(":
+        return 1
+    inner = next((n for n in range(1, STRETCH) if cur.low(ahead + n) == ")"), 0)
+    counts = any(cur.kind(ahead + n) == "num" for n in range(1, inner))
+    return STRETCH if counts or not inner else inner + 1
 
 
 def _edge_rows(cur: Cursor) -> tuple[int, int]:

@@ -34,7 +34,10 @@ def find_fabric(cur: Cursor) -> Node | None:
     if cur.book.craft is not Craft.KNITTING:
         return None
     start = cur.at
-    for reading in (_what_is_left, _in_fabric, _slipped_together, _in_colour, _manner, _chain_edge):
+    for reading in (
+        _in_that_row, _what_is_left, _in_fabric, _slipped_together, _in_colour, _manner,
+        _chain_edge,
+    ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
             return node
@@ -48,7 +51,7 @@ def at_ends(cur: Cursor, start: int, gain: int, number: Num | None) -> Shape | N
     """
     at = cur.at
     if cur.accept(*ONE_END):
-        if cur.low() in (".", ""):
+        if cur.low() in (".", "", ";"):
             return Shape(cur.span(start), cur.said(start), gain, number or ONE, 1)
         cur.at = at
     if not cur.accept(*ENDS):
@@ -82,6 +85,18 @@ def _to_the_end(cur: Cursor) -> Place | None:
         return place
     cur.at = at
     return None
+
+
+def _in_that_row(cur: Cursor, start: int) -> Act | None:
+    """ "In the second row", "on next row": which row it is, and no place in it."""
+    if not cur.accept("in", "on"):
+        return None
+    cur.accept("the", "this")
+    which = cur.kind() == "ord" or cur.low() in ("next", "following", "same", "last", "final")
+    cur.at += which
+    if not which or not cur.accept("row", "round", "rnd", "needle", "row of all"):
+        return None
+    return Act(cur.span(start), cur.said(start), Deed.NOTE)
 
 
 LEFT_TO_KNIT = (

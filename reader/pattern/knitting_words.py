@@ -41,6 +41,9 @@ def find_knitting(cur: Cursor) -> Node | None:
 
 def _made(cur: Cursor, start: int) -> Node | None:
     """ "make one", "m 2": so many more."""
+    if cur.accept("widen once", "widen one", "widen 1", "widen"):
+        # By an over, or by knitting twice into a stitch: one more either way.
+        return worked(cur, start, "m1", how_many(cur)) if cur.low() in (*STOPS, "", "and") else None
     one = cur.low(1) in ("a", "an", "another") and cur.low(2) in NOUNS
     if cur.low() not in ("make", "m", "making") or not (one or cur.kind(1) == "num"):
         return None

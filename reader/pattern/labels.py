@@ -38,11 +38,14 @@ _AIM = (
     rf"|,\s+(?![^:\n]{{0,40}}\b\d* ?{_WORKED}\b)[a-z]+(?: [a-z]+){{0,2}}(?=\s*:\s)"
     r"|,?\s+(?:with|in|using) (?:colou?r )?[A-Z][\w' ]{0,18}(?=\s*:)"
     r"|\s+(?:in the following (?:manner|way)|as follows|thus)(?=\s*[:;—])"
+    r"|\s+(?:of\s+)?(?:the\s+)?(?:thumb|heel|gusset|toe|cuff|cap|neck|band|border|hand|foot|pattern"
+    r"|instep|crown|shaping)(?=\s*[:.—])"
     r"|\s*(?:\+|(?:and|,)?\s*(?:onwards?|upwards?|following)|and (?:on|up|after))(?=\s*[:.—]))?"
 )
 _LOOSE = (
     r"(?P<loose>,(?=\s+(?!(?:and|or|then)\b)[a-z(*\d])"
-    r"|\s+(?=(?:is|was|will|we|you|i'm|i|it's|just|(?:the )?same|as|like)\b))"
+    r"|\s+(?=(?:is|was|will|we|you|i'm|i|it's|just|(?:the )?same|as|like|plain|purl(?:ed)?"
+    r"|pearl(?:ed)?|seam(?:ed)?)\b))"
 )
 """Behind a label that begins a sentence a comma, or a verb, may stand for the colon."""
 _ROUND = r"rounds?|rnds?|rds?|rows?"

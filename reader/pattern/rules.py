@@ -180,6 +180,8 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
         planned_rows, row = None, planned_rows
     times = planned_rows or (None if until or row else times_in(tail))
     goal, each = goal_in(tail), _by_section(tail)
+    named = IN_BRACKET.search(tail) if goal is None and times is None else None
+    goal = int(named.group(1)[:5]) if named else goal
     times = 1 if times is None and goal is None and ONCE_AGAIN.match(tail) else times
     whole = times is not None and ALL_OF_THEM.search(found.group() + tail) is not None
     whole = whole and not (MORE.search(tail) or ONCE_AGAIN.match(tail))
@@ -201,6 +203,10 @@ ANNOUNCED = 12
 """Characters between such a sentence and the first number of the next: ". Work the "."""
 LONGEST_PLAN = 900
 """Characters in which the colours of rows are looked for."""
+
+
+IN_BRACKET = re.compile(r"\b(?:until|till)\b[^.;]*\(\s*(\d+)\s*(?:sts?|stitches)\b[^()]{0,12}\)")
+"""A goal that is told behind other words: "until all are worked off at each side (22 sts)"."""
 
 
 def _last_again(words: str, rows: bool) -> Rule | None:

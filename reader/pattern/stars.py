@@ -79,7 +79,9 @@ def goes_on_by_chain(cur: Cursor) -> bool:
 
 
 ALL_AROUND = (
-    "all around", "all round", "around", "all across", "across", "all the way around", "to end",
+    "all the way round", "all the way across", "right round", "the whole way round",
+    "the whole way around", "all around", "all round", "around", "all across", "across",
+    "all the way around", "to end",
     "to the end", "to end of round", "to the end of the round", "to end of row",
     "to the end of the row", "to end of needle", "all along",
 )  # fmt: skip
