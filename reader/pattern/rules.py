@@ -13,11 +13,17 @@ from reader.pattern.changes import (
     change_once,
     find_change,
     of_which_row,
-    pace_in,
 )
 from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.layers import layers_joined
+from reader.pattern.rows_again import (
+    by_section,
+    change_again,
+    last_again,
+    odd_and_even,
+    rows_again,
+)
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
     ALTERNATELY,
@@ -35,22 +41,14 @@ from reader.pattern.rule_words import (
     FURTHER_WORK,
     GOES_ON,
     IN_EVERY_STITCH,
-    KEEP_ON,
-    LIKE_FIRST,
     LIKE_LAST,
     MEASURE,
     MEASURED_FROM,
     MORE,
     NEXT_ROW,
-    ODD_AND_EVEN,
     OPEN_END,
-    PER_SECTION,
     PICKS_UP,
     PLAIN_ROWS,
-    REPEAT_CHANGE,
-    REPEAT_LAST,
-    REPEAT_ROWS,
-    REPEAT_THIS,
     RIB_FOR,
     ROW_NAMED,
     ROWS_UNDERSTOOD,
@@ -59,14 +57,10 @@ from reader.pattern.rule_words import (
     STITCHES_ON,
     THEN,
     TO_AND_FRO_FOR,
-    UNTIL_LABEL,
-    UNTIL_ROW,
-    UP_TO_ROW,
-    VARIED,
     WORK_EVEN,
 )
 from reader.pattern.same_row import same_as
-from reader.pattern.schedules import coloured_rows, find_schedule, rows_of_stripes
+from reader.pattern.schedules import coloured_rows
 
 
 def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule | None:
@@ -107,10 +101,10 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
     rows = ROW_NAMED.search(words) is not None
     return (
         (same_as(words) if labelled else None)
-        or _change_again(words)
-        or _last_again(words, rows)
-        or (_odd_and_even(words) if rows else None)
-        or (_rows_again(words) if rows else None)
+        or change_again(words)
+        or last_again(words, rows)
+        or (odd_and_even(words) if rows else None)
+        or (rows_again(words) if rows else None)
         or (_work_even(words) if labelled else None)
         or layers_joined(words)
         or _fabric(words)
@@ -159,124 +153,6 @@ def _fabric(words: str) -> Rule | None:
         return None
     rows = max(1, int(chart.group(2)[:4]) - int(chart.group(1)[:4]) + 1)
     return Rule("even", rows=rows, start=0, end=chart.end(), rest=words, charted=True)
-
-
-def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, rows: int) -> Rule:
-    tail = _sentence(words, found.end())
-    beyond = FURTHER_WORK.search(tail)
-    tail = tail[: beyond.start()] if beyond else tail
-    end = found.end() + len(tail)
-    until = UNTIL_ROW.search(tail)
-    row = int((until.group(1) or until.group(2))[:4]) if until else rows_of_stripes(words)
-    planned = find_schedule(words[found.end() : found.end() + LONGEST_PLAN])
-    told = len(tail) + (ANNOUNCED if FOR_PATTERN.search(tail) else 0)
-    if planned is not None and planned.start <= told:
-        # The colours of the rows tell how many they are.
-        tail, until, row = words[found.end() :][: planned.end], None, None
-        end = found.end() + planned.end
-    planned_rows = planned.rows if planned is not None and end > found.end() else None
-    if planned_rows is not None and THROUGHOUT.match(tail):
-        # The colours are those of all rows, also of those worked already.
-        planned_rows, row = None, planned_rows
-    times = planned_rows or (None if until or row else times_in(tail))
-    goal, each = goal_in(tail), _by_section(tail)
-    named = IN_BRACKET.search(tail) if goal is None and times is None else None
-    goal = int(named.group(1)[:5]) if named else goal
-    times = 1 if times is None and goal is None and ONCE_AGAIN.match(tail) else times
-    whole = times is not None and ALL_OF_THEM.search(found.group() + tail) is not None
-    whole = whole and not (MORE.search(tail) or ONCE_AGAIN.match(tail))
-    return Rule(
-        kind, first, last, rows, times, goal, found.start(), end, tail, until_row=row,
-        per_section=goal is not None and each, in_all=whole,
-    )  # fmt: skip
-
-
-THROUGHOUT = re.compile(r"\s*throughout\b")
-ONCE_AGAIN = re.compile(r"\s*again\b(?! (?:until|till|for|\d|and again))", re.IGNORECASE)
-ALL_OF_THEM = re.compile(
-    r"^\W*(?:work|do|knit)\b|\b(?:in all|in total|altogether|total)\b", re.IGNORECASE
-)
-"""Rows worked so often with those that were worked already: "work these 2 rows 12 times"."""
-FOR_PATTERN = re.compile(r"^\W*(?:for|as|throughout)\b[^.;]{0,12}\bpatt(?:ern)?\b", re.IGNORECASE)
-"""A row that is repeated "for pattern": how often, the sentence behind it tells by its colours."""
-ANNOUNCED = 12
-"""Characters between such a sentence and the first number of the next: ". Work the "."""
-LONGEST_PLAN = 900
-"""Characters in which the colours of rows are looked for."""
-
-
-IN_BRACKET = re.compile(r"\b(?:until|till)\b[^.;]*\(\s*(\d+)\s*(?:sts?|stitches)\b[^()]{0,12}\)")
-"""A goal that is told behind other words: "until all are worked off at each side (22 sts)"."""
-
-
-def _last_again(words: str, rows: bool) -> Rule | None:
-    """ "Repeat the last 2 rows 15 times", "keep doing that till you've got 18 rows"; rows: whether
-    the words name any.
-    """
-    kept = KEEP_ON.search(words) if rows else None
-    if kept:
-        row = int(kept.group("row")[:4])
-        return Rule("last", start=kept.start(), end=kept.end(), rest=kept.group(), until_row=row)
-    this = REPEAT_THIS.search(words)
-    if this:
-        return _again("last", words, this, 0, 0, 1)
-    found = REPEAT_LAST.search(words) if rows else None
-    if not found:
-        return None
-    goal = goal_in(words[found.end() :])
-    if goal is not None and VARIED.search(words[found.end() :]):
-        # Each time with one stitch fewer between: the counts go on as they went.
-        return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
-    return _again("last", words, found, 0, 0, value_of(found.group(1), found.group(2)) or 1)
-
-
-def _change_again(words: str) -> Rule | None:
-    """ "Repeat inc row every 6th row 8 more times": as the last such change, at this pace."""
-    found = REPEAT_CHANGE.search(words)
-    pace = pace_in(found.group("tail")) if found else 0
-    if not found or not pace:
-        return None
-    tail = found.group("tail")
-    return Rule(
-        "grow", times=times_in(tail), goal=goal_in(tail), start=found.start(), end=found.end(),
-        rest=found.group(), paced=True, every=pace,
-        sign={"inc": 1, "dec": -1}.get((found.group("way") or "").lower(), 0),
-    )  # fmt: skip
-
-
-def _odd_and_even(words: str) -> Rule | None:
-    """ "Continue until the 40th row, the odd rows like the 5th and the even rows like the 6th"."""
-    found = ODD_AND_EVEN.search(words)
-    until = UNTIL_LABEL.search(words) if found else None
-    if not found or not until:
-        return None
-    odd, even = int(found.group(1)[:4]), int(found.group(2)[:4])
-    end = found.end() + len(_sentence(words, found.end()))
-    row = int(until.group(1)[:4])
-    return Rule("turns", odd, even, start=found.start(), end=end, rest=words, until_row=row)
-
-
-def _rows_again(words: str) -> Rule | None:
-    """ "Rep rows 2 and 3 until ...", "work 6 rows like the first 6 rows of palm"."""
-    like = LIKE_FIRST.search(words)
-    if like:
-        last = int(like.group("n")[:4])
-        return Rule("rows", 1, last, 1, 1, None, like.start(), like.end(), like.group())
-    upto = UP_TO_ROW.search(words)
-    if upto:
-        return _again("rows", words, upto, 1, int(upto.group(1)[:4]), 1)
-    found = REPEAT_ROWS.search(words)
-    if not found:
-        return None
-    first = int((found.group("a") or found.group("c"))[:4])
-    final = int((found.group("b") or found.group("d") or str(first))[:4])
-    if found.group("from") and not (found.group("b") or found.group("d")):
-        # "Repeat from the 1st row": up to the last that was worked.
-        return _again("rows", words, found, first, 0, 1)
-    goal = goal_in(words[found.end() :])
-    if goal is not None and VARIED.search(words[found.end() :]):
-        return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
-    return _again("rows", words, found, first, max(first, final), 1)
 
 
 IN_TOTAL = re.compile(r"\s*,?\s*(?:in all|in total|total|altogether)\b", re.IGNORECASE)
@@ -360,7 +236,7 @@ def _grow(words: str, labelled: bool) -> Rule | None:
         at_once=(change is not None and change.at_once) or NEXT_ROW.search(tail) is not None,
         total=int(total.group(1)[:5]) if total and goal is not None else None,
         between=re.search(r"\bbetween\b", tail) is not None,
-        per_section=goal is not None and _by_section(tail),
+        per_section=goal is not None and by_section(tail),
     )
 
 
@@ -391,14 +267,3 @@ def _of_the_change(tail: str, at: int) -> str:
     tail = tail[: then.start()] if then else tail
     beyond = BEYOND_GOAL.search(tail)
     return tail[: beyond.start("next")] if beyond else tail
-
-
-def _by_section(words: str) -> bool:
-    """Whether the stitches that the words run to are those of one section."""
-    until = re.search(r"\b(?:until|till)\b", words)
-    return until is not None and PER_SECTION.search(words, until.end()) is not None
-
-
-def _sentence(words: str, at: int) -> str:
-    found = re.search(r"[.;](?:\s|$)|,\s+then\b|\n\n", words[at:])
-    return words[at : at + found.start()] if found else words[at:]

@@ -1,0 +1,157 @@
+"""Rows by rule that call others back: "rep rows 2 and 3 four times", "repeat the last 2 rows until
+20 remain", "repeat inc row every 6th row".
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.pattern.changes import pace_in
+from reader.pattern.goals import goal_in, times_in, value_of
+from reader.pattern.rule import Rule
+from reader.pattern.rule_words import (
+    FURTHER_WORK,
+    KEEP_ON,
+    LIKE_FIRST,
+    MORE,
+    ODD_AND_EVEN,
+    PER_SECTION,
+    REPEAT_CHANGE,
+    REPEAT_LAST,
+    REPEAT_ROWS,
+    REPEAT_THIS,
+    UNTIL_LABEL,
+    UNTIL_ROW,
+    UP_TO_ROW,
+    VARIED,
+)
+from reader.pattern.schedules import find_schedule, rows_of_stripes
+
+
+def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, rows: int) -> Rule:
+    tail = _sentence(words, found.end())
+    beyond = FURTHER_WORK.search(tail)
+    tail = tail[: beyond.start()] if beyond else tail
+    end = found.end() + len(tail)
+    until = UNTIL_ROW.search(tail)
+    row = int((until.group(1) or until.group(2))[:4]) if until else rows_of_stripes(words)
+    planned = find_schedule(words[found.end() : found.end() + LONGEST_PLAN])
+    told = len(tail) + (ANNOUNCED if FOR_PATTERN.search(tail) else 0)
+    if planned is not None and planned.start <= told:
+        # The colours of the rows tell how many they are.
+        tail, until, row = words[found.end() :][: planned.end], None, None
+        end = found.end() + planned.end
+    planned_rows = planned.rows if planned is not None and end > found.end() else None
+    if planned_rows is not None and THROUGHOUT.match(tail):
+        # The colours are those of all rows, also of those worked already.
+        planned_rows, row = None, planned_rows
+    times = planned_rows or (None if until or row else times_in(tail))
+    goal, each = goal_in(tail), by_section(tail)
+    named = IN_BRACKET.search(tail) if goal is None and times is None else None
+    goal = int(named.group(1)[:5]) if named else goal
+    times = 1 if times is None and goal is None and ONCE_AGAIN.match(tail) else times
+    whole = times is not None and ALL_OF_THEM.search(found.group() + tail) is not None
+    whole = whole and not (MORE.search(tail) or ONCE_AGAIN.match(tail))
+    return Rule(
+        kind, first, last, rows, times, goal, found.start(), end, tail, until_row=row,
+        per_section=goal is not None and each, in_all=whole,
+    )  # fmt: skip
+
+
+THROUGHOUT = re.compile(r"\s*throughout\b")
+ONCE_AGAIN = re.compile(r"\s*again\b(?! (?:until|till|for|\d|and again))", re.IGNORECASE)
+ALL_OF_THEM = re.compile(
+    r"^\W*(?:work|do|knit)\b|\b(?:in all|in total|altogether|total)\b", re.IGNORECASE
+)
+"""Rows worked so often with those that were worked already: "work these 2 rows 12 times"."""
+FOR_PATTERN = re.compile(r"^\W*(?:for|as|throughout)\b[^.;]{0,12}\bpatt(?:ern)?\b", re.IGNORECASE)
+"""A row that is repeated "for pattern": how often, the sentence behind it tells by its colours."""
+ANNOUNCED = 12
+"""Characters between such a sentence and the first number of the next: ". Work the "."""
+LONGEST_PLAN = 900
+"""Characters in which the colours of rows are looked for."""
+
+
+IN_BRACKET = re.compile(r"\b(?:until|till)\b[^.;]*\(\s*(\d+)\s*(?:sts?|stitches)\b[^()]{0,12}\)")
+"""A goal that is told behind other words: "until all are worked off at each side (22 sts)"."""
+
+
+def last_again(words: str, rows: bool) -> Rule | None:
+    """ "Repeat the last 2 rows 15 times", "keep doing that till you've got 18 rows"; rows: whether
+    the words name any.
+    """
+    kept = KEEP_ON.search(words) if rows else None
+    if kept:
+        row = int(kept.group("row")[:4])
+        return Rule("last", start=kept.start(), end=kept.end(), rest=kept.group(), until_row=row)
+    this = REPEAT_THIS.search(words)
+    if this:
+        return _again("last", words, this, 0, 0, 1)
+    found = REPEAT_LAST.search(words) if rows else None
+    if not found:
+        return None
+    goal = goal_in(words[found.end() :])
+    if goal is not None and VARIED.search(words[found.end() :]):
+        # Each time with one stitch fewer between: the counts go on as they went.
+        return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
+    return _again("last", words, found, 0, 0, value_of(found.group(1), found.group(2)) or 1)
+
+
+def change_again(words: str) -> Rule | None:
+    """ "Repeat inc row every 6th row 8 more times": as the last such change, at this pace."""
+    found = REPEAT_CHANGE.search(words)
+    pace = pace_in(found.group("tail")) if found else 0
+    if not found or not pace:
+        return None
+    tail = found.group("tail")
+    return Rule(
+        "grow", times=times_in(tail), goal=goal_in(tail), start=found.start(), end=found.end(),
+        rest=found.group(), paced=True, every=pace,
+        sign={"inc": 1, "dec": -1}.get((found.group("way") or "").lower(), 0),
+    )  # fmt: skip
+
+
+def odd_and_even(words: str) -> Rule | None:
+    """ "Continue until the 40th row, the odd rows like the 5th and the even rows like the 6th"."""
+    found = ODD_AND_EVEN.search(words)
+    until = UNTIL_LABEL.search(words) if found else None
+    if not found or not until:
+        return None
+    odd, even = int(found.group(1)[:4]), int(found.group(2)[:4])
+    end = found.end() + len(_sentence(words, found.end()))
+    row = int(until.group(1)[:4])
+    return Rule("turns", odd, even, start=found.start(), end=end, rest=words, until_row=row)
+
+
+def rows_again(words: str) -> Rule | None:
+    """ "Rep rows 2 and 3 until ...", "work 6 rows like the first 6 rows of palm"."""
+    like = LIKE_FIRST.search(words)
+    if like:
+        last = int(like.group("n")[:4])
+        return Rule("rows", 1, last, 1, 1, None, like.start(), like.end(), like.group())
+    upto = UP_TO_ROW.search(words)
+    if upto:
+        return _again("rows", words, upto, 1, int(upto.group(1)[:4]), 1)
+    found = REPEAT_ROWS.search(words)
+    if not found:
+        return None
+    first = int((found.group("a") or found.group("c"))[:4])
+    final = int((found.group("b") or found.group("d") or str(first))[:4])
+    if found.group("from") and not (found.group("b") or found.group("d")):
+        # "Repeat from the 1st row": up to the last that was worked.
+        return _again("rows", words, found, first, 0, 1)
+    goal = goal_in(words[found.end() :])
+    if goal is not None and VARIED.search(words[found.end() :]):
+        return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
+    return _again("rows", words, found, first, max(first, final), 1)
+
+
+def by_section(words: str) -> bool:
+    """Whether the stitches that the words run to are those of one section."""
+    until = re.search(r"\b(?:until|till)\b", words)
+    return until is not None and PER_SECTION.search(words, until.end()) is not None
+
+
+def _sentence(words: str, at: int) -> str:
+    found = re.search(r"[.;](?:\s|$)|,\s+then\b|\n\n", words[at:])
+    return words[at : at + found.start()] if found else words[at:]
