@@ -267,9 +267,11 @@ def _into_all(
         if stitch.takes == 2:
             times += tally.choice.cut_ending
     if work.between and per == 1 and times > 1:
-        one = Run(made_name(stitch), 1)
-        tally.make_runs([one], 1, False)
-        tally.make_runs([Run("sp", 1, work.between), one], times - 1, False)
+        one, space = made_by(stitch, 1), Run("sp", 1, work.between)
+        tally.make_runs(one, 1, False)
+        tally.make_runs([space, *one], times - 1, False)
+        tally.make_runs([space], int(tally.joined), False)
+        tally.sections = places if opening else tally.sections
         return
     _put(work, tally, per, times, opening and per > 1)
     if opening:

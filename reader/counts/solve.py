@@ -51,7 +51,8 @@ def work_row(
     listed = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
     rest = to_last_loop(between_stitches(by_needles(listed), below))
     rest = rest if below.half else with_closing(rest)
-    tally = Tally(size, below, choice, Walk(below), carried=carried, room=room)
+    joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in rest)
+    tally = Tally(size, below, choice, Walk(below), carried=carried, room=room, joined=joined)
     for one in ends.lead:
         tally.moves.append(Move(_lead_kind(one), one.words, one.span))
         if isinstance(one, Act) and one.deed is Deed.OTHER_SIDE:

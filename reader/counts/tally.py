@@ -82,7 +82,8 @@ class Tally:
     moves that may be opened. picoted: the last chains were closed to a picot, so that those to
     come belong to the same loop. closed: the chain that closes the round was made though no word
     had told of it yet. fastened: a slip stitch into the row below ended the last chain. untold:
-    stitches that the row goes on over though no word tells of them.
+    stitches that the row goes on over though no word tells of them. joined: the row is joined to
+    its own beginning.
     """
 
     size: int
@@ -111,6 +112,7 @@ class Tally:
     stops_early: bool = False
     closed: bool = False
     fastened: bool = False
+    joined: bool = False
 
     @property
     def makes(self) -> int:
@@ -177,7 +179,7 @@ class Tally:
         for index in range(len(self.runs) - 2, max(-1, len(self.runs) - 4), -1):
             run = self.runs[index]
             if run.name == SPACE:
-                self.runs[index] = replace(run, corner=True, unit="group")
+                self.runs[index] = replace(run, corner=True, unit=run.unit or "group")
                 return
 
     def fresh(self, walk: Walk | None = None) -> Tally:

@@ -40,7 +40,8 @@ def chain_options(
     if not height:
         return [False]
     if chain is not None and chain.counts is not None:
-        held.setdefault(height, chain.counts)
+        if not chain.inside:
+            held.setdefault(height, chain.counts)
         return [chain.counts]
     tall = work.stitch.height if work else 3
     if height <= 1 and not held.get(height, True):

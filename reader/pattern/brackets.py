@@ -157,7 +157,7 @@ def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) 
     made[at:] = [Work(made[at].span, words, stitch, None, last.place)]
     if last.place.where is Where.SAME and at == 1 and isinstance(made[0], Chain):
         # Chain and stitches of one place: the chain is one of them.
-        made[0] = replace(made[0], counts=False)
+        made[0] = replace(made[0], counts=False, inside=True)
     return True
 
 
@@ -168,7 +168,7 @@ def _with_chain(made: list[Node], at: int, stitch: Stitch) -> bool:
     alone = isinstance(last, Work) and last.stitch.takes == 1 and last.place.where is Where.NEXT
     if len(works) != 2 or not isinstance(first, Chain) or not alone:
         return False
-    made[works[0]] = replace(first, counts=False)
+    made[works[0]] = replace(first, counts=False, inside=True)
     place = Place(Where.PLAIN, last.span)
     made[at] = Work(last.span, last.words, stitch, None, place)
     return True

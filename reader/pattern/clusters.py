@@ -41,7 +41,8 @@ def begun_with_chain(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
     if full is None:
         return nodes
     out = list(nodes)
-    out[works[0]], out[works[1]] = replace(chain, counts=False), replace(first, stitch=full)
+    out[works[0]] = replace(chain, counts=False, inside=True)
+    out[works[1]] = replace(first, stitch=full)
     return tuple(out)
 
 
@@ -69,7 +70,7 @@ def chain_joins_in(made: list[Node], upto: int | None = None) -> bool:
     # Before it there may be the chain of the ring.
     if not isinstance(first, Chain) or not all(isinstance(made[at], Chain) for at in begins):
         return False
-    made[begins[-1]] = replace(first, counts=False)
+    made[begins[-1]] = replace(first, counts=False, inside=True)
     return True
 
 

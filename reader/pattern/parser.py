@@ -219,17 +219,25 @@ def named_groups(text: str, terms: Terms) -> list[tuple[int, Special]]:
         if one.re is NAMED_BY_TOTAL and AFTER_CHAIN.search(told, one.start(), one.start("list")):
             # The first group of a round lacks the stitch that its chain stands for.
             continue
-        found += _group(one.start(), one["name"].lower(), one["list"], terms)
+        before = told[max(0, one.start("list") - 60) : one.start("list")]
+        begun = one.re is NAMED_BEHIND and BEGUN_BY_CHAIN.search(before) is not None
+        found += _group(one.start(), one["name"].lower(), one["list"], terms, begun)
     for at, name, stitches in named_later(told, {special.name for _, special in found}):
         found += _group(at, name, stitches, terms)
     return sorted(found, key=lambda pair: pair[0])
 
 
-def _group(at: int, name: str, stitches: str, terms: Terms) -> list[tuple[int, Special]]:
-    """A group of that name, made of the stitches listed; none where they are not two or more."""
+def _group(
+    at: int, name: str, stitches: str, terms: Terms, begun: bool = False
+) -> list[tuple[int, Special]]:
+    """A group of that name, made of the stitches listed; none where they are not two or more.
+    begun: a chain before them stands for the first.
+    """
     items = re.findall(ITEM, stitches, re.IGNORECASE)
     chains = sum(1 for number, stitch in items if stitch.lower().startswith("ch"))
     made = sum(_amount(number) for number, stitch in items if not stitch.lower().startswith("ch"))
+    if begun:
+        items, made = _with_its_chain(items, made)
     if made < 2:
         return []
     stitch = Stitch(
@@ -237,6 +245,21 @@ def _group(at: int, name: str, stitches: str, terms: Terms) -> list[tuple[int, S
         parts=_parts(items, terms),
     )  # fmt: skip
     return [(at, Special(name, stitch))]
+
+
+BEGUN_BY_CHAIN = re.compile(r"\bch(?:ain)? ?[2-5](?: \([^()]{1,40}\))?,\s*$", re.IGNORECASE)
+
+
+def _with_its_chain(items: list[tuple[str, str]], made: int) -> tuple[list[tuple[str, str]], int]:
+    """The stitches of a group that its row begins with, "ch 3, 2 dc, ch 2, 3 dc in same st
+    (shell)": with the one that the chain stands for, where only so both sides are alike.
+    """
+    spaces = [at for at, (_, stitch) in enumerate(items) if stitch.lower().startswith("ch")]
+    left = sum(_amount(number) for number, _ in items[: spaces[0]]) if spaces else made
+    right = sum(_amount(number) for number, _ in items[spaces[0] + 1 :]) if spaces else made + 1
+    if len(spaces) > 1 or left + 1 != right:
+        return items, made
+    return [(str(_amount(items[0][0]) + 1), items[0][1]), *items[1:]], made + 1
 
 
 def _parts(items: Sequence[tuple[str, str]], terms: Terms) -> tuple[tuple[str, int], ...]:

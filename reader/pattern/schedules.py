@@ -82,18 +82,27 @@ def _times(said: str | None) -> int:
 COLOURED = re.compile(
     r"(?:^\W*|(?<=[.,;:)\]]\s)|(?<=\band\s)|(?<=\bthen\s)"
     r"|(?<=\bsts\s)|(?<=\bstitches\s)|(?<=\bloop\s)|(?<=\bloops\s))(?:(?:[Tt]hen|[Nn]ow|[Nn]ext)\s+)*"
-    rf"(?:[Ww]ork|[Mm]ake|[Dd]o|[Cc]rochet)\s+(?:(?:the\s+)?next\s+)?\d+\s+{_ROWS}\s+(?:each\s+)?{_WITH}[A-Z]"
+    r"(?:(?:[Ww]orking|[Cc]ontinuing|[Kk]eeping)\s+(?:even\s+|straight\s+)?in\s+[^.;:\d]{2,30}?,?\s+)?"
+    rf"(?:[Ww]ork|[Mm]ake|[Dd]o|[Cc]rochet|[Cc]ontinue(?:\s+with)?)\s+\d+\s+{_ROWS}\s+"
+    rf"(?:each\s+)?{_WITH}[A-Z]"
 )
 """Rows told by their colours: "work 3 rows Red and 3 rows White"."""
 
 
 def coloured_rows(words: str, upto: int) -> Rule | None:
-    """ "Work 3 rows Red and 3 rows White" as so many rows, where it is told before `upto`."""
+    """ "Work 3 rows Red and 3 rows White" as so many rows, where it is told before `upto`; "until
+    there are 6 stripes of each color" as so many in all.
+    """
     found = COLOURED.search(words)
     planned = find_schedule(words[found.start() :]) if found else None
     if not found or planned is None or found.start() > upto:
         return None
-    return Rule("even", rows=planned.rows, start=found.start(), end=found.start() + planned.end)
+    start, end = found.start(), found.start() + planned.end
+    stripes = STRIPES.search(words, end)
+    if stripes is None or stripes.start() > end + 16:
+        return Rule("even", rows=planned.rows, start=start, end=end)
+    rows = rows_of_stripes(words[start : stripes.end()]) or planned.rows
+    return Rule("even", rows=rows, start=start, end=stripes.end(), until_row=rows)
 
 
 STRIPES = re.compile(

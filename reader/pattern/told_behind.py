@@ -45,20 +45,30 @@ def made_of(cur: Cursor) -> None:
         cur.at += 1
 
 
+BETWEEN = ("between", "bet", "in between")
+OF_THEM = (
+    "each", "them", "it", "the", "shells", "shell", "sts", "stitches", "groups", "clusters", "fans",
+    "all", "two", "every", "both",
+)  # fmt: skip
+
+
 def chains_between(cur: Cursor) -> int:
-    """ "with ch 5 between": the chains between the stitches of one place."""
-    if (
-        cur.low() == "with"
-        and cur.low(1) in ("ch", "chain")
-        and cur.kind(2) == "num"
-        and "between" in (cur.low(3), cur.low(4))
-    ):
-        number = cur.peek(2).value
-        cur.at += 4
-        while cur.low() in ("each", "between", "them", "it"):
-            cur.at += 1
-        found = cur.stitch()
-        if found is not None and cur.low(-1) == "each":
-            cur.at += found.length
-        return number
-    return 0
+    """ "with ch 5 between", ", ch 2 between shells", "having 3 ch between each shell": the chains
+    between what is worked into several places, or of one place; 0 (nothing taken) elsewhere.
+    """
+    at = cur.at
+    cur.accept(",")
+    cur.accept("with", "having", "and", "making", "always with", "keeping", "working")
+    chained = cur.low() in ("ch", "chain") and cur.kind(1) == "num"
+    counted = cur.kind() == "num" and cur.low(1) in ("ch", "chain", "chains")
+    number = cur.peek(1).value if chained else cur.peek().value if counted else 0
+    cur.at += 2 * bool(number)
+    if not number or not (cur.accept(*BETWEEN) or (cur.low() == "each" and cur.low(1) in BETWEEN)):
+        cur.at = at
+        return 0
+    while cur.low() in (*OF_THEM, *BETWEEN):
+        cur.at += 1
+    found = cur.stitch()
+    if found is not None and cur.low(-1) in ("each", "the", "every", "two"):
+        cur.at += found.length
+    return number

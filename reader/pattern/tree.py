@@ -85,7 +85,8 @@ class Work:
 @dataclass(frozen=True, slots=True)
 class Chain:
     """Chains made. counts: True or False where the words say so, None where they don't. counts_sp:
-    of the "counts as dc and ch 1" the number of chains that make the space.
+    of the "counts as dc and ch 1" the number of chains that make the space. inside: it is a part
+    of the cluster behind it, which tells nothing of the chains of other rows.
     """
 
     span: Span
@@ -94,6 +95,7 @@ class Chain:
     counts: bool | None = None
     counts_sp: int = 0
     stitch: str = ""
+    inside: bool = False
 
 
 @dataclass(frozen=True, slots=True)

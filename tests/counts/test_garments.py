@@ -80,3 +80,13 @@ def test_pieces_of_a_number_in_capitals_and_rows_quoted_out_of_order() -> None:
     counts = counts_of(said)
     assert counts["1ST SQUARE"] == [20, 21, 20, 21, 20, 21]
     assert counts["2ND SQUARE"] == [10]
+
+
+def test_stripes_run_until_there_are_so_many_of_each_colour() -> None:
+    """Those worked before are among them."""
+    said = (
+        "BELT: With Red ch 7, sc in 2nd st from hook, 1 sc in each st of ch, ch 1, turn.\n"
+        "2nd Row. 1 sc in each sc, drop Red, turn.\nWorking even in sc work 2 rows White, 2 rows "
+        "Red until there are 3 stripes of each color. Work 2 more rows in Red, cut yarn.\n"
+    )
+    assert counts_of(said)["BELT"] == [6] * 14

@@ -88,3 +88,30 @@ def test_a_picot_in_a_petal_does_not_end_the_petal() -> None:
         "all around, join.\n"
     )
     assert counts_of(BEGUN + said) == [40, 8, 96]
+
+
+def test_a_chain_inside_a_popcorn_tells_nothing_of_later_chains() -> None:
+    """Only the popcorn's own chain is no stitch; in the next round it stands for one, as ever."""
+    said = (
+        "2nd Rnd: Ch 3, 3 dc in same st, drop loop from hook, insert hook in 3rd st of ch, pull "
+        "loop through (popcorn st), * ch 3, skip 3 sc, 4 dc in next sc, drop loop from hook, "
+        "insert hook in first dc, pull loop through, repeat from * around, ch 3, join.\n"
+        "3rd Rnd: Sl st into loop, ch 3, 4 dc in same loop, * 5 dc in next loop, repeat from * all "
+        "around, join in 3rd st of ch.\n"
+    )
+    assert counts_of(BEGUN + said) == [40, 10, 50]
+
+
+def test_shells_keep_their_middles_and_the_chains_between_them() -> None:
+    """A shell named where its row begins it with a chain; "ch 2 between shells" is a space each."""
+    said = (
+        "2nd Rnd: Ch 3, 2 dc, ch 2, 3 dc in same st (shell), * skip 4 sc, shell in next sc, repeat "
+        "from * around, join in 3rd st of ch.\n"
+        "3rd Rnd: Sl st to center of shell, shell in same space, * ch 1, shell in center of next "
+        "shell, repeat from * around, ch 1, join.\n"
+        "4th Rnd: Shell in center of each shell, ch 2 between shells, join.\n"
+        "5th Rnd: Shell in center of each shell, having ch 3 between each shell, join.\n"
+        "6th Rnd: Sl st to center of shell, shell in same space, * ch 3, sc in next loop, ch 3, "
+        "shell in next shell, repeat from * around, ch 3, sc in next loop, ch 3, join.\n"
+    )
+    assert counts_of(BEGUN + said) == [40, 48, 48, 48, 48, 56]
