@@ -37,14 +37,12 @@ def chain_options(
         return _skipped(work, nodes, chain_is_worked(coming))
     chain = ends.chain
     height = chain.number.at(size) if chain is not None else carried
-    if not height:
-        return [False]
     if chain is not None and chain.counts is not None:
         if not chain.inside:
             held.setdefault(height, chain.counts)
         return [chain.counts]
     tall = work.stitch.height if work else 3
-    if height <= 1 and not held.get(height, True):
+    if not height or (height <= 1 and not held.get(height, True)):
         return [False]
     if makes_loop(work, height, below.half) or belongs_to_cluster(work, ends.body, size):
         return [False, True]
