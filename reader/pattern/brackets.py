@@ -206,6 +206,9 @@ def bracketed(
     spread = over_so_many(cur, start, body)
     if spread is not None:
         return spread
+    if cur.low() == "all" and cur.low(1) in ("in", "into"):
+        # "(k1, p1, k1) all in next st": in one, and not in all of them.
+        cur.at += 1
     place = (
         find_place(cur)
         if cur.low()

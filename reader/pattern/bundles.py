@@ -7,8 +7,9 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
-from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Group, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Craft, Kind
 
 SHARED = (Where.NEXT, Where.EACH, Where.FIRST, Where.LAST, Where.SAME, Where.ONE_PLACE, Where.CHAIN)
@@ -25,6 +26,7 @@ def bundle_from(
     stands before `last`.
     """
     first = _list_from(made, last, clause)
+    first = _knitted_from(made, last, clause) if first is None else first
     return _pair_from(made, last) if first is None and joined else first
 
 
@@ -54,6 +56,28 @@ def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
         # "3 sc, 2 sc in next st": two of one kind would have been said as five.
         return None
     return first if chained or last.place.noun in OPENINGS or len(works) < 6 else None
+
+
+def _knitted_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
+    """Where a knitted clause begins that is all worked into every stitch, "K1, p1 in every st": one
+    stitch at a time, by turns; None for any other.
+    """
+    if not isinstance(last, Work) or last.stitch.craft is not Craft.KNITTING:
+        return None
+    works = [one for one in made[clause:] if not isinstance(one, Act)]
+    if last.place.where is not Where.EACH or not 0 < len(works) < 5:
+        return None
+    told = [*works, last]
+    single = all(
+        isinstance(one, Work) and one.stitch.makes == 1 and one.number in (None, ONE)
+        for one in told
+    )
+    by_turns = all(
+        isinstance(one, Work) and isinstance(other, Work) and one.stitch != other.stitch
+        for one, other in pairwise(told)
+    )
+    plain = all(isinstance(one, Work) and one.place.where is Where.PLAIN for one in works)
+    return clause if single and by_turns and plain else None
 
 
 def _pair_from(made: Sequence[Node], last: Node) -> int | None:

@@ -7,7 +7,7 @@ from reader.pattern.place_first import NOT_OURS
 from reader.pattern.place_words import RING_WORDS
 from reader.terms.stitches import Craft
 
-ONE_OF_THEM = ("next", "same", "first", "last", "each")
+ONE_OF_THEM = ("next", "same", "first", "last", "each", "every")
 
 
 def number_behind(cur: Cursor) -> bool:

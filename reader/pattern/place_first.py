@@ -5,6 +5,7 @@ from __future__ import annotations
 from reader.pattern.cursor import Cursor
 from reader.pattern.places import find_place, skip_loop_words
 from reader.pattern.tree import Act, Deed, Group, Node, Where
+from reader.terms.stitches import Craft
 
 VERBS = ("work", "make", "place", "worked", "working", "complete", "finish")
 NOT_OURS = frozenset(
@@ -32,17 +33,21 @@ def place_first(cur: Cursor) -> bool:
     named = cur.low(1) in ("each", "every", "next", "the", "same", "that")
     place = find_place(cur) if named else None
     if place is not None:
-        _parted(cur)
+        _parted(cur, at)
     counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
     counted = counted or cur.stitch() is not None or cur.low() in ("(", "[")
     cur.at = at
     return place is not None and counted
 
 
-def _parted(cur: Cursor) -> None:
+def _parted(cur: Cursor, start: int) -> None:
     """Takes the mark between a place and what goes into it: "In each loop: 3 dc, ch 1, 3 dc"."""
     cur.accept("around", "across")
     cur.accept(":", "—", "-", "=")
+    before = cur.tokens[start - 1].low if start else ""
+    if cur.book.craft is Craft.KNITTING and before in ("", ",", ";", ".", "*", "then", "and"):
+        # "In next st, k1, yo, k1": behind a stitch it would be that stitch's place.
+        cur.accept(",")
 
 
 def entered(cur: Cursor) -> bool:
@@ -91,7 +96,7 @@ def inverted(cur: Cursor, start: int) -> Node | None:
     if place.where is Where.PLAIN:
         # "working in back loops": how the stitches to come are entered, and no place for them.
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    _parted(cur)
+    _parted(cur, start)
     cur.accept(*VERBS)
     body = read_group(cur)
     return Group(cur.span(start), cur.said(start), body, place) if body else None

@@ -159,6 +159,12 @@ IN_TOTAL = re.compile(r"\s*,?\s*(?:in all|in total|total|altogether)\b", re.IGNO
 """Behind a number of rows: those worked before are among them."""
 
 
+TOLD_AS_ROW = re.compile(
+    rf"{IN_EVERY_STITCH.pattern}|\b(?:inc|dec)\w*\.? (?:evenly )?to \d+", re.IGNORECASE
+)
+"""A change told behind "knit 1 row", that is read as a row is."""
+
+
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     counted = DID_SO_MANY.search(words) if PLAIN_ROWS.search(words) else None
@@ -181,7 +187,7 @@ def _even(words: str) -> Rule | None:
     tail = re.split(r"[.;]", words[found.start() :], maxsplit=1)[0]
     change = find_change(ROWS_UNDERSTOOD.sub(r"\g<0> row", tail))
     to_goal = change is not None and change.step and goal_in(tail) is not None
-    if to_goal or (rows == 1 and IN_EVERY_STITCH.search(tail)):
+    if to_goal or (rows == 1 and TOLD_AS_ROW.search(tail)):
         return None
     if change is not None and change.step:
         end = found.start() + len(tail)
