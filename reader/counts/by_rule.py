@@ -16,6 +16,7 @@ from reader.counts.evenly import evenly
 from reader.counts.evens import Evens
 from reader.counts.growth import LONGEST, run_through, steps_of
 from reader.counts.gusset import told_behind, whole_of_part
+from reader.counts.last_row import changed_in_last
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.listed import ask_of_list
 from reader.counts.named_rows import called_by_name
@@ -202,12 +203,10 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
 
 def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: Evens) -> None:
     """Instructions, then a rule, then what follows it."""
+    first, rule = _first_of(ledger, row, rule)
     cut, here = row.start + rule.start, len(ledger.rows)
-    before = ledger.text[row.start : cut]
     labelled = row.mark is not None and (bool(row.mark.numbers) or row.mark.times > 1)
-    several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
-    if several or ALONE.match(before):
-        first = WrittenRow(row.mark, row.start, cut)
+    if first is not None:
         if ledger.pattern.craft is Craft.KNITTING and rule.kind != "even":
             # "Knit 2 rounds plain, and repeat the last 3 rounds": a rule before the rule.
             _add_one(ledger, first, upto, evens)
@@ -219,15 +218,14 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     _by_kind(ledger, row, rule, upto, labelled)
     rest = row.start + rule.end
     ask_of_list(ledger, replace(row, end=rest), here)
+    rest += changed_in_last(ledger, rest, row.end) if rule.kind != "grow" else 0
     after = ledger.text[rest : row.end]
     told = AS_THEY_DO.match(after) if ledger.pattern.craft is Craft.CROCHET else None
     if told is not None:
-        ledger.check_total(row, rule.end, rule.end + told.end(), settled=ledger.doubted)
-        rest, after = rest + told.end(), after[told.end() :]
+        rest, after = _total_behind(ledger, row, rest, told.end())
     total = TOTAL_ALONE.match(after)
     if total:
-        ledger.check_total(row, rule.end, rule.end + total.end(), settled=ledger.doubted)
-        rest, after = rest + total.end(), after[total.end() :]
+        rest, after = _total_behind(ledger, row, rest, total.end())
     least = 1 if ledger.pattern.craft is Craft.KNITTING else 3
     works = (ACTION.search(after) or plain_rows_only(after)) and len(after.split()) >= least
     if works or FURTHER.match(after) or THEN_EVERY.match(after):
@@ -249,6 +247,30 @@ def _by_kind(
     else:
         repeat(ledger, row, rule, upto)
         chain_at_end(ledger, rule)
+
+
+def _total_behind(ledger: Ledger, row: WrittenRow, at: int, length: int) -> tuple[int, str]:
+    """Holds the total that stands there against the rows; where the words go on, and those."""
+    ledger.check_total(row, at - row.start, at + length - row.start, settled=ledger.doubted)
+    return at + length, ledger.text[at + length : row.end]
+
+
+def _first_of(ledger: Ledger, row: WrittenRow, rule: Rule) -> tuple[WrittenRow | None, Rule]:
+    """The instructions before a rule, None where they work nothing: then they are told with it."""
+    before = ledger.text[row.start : row.start + rule.start]
+    several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
+    if not several and not ALONE.match(before):
+        return None, rule
+    first = WrittenRow(row.mark, row.start, row.start + rule.start)
+    only_told = NEEDLES_CHANGED.fullmatch(" ".join(before.split())) is not None
+    return (None, replace(rule, start=0)) if only_told else (first, rule)
+
+
+NEEDLES_CHANGED = re.compile(
+    r"(?:change|switch) to [^.;]{0,40}?(?:needles?|hook|yarn|colou?r|circulars?|dpns?),? and"
+    r"(?: then)?", re.IGNORECASE
+)
+"""Before a rule, what is only taken to hand for it."""
 
 
 def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:

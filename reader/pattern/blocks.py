@@ -51,6 +51,15 @@ TOTAL_BEHIND = re.compile(r"(?:—|-{1,2}>?|=|→)\s*\d+ ?[A-Za-z][\w -]*(?:[,;.
 """A line that is only the total of the row before it."""
 BRACKET_LAST = re.compile(r"[\(\[]\d{1,4}(?: ?[a-z]+)?[\)\]]$")
 """A line that ends with its total in a bracket; in lines that no machine wrapped, the row's end."""
+UNIT_LAST = re.compile(
+    r"[(\[]\d{1,4} (?:sts?|stitches|sc|dc|hdc|tr)[)\]]\.?$|(?:->|=>|→) ?\d{1,4}(?: sts?)?\.?$"
+)
+"""A line that ends with its total, told with its unit or behind an arrow."""
+NEW_ORDER = re.compile(
+    r"(?:keep|work|now|next|last|continue|cont|knit|purl|k\d|p\d|cast|bind|break|cut|repeat all)\b",
+    re.IGNORECASE,
+)
+"""How a line begins that tells what comes next."""
 SPOKEN_TOTAL = re.compile(r"[a-z]\(\d{1,4}\)$")
 """A line of spoken words that ends with its total."""
 AGAIN = re.compile(
@@ -104,6 +113,7 @@ def _stands_alone(last: str, line: str, width: int) -> bool:
     again = last.endswith(".") and AGAIN.match(line) is not None
     short = width < LEAST_WIDTH and BRACKET_LAST.search(last) is not None
     total = total or short or SPOKEN_TOTAL.search(last) is not None
+    total = total or (UNIT_LAST.search(last) is not None and NEW_ORDER.match(line) is not None)
     return total or again or SIZE_FIRST.match(line) is not None
 
 

@@ -1,5 +1,6 @@
 """Labels as they stand only at a line's start: "Row 2)", "Rnd #3 =", "1. row (RS):", "4 row:",
-"[Rnd 4]", "WS row 6:", "Rnds 5/6:", "Rdn 7:", "Border rnd 2:", "Panel row 3 (11 sts):".
+"[Rnd 4]", "WS row 6:", "Rnds 5/6:", "Rdn 7:", "Border rnd 2:", "Panel row 3 (11 sts):",
+"B, row 1:".
 """
 
 from __future__ import annotations
@@ -31,6 +32,8 @@ SHAPES = tuple(
         rf"{_NUMBERS}\s(?P<what>row|round|rnd|rd)(?P<side>)\s?(?P<end>[:.)]|[-—=]+)(?=\s)",
         rf"{_OF_WHAT}\s(?P<what>rounds?|rnds?|rds?|rows?)\s?{_NUMBERS}{_BRACKET}"
         r"\s?(?P<end>[:.)—]|-+)(?=\s)",
+        rf"\(?(?-i:[A-Z]{{1,2}}\d?|MC|CC\d?)\)?,?\s+(?P<what>rounds?|rnds?|rows?)\s?{_NUMBERS}"
+        rf"{_BRACKET}\s?(?P<end>[:.)]|-+)(?=\s)",
         rf"(?P<side>RS|WS)\s+{_WHAT}\s*{_NUMBERS}\s*(?P<end>[:.—-])",
     )
 )

@@ -183,6 +183,8 @@ _CAPS = (
     r"(?:[A-Z]{5,}|TOP|CUFF|HEEL|FOOT|TOE|BRIM|PEAK|BACK|NECK|BODY|BAND|YOKE|HOOD|SOLE|FLAP|LEG|ARM"
     r"|EDGE)"
 )
+NEXT_COLON = re.compile(r"next:(?=\s)", re.IGNORECASE)
+"""At a line's start the word alone heads the next row: "next: k1, k2tog"."""
 RUN_IN_CAPS = re.compile(
     r"(?<![\w-])(?!NOTES?\b|HOOK|GAUGE|MATERIAL|SIZE|TENSION|YARN|NEEDLES?\b|FINISH|MEASURE|ABBREV)"
     rf"(?P<name>{_CAPS}(?:\s[A-Z]{{2,}}){{0,4}})\s*:(?=\s+[A-Za-z*(\d])"
@@ -204,7 +206,7 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         found = ordinal or word
         assert found is not None
         return _numbered(found, start, _side(found.groupdict().get("side") or ""))
-    if NEXT_ALONE.match(text, start):
+    if NEXT_ALONE.match(text, start) or (line_start and NEXT_COLON.match(text, start)):
         return Mark(start, start + 5, (), "Next row", loose=True)
     named = (
         NAMED.match(text, start) or ANY_NAME.match(text, start) or NEXT_BARE.match(text, start)

@@ -203,7 +203,8 @@ def _over(before: str, tail: re.Match[str]) -> bool:
 
 def _in_range(tail: re.Match[str], before: str) -> bool:
     """Whether a dash and number make a range of what stands before: nothing is counted by it."""
-    return tail.group("ak") is None and RANGE.search(before) is not None
+    arrow = tail.group().lstrip()[:3].find(">") >= 0 or tail.group().lstrip().startswith("=")
+    return not arrow and tail.group("ak") is None and RANGE.search(before) is not None
 
 
 def _tail(text: str, found: list[Printed], sizes: int) -> str:

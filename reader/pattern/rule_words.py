@@ -13,7 +13,7 @@ _ONES = (
 
 ROW_NAMED = re.compile(rf"(?<!a){_ROWS}|needle|pin", re.IGNORECASE)
 """Without one of these no row is named; in old books a needle is one."""
-_UNTIL = r"\b(?:until|till)\b"
+_UNTIL = r"\b(?:until|till|til)\b"
 _IN_INCHES = r"\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b"
 _AGAIN = r"(?:rep(?:eat)?(?:ing)?|work|knit|do)"
 REPEAT_LAST = re.compile(
@@ -28,12 +28,17 @@ REPEAT_CHANGE = re.compile(
 )
 """The row that increases or decreases, again and again at a pace."""
 REPEAT_THIS = re.compile(
-    r"\brep(?:eat)?\s+this(?!\s+(?:until|till|to)\s+(?:the\s+|end\s+)?(?:of\s+)?(?:the\s+)?"
-    r"(?:row|round|end|rnd)\b)(?=\s+(?:until|till|\d|once|twice|three|four|five|six))"
+    r"\brep(?:eat(?:ing)?)?\s+(?:this|that)(?: (?:row|round|rnd)(?= (?:until|till|til)\b))?"
+    r"(?!\s+(?:until|till|to)\s+(?:the\s+|end\s+)?(?:of\s+)?(?:the\s+)?"
+    r"(?:row|round|end|rnd)\b)(?=\s+(?:until|till|til|\d|once|twice|three|four|five|six))"
     rf"(?!\s+\w+\s+{_ROWS})",
     re.IGNORECASE,
 )
-_OFTEN = r"(?:again|once|twice|thrice|\d+ (?:more )?times|for pattern)\b"
+_OFTEN = (
+    r"(?:again|once|twice|thrice|\d+ (?:more )?times|for pattern"
+    r"|(?:until|till|til) (?:you(?:'ve)? |there(?:'s| are| is) |have |only |just )*\d+ "
+    r"(?:sts?|stitches|sc|dc|hdc|tr|rem\w*|are left|left))\b"
+)
 REPEAT_ROWS = re.compile(
     r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?"
     rf"|(?:^|(?<=[.;] ))(?:work|do|knit)(?= (?!.{{0,50}}\bchart)[^.;]{{3,60}}? {_OFTEN}))\s*"
@@ -66,10 +71,15 @@ THE_SAME = re.compile(
 )
 """A row that is the last one again."""
 TIMES = re.compile(
-    rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times?\b|\b(once|twice|thrice)\b", re.IGNORECASE
+    rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times?\b|\b(once|twice|thrice)\b"
+    r"|\bx ?(\d{1,3})\b(?! ?[\dx])",
+    re.IGNORECASE,
 )
 UNTIL = re.compile(
-    r"\b(?:until|till|to)\s+(?:(?:there\s+(?:are|is|remains?|will be|shall be)|you\s+have|it\s+has"
+    r"\b(?:until|till|til|to)\s+(?:(?:there(?:\s+(?:are|is|remains?|will be|shall be)|'s)"
+    r"|you(?:\s+(?:have|get to|reach|are down to|are back to|are at|only have)|'ve"
+    r"|'re (?:down|back) to)"
+    r"|got|it\s+has"
     r"|but|only|just|all but)\s+)*(\d+)\s*(?:\([\d,\s]"
     r"+\)\s*)?(?:(?:stitches|sts?|sc|dc|doubles|k|loops)\b)?\s*(?:on needles?)?\s*"
     r"(?:rem(?:ain)?s?|are left|left)?",
@@ -139,13 +149,20 @@ ODD_AND_EVEN = re.compile(
     re.IGNORECASE,
 )
 EVEN = re.compile(
-    rf"{_AT}(?:(?:then|again|now)\s+)*(?:(?:with|using|in)\s+(?:\w+\s+){{1,3}}?)?(?:(?:beg\w*|start\w*)\s+with\s+[^,.;]{{2,20}},\s*)?"
+    rf"{_AT}(?:(?:then|again|now)\s+)*(?:(?:with|using|in)\s+(?:\w+\s+){{1,3}}?)?"
+    r"(?:(?:beg\w*|start\w*)\s+with\s+(?:[^,.;]{2,20},|an?\s+\w+\s+(?:row|rnd|round)\b)\s*)?"
     r"(?:work|do|knit|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
     r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
     rf"(?<!\bof )\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter"
     rf"|rib|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
+RIDGES = re.compile(
+    rf"{_AT}(?:(?:then|again|now)\s+)*(?:knit|k|work|do|make|cont(?:inue)?)\b[^.;:\d]{{0,40}}?"
+    r"\b(?P<n>\d+)\s+(?:more\s+)?(?:(?:garter|full)\s+)?(?:(?:st|stitch)\s+)?ridges?\b",
+    re.IGNORECASE,
+)
+"""Ridges of garter stitch, each of two rows."""
 ROWS_UNDERSTOOD = re.compile(
     r"\b(?:of|in|on|at) (?:each|every)(?: (?:other|alternate|alt|second|2nd|third|3rd|fourth|4th))?"
     r"(?: (?:one|1))?(?=\s*(?:[,.;)]|$|(?:at|for|on|until|till|nearest)\b))",

@@ -14,6 +14,7 @@ from reader.pattern.changes import (
     find_change,
     of_which_row,
 )
+from reader.pattern.fabric_rules import in_fabric, ridges, work_even
 from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.layers import layers_joined
@@ -29,14 +30,11 @@ from reader.pattern.rule_words import (
     ALTERNATELY,
     AS_IT_GREW,
     BEYOND_GOAL,
-    BY_KIND,
     BY_TURNS_FOR,
-    CHART,
     DID_SO_MANY,
     EVEN,
     EVEN_ROUND,
     EVEN_SAID,
-    FABRIC,
     FOR_ROWS,
     FURTHER_WORK,
     GOES_ON,
@@ -53,11 +51,9 @@ from reader.pattern.rule_words import (
     ROW_NAMED,
     ROWS_UNDERSTOOD,
     SHAPED,
-    SPELLED_OUT,
     STITCHES_ON,
     THEN,
     TO_AND_FRO_FOR,
-    WORK_EVEN,
 )
 from reader.pattern.same_row import same_as
 from reader.pattern.schedules import coloured_rows
@@ -105,10 +101,11 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or last_again(words, rows)
         or (odd_and_even(words) if rows else None)
         or (rows_again(words) if rows else None)
-        or (_work_even(words) if labelled else None)
+        or (work_even(words) if labelled else None)
         or layers_joined(words)
-        or _fabric(words)
+        or in_fabric(words)
         or (_even(words) if rows else None)
+        or ridges(words)
         or _measured(words)
         or _grow(words, labelled)
     )
@@ -129,30 +126,6 @@ def _measured(words: str) -> Rule | None:
         "even", start=found.start(), end=end, rest=told, measured=True, step=step,
         at_once=at_first,
     )  # fmt: skip
-
-
-def _work_even(words: str) -> Rule | None:
-    """ "Work even in meshes", "work even on 24 dc": every row of the label as the one before."""
-    found = WORK_EVEN.match(words)
-    if found is None or MEASURE.search(words) or find_change(words) is not None:
-        return None
-    goal = int(found["goal"][:4]) if found["goal"] else None
-    return Rule("fabric", start=0, end=found.end(), rest=found.group(), goal=goal)
-
-
-def _fabric(words: str) -> Rule | None:
-    """ "Garter stitch", "work in rib": every row of the label."""
-    found = FABRIC.match(words)
-    if found and not SPELLED_OUT.search(words):
-        return Rule("fabric", start=0, end=found.end(), rest=words)
-    kinds = [one for one in re.split(r",? and |[,;] ?", words.strip(" .")) if one]
-    if len(kinds) > 1 and all(BY_KIND.fullmatch(one) for one in kinds):
-        return Rule("fabric", start=0, end=len(words), rest=words)
-    chart = CHART.match(words)
-    if not chart:
-        return None
-    rows = max(1, int(chart.group(2)[:4]) - int(chart.group(1)[:4]) + 1)
-    return Rule("even", rows=rows, start=0, end=chart.end(), rest=words, charted=True)
 
 
 IN_TOTAL = re.compile(r"\s*,?\s*(?:in all|in total|total|altogether)\b", re.IGNORECASE)

@@ -22,6 +22,12 @@ BARE = re.compile(
     r"(?![^:\n.]{0,40}:)",
     re.MULTILINE | re.IGNORECASE,
 )
+NAMED = re.compile(
+    r"^(?P<label>[ ]*(?:next|last|final|set-?up|eyelet|foundation|border)[ ](?:row|rnd|round))"
+    r"[ ]{2,}(?=\S)",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""Among such rows one with a name: "Last row   sc2tog"."""
 LEAST = 3
 """Lines labelled so, one after the other from 1, that make them rows."""
 
@@ -31,6 +37,7 @@ def numbered(text: str) -> str:
     if _counts_on(DASHED, text):
         text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
     if _counts_on(BARE, text):
+        text = NAMED.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
         text = BARE.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
     if _counts_on(BRACKETED, text):
         text = BRACKETED.sub(_without_brackets, text)

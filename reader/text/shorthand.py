@@ -15,11 +15,15 @@ BARE_TIMES = re.compile(
 )
 
 
+ON_OFF = re.compile(r"\b(?P<what>[CB])/O\b(?=[ ]|$)|\b(?P<low>[cb])/o\b(?=[ ]|$)", re.MULTILINE)
+"""Short for cast on and bind off: "C/O 42 sts"."""
 RPT = re.compile(r"\brpt\b", re.IGNORECASE)
 """Short for repeat, as some write it."""
 
 
 def with_times(text: str) -> str:
-    """The text with an x before such a number, in the place of the space; "rpt" is "rep"."""
-    text = RPT.sub("rep", text)
+    """The text with an x before such a number, in the place of the space; "rpt" is "rep", "C/O" is
+    "Co".
+    """
+    text = ON_OFF.sub(lambda found: f"{found['what'] or found['low']}o ", RPT.sub("rep", text))
     return BARE_TIMES.sub(lambda found: f"{found['body']}x{found['times']}", text)

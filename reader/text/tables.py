@@ -8,7 +8,7 @@ import re
 
 ROW = re.compile(
     r"^(?P<lead>[ \t]*\|?[ \t]*)(?P<label>(?:(?:rnd|rd|row|round|r)\.?\s*)?\d+(?:\s*(?:-|to"
-    r"|&)\s*\d+)?)"
+    r"|&)\s*(?:rnd|rd|row|round|r)?\.?\s*\d+)?)"
     r"(?P<first>[ \t]*\|)(?P<words>[^\n]*?)(?:(?P<last>\|)(?P<total>[ \t]*\(?\d+\)?[^|\n]*))?"
     r"(?P<end>\|?[ \t]*)$",
     re.IGNORECASE | re.MULTILINE,

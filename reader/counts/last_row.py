@@ -1,0 +1,44 @@
+"""A change in the last of the rows just told: "work 12 rows in rib, inc 8 sts evenly across last
+row".
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from reader.counts.fabric import plain
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+_STS = r"(?:sts?|stitches)"
+IN_LAST = re.compile(
+    r"[,;.]?\s*(?:and |at the same time |while )*(?P<way>inc|dec)\w*\.?\s+(?P<n>\d+)\s*"
+    rf"(?:{_STS}\s+)?(?:evenly\s+)?(?:spaced\s+)?"
+    r"(?:across|along|over|in|on|during|within|at|of)\s+(?:the\s+)?last\s+"
+    r"(?:of these\s+)?(?:rib(?:bing)? |wrong side |right side |ws |rs )?"
+    r"(?:row|rnd|round)\b(?:\s+of\s+(?:the\s+)?rib\w*)?",
+    re.IGNORECASE,
+)
+"""Stitches gained or lost in the last row of those before it."""
+
+
+def changed_in_last(ledger: Ledger, start: int, end: int) -> int:
+    """How many characters of the words behind some rows tell of a change in the last of them, which
+    is booked there; 0 where they tell of none. The words are those of the clean text.
+    """
+    found = IN_LAST.match(ledger.text, start, end)
+    here = ledger.below.stitches
+    if found is None or not ledger.rows or here is None:
+        return 0
+    count = here + int(found["n"][:4]) * (1 if found["way"].lower() == "inc" else -1)
+    last = ledger.rows[-1]
+    if count < 0 or last.count != here:
+        return 0
+    words = " ".join(found.group().split()).strip(",;. ")
+    assumed = (*last.assumed, f"this row, the last, has the change: {words}")
+    ledger.rows[-1] = replace(last, count=count, assumed=assumed)
+    ledger.below = plain(count, ledger.below.sections)
+    return found.end() - start
