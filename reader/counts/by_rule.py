@@ -9,6 +9,7 @@ from dataclasses import replace
 from itertools import chain, islice
 
 from reader.counts.across import again, goes_back, note_star
+from reader.counts.before_rule import first_of
 from reader.counts.called_back import pineapple, turns
 from reader.counts.casting import cast_on_in
 from reader.counts.entries import Entry, numbers_of, once_fewer
@@ -27,7 +28,7 @@ from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import note_spot, same_as_piece
-from reader.counts.sentences import ALONE, SAME_TIME, THIS_AGAIN, sentences_of, without_heading
+from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.layout import WrittenRow
@@ -203,7 +204,7 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
 
 def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: Evens) -> None:
     """Instructions, then a rule, then what follows it."""
-    first, rule = _first_of(ledger, row, rule)
+    first, rule = first_of(ledger, row, rule)
     cut, here = row.start + rule.start, len(ledger.rows)
     labelled = row.mark is not None and (bool(row.mark.numbers) or row.mark.times > 1)
     if first is not None:
@@ -253,24 +254,6 @@ def _total_behind(ledger: Ledger, row: WrittenRow, at: int, length: int) -> tupl
     """Holds the total that stands there against the rows; where the words go on, and those."""
     ledger.check_total(row, at - row.start, at + length - row.start, settled=ledger.doubted)
     return at + length, ledger.text[at + length : row.end]
-
-
-def _first_of(ledger: Ledger, row: WrittenRow, rule: Rule) -> tuple[WrittenRow | None, Rule]:
-    """The instructions before a rule, None where they work nothing: then they are told with it."""
-    before = ledger.text[row.start : row.start + rule.start]
-    several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
-    if not several and not ALONE.match(before):
-        return None, rule
-    first = WrittenRow(row.mark, row.start, row.start + rule.start)
-    only_told = NEEDLES_CHANGED.fullmatch(" ".join(before.split())) is not None
-    return (None, replace(rule, start=0)) if only_told else (first, rule)
-
-
-NEEDLES_CHANGED = re.compile(
-    r"(?:change|switch) to [^.;]{0,40}?(?:needles?|hook|yarn|colou?r|circulars?|dpns?),? and"
-    r"(?: then)?", re.IGNORECASE
-)
-"""Before a rule, what is only taken to hand for it."""
 
 
 def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:

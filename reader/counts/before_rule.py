@@ -1,0 +1,31 @@
+"""What stands before a rule in its row: instructions, or only what is taken to hand."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from typing import TYPE_CHECKING
+
+from reader.counts.sentences import ALONE
+from reader.pattern.layout import WrittenRow
+from reader.pattern.rule import Rule
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+NEEDLES_CHANGED = re.compile(
+    r"(?:change|switch) to [^.;]{0,40}?(?:needles?|hook|yarn|colou?r|circulars?|dpns?),? and"
+    r"(?: then)?", re.IGNORECASE
+)
+"""Before a rule, what is only taken to hand for it."""
+
+
+def first_of(ledger: Ledger, row: WrittenRow, rule: Rule) -> tuple[WrittenRow | None, Rule]:
+    """The instructions before a rule, None where they work nothing: then they are told with it."""
+    before = ledger.text[row.start : row.start + rule.start]
+    several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
+    if not several and not ALONE.match(before):
+        return None, rule
+    first = WrittenRow(row.mark, row.start, row.start + rule.start)
+    only_told = NEEDLES_CHANGED.fullmatch(" ".join(before.split())) is not None
+    return (None, replace(rule, start=0)) if only_told else (first, rule)
