@@ -127,9 +127,23 @@ def _only_adds(one: Node) -> bool:
     return isinstance(one, Work) and not one.stitch.takes
 
 
+def _changes_each(works: Sequence[Node]) -> bool:
+    """Whether a plain stitch for the whole row is followed by an increase in every one of them."""
+    plain, change = works
+    if not isinstance(plain, Work) or not isinstance(change, Work):
+        return False
+    even = plain.stitch.takes == plain.stitch.makes and plain.number is None
+    each = change.place.where is Where.EACH and change.stitch.makes > change.stitch.takes
+    return even and each and plain.place.where in (Where.PLAIN, Where.REST)
+
+
 def whole_row(rest: list[Node], tally: Tally) -> list[Node]:
     """ "Purl." alone: the one stitch goes into all."""
     works = [one for one in rest if not isinstance(one, Act)]
+    if len(works) == 2 and _changes_each(works):
+        # "Knit plain, increasing in every stitch": one row, and not one behind the other.
+        rest = [one for one in rest if one is not works[0]]
+        works = works[1:]
     shaped = len(works) > 1 and all(isinstance(one, Shape) for one in works[1:])
     added = len(works) > 1 and all(_only_adds(one) for one in works[:-1])
     if works and (len(works) == 1 or shaped or added):

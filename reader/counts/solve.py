@@ -279,7 +279,7 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     made = tally.makes
     # More taken away than there is to take: the words cannot mean that.
     tally.unsure = tally.unsure or made < 0
-    if left and (short_row(ends) or _works_the_rest(ends, tally)):
+    if left and (short_row(ends) or _works_the_rest(ends, tally) or _leaves_on_needle(ends)):
         tally.elastic = True
     count: int | None = made
     if tally.elastic and walk.left is not None and not tally.below.chained:
@@ -316,6 +316,15 @@ def at_half(runs: Sequence[Run]) -> bool:
 LEAVES = re.compile(
     r"\b(?:hold\w*|leav\w*|left|wait\w*|needles?|pins?|turn\w*|off|tog\w*|drop\w*|thread)\b"
 )
+
+
+def _leaves_on_needle(ends: Ends) -> bool:
+    """Whether a row ends with "cast off all but 6": those stay on the needle."""
+    works = [one for one in ends.body if not isinstance(one, Act)]
+    last = works[-1] if works else None
+    return isinstance(last, Work) and last.stitch.name == "drop" and last.place.where is (
+        Where.TO_LAST
+    )
 
 
 def _works_the_rest(ends: Ends, tally: Tally) -> bool:

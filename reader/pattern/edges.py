@@ -69,8 +69,8 @@ def _all_but(cur: Cursor, start: int) -> Node | None:
     until = not but and not last and cur.accept("until", "till", "to")
     number = cur.number() if cur.kind() == "num" else ONE if last else None
     cur.at += cur.kind() == "num"
-    counted = cur.accept("sts", "stitches", "st", "stitch")
-    left = counted and cur.accept("remain", "remains", "rem", "left", "is left", "are left")
+    cur.accept("sts", "stitches", "st", "stitch")
+    left = cur.accept("remain", "remains", "rem", "left", "is left", "are left")
     if number is None or stitch is None or not (but or last or (until and left)):
         cur.at = at
         return None
@@ -106,6 +106,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
     if cast_on and cur.low(start - cur.at).startswith(("pick", "pu", "tak")):
+        number = _each_of_so_many(cur, number)
         by_rate = number is not None and cur.any_words(BY_RATE) > 0
         number = None if by_rate else _further_edges(cur, _on_each_side(cur, number))
     elif cast_on:
@@ -208,6 +209,21 @@ def _on_each_side(cur: Cursor, number: Num | None) -> Num | None:
                                             "on both sides", "along both sides", "down each side")):
         return number
     return Num(tuple(2 * one for one in number.values))
+
+
+def _each_of_so_many(cur: Cursor, number: Num | None) -> Num | None:
+    """ "1 st in each of next 20 rows": so many times as many; the number as it is elsewhere."""
+    at = cur.at
+    if number is None or not cur.accept("in each of", "for each of", "from each of", "in each"):
+        return number
+    cur.accept("the")
+    cur.accept("next", "first", "following", "last")
+    many = cur.number() if cur.kind() == "num" else None
+    if many is None or cur.low(1) not in ("rows", "sts", "stitches", "loops", "ridges", "chains"):
+        cur.at = at
+        return number
+    cur.at += 2
+    return Num(tuple(one * many.at(size) for size, one in enumerate(number.values)))
 
 
 def _further_edges(cur: Cursor, number: Num | None) -> Num | None:

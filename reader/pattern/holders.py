@@ -8,7 +8,8 @@ from reader.pattern.phrasing import act_here, take_phrase
 from reader.pattern.tree import Act, Deed, Edge, LeaveRest, Node, Place, Skip, Where, Work
 
 CABLE_NEEDLES = (
-    "cn", "c n", "cable", "dpn", "d p n", "double pointed", "double-pointed", "needle",
+    "cn", "c n", "cable", "dpn", "dp needle", "dp", "d p n", "double pointed", "double-pointed",
+    "needle",
 )  # fmt: skip
 NEEDLES = ("needles", "needle", "dpns", "larger", "smaller", "double pointed", "size", "no")
 HOLDERS = (

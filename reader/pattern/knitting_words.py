@@ -71,6 +71,9 @@ def _raised(cur: Cursor, start: int) -> Node | None:
         lows.append(cur.low())
         cur.at += 1
     extra = EXTRA & set(lows[:3]) and set(NOUNS) & set(lows[:4])
+    if lows[:1] in (["a"], ["one"], ["1"]) and set(lows[1:2]) & set(NOUNS):
+        # "Raise a stitch by knitting the loop between".
+        return worked(cur, start, "m1", None) if {"raise", "raising"} & {cur.lows[start]} else None
     if not extra and not STRANDS & set(lows[:4]):
         return None
     if not {"knit", "k", "purl", "p", "work"} & set(lows):
@@ -90,6 +93,10 @@ def _passed_over(cur: Cursor, start: int) -> Node | None:
     lows = [cur.low(n) for n in range(1, 10)]
     stop = next((n for n, low in enumerate(lows) if low in STOPS), len(lows))
     lows = lows[:stop]
+    if lows == ["over"] and cur.low(-1) in (",", "and"):
+        # "Slip one, knit one, pass over".
+        cur.at += 2
+        return worked(cur, start, "psso", None)
     if "over" not in lows[:7]:
         return None
     over = lows.index("over")
@@ -135,7 +142,7 @@ def _taken_in(cur: Cursor, start: int) -> Node | None:
     """ "take in", "take two together", "n", "knit 2 in one": decreases."""
     if cur.accept("take in one at each end", "take in 1 at each end"):
         return Shape(cur.span(start), cur.said(start), -1, ONE, 2)
-    if cur.accept("take in", "narrow once", "narrow") or (
+    if cur.accept("take in", "taking in", "narrow once", "narrow") or (
         cur.low() == "n" and cur.low(1) in (*STOPS, "", "and") and cur.accept("n")
     ):
         if cur.kind() == "num" and cur.low(1) in NOUNS:
@@ -148,8 +155,9 @@ def _taken_in(cur: Cursor, start: int) -> Node | None:
     if verb not in ("take", "taking", "knit", "k", "pearl", "purl", "p", "work", "slip"):
         return None
     cur.at += 1
+    these = cur.accept("these", "those", "them")
     cur.accept("the")
-    which = cur.accept("next", "first", "last", "following")
+    which = cur.accept("next", "first", "last", "following") or these
     amount = cur.peek().value if cur.kind() == "num" else 0
     if not 1 < amount < 9:
         return None

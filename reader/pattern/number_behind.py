@@ -21,6 +21,9 @@ def number_behind(cur: Cursor) -> bool:
     if placed and cur.book.craft is Craft.CROCHET:
         # "sc 3 in last st", "dc 2 in each of next 3 sts": a bare "3 in last" has a comma before it.
         return cur.kind(-1) == "word" and cur.kind(-2) != "num"
+    if cur.book.craft is Craft.KNITTING and cur.low(1) in ("in", "into", "through"):
+        # "k 1 in back of st"
+        placed = placed or cur.low(2 + (cur.low(2) == "the")) in ("back", "front")
     return placed or (cur.low(1) not in NOT_OURS and _own_number(cur))
 
 

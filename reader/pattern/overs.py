@@ -52,6 +52,15 @@ def _thread(cur: Cursor) -> bool:
     return True
 
 
+def _forward(cur: Cursor, start: int) -> bool:
+    """Takes "bring forward the thread"."""
+    cur.at = start
+    if not cur.accept(*TURNS) or not cur.accept("forward the", "forward", "over the"):
+        return False
+    cur.at += 1
+    return cur.low(-1) in THREADS
+
+
 def _round_needle(cur: Cursor, start: int) -> Node | None:
     """ "turn the thread twice round the needle", "yarn round needle 3 times"."""
     if not _thread(cur):
@@ -82,7 +91,7 @@ def how_many(cur: Cursor) -> Num | None:
 
 
 def _over(cur: Cursor, start: int) -> Node | None:
-    if cur.accept(*OVERS) or (_thread(cur) and cur.accept(*FORWARD)):
+    if cur.accept(*OVERS) or (_thread(cur) and cur.accept(*FORWARD)) or _forward(cur, start):
         if _comes_back(cur):
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         cur.accept("the needle", "needle", "the pin", "pin", "again")

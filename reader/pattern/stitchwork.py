@@ -189,6 +189,8 @@ def _finish(
     cur.accept(*AS_BEFORE)
     explained(cur)
     if cur.book.craft is Craft.KNITTING:
+        if cur.any_words(IN_ITS_BACK) and cur.low(cur.any_words(IN_ITS_BACK)) in (*STOPS, ""):
+            cur.accept(*IN_ITS_BACK)
         number, place = _how_far(cur, number)
     else:
         place = _place(cur)
@@ -202,6 +204,13 @@ def _finish(
     return Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by)
 
 
+IN_ITS_BACK = (
+    "in back of st", "in back of the st", "in the back of st", "in the back of the st",
+    "into back of st", "into the back of st", "into back of the st", "in back of stitch",
+    "in the back of the stitch", "into the back of the stitch", "in back loop", "in the back loop",
+    "into the back", "in the back", "in back",
+)  # fmt: skip
+"""How a stitch is entered, where nothing says which."""
 AS_BEFORE = (
     "as before", "as usual", "made as before", "from cn", "from dpn", "from cable needle",
     "from the cable needle", "from holder",

@@ -109,7 +109,12 @@ def _every_nth(cur: Cursor, start: int) -> Shape | None:
 def _every_stitch(cur: Cursor, start: int) -> Work | None:
     """ "increasing in every stitch"."""
     stitch = stitch_named("inc", cur.book.craft)
-    told = cur.accept("increasing in", "increasing once in", "increasing 1 st in")
+    told = cur.accept(*(
+        f"{way}{once} in{to}"
+        for way in ("increasing", "widening", "inc", "increase", "widen")
+        for once in ("", " once", " 1 st", " 1", " 1 stitch")
+        for to in ("", "to")
+    ))  # fmt: skip
     each = told and cur.accept("every st", "every stitch", "each st", "each stitch")
     if stitch is None or not each:
         return None
