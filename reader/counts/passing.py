@@ -2,13 +2,43 @@
 
 from __future__ import annotations
 
-from reader.counts.fabric import foundation
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+
+from reader.counts.fabric import SPACE, Below, foundation
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import cap
 from reader.counts.tally import Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.holders import ASIDE
-from reader.pattern.tree import Chain, Skip, Where
+from reader.pattern.tree import ONE, Chain, Node, Repeat, Skip, Where
+
+
+def over_loops(nodes: Sequence[Node], below: Below) -> list[Node]:
+    """The row with "skip 5 sts of ch" as the skip of a space, where the row below has spaces of so
+    many chains, and no chains to be worked into.
+    """
+    chains = {run.chains for run in below.runs if run.name == SPACE}
+    single = all(run.name != "ch" for run in below.runs)
+    return [_over_loop(node, chains) for node in nodes] if chains and single else list(nodes)
+
+
+def _over_loop(node: Node, chains: set[int]) -> Node:
+    if isinstance(node, Repeat):
+        body = tuple(_over_loop(one, chains) for one in node.body)
+        ending = tuple(_over_loop(one, chains) for one in node.ending)
+        same = body == node.body and ending == node.ending
+        return node if same else replace(node, body=body, ending=ending)
+    if not isinstance(node, Skip):
+        return node
+    number = node.place.number.values[0]
+    if number < 2 or number not in chains or not OF_CHAIN.search(node.words):
+        return node
+    return replace(node, place=replace(node.place, noun="sp", number=ONE, chain=number))
+
+
+OF_CHAIN = re.compile(r"\b(?:sts?|stitches) of (?:the )?ch", re.IGNORECASE)
 
 
 def skip_over(skip: Skip, tally: Tally) -> None:

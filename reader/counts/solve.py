@@ -14,12 +14,13 @@ from reader.counts.fabric import SPACE, Below, Run, chains_as_stitches, foundati
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
+from reader.counts.passing import over_loops
 from reader.counts.placing import completes, to_other_edge
 from reader.counts.readings import readings
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turned_back import without_turns
-from reader.counts.turning import makes_loop, symmetric_edge, with_turning_space
+from reader.counts.turning import lies_over_space, makes_loop, symmetric_edge, with_turning_space
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
@@ -49,7 +50,7 @@ def work_row(
     """
     below = _lies_below(ends, below, choice, size)
     listed = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
-    rest = to_last_loop(between_stitches(by_needles(listed), below))
+    rest = to_last_loop(between_stitches(over_loops(by_needles(listed), below), below))
     rest = rest if below.half else with_closing(rest)
     joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in rest)
     tally = Tally(size, below, choice, Walk(below), carried=carried, room=room, joined=joined)
@@ -73,7 +74,7 @@ def work_row(
         _begin_in_space(ends, rest, tally, chained)
     if chained:
         _count_chain(ends, rest, height, tally)
-    elif makes_loop(first_work(rest), height, below.half) and tally.walk.known:
+    elif makes_loop(first_work(rest), height, below) and tally.walk.known:
         tally.make_space(height)
     skipped = first_work(rest) if passed else None
     tally.turning = 0 if chained else max(height, skipped.place.nth - 1 if skipped else 0)
@@ -253,6 +254,9 @@ def _stand(rest: list[Node], tally: Tally) -> None:
         tally.spaced = True
         return
     on_first = isinstance(nxt, Work) and nxt.place.where is Where.FIRST and nxt.place.nth <= 1
+    made = tally.runs[-1].chains if tally.runs else 0
+    # "ch 8, turn, dc in 1st dc" over a stitch and its space: the first behind that space.
+    on_first = on_first and not (made and lies_over_space(tally.below, made + 3))
     if on_first and isinstance(nxt, Work) and not is_opening(nxt.place, tally.walk):
         # "ch 3, 2 dc in 1st st": the stitch that the chain stands on.
         at = rest.index(nxt)

@@ -44,7 +44,7 @@ def chain_options(
     tall = work.stitch.height if work else 3
     if not height or (height <= 1 and not held.get(height, True)):
         return [False]
-    if makes_loop(work, height, below.half) or belongs_to_cluster(work, ends.body, size):
+    if makes_loop(work, height, below) or belongs_to_cluster(work, ends.body, size):
         return [False, True]
     if height in told:
         return [told[height]]
@@ -81,17 +81,29 @@ def turns_always(nodes: Sequence[Node]) -> bool:
     return any(ALL_ROWS.search(one.words) for one in turns)
 
 
-def makes_loop(work: Work | None, height: int, half: bool = False) -> bool:
+def makes_loop(work: Work | None, height: int, below: Below) -> bool:
     """Whether a turning chain is a loop to be worked into later: "ch 8, turn, d c in 1st d c" is
-    fastened where it began, and far longer than its stitch is tall. half: the row begins at the top
-    of a loop: "ch 7, sc in same loop".
+    fastened where it began, and far longer than its stitch is tall; not so where the row below
+    begins with a stitch and a space as long as what is left of the chain. Where that row ended at
+    the top of a loop, it is one anyhow: "ch 7, sc in same loop".
     """
-    if half and work is not None and work.stitch.height <= 1:
+    if below.half and work is not None and work.stitch.height <= 1:
         return height >= 4
     if work is None or work.place.where is not Where.FIRST or work.place.noun == "sp":
         return False
     single = work.number is None or work.number.values == (1,)
-    return single and work.stitch.height > 1 and height >= work.stitch.height + 4
+    long = single and work.stitch.height > 1 and height >= work.stitch.height + 4
+    return long and not lies_over_space(below, height)
+
+
+def lies_over_space(below: Below, height: int) -> bool:
+    """Whether a turning chain is the like of the stitch and the space that the row below has at
+    this edge: "ch 8, turn" over a dc and its 5 chains.
+    """
+    edge = below.runs[:2]
+    if len(edge) < 2 or not edge[0].is_stitch or edge[0].n > 1 or edge[1].name != SPACE:
+        return False
+    return 2 <= height - edge[1].chains <= 5 and edge[1].chains > 2
 
 
 TURNING_SPACE = re.compile(

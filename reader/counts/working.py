@@ -79,7 +79,8 @@ def work_all(nodes: Sequence[Node], tally: Tally, need: Need = NOTHING) -> None:
             more = needed_by(rest, tally)
             after = Need(need.stitches + more.stitches, need.spaces + more.spaces)
             limit = up_to_opening([*rest, *tally.cycle], tally)
-            if limit is not None:
+            passed = isinstance(node, Repeat) and isinstance(next(iter(rest), None), Skip)
+            if limit is not None and not passed:
                 after = Need(0, after.spaces)
         work_one(node, tally, after, limit)
 
