@@ -121,9 +121,9 @@ def test_a_turning_chain_over_a_stitch_and_its_chains_is_their_like() -> None:
     """ "Ch 8, turn" over a dc and 5 chains; "skip 5 sts of ch" is the space that they make."""
     said = (
         "Ch 46, dc in 12th st from hook, 1 dc in each of next 4 sts, * ch 5, skip 5 sts of ch, 1 "
-        "dc in each of the next 5 sts, repeat from * once, ch 5, skip 5 sts of ch, dc in last st of "
-        "ch.\n2nd Row—Ch 8, turn, dc in 1st dc, 1 dc in each of the next 4 dc, * ch 5, 1 dc in each "
-        "of the next 5 dc, repeat from * once, ch 5, skip 5 sts of ch, dc in next st.\n"
+        "dc in each of the next 5 sts, repeat from * once, ch 5, skip 5 sts of ch, dc in last st "
+        "of ch.\n2nd Row—Ch 8, turn, dc in 1st dc, 1 dc in each of the next 4 dc, * ch 5, 1 dc in "
+        "each of the next 5 dc, repeat from * once, ch 5, skip 5 sts of ch, dc in next st.\n"
         "3rd Row—Ch 9, turn, * tr in next dc, ch 1, skip 1 dc, tr in next dc, ch 1, skip 1 dc, "
         "tr in next dc, ch 5, repeat from * across row, skip 5 sts of ch, tr in next st.\n"
     )
