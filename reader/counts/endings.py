@@ -8,7 +8,8 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from reader.counts.ends import first_work
+from reader.counts.ends import first_work, travels
+from reader.counts.fabric import SPACE
 from reader.counts.openings import is_opening
 from reader.counts.tally import Need, Tally
 from reader.counts.walk import any_opening
@@ -202,3 +203,19 @@ def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: W
         work_all(lead, tally, need)
         tally.closed = len(lead) == 1
         tally.uneven = None
+
+
+def skipped_at_close(body: Sequence[Node], tally: Tally) -> int:
+    """The stitches that each pass of the row's last repeat skips under its chain, where the row
+    ends with such a chain and is joined; 0 elsewhere.
+    """
+    last = next((one for one in reversed(body) if isinstance(one, Repeat)), None)
+    joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in body)
+    joined = joined or (last is not None and any(map(travels, body[body.index(last) :])))
+    chained = bool(tally.runs) and tally.runs[-1].name == SPACE
+    if last is None or not joined or not chained:
+        return 0
+    skips = [one.place for one in last.body if isinstance(one, Skip)]
+    if any(is_opening(place, tally.walk) for place in skips):
+        return 0
+    return sum(place.number.at(tally.size) for place in skips)

@@ -7,15 +7,16 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.agreeing import values
+from reader.counts.beginning import begin_in_space
 from reader.counts.between import between_stitches
-from reader.counts.endings import AROUND, with_closing
+from reader.counts.endings import skipped_at_close, with_closing
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
 from reader.counts.fabric import SPACE, Below, Run, chains_as_stitches, foundation, nameless
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.passing import over_loops
-from reader.counts.placing import completes, to_other_edge
+from reader.counts.placing import to_other_edge
 from reader.counts.readings import readings
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
@@ -25,7 +26,6 @@ from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
 from reader.pattern.tree import (
-    ONE,
     Act,
     Chain,
     Deed,
@@ -71,7 +71,7 @@ def work_row(
     passed = ends.foundation is not None or below.chained
     chained = bool(choice.chain and (height or passed))
     if _shares_first(rest) or not (chained and (carried or _stands_alone(ends))):
-        _begin_in_space(ends, rest, tally, chained)
+        begin_in_space(ends, rest, tally, chained)
     if chained:
         _count_chain(ends, rest, height, tally)
     elif makes_loop(first_work(rest), height, below) and tally.walk.known:
@@ -144,72 +144,6 @@ def _ring_below(body: Sequence[Node]) -> bool:
             return False
         one = inner[0]
     return isinstance(one, Work | Group) and one.place.where is Where.RING
-
-
-BARE_SPACE = re.compile(r"^(?:all )?(?:in|into|under|over|inside)(?: the)? (?:sp|space|loop|lp)$")
-
-
-def _in_that_space(rest: list[Node]) -> None:
-    """ "Sl st to next sp, ch 3, 2 dc in sp": the space that the slip stitch went to."""
-    works = [at for at, one in enumerate(rest) if isinstance(one, Work | Group | Repeat)]
-    if len(works) < 2 or not travels(rest[works[0]]):
-        return
-    for at in works[1:3]:
-        one = rest[at]
-        if isinstance(one, Work) and completes(one):
-            rest[at] = replace(one, place=replace(one.place, where=Where.SAME, noun="sp"))
-            return
-        if isinstance(one, Work | Group) and BARE_SPACE.match(one.place.text.lower()):
-            rest[at] = replace(one, place=replace(one.place, where=Where.SAME))
-
-
-def _along_its_chains(rest: list[Node], walk: Walk) -> None:
-    """ "Sl st in next 2 ch" over a row of loops: along the chains of the next loop, so into it."""
-    at = next((n for n, one in enumerate(rest) if isinstance(one, Work | Group | Repeat)), None)
-    first = rest[at] if at is not None else None
-    if at is None or not travels(first) or not isinstance(first, Work):
-        return
-    chains = first.place.noun == "ch" and first.place.where is Where.NEXT
-    if chains and not first.place.nth and walk.spaces and not walk.named("ch"):
-        rest[at] = replace(first, place=replace(first.place, noun="sp", number=ONE))
-
-
-def _begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) -> None:
-    """Turns the row below so that it begins where the yarn is joined, when that is a space.
-    chained: the first chain is a stitch, and stands there.
-    """
-    _in_that_space(rest)
-    _along_its_chains(rest, tally.walk)
-    works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
-    first: Node | None = works[0] if works else None
-    if isinstance(first, Repeat):
-        first = next((one for one in first.body if isinstance(one, Work | Group)), None)
-    if not isinstance(first, Work | Group) or not is_opening(first.place, tally.walk):
-        if any(isinstance(one, Repeat) and AROUND.search(one.words) for one in works):
-            tally.walk.leave_opening()
-        return
-    lead = " ".join(one.words for one in ends.lead if isinstance(one, Act))
-    same = first.place.where is Where.SAME
-    which = wanted(first.place, tally.walk, lead if same else "")
-    if not same and first.place.where not in (Where.NEXT, Where.FIRST, Where.ONE_PLACE):
-        return
-    second = works[1] if len(works) > 1 else None
-    if (
-        first is works[0]
-        and travels(first)
-        and not chained
-        and not (isinstance(second, Work | Group) and second.place.where is Where.SAME)
-    ):
-        # Slipped to and not worked into: its turn comes at the end of the round.
-        tally.walk.begin_after(which)
-        tally.moves.append(Move(MoveKind.SLIP, first.words, first.span))
-        rest.remove(first)
-        return
-    if tally.below.half and first.place.where is Where.NEXT:
-        # The hook stands at the top of the last loop: the next one is the one behind it.
-        tally.walk.leave_loop()
-    elif not tally.below.turning:
-        tally.walk.begin_at(which)
 
 
 PLAIN_OF_HEIGHT = {1: "sc", 2: "hdc", 3: "dc", 4: "tr"}
@@ -285,6 +219,11 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     tally.unsure = tally.unsure or made < 0
     if left and (short_row(ends) or _works_the_rest(ends, tally) or _leaves_on_needle(ends)):
         tally.elastic = True
+    if left and left == skipped_at_close(ends.body, tally):
+        # "* ch 3, skip 1, sc in next; repeat 6 times, ch 3, join": the last chain passes over as
+        # many as the others.
+        walk.take(left)
+        left, tally.uneven = 0, None
     count: int | None = made
     if tally.elastic and walk.left is not None and not tally.below.chained:
         count = made + left

@@ -247,6 +247,13 @@ class Walk:
                 return index
         return None
 
+    def chain_follows(self, steps: int) -> bool:
+        """Whether a row of loops begins here, so that so many steps go along the first chain."""
+        if not self.known or self.takes or len(self._runs) < 2 or self._runs[0].n > 1:
+            return False
+        first, chain = self._runs[:2]
+        return first.is_stitch and chain.name == SPACE and chain.chains >= max(2, steps)
+
     def begin_at(self, wanted: Callable[[Run], bool]) -> None:
         """A round that begins in a space: the row is seen from there on, what lay before comes
         last.

@@ -31,7 +31,7 @@ from reader.pattern.joins import group_over
 from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import both_over, find_knitting
 from reader.pattern.leaving import find_leave
-from reader.pattern.list_words import AFTER_ENDING, FILLER, names_stitches, stitchy
+from reader.pattern.list_words import AFTER_ENDING, FILLER, SLIPS, names_stitches, stitchy
 from reader.pattern.needles import find_needle
 from reader.pattern.omitting import last_pass_cut, omitted
 from reader.pattern.passing import find_chain, find_skip
@@ -353,7 +353,7 @@ class _Reading:
         cur = self.cur
         while not cur.done() and cur.low() not in (".", ";"):
             knits = cur.book.craft is Craft.KNITTING
-            slips = cur.low() in ("sl", "ss") and self.made and not knits
+            slips = cur.low(cur.low() == "a") in SLIPS and self.made and not knits
             if cur.low() in ("join", "turn") or slips:
                 break
             others = AFTER_ENDING - {"sl"} if knits else AFTER_ENDING

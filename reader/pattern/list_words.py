@@ -15,6 +15,7 @@ FILLER = frozenset(
 )  # fmt: skip
 BEFORE_ITEM = frozenset(["", ",", ";", ".", ":", "(", "[", "*", "**", "then", "and", "or"])
 """Before "two together", these begin an item of a list."""
+SLIPS = ("sl", "ss", "slip")
 AFTER_ENDING = frozenset(
     ["join", "turn", "cut", "sl", "fasten", "drop", "then", "work", "ch", "repeat", "*"]
 )

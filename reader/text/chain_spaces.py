@@ -22,8 +22,27 @@ PARTED = re.compile(r"\b(?P<ch>ch) -(?P<n>\d)(?= ?(?:sp|lp|loop))", re.IGNORECAS
 """A space in the name that a copy put in: "ch -2 sp"."""
 
 
+IN_BRACKETS = re.compile(
+    r"\((?P<name>ch ?-?\d{1,2})\)(?= ?(?:sps?|spaces?|lps?|loops?|arch)\b)", re.IGNORECASE
+)
+"""A space named by its chains between brackets: "next (ch 5) loop"."""
+CLOSED_BY = re.compile(
+    r"\(\s*(?:ch ?-?\d{1,2}|\d{1,2} ?ch)\s*(?:\+|and|&|,)\s*\d? ?[a-z]{2,5}\s*\)"
+    r"(?= ?(?:sps?|spaces?|lps?|loops?)\b)",
+    re.IGNORECASE,
+)
+"""How the loop was closed that is worked into: "that (ch 1 + 1 dc) space"."""
+MARKED_BEHIND = re.compile(
+    r"(?<=\))\*(?=\s*,?\s*(?:rep(?:eat)?\b|\d+ ?(?:times|x)\b|x ?\d))", re.IGNORECASE
+)
+"""A star behind a bracket marks what the bracket holds: "(ch 4, sc in next st)* repeat 8 times"."""
+
+
 def chains_first(text: str) -> str:
     """The text with the number behind its chains; "2 ch sps" may be two spaces and stays."""
+    text = MARKED_BEHIND.sub(" ", text)
+    text = CLOSED_BY.sub(lambda found: " " * len(found.group()), text)
+    text = IN_BRACKETS.sub(lambda found: f" {found['name'].replace('ch ', 'ch-')} ", text)
     text = PARTED.sub(lambda found: f"{found['ch']}-{found['n']} ", text)
     return SPACE_OF.sub(_turned_about, text)
 

@@ -1,0 +1,92 @@
+"""Where a round begins: the row below turned about so that it begins in the space in which the yarn
+is joined, or to which slip stitches lead.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+
+from reader.counts.endings import AROUND
+from reader.counts.ends import Ends, travels
+from reader.counts.openings import is_opening, wanted
+from reader.counts.placing import completes
+from reader.counts.tally import Tally
+from reader.counts.walk import Walk
+from reader.counts.worked import Move, MoveKind
+from reader.pattern.tree import ONE, Act, Group, Node, Repeat, Where, Work
+
+BARE_SPACE = re.compile(r"^(?:all )?(?:in|into|under|over|inside)(?: the)? (?:sp|space|loop|lp)$")
+
+
+def _in_that_space(rest: list[Node]) -> None:
+    """ "Sl st to next sp, ch 3, 2 dc in sp": the space that the slip stitch went to."""
+    works = [at for at, one in enumerate(rest) if isinstance(one, Work | Group | Repeat)]
+    if len(works) < 2 or not travels(rest[works[0]]):
+        return
+    for at in works[1:3]:
+        one = rest[at]
+        if isinstance(one, Work) and completes(one):
+            rest[at] = replace(one, place=replace(one.place, where=Where.SAME, noun="sp"))
+            return
+        if isinstance(one, Work | Group) and BARE_SPACE.match(one.place.text.lower()):
+            rest[at] = replace(one, place=replace(one.place, where=Where.SAME))
+
+
+def _along_its_chains(rest: list[Node], walk: Walk) -> None:
+    """ "Sl st in next 2 ch", "sl st in each of next 2 sts" over a row of loops: along the chains of
+    the next loop, so into it.
+    """
+    works = [n for n, one in enumerate(rest) if isinstance(one, Work | Group | Repeat)]
+    first = rest[works[0]] if works else None
+    if not travels(first) or not isinstance(first, Work) or first.place.nth:
+        return
+    place = first.place
+    chains = place.noun == "ch" and walk.spaces and not walk.named("ch")
+    steps = max(place.number.values[0], first.number.values[0] if first.number else 1)
+    if place.where is not Where.NEXT or not (
+        chains or (place.noun == "st" and walk.chain_follows(steps))
+    ):
+        return
+    rest[works[0]] = replace(first, place=replace(place, noun="sp", number=ONE))
+    then = rest[works[1]] if len(works) > 1 else None
+    if isinstance(then, Work | Group) and then.place.where is Where.SAME and not chains:
+        rest[works[1]] = replace(then, place=replace(then.place, noun="sp"))
+
+
+def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) -> None:
+    """Turns the row below so that it begins where the yarn is joined, when that is a space.
+    chained: the first chain is a stitch, and stands there.
+    """
+    _in_that_space(rest)
+    _along_its_chains(rest, tally.walk)
+    works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
+    first: Node | None = works[0] if works else None
+    if isinstance(first, Repeat):
+        first = next((one for one in first.body if isinstance(one, Work | Group)), None)
+    if not isinstance(first, Work | Group) or not is_opening(first.place, tally.walk):
+        if any(isinstance(one, Repeat) and AROUND.search(one.words) for one in works):
+            tally.walk.leave_opening()
+        return
+    lead = " ".join(one.words for one in ends.lead if isinstance(one, Act))
+    same = first.place.where is Where.SAME
+    which = wanted(first.place, tally.walk, lead if same else "")
+    if not same and first.place.where not in (Where.NEXT, Where.FIRST, Where.ONE_PLACE):
+        return
+    second = works[1] if len(works) > 1 else None
+    if (
+        first is works[0]
+        and travels(first)
+        and not chained
+        and not (isinstance(second, Work | Group) and second.place.where is Where.SAME)
+    ):
+        # Slipped to and not worked into: its turn comes at the end of the round.
+        tally.walk.begin_after(which)
+        tally.moves.append(Move(MoveKind.SLIP, first.words, first.span))
+        rest.remove(first)
+        return
+    if tally.below.half and first.place.where is Where.NEXT:
+        # The hook stands at the top of the last loop: the next one is the one behind it.
+        tally.walk.leave_loop()
+    elif not tally.below.turning:
+        tally.walk.begin_at(which)
