@@ -2,8 +2,8 @@
 device.
 
 Source of the figures: Kaldi's feature-mfcc (25 ms povey window, 10 ms shift, pre-emphasis 0.97, 40
-mel bins from 20 to 7600 Hz, 40 cepstra, lifter 22, no energy, edges snipped); checked against the
-package kaldi-native-fbank in tests of the recipe (`python -m models.recipe.check_features`).
+mel bins from 20 to 7600 Hz, 40 cepstra, lifter 22, no energy, edges snipped); the
+program's own in numpy, `reader/listening/mfcc.py`, is checked against kaldi-native-fbank's figures.
 """
 
 from __future__ import annotations

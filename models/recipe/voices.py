@@ -70,7 +70,7 @@ def flite(text: Text, chance: random.Random) -> Spoken:
 
 
 def espeak(text: Text, chance: random.Random) -> Spoken:
-    """espeak-ng with one of eight accents and ten timbres."""
+    """espeak-ng with one of six accents and ten timbres."""
     voice = chance.choice(ACCENTS) + chance.choice(TIMBRES)
     how = ["-s", str(chance.randint(120, 200)), "-p", str(chance.randint(25, 75))]
     command = ["espeak-ng", "-v", voice, *how, "--stdout", text.words]

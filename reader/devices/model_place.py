@@ -3,13 +3,20 @@
 from __future__ import annotations
 
 import struct
+import zipfile
 from functools import cache
 from pathlib import Path
+
+import numpy as np
 
 from reader.devices.model_check import model_folder
 from reader.devices.noise import noise_to
 from reader.devices.ports import ModelMissing
+from reader.devices.pronunciations import ways_of
+from reader.devices.vosk_graph import PHONES
 from reader.listening.acoustics import Network, read_network
+from reader.listening.proof import Proof
+from reader.listening.proof_network import ProofNetwork
 from reader.listening.trace import LAYER, SCORES
 
 NEEDED = ("am/final.mdl", "conf/mfcc.conf", "conf/model.conf", "graph/words.txt")
@@ -58,3 +65,22 @@ def load_network(chosen: str = "") -> Network | None:
         return network if {LAYER, SCORES}.issubset(network.names()) else None
     except (OSError, ValueError, KeyError, IndexError, UnicodeDecodeError, struct.error):
         return None
+
+
+@cache
+def load_proof(chosen: str = "") -> Proof | None:
+    """The second network of a model directory, to which utterances are put; None where the
+    directory has none or it cannot be read: the recogniser then decides alone.
+    """
+    first = load_network(chosen)
+    try:
+        with np.load(model_folder(chosen) / "proof.npz") as file:
+            network = ProofNetwork({name: file[name] for name in file.files})
+    except (OSError, ValueError, KeyError, zipfile.BadZipFile):
+        return None
+    return Proof(network, first, _numbers) if first is not None else None
+
+
+def _numbers(word: str) -> tuple[tuple[int, ...], ...]:
+    """The ways in which a word is said, in the numbers of the network's outputs."""
+    return tuple(tuple(1 + PHONES.index(phone) for phone in way) for way in ways_of(word))

@@ -11,11 +11,12 @@ from typing import Any
 import numpy as np
 
 from reader.commands.asked import opening_of
-from reader.devices.model_place import known_words, load_model
+from reader.devices.model_place import known_words, load_model, load_proof
 from reader.devices.ports import RATE_HZ, Samples, SpeechStarted
 from reader.listening.decide import LEAST_CERTAIN, settled
 from reader.listening.heard import Heard, HeardWord
 from reader.listening.own_ear import OwnEar
+from reader.listening.proof import proven
 from reader.listening.voice_activity import BLOCK, Level
 
 FILLER = "[unk3]"
@@ -33,6 +34,13 @@ LOOK_BLOCKS, WINDOW_BLOCKS, OVER_S = 3, 20, 0.25
 """In talk that goes on, every so many blocks the last two seconds are looked at for a maker's own
 word that ended a quarter of a second ago or earlier.
 """
+PROOF_S = 2.5
+"""Seconds that are put to the proof where a sound is over in which the recogniser heard nothing."""
+LEAD_S = 0.7
+"""Seconds before the first word that are put to it with what the recogniser heard."""
+MOST_PUT = 150
+"""Phrases that are put to the proof beside the one heard; of more (numbers to 999) none is, since
+each costs time."""
 REPLAYED_S = 1.0
 """Sound not yet decided on that is heard again when the phrases change in the middle of a word."""
 
@@ -52,7 +60,7 @@ class VoskRecogniser:
         own: Callable[[], OwnEar | None] = lambda: None,
     ) -> None:
         self._chosen, self._filler, self._least = model, filler, least
-        self._model = load_model(model)
+        self._model, self._proof = load_model(model), load_proof(model)
         self._phrases: tuple[str, ...] = ()
         self._ear: Any = None
         self._at = 0
@@ -60,6 +68,7 @@ class VoskRecogniser:
         self._waiting = np.zeros(0, np.int16)
         self._kept = self._whole = np.zeros(0, np.int16)
         self._breaths: list[str] = []
+        self._put: list[str] = []
         self._openings: tuple[str, ...] = ()
         self._level = Level()
         self._steady, self._blocks, self._text, self._told = 0, 0, "", False
@@ -104,6 +113,8 @@ class VoskRecogniser:
         self._openings = tuple(f"{one} " for one in sorted(openings))
         plain = dict.fromkeys([*usable, *sorted(openings)])
         first = [p for p in plain if p not in self._breaths]
+        others = [p for p in usable if p not in self._breaths]
+        self._put = others if len(others) <= MOST_PUT else []
         self._ear = self._new_ear(first) if first or self._owns() else None
         self._started_at, self._kept = self._at, np.zeros(0, np.int16)
         self._whole = np.zeros(0, np.int16)
@@ -148,7 +159,7 @@ class VoskRecogniser:
         out: list[Heard | SpeechStarted] = []
         began = time.perf_counter()
         self._kept = np.concatenate([self._kept, block])[-round(REPLAYED_S * RATE_HZ) :]
-        if self._breaths or self._owns():
+        if self._breaths or self._owns() or self._proof is not None:
             self._whole = np.concatenate([self._whole, block])[-LONGEST_BLOCKS * BLOCK :]
         ended = self._ear.AcceptWaveform(block.tobytes())
         text = "" if ended else str(json.loads(self._ear.PartialResult()).get("partial", ""))
@@ -165,7 +176,7 @@ class VoskRecogniser:
         if self._steady >= STEADY_BLOCKS or self._blocks > LONGEST_BLOCKS:
             out += self._decide(json.loads(self._ear.FinalResult()))
         elif self._sound_over(loud):
-            out += self._only_own(self._whole)
+            out += self._unheard(text) or self._only_own(self._whole)
         elif self._talk_goes_on(text):
             out += self._only_own(self._whole[-WINDOW_BLOCKS * BLOCK :])
         return out
@@ -180,17 +191,39 @@ class VoskRecogniser:
         self._quiet = 0 if loud else self._quiet + 1
         over = self._sounding and self._quiet == QUIET_BLOCKS
         self._sounding = self._sounding and not over
-        return over and self._owns()
+        return over
 
     def _only_own(self, sound: Samples) -> list[Heard | SpeechStarted]:
         """What the maker's samples alone are sure of, once it is over; else the recogniser goes on
         listening.
         """
-        heard = self._looked_at(None, sound)
+        return self._taken(self._looked_at(None, sound))
+
+    def _taken(self, heard: Heard | None) -> list[Heard | SpeechStarted]:
         if heard is None or not heard.certain or heard.ended_s > self._at / RATE_HZ - OVER_S:
             return []
         self._anew()
         return [heard]
+
+    def _unheard(self, text: str) -> list[Heard | SpeechStarted]:
+        """What the proof alone is sure of in a sound in which the recogniser heard nothing."""
+        if text:
+            return []
+        heard = self._proven(None, self._at / RATE_HZ - PROOF_S)
+        return [] if heard is None or self._longer(heard.text) else self._taken(heard)
+
+    def _proven(self, heard: Heard | None, since_s: float) -> Heard | None:
+        """What comes of it once the sound since then is put to the proof."""
+        put = [*self._put, heard.text] if heard is not None and heard.certain else self._put
+        if self._proof is None or not put:
+            return heard
+        began = time.perf_counter()
+        first = self._at - len(self._whole)
+        sound = self._whole[max(0, round(since_s * RATE_HZ) - first) :]
+        verdict, now_s = self._proof.look(sound, put), self._at / RATE_HZ
+        seen = proven(heard, verdict, now_s - len(sound) / RATE_HZ, now_s, self._least)
+        took = time.perf_counter() - began
+        return replace(seen, compute_s=seen.compute_s + took) if seen is not None else None
 
     def _looked_at(self, heard: Heard | None, sound: Samples) -> Heard | None:
         """The second look at a sound that ends now."""
@@ -226,6 +259,8 @@ class VoskRecogniser:
         if self._breaths and (unheard or begun):
             words = self._with_numbers() or words
         heard = settled(words, self._phrases, self._at / RATE_HZ, self._compute_s, self._least)
+        if words:
+            heard = self._proven(heard, words[0].start_s - LEAD_S)
         heard = self._looked_at(heard, self._whole)
         self._compute_s = 0.0
         self._anew()

@@ -1,0 +1,170 @@
+"""The proof: a sound that has just ended, put to two networks at once; pure.
+
+The recogniser finds where something was said while it is being said; whether it was one of our
+phrases, and which, is then asked of a second network, which knows more voices, over the whole
+sound. A phrase must explain all of it: what else was said near the speaker costs as much as a
+phrase that was not said. What is far quieter than the voice in front, such as a television, that
+network was taught to leave out. The recogniser's own network is asked too, where the phrase lies.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from itertools import islice, product
+
+import numpy as np
+from numpy.typing import NDArray
+
+from reader.listening.acoustics import Network
+from reader.listening.decide import LEAST_CERTAIN
+from reader.listening.heard import Heard, HeardWord
+from reader.listening.log_mel import Floats
+from reader.listening.mfcc import mfcc
+from reader.listening.phone_paths import Phones, place_of, worst_per_phone
+from reader.listening.proof_network import FRAME_S, ProofNetwork
+from reader.listening.trace import FRAME_S as FIRST_FRAME_S
+from reader.listening.trace import SCORES
+
+FIRST_SHARE = 0.6
+"""What the recogniser's own network says counts so much beside the second's."""
+AROUND_S = 0.15
+"""It is asked of the phrase and so much to each side: talk elsewhere, which it doesn't leave out,
+is not its matter."""
+MOST_WAYS = 8
+"""Ways of saying a phrase that are tried."""
+Sound = NDArray[np.int16]
+
+
+@dataclass(frozen=True, slots=True)
+class Bounds:
+    """limit: nats a phone by which a phrase may be worse than the freest reading. agreed: how much
+    better it counts when the recogniser was certain of it; disagreed: how much worse when it was
+    certain of another. apart: nats by which the second phrase must be worse as a whole.
+    """
+
+    limit: float = 3.0
+    agreed: float = 1.0
+    disagreed: float = 1.0
+    apart: float = 1.0
+
+
+SHIPPED = Bounds()
+"""Chosen on the speakers for choosing (`python -m tests.benchmarks.listening_proof SPEECH`)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Verdict:
+    """phrase: the likeliest. worse: nats a phone. apart: nats between it and the second as wholes.
+    start_s, end_s: where it lies in the sound.
+    """
+
+    phrase: str
+    worse: float
+    apart: float
+    start_s: float
+    end_s: float
+
+
+class Proof:
+    """first: the recogniser's own network. ways: for a word its phones by number, one way of saying
+    it after another; () for none.
+    """
+
+    def __init__(
+        self,
+        network: ProofNetwork,
+        first: Network,
+        ways: Callable[[str], tuple[Phones, ...]],
+    ) -> None:
+        self._network, self._first, self._ways = network, first, ways
+        self._said: dict[str, tuple[Phones, ...]] = {}
+
+    def look(self, sound: Sound, phrases: Sequence[str]) -> Verdict | None:
+        """The likeliest phrase for a sound at 16 kHz; None where no phrase can be said, or the
+        sound is too short."""
+        scores = self._network.scores(sound)
+        tried = [(phrase, way) for phrase in dict.fromkeys(phrases) for way in self._all(phrase)]
+        if not len(scores) or not tried:
+            return None
+        said = [way for _, way in tried]
+        worse = worst_per_phone(scores, said)
+        span = place_of(scores, said[int(worse.argmin())])
+        (first,) = self._first.outputs((SCORES,), mfcc(sound[-len(scores) * 320 :]))
+        there = worst_per_phone(_around(first, span), said)
+        both = np.asarray((worse + FIRST_SHARE * there) / (1 + FIRST_SHARE), np.float32)
+        return _verdict(both, tried, span)
+
+    def _all(self, phrase: str) -> tuple[Phones, ...]:
+        if phrase not in self._said:
+            each = [self._ways(word) for word in phrase.split()]
+            joined = (tuple(p for way in ways for p in way) for ways in product(*each))
+            self._said[phrase] = tuple(islice((one for one in joined if one), MOST_WAYS))
+        return self._said[phrase]
+
+
+def _around(first: Floats, span: tuple[int, int]) -> Floats:
+    """The first network's scores where the phrase lies, by frames of the second."""
+    start, end = span[0] * FRAME_S - AROUND_S, span[1] * FRAME_S + AROUND_S
+    begin = min(max(0, int(start / FIRST_FRAME_S)), len(first) - 1)
+    return first[begin : max(begin + 1, int(end / FIRST_FRAME_S) + 2)]
+
+
+def _verdict(
+    worse: Floats, tried: Sequence[tuple[str, Phones]], span: tuple[int, int]
+) -> Verdict:
+    best = int(worse.argmin())
+    phrase, way = tried[best]
+    whole = worse * np.array([len(one) for _, one in tried])
+    others = [float(cost) for cost, (name, _) in zip(whole, tried, strict=True) if name != phrase]
+    apart = min(others, default=99.0) - float(worse[best]) * len(way)
+    return Verdict(phrase, float(worse[best]), apart, span[0] * FRAME_S, span[1] * FRAME_S)
+
+
+def proven(
+    heard: Heard | None,
+    verdict: Verdict | None,
+    began_s: float,
+    decided_s: float,
+    least: float = LEAST_CERTAIN,
+    bounds: Bounds = SHIPPED,
+) -> Heard | None:
+    """The decision.
+
+    heard: the recogniser's, None where it heard nothing of ours. began_s: second of the stream at
+    which the sound of the verdict begins. least: the least certainty, 0.8 as shipped.
+    """
+    if verdict is None:
+        return heard
+    sure = heard is not None and heard.certain
+    same = heard is not None and heard.text == verdict.phrase
+    worse = verdict.worse - (bounds.agreed if sure and same else 0.0)
+    worse += bounds.disagreed if sure and not same else 0.0
+    certainty = float(np.clip(1 - (1 - LEAST_CERTAIN) * worse / bounds.limit, 0.0, 1.0))
+    if certainty >= least:
+        clear = verdict.apart >= bounds.apart or (sure and same)
+        doubt = "" if clear else "between two phrases"
+        return _said(verdict, certainty, began_s, decided_s, heard, doubt)
+    if heard is not None and sure:
+        return replace(heard, certain=False, doubt="not proven")
+    return heard
+
+
+def _said(
+    verdict: Verdict,
+    certainty: float,
+    began_s: float,
+    decided_s: float,
+    heard: Heard | None,
+    doubt: str,
+) -> Heard:
+    """The verdict as an utterance; each word has its share of the time."""
+    start, end = began_s + verdict.start_s, began_s + verdict.end_s
+    words = verdict.phrase.split()
+    each = (end - start) / len(words)
+    said = tuple(
+        HeardWord(word, certainty, start + each * n, start + each * (n + 1))
+        for n, word in enumerate(words)
+    )
+    compute_s = heard.compute_s if heard is not None else 0.0
+    return Heard(said, not doubt, start, end, decided_s, compute_s, (), doubt)

@@ -1,0 +1,146 @@
+"""The proof: paths of phones by hand, its decision, its network against what it was trained as."""
+
+from __future__ import annotations
+
+import itertools
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import pytest
+
+from reader.devices.model_place import load_proof
+from reader.listening.heard import Heard, HeardWord
+from reader.listening.log_mel import log_mel, mel_filters
+from reader.listening.phone_paths import place_of, worst_per_phone
+from reader.listening.proof import SHIPPED, Proof, Verdict, proven
+from reader.listening.proof_network import ProofNetwork
+
+
+def scores_of(reading: list[int], sure: float = 0.9) -> np.ndarray:
+    """Log probabilities that read so, frame by frame."""
+    scores = np.full((len(reading), 40), (1 - sure) / 39, np.float32)
+    scores[np.arange(len(reading)), reading] = sure
+    return np.asarray(np.log(scores), np.float32)
+
+
+def test_what_was_read_costs_nothing_and_lies_where_it_was_read() -> None:
+    """Blanks, a phone twice as long, two of the same with a blank between."""
+    scores = scores_of([0, 0, 5, 5, 7, 0, 7, 0, 0])
+    assert worst_per_phone(scores, [(5, 7, 7)])[0] == pytest.approx(0, abs=1e-5)
+    assert place_of(scores, (5, 7, 7)) == (2, 7)
+
+
+def test_the_best_path_is_the_best_of_all() -> None:
+    """Against every path there is, on small scores of chance."""
+    chance = np.random.default_rng(3)
+    raw = chance.standard_normal((5, 40)).astype(np.float32)
+    scores = raw - np.log(np.exp(raw).sum(1, keepdims=True))
+
+    def reads(path: tuple[int, ...]) -> tuple[int, ...]:
+        return tuple(p for p, _ in itertools.groupby(path) if p)
+
+    for said in ((3,), (3, 4), (4, 4), (4, 3, 4)):
+        best = max(
+            float(scores[np.arange(5), path].sum())
+            for path in itertools.product((0, 3, 4), repeat=5)
+            if reads(path) == said
+        )
+        worse = (float(scores.max(1).sum()) - best) / len(said)
+        assert worst_per_phone(scores, [(9, 9), said])[1] == pytest.approx(worse, abs=1e-4)
+
+
+def heard_as(text: str, certain: bool) -> Heard:
+    """What a recogniser made of a word."""
+    return Heard((HeardWord(text, 0.9, 1.0, 1.4),), certain, 1.0, 1.4, 2.0)
+
+
+def test_agreement_counts_and_disagreement_gives_a_doubt() -> None:
+    """The same distance from the sound: with the recogniser, alone, against it."""
+    near = Verdict("next", SHIPPED.limit + SHIPPED.agreed / 2, 9.0, 0.2, 0.6)
+    agreed = proven(heard_as("next", True), near, 1.0, 2.0)
+    assert agreed is not None
+    assert agreed.certain
+    assert agreed.said_at_s == pytest.approx(1.2)
+    assert proven(None, near, 1.0, 2.0) is None
+    against = proven(heard_as("back", True), near, 1.0, 2.0)
+    assert against is not None
+    assert not against.certain
+    assert against.doubt == "not proven"
+    doubtful = heard_as("next", False)
+    assert proven(doubtful, near, 1.0, 2.0) is doubtful
+    assert proven(doubtful, None, 1.0, 2.0) is doubtful
+
+
+def test_two_phrases_as_likely_are_a_doubt() -> None:
+    """A clear sound that two phrases explain alike is asked about."""
+    found = proven(None, Verdict("five", 0.1, 0.2, 0.2, 0.6), 1.0, 2.0)
+    assert found is not None
+    assert not found.certain
+    assert found.doubt == "between two phrases"
+
+
+def test_a_sound_too_short_or_a_word_without_phones_says_nothing() -> None:
+    """No scores, no verdict."""
+    proof = load_proof("")
+    assert proof is not None
+    assert proof.look(np.zeros(800, np.int16), ("next",)) is None
+    assert proof.look(np.zeros(16_000, np.int16), ("xqzt",)) is None
+
+
+def test_a_folder_without_it_is_no_error(tmp_path: Path) -> None:
+    """Another model decides by the recogniser alone; so does a damaged file."""
+    assert load_proof(str(tmp_path)) is None
+    (tmp_path / "proof.npz").write_bytes(b"PK\x03\x04 not whole")
+    load_proof.cache_clear()
+    assert load_proof(str(tmp_path)) is None
+
+
+def test_level_does_not_matter_to_the_bands() -> None:
+    """A sound and the same at a quarter of its level."""
+    sound = (np.random.default_rng(1).standard_normal(8_000) * 4_000).astype(np.int16)
+    assert mel_filters().shape == (80, 201)
+    loud, quiet = log_mel(sound), log_mel(sound // 4)
+    assert loud.shape == (80, 50)
+    assert np.abs((loud - loud.max()) - (quiet - quiet.max())).max() < 0.05
+
+
+def test_the_program_reckons_as_the_training_does(tmp_path: Path) -> None:
+    """The same weights in both: the same phones to a thousandth, but for whole-number weights."""
+    torch = pytest.importorskip("torch")
+    from models.recipe.proof_network import LogMel, write_proof
+    from models.recipe.proof_network import Proof as Trained
+
+    torch.manual_seed(3)
+    network = Trained().eval()
+    write_proof(tmp_path / "proof.npz", network.state_dict())
+    plain = ProofNetwork(dict(np.load(tmp_path / "proof.npz")))
+    sound = (np.random.default_rng(1).standard_normal(24_000) * 4_000).astype(np.int16)
+    with torch.no_grad():
+        there = network(LogMel()(torch.tensor(sound / 32_768.0).float()[None]))[0].numpy()
+    here = plain.scores(sound)
+    assert here.shape == there.shape == (75, 40)
+    assert np.abs(np.exp(here) - np.exp(there)).max() < 2e-3
+
+
+def test_ways_of_saying_a_phrase_are_tried() -> None:
+    """The second way of a word explains what the first does not."""
+
+    class Said:
+        """Two networks that always read the same: the phones 4 and 6."""
+
+        def scores(self, sound: np.ndarray) -> np.ndarray:
+            """The second's."""
+            return scores_of([0] * 20 + [4] * 3 + [6] * 3 + [0] * 24)
+
+        def outputs(self, nodes: tuple[str, ...], frames: np.ndarray) -> tuple[np.ndarray, ...]:
+            """The first's, with talk long before the word."""
+            return (scores_of([9] + [0] * 13 + [4] * 2 + [6] * 2 + [0] * 16),)
+
+    said: Any = Said()
+    proof = Proof(said, said, lambda word: ((4, 5), (4, 6)) if word == "one" else ((9, 9),))
+    found = proof.look(np.zeros(16_000, np.int16), ("two", "one"))
+    assert found is not None
+    assert found.phrase == "one"
+    assert found.worse == pytest.approx(0.0, abs=1e-3)
+    assert found.start_s == pytest.approx(0.4)
