@@ -33,6 +33,8 @@ LEAST_WIDTH = 46
 """Characters: lines are not wrapped by a machine to less than this."""
 
 
+SHORTEST_OPEN = 24
+"""Characters of a line that has no stop at its end, and goes on before a number or a bracket."""
 OPEN_RANGE = re.compile(
     r"(?:\b\d+(?:st|nd|rd|th|d)|\b(?:rows?|rnds?|rounds?)\s+\d+)\s*(?:to|and|through|thru|&|-|,)$",
     re.IGNORECASE,
@@ -89,6 +91,20 @@ HALF_HEADING = re.compile(r"(?:^|[.;:)]\s+)[A-Z]{3,}(?: [A-Z]{2,})*$|[,-]$")
 """A line that ends inside a heading, "... cut yarn. SHAPE ARMHOLE", or amid a sentence."""
 MID_PHRASE = re.compile(r"\b(?:rep|repeat|as|of|from|than|the|same as)$", re.IGNORECASE)
 """How a line ends that cannot stand alone."""
+DEMANDS = re.compile(
+    r"(?:^|[\s,;(*])"
+    r"(?:in|into|next|each|every|to|and|or|with|ch|chain|sk|skip|miss|sl|same|first|a|an"
+    r"|(?<!cast )on|over|under|by|for|at|until|till|work|make|k|p|knit|purl|from|of|the|then|rep"
+    r"|repeat|between|through|cast|bind|pick|ending|remaining|foll|following|beg|your|this|these|is|are)$"
+    r"|[(\[*+&/=]$",
+    re.IGNORECASE,
+)
+"""How a line ends that demands another word, whatever its width."""
+GOES_ON = re.compile(r"[a-z(\[*]|\d+(?: ?[a-z(]|,)")
+"""How a line begins that may go on with an open one."""
+KNITS = re.compile(r"[KP] ?\d+\b")
+JOINS = re.compile(r"(?:of|in|into|and|or|to|with|from|then|on|over|at|for|each|next)\b")
+"""How a line begins that cannot begin a sentence."""
 
 
 def _widths(lines: list[str]) -> list[int]:
@@ -126,6 +142,34 @@ def _begins_part(last: str, line: str) -> bool:
     return bool(capitals) and not HALF_HEADING.search(last)
 
 
+def _amid_phrase(last: str, line: str) -> bool:
+    """Whether a line's end cuts a phrase, whatever its width: "... every / row 8", "lp / of 5"."""
+    if not line[0].islower() or ends_sentence(last):
+        return False
+    return DEMANDS.search(last) is not None or JOINS.match(line) is not None
+
+
+def _labelled(before: str, last: str, line: str) -> bool:
+    """Whether a line begins with a row's label, and not with a number of the row before it."""
+    label = label_at(line, 0, True)
+    if label is None or (label.loose and not ends_sentence(last)):
+        return False
+    bare = re.match(r"^\d+[.)]", line)
+    counts_on = bare and label.numbers and _last_number(before) + 1 == label.numbers[0]
+    amid = bare and not counts_on and not last.endswith((".", ":", ")", "!", "]"))
+    return not amid
+
+
+def _goes_on(last: str, line: str) -> bool:
+    """Whether a line begins as one that an open one goes on with."""
+    if KNITS.match(line) and "," in last and not ends_sentence(last):
+        return len(last) > SHORTEST_OPEN
+    open_end = len(last) > SHORTEST_OPEN or last[:1].islower()
+    open_end = open_end and not ends_sentence(last) and not is_heading(last)
+    begins = GOES_ON.match(line) is not None
+    return begins and (DEMANDS.search(last) is not None or (open_end and not line[0].isalpha()))
+
+
 def _continues(before: str, line: str, width: int) -> bool:
     """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
@@ -139,14 +183,13 @@ def _continues(before: str, line: str, width: int) -> bool:
     anew = line[0].isupper() and is_heading(before) and not FINISHING.match(before)
     if width >= LEAST_WIDTH and (RUNS_ON.match(line) or mid) and not anew:
         return True
+    if _amid_phrase(last, line):
+        return True
     line = line[bulleted(line) :]
-    label = label_at(line, 0, True)
-    if label is not None and not (label.loose and not ends_sentence(last)):
-        bare = re.match(r"^\d+[.)]", line)
-        counts_on = bare and label.numbers and _last_number(before) + 1 == label.numbers[0]
-        bare = None if counts_on else bare
-        if not (bare and not last.endswith((".", ":", ")", "!", "]"))):
-            return False
+    if _labelled(before, last, line):
+        return False
+    if _goes_on(last, line):
+        return True
     named = MATERIALS.match(line) and not last.endswith(",")
     if line[0] == "(" and len(last) > width // 2 >= LEAST_WIDTH // 2 and not ends_sentence(last):
         return True

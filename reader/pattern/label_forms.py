@@ -61,3 +61,23 @@ def other_form(text: str, start: int) -> re.Match[str] | None:
     where none does.
     """
     return next((found for shape in SHAPES if (found := shape.match(text, start))), None)
+
+
+MARKED = re.compile(r"\d[)\]]?\s?(?:\([^)]{1,12}\))?[:.]")
+SPEAKS_OF = re.compile(
+    r"\b(?:rep|repeat|as|of|work|from|for|in|and|to|on|at|than|like|after|before|until|through|with"
+    r"|last|see|or|this|that)\s*$|[-,&]\s*$",
+    re.IGNORECASE,
+)
+"""Before a label, words that only speak of its row."""
+
+
+def counts_on(
+    last: tuple[int, ...], numbers: tuple[int, ...], end: str, before: str
+) -> bool:
+    """Whether a label that no stop parts from the words before it counts on from the last one, as
+    rows run together in a copy do: "sc around Rnd 4: inc around".
+    """
+    if not last or not numbers or numbers[0] != last[0] + 1 or SPEAKS_OF.search(before):
+        return False
+    return end == ":" or (end == "." and last != (0,))

@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
-from reader.pattern.label_forms import led, other_form
+from reader.pattern.label_forms import MARKED, counts_on, led, other_form
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
@@ -319,7 +319,13 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
             return marks
         spot = candidate.start()
         before = _last_words(text, start, spot)
-        mark = label_at(text, spot, False) if _may_begin(before, text, spot) else None
+        free = _may_begin(before, text, spot)
+        mark = label_at(text, spot, False) if free or MARKED.search(text, spot, spot + 20) else None
+        if mark and not free:
+            worked = marks[-1].numbers[-1:] if marks else (0,)
+            stop = text[mark.start : mark.end].rstrip()[-1:]
+            on = counts_on(worked, mark.numbers, stop, before)
+            mark = mark if on and not mark.loose else None
         if mark and mark.loose and not ends_sentence(before):
             mark = None
         last = marks[-1].end if marks else start

@@ -34,7 +34,8 @@ def layers_joined(words: str) -> Rule | None:
     found = LAYERS.search(words)
     if found is None:
         return None
-    start = max(one.end() for one in SENTENCE.finditer(words, 0, found.start() + 1))
+    ends = (one.end() for one in SENTENCE.finditer(words, 0, found.start() + 1))
+    start = max(ends, default=0)
     stop = STOP.search(words, found.end())
     end = stop.start() if stop else len(words)
     told = words[start:end]

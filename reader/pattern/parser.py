@@ -19,6 +19,7 @@ from reader.pattern.unnamed_groups import named_later
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
+from reader.text.blank_lines import without_blank_lines
 from reader.text.bullets import unbulleted
 from reader.text.chain_spaces import chains_first
 from reader.text.clean import CleanText, clean
@@ -28,6 +29,7 @@ from reader.text.foundations import with_chain
 from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows
 from reader.text.numbered import numbered
+from reader.text.page_lines import without_page_lines
 from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.ribs import ribs_named
 from reader.text.same_length import (
@@ -37,7 +39,6 @@ from reader.text.same_length import (
     without_front_matter,
     without_links,
     without_multiples,
-    without_page_lines,
 )
 from reader.text.shorthand import with_times
 from reader.text.size_lists import in_brackets, letters_told, with_usual_brackets
@@ -321,7 +322,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
     told = without_page_lines(without_links(without_front_matter(text)))
-    source = clean(joined_ligatures(with_ones(told)))
+    source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = with_usual_brackets(unmarked(unbulleted(source.text)))
     plain = untabled(without_columns(without_emphasis(plain)))
     plain = with_times(without_multiples(plain))

@@ -8,6 +8,8 @@ import re
 from bisect import bisect_right
 from dataclasses import dataclass
 
+from reader.text.wide_lines import in_lines, wide_lines
+
 BULLETS = "\u25a0\u25a1\u25aa\u25ab\u25b6\u25b8\u25ba\u25c6\u25c7\u25cb\u25e6\u2756\u27a2\u27a4"
 """Squares, triangles, diamonds and the like before a line."""
 ONE_TO_ONE = str.maketrans(
@@ -101,8 +103,15 @@ CIRCLED = {
     "\U0001f51f": "10.",
 }
 """Figures in circles, as lists are numbered with them."""
+GLUED = (
+    r"(?<=\d)(?=(?:sts|stitch|stitches|sc|dc|hdc|htr|tr|dtr|ch|chs|rows?|rnds?|rounds?|times|sps?)\b)"
+    r"|(?<=\b(?:inc|dec|Inc|Dec) 1)(?=st\b)"
+)
+"""Where a copy lost the blank behind a number: "12sc", "cast on 44sts"; "1st" is mostly the first.
+"""
 ODD = re.compile(
     rf"(?<=\d){KEYCAP}(?=\d{KEYCAP})|(?<=\d){KEYCAP}|[\u2460-\u2473\u2776-\u277f\U0001f51f]"
+    rf"|{GLUED}|(?<=\S) {{2,3}}(?=\S)"
     r"|\r\n?|[\ufb00-\ufb04\u2026\u00ad]|(?<=\w)-[ \t]*\r?\n[ \t]*(?=\w)"
 )
 
@@ -130,12 +139,18 @@ class CleanText:
 
 def clean(raw: str) -> CleanText:
     """The clean text of any string; never fails, time in proportion to length."""
+    wide = wide_lines(raw)
     pieces: list[str] = []
     starts, shifts = [0], [0]
     at, made = 0, 0
     for odd in ODD.finditer(raw):
         piece = raw[at : odd.start()]
-        new = _plain(odd.group(), raw, odd.start(), odd.end())
+        if odd.group().isspace() and odd.group()[0] == " ":
+            if not in_lines(wide, odd.start()):
+                continue
+            new = " "
+        else:
+            new = _plain(odd.group(), raw, odd.start(), odd.end())
         pieces += (piece, new)
         made += len(piece) + len(new)
         at = odd.end()
@@ -148,6 +163,8 @@ def clean(raw: str) -> CleanText:
 
 
 def _plain(found: str, raw: str, start: int, end: int) -> str:
+    if not found:
+        return " "
     if found in WIDER or found in CIRCLED:
         return WIDER.get(found) or CIRCLED[found]
     if found[-1] == "\u20e3":

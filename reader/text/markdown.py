@@ -20,6 +20,8 @@ HEAVY = re.compile(
 )
 """A printed book's heavy letters, as they are set between signs in plain text: "=2nd ROUND=:"."""
 PICTURE = re.compile(r"!\[[^\]\n]{0,200}\]\([^)\n]{0,300}\)")
+QUOTED = re.compile(r"^>+(?=[ \n]|$)", re.MULTILINE)
+"""The mark of a quoted line."""
 LIST_AFTER = re.compile(
     r"(?<=\d),(?=\s*[\(\[]\s*[\d.]+(?:''|\"|cm)?(?:\s*[,;/]\s*[\d.]+(?:''|\"|cm)?)+\s*[\)\]])"
 )
@@ -28,6 +30,8 @@ LIST_AFTER = re.compile(
 
 def unmarked(text: str) -> str:
     """The text with those marks turned to spaces; a star that was kept as one stays a star."""
+    if len(QUOTED.findall(text)) * 2 > text.count("\n"):
+        text = QUOTED.sub(lambda m: " " * len(m.group()), text)
     text = PICTURE.sub(lambda m: " " * len(m.group()), text)
     text = HEAVY.sub(lambda m: f" {m['words']} ", text)
     text = BOLD.sub(lambda m: m.group().replace("**", "  "), text)

@@ -23,14 +23,15 @@ def without_links(text: str) -> str:
 
 
 ELL = re.compile(
-    r"[lI](?:(?<![\w'][lI])(?=\s+(?:sc|dc|hdc|tr|st|s c|d c|ch|more)\b)"
+    r"l(?:(?<![\w'./-]l)|(?<=\b[Cc]h-l))(?![\w'./-])"
+    r"|[lI](?:(?<![\w'][lI])(?=\s+(?:sc|dc|hdc|tr|st|s c|d c|ch|more)\b)"
     r"|(?<=\b(?:ch|sc|dc|tr|Ch|Sc|Dc|Tr) l)(?![\w'])"
     r"|(?<=\b(?:row|rnd|Row|Rnd|ROW|RND) l)(?![\w']))"
 )
 
 
-OHS = re.compile(r"[oO](?<=\d[oO])(?=[\s):.,;\]\d-]|$)")
-ELL_DIGIT = re.compile(r"[lI](?:(?<![\w'][lI])(?=\d{1,2}\b)|(?<=\b\d[lI])(?=[\s):.,;\]-]|$))")
+OHS = re.compile(r"[oO](?<=\d[oO])(?=[\s):.,;\]/\d-]|$)")
+ELL_DIGIT = re.compile(r"[lI](?:(?<![\w'][lI])(?=\d{1,2}\b)|(?<=\b\d[lI])(?=[\s):.,;\]/-]|$))")
 TEN = re.compile(
     r"10(?= (?:next|each|same|first|last|the|ring)\b)"
     r"(?:(?<=\b(?:sc|dc|tr|st|Sc|Dc|Tr) 10)|(?<=\b(?:hdc|sts) 10))"
@@ -67,44 +68,6 @@ def without_emphasis(text: str) -> str:
     spaces.
     """
     return EMPHASIS.sub(lambda found: " " * len(found.group()), text) if "_" in text else text
-
-
-PAGE = re.compile(
-    r"©|\(c\)|c(?<!\wc)opyright\b|p(?<!\wp)(?:age |g\.? ?)\d|\d of \d"
-)
-"""What a line at the head or foot of a page has in it, in small letters."""
-HEAD_WITH_NUMBER = re.compile(
-    r"^[ ]*(?!(?:rnd|round|row|rd|r)\b)[A-Za-z][^\d\n]{3,60}?[ ]{3,}\d{1,3}[ ]*$",
-    re.IGNORECASE | re.MULTILINE,
-)
-"""A title with a page's number far behind it."""
-
-
-def without_page_lines(text: str) -> str:
-    """The text with the lines that stand on each page turned to spaces, and their ends too, so that
-    a row they broke into goes on; the first of them stays.
-    """
-    seen: dict[str, int] = {}
-    # Most texts have no such line: only where there is one are all lines gone through.
-    for line in text.split("\n") if PAGE.search(text.lower()) else []:
-        if PAGE.search(line.lower()):
-            bare = re.sub(r"\d+", "", line).strip()
-            seen[bare] = seen.get(bare, 0) + 1
-    for line in HEAD_WITH_NUMBER.findall(text):
-        bare = re.sub(r"\d+", "", line).strip()
-        seen[bare] = seen.get(bare, 0) + 1
-    if not any(number > 1 for number in seen.values()):
-        return text
-    first: set[str] = set()
-    out: list[str] = []
-    for line in text.split("\n"):
-        bare = re.sub(r"\d+", "", line).strip()
-        if seen.get(bare, 0) > 1 and bare in first:
-            out.append(" " * len(line) + " ")
-            continue
-        first.add(bare)
-        out.append(line + "\n")
-    return "".join(out)[: len(text)]
 
 
 def without_front_matter(text: str) -> str:
