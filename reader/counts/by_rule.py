@@ -12,6 +12,7 @@ from reader.counts.across import again, goes_back, note_star
 from reader.counts.before_rule import first_of
 from reader.counts.called_back import pineapple, turns
 from reader.counts.casting import cast_on_in
+from reader.counts.colour_rows import told_by_colours
 from reader.counts.entries import Entry, numbers_of, once_fewer
 from reader.counts.evenly import evenly
 from reader.counts.evens import Evens
@@ -23,6 +24,7 @@ from reader.counts.listed import ask_of_list
 from reader.counts.named_rows import called_by_name
 from reader.counts.narrowed import begins_with_them, join_copies, narrow, worked_on
 from reader.counts.nearing import distance, nearer, reached, sections_of, whole_goal
+from reader.counts.other_chains import with_other_chains
 from reader.counts.other_ends import chain_at_end, differing
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
@@ -116,6 +118,9 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
         if ledger.text[row.start : back.start].strip():
             _add_one(ledger, replace(row, end=back.start), upto, evens)
         again(ledger, back)
+        return
+    crochet = ledger.pattern.craft is Craft.CROCHET
+    if crochet and (told_by_colours(ledger, row) or with_other_chains(ledger, row)):
         return
     if same_as_piece(ledger, row, lambda one: _add_one(ledger, one, upto, evens)):
         return

@@ -78,6 +78,7 @@ class Below:
     the round ended with a tall stitch that closed its last loop, in which the next begins.
     turning: chains of the turning chain that begins it, where it is no stitch. half: the row ended
     with a chain and a tall stitch into a loop, at whose top it was turned.
+    ring: chains of the ring that is worked into, where nothing else lies below.
     """
 
     stitches: int | None = None
@@ -91,6 +92,7 @@ class Below:
     flat: bool = False
     in_loop: bool = False
     turning: int = 0
+    ring: int = 0
     half: bool = False
 
     @property

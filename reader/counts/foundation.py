@@ -125,7 +125,7 @@ def started(
     if chain is not None and (long or not _rings(nodes)):
         joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in nodes)
         return foundation(chain.number.at(size), joined), None, moves
-    return Below(), None, moves
+    return Below(ring=chain.number.at(size) if chain is not None else 0), None, moves
 
 
 def _stitches(one: Node, size: int) -> int:

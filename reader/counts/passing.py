@@ -12,7 +12,7 @@ from reader.counts.placing import cap
 from reader.counts.tally import Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.holders import ASIDE
-from reader.pattern.tree import ONE, Chain, Node, Repeat, Skip, Where
+from reader.pattern.tree import ONE, Chain, Node, Repeat, Skip, Where, Work
 
 
 def over_loops(nodes: Sequence[Node], below: Below) -> list[Node]:
@@ -30,12 +30,24 @@ def _over_loop(node: Node, chains: set[int]) -> Node:
         ending = tuple(_over_loop(one, chains) for one in node.ending)
         same = body == node.body and ending == node.ending
         return node if same else replace(node, body=body, ending=ending)
+    if isinstance(node, Work):
+        return _into_loop(node, chains)
     if not isinstance(node, Skip):
         return node
     number = node.place.number.values[0]
     if number < 2 or number not in chains or not OF_CHAIN.search(node.words):
         return node
     return replace(node, place=replace(node.place, noun="sp", number=ONE, chain=number))
+
+
+def _into_loop(work: Work, chains: set[int]) -> Work:
+    """ "3 tr on 3 ch": the loop of so many chains, not three places."""
+    number = work.place.number.values[0]
+    single = work.number is None or work.number.values[0] in (1, number)
+    here = work.place.where is Where.NEXT and work.place.noun == "ch" and not work.place.each
+    if number < 3 or number not in chains or not (single and here):
+        return work
+    return replace(work, place=replace(work.place, noun="sp", number=ONE, chain=number))
 
 
 OF_CHAIN = re.compile(r"\b(?:sts?|stitches) of (?:the )?ch", re.IGNORECASE)

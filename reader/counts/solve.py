@@ -11,8 +11,9 @@ from reader.counts.beginning import begin_in_space
 from reader.counts.between import between_stitches
 from reader.counts.endings import skipped_at_close, with_closing
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
-from reader.counts.fabric import SPACE, Below, Run, chains_as_stitches, foundation, nameless
+from reader.counts.fabric import SPACE, Below, Run, foundation
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
+from reader.counts.long_loops import lies_below
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.passing import over_loops
@@ -21,7 +22,7 @@ from reader.counts.readings import readings
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turned_back import without_turns
-from reader.counts.turning import lies_over_space, makes_loop, symmetric_edge, with_turning_space
+from reader.counts.turning import lies_over_space, makes_loop, symmetric_edge
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
@@ -48,7 +49,7 @@ def work_row(
     """Works a row once under one reading; carried: chains made at the end of the row before. room:
     moves that may be opened.
     """
-    below = _lies_below(ends, below, choice, size)
+    below = lies_below(ends, below, choice, size)
     listed = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
     rest = to_last_loop(between_stitches(over_loops(by_needles(listed), below), below))
     rest = rest if below.half else with_closing(rest)
@@ -84,14 +85,6 @@ def work_row(
     tally.runs += [Run("gap")] if tally.grouped and ends_met else []
     next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
     return _close(tally, choice, chained, next_chain, ends)
-
-
-def _lies_below(ends: Ends, below: Below, choice: Choice, size: int) -> Below:
-    """What a row is worked into, under one reading."""
-    if ends.foundation is not None:
-        return foundation(ends.foundation.number.at(size))
-    below = nameless(below) if choice.any_name else with_turning_space(below, ends.body)
-    return chains_as_stitches(below) if choice.chains_below else below
 
 
 def _shares_first(rest: Sequence[Node]) -> bool:

@@ -23,6 +23,8 @@ JOIN_STARTS = (
     "ss to join",
     "close",
     "connect",
+    "form it into a", "form them into a", "form into a", "form this into a",
+    "unite into a", "unite the ends", "unite it into a", "unite them into a",
     "slip stitch to join",
     "sl st join",
 )
