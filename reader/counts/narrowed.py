@@ -96,6 +96,26 @@ def worked_on(words: str) -> int | None:
 RIBBED = re.compile(r"\b(?:k|p|knit|purl) ?\d+\)?,?\s*$", re.IGNORECASE)
 
 
+SEPARATELY = re.compile(
+    r"\b(?:each (?:side|half|shoulder|front)|both sides|two sides|the sides|shoulders)\b[^.;]{0,12}"
+    r"\b(?:separately|individually|in turn)\b|\bone side at a time\b",
+    re.IGNORECASE,
+)
+"""Where the middle was bound off: the work goes on with one of two halves."""
+
+
+def half_of(ledger: Ledger, words: str) -> int | None:
+    """The stitches of one side, where the words work each by itself behind a row that bound off the
+    middle; None elsewhere.
+    """
+    found = SEPARATELY.search(words)
+    here = ledger.below.stitches
+    if found is None or here is None or here % 2 or not ledger.rows:
+        return None
+    amid = re.search(r"\b(?:bind|cast) off\b|\bbo\b", ledger.rows[-1].written, re.IGNORECASE)
+    return here // 2 if amid else None
+
+
 def _passing(words: str, sentence: str) -> bool:
     """ "work cable over next 6 sts": a part of the row, with what stands before and behind."""
     over_next = re.match(r"(?:over|across)\s+(?:the\s+)?next\b", words, re.IGNORECASE)
@@ -105,6 +125,7 @@ def _passing(words: str, sentence: str) -> bool:
 def begins_with_them(words: str) -> bool:
     """Whether a sentence first says which stitches are worked on, and then what is done."""
     only = THOSE.search(words) or ONLY.search(words) or EACH_SIDE.search(words)
+    only = only or SEPARATELY.search(words)
     return only is not None and len(words[: only.start()].split()) < 3
 
 

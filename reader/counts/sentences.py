@@ -16,7 +16,7 @@ from reader.terms.numbers import SPELLED
 
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
-    r"(?:working on|work|continue|cont\b|bind\s+off|cast\s+o(?:ff|n)"
+    r"(?:working on|working each|working both|work|continue|cont\b|bind\s+off|cast\s+o(?:ff|n)"
     r"|bo \d|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg\s+with"
@@ -50,6 +50,9 @@ BY_TURNS = re.compile(
     re.IGNORECASE,
 )
 """Behind rows told by turns, how often: they are no two rows."""
+
+
+FULL_STOP = re.compile(r"(?<=[a-z)\d])\.\s+(?=[A-Z])")
 
 
 def _runs_on(words: str) -> list[int]:
@@ -139,6 +142,10 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     if row.mark is not None and row.mark.numbers:
         inside = [found.span() for found in THIS_AGAIN.finditer(words)]
         cuts = [cut for cut in cuts if not any(a <= cut <= b + 4 for a, b in inside)]
+    if row.mark is not None and row.mark.times > 1 and not row.mark.numbers:
+        # "Next 10 rounds plain. For thumb, ...": only the first sentence is worked ten times.
+        own = FULL_STOP.search(words)
+        cuts = sorted({*cuts, own.end()}) if own and own.end() < len(words) else cuts
     mark, running = _told_apart(row.mark, _runs_on(words), cuts[0] if cuts else len(words))
     cuts = sorted({*cuts, *running})
     turns = [found.end() for found in TURNED.finditer(words)]

@@ -30,6 +30,7 @@ _EVERY = (
     r"(?(after)(?:st|nd|rd|th|d)|(?:st|nd|rd|th|d)?))\s+)?"
     r"(?:foll\w*\s+)?"
     rf"(?:\w+\s+)?(?:{_ROWS}|(?:needles?|pins?)(?![^.;]*\b(?:rounds?|rows?|rnds?)))\b"
+    r"|\b(?:of|in) (?:each|every)(?: (?:one|1))?(?=\s*[,.;]|\s+(?:until|till)\b|\s*$)"
 )
 _OTHER = (
     rf"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b|{_TOG})"

@@ -197,9 +197,13 @@ def _one_row(cur: Cursor) -> bool:
     """ "knit 1 row, increasing in every stitch": the row is told by what follows."""
     counted = cur.kind(1) == "num" and cur.peek(1).value == 1
     ahead = 3 + (cur.low(3) == ",")
-    return counted and cur.low(2) in ("row", "rnd", "round") and cur.low(ahead).startswith("inc")
+    return counted and cur.low(2) in ("row", "rnd", "round") and (
+        cur.low(ahead).startswith("inc")
+        or (cur.low(ahead) in WORKING and cur.kind(ahead + 1) == "num")
+    )
 
 
+WORKING = ("working", "knitting", "purling", "taking", "pearling")
 MANNERS = frozenset(
     ["letting", "putting", "keeping", "being", "holding", "winding", "wrapping", "inserting",
      "remembering", "taking", "dropping", "drawing", "pulling"]

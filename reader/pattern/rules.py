@@ -133,7 +133,10 @@ IN_TOTAL = re.compile(r"\s*,?\s*(?:in all|in total|total|altogether)\b", re.IGNO
 
 
 TOLD_AS_ROW = re.compile(
-    rf"{IN_EVERY_STITCH.pattern}|\b(?:inc|dec)\w*\.? (?:evenly )?to \d+", re.IGNORECASE
+    rf"{IN_EVERY_STITCH.pattern}|\b(?:inc|dec)\w*\.? (?:evenly )?to \d+"
+    r"|\b(?:k|p|knit|purl|work|tak)\w* ?2 (?:sts |stitches )?tog\w* (?:all )?"
+    r"(?:across|along|around)\b",
+    re.IGNORECASE,
 )
 """A change told behind "knit 1 row", that is read as a row is."""
 

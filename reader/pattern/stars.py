@@ -5,6 +5,7 @@ turning chain.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Until, Where, Work
@@ -128,6 +129,12 @@ def left_open(made: list[Node], at: int, went_back: bool) -> None:
     index = 0 if at >= len(made) else at
     body = tuple(made[index:])
     works = [one for one in body if isinstance(one, Work | Group)]
+    if any(one.place.where is Where.TO_LAST for one in works):
+        return
+    last = works[-1] if works else None
+    if isinstance(last, Work) and last is body[-1] and last.place.where is Where.REST:
+        # "k 1, * k 2 tog across": as often as it goes into the row.
+        body = (*body[:-1], replace(last, place=replace(last.place, where=Where.PLAIN)))
     if works and works[0].place.where not in (Where.RING, Where.CHAIN):
         made[index:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
 
