@@ -17,7 +17,7 @@ from reader.terms.numbers import SPELLED
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
     r"(?:working on|working each|working both|work|continue|cont\b|bind\s+off|cast\s+o(?:ff|n)"
-    r"|bo \d|dec\b|inc\b|decrease|increase"
+    r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg\s+with"
     r"|pick\s+up|return\s\d|next\s+row|change\s+to|place|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
