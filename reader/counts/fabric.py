@@ -151,11 +151,33 @@ def of_runs(runs: Sequence[Run], stitches: int | None, sections: int) -> Below:
     """The finished row for the next one; a row whose runs do not add up to its stitches is kept
     plain.
     """
-    kept = tuple(runs)
+    kept = named_alike(runs)
     made = sum(run.n for run in kept if run.is_stitch)
     if stitches is None or made != stitches or len(kept) > MOST_RUNS:
         return plain(stitches, sections)
     return Below(stitches, kept, sections)
+
+
+def named_alike(runs: Sequence[Run]) -> tuple[Run, ...]:
+    """The runs with a group that was given no name called as those that are made like it: the first
+    of a round is told stitch by stitch, behind its chain.
+    """
+    names: dict[tuple[object, ...], str] = {}
+    nameless: list[tuple[int, tuple[object, ...]]] = []
+    for at in range(1, len(runs) - 1):
+        run, before, after = runs[at], runs[at - 1], runs[at + 1]
+        if run.is_stitch or not run.unit or not (before.is_stitch and after.is_stitch):
+            continue
+        made = (before.name, before.n, run.name, run.chains, after.name, after.n)
+        if run.unit == "group":
+            nameless.append((at, made))
+        else:
+            names.setdefault(made, run.unit)
+    out = list(runs)
+    for at, made in nameless:
+        if made in names:
+            out[at] = replace(out[at], unit=names[made])
+    return tuple(out)
 
 
 def stretched(runs: Sequence[Run], stitches: int) -> list[Run]:

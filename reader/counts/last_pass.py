@@ -36,10 +36,10 @@ def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
 
 
 def last_part(
-    node: Repeat, tally: Tally, keep: int, behind: Need, work_all: Worker
+    node: Repeat, tally: Tally, keep: int, behind: Need, work_all: Worker, gone: int
 ) -> Tally | None:
     """As much of one more pass as uses up the row: its end is where the row began; None where none
-    does.
+    does. gone: stitches that a whole pass goes over on its way to openings.
     """
     walk = tally.walk
     openings = walk.spaces > behind.spaces and "sp" in names_in(node.body)
@@ -62,7 +62,10 @@ def last_part(
             tally.walk = trial.walk
             return trial
         grouped = isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP
+        passed = gone - (trial.walk.passed - walk.passed)
         fits = over in (0, tally.walk.before) or (grouped and tally.walk.before > 0)
+        # The opening that the round began in, with as much before it as in every pass.
+        fits = fits or (0 < over == passed and tally.walk.before > 0)
         if room_in(trial, tally.walk, keep, behind.spaces) and fits:
             # What is left over is the part of a group before the space where the round began.
             trial.walk.take(over)

@@ -333,7 +333,7 @@ def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
     place, walk = work.place, tally.walk
     spaces = 1 if BETWEEN.search(place.text) else m
     tally.spaced = True
-    if place.where is Where.FIRST and "pineapple" in place.text:
+    if "pineapple" in place.text and (place.where is Where.FIRST or "remaining" in place.text):
         walk.to_pineapple()
     which = wanted(place, walk)
     begun = place.where is Where.FIRST and walk.known and walk.space_takes > 0

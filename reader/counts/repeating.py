@@ -270,13 +270,14 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         if trial.walk.short > FAR_SHORT:
             tally.walk = trial.walk
             break
+        gone = trial.walk.passed - tally.walk.passed
         moved = trial.walk.at != tally.walk.at or trial.walk.into != tally.walk.into
         tally.walk = trial.walk
         if not moved and not fixed(node):
             tally.unsure = True
             break
     if not fixed(node) and not node.ending and passes and not group:
-        part = last_part(node, tally, keep, behind, work_all)
+        part = last_part(node, tally, keep, behind, work_all, gone)
         passes += [part] if part is not None else []
         pass_over_others(node, tally, keep)
     add_passes(passes, node, tally)

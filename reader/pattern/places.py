@@ -268,6 +268,7 @@ class _Said:
         return True
 
 
+ONE_LEFT = ("loop", "lp", "sp", "space", "st", "stitch", "corner", "arch")
 AHEAD = ("next", "following", "foll", "remaining", "rem")
 SEVERAL = frozenset(
     one for one in STITCH_NOUNS | SPACE_NOUNS if one.endswith("s") and one not in ("s", "ls")
@@ -297,6 +298,10 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
         # "base of 3ch": the stitch that the first chain stands on.
         take_after(cur)
         return Place(Where.SAME, cur.span(start), ONE, "st", text=cur.said(start))
+    alone = cur.low(-1) in ONE_LEFT and said.number is None and not each
+    if alone and said.determiner in ("remaining", "rem", "unworked"):
+        # "sc in remaining loop": the one that is left.
+        said.where = Where.NEXT
     if chain and topped and cur.low(-1) not in SPACE_NOUNS:
         # "top of the ch-3": the chain as a stitch, not its space.
         noun, chain = "tch", 0
