@@ -89,4 +89,4 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
         # The hook stands at the top of the last loop: the next one is the one behind it.
         tally.walk.leave_loop()
     elif not tally.below.turning:
-        tally.walk.begin_at(which)
+        tally.walk.begin_at(which, "just made" in first.place.text)

@@ -52,7 +52,8 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     work_all(node.ending[: len(node.ending) - closing], tally, need)
     before, made = tally.makes, tally.spaces
     last = node.ending[len(node.ending) - closing :]
-    work_all(_into_beginning(last) if node.until is not Until.OPEN else last, tally, need)
+    begun = node.until is not Until.OPEN or (closes_openings(node, tally) and not tally.walk.left)
+    work_all(_into_beginning(last) if begun else last, tally, need)
     if not closes_loop(node) or into_tall_of(node):
         return
     alone = node.altered and _slips_last(node)
@@ -71,10 +72,14 @@ def _into_beginning(closing: Sequence[Node]) -> list[Node]:
     """
     return [
         replace(one, place=replace(one.place, where=Where.RING, noun="st"))
-        if isinstance(one, Work) and one.place.where is Where.FIRST and one.stitch.height > 1
+        if isinstance(one, Work) and one.stitch.height > 1 and _at_first(one)
         else one
         for one in closing
     ]
+
+
+def _at_first(work: Work) -> bool:
+    return work.place.where is Where.FIRST or work.place.noun == "tch"
 
 
 def _closing(ending: Sequence[Node]) -> int:
@@ -92,6 +97,8 @@ def into_tall_of(node: Repeat) -> bool:
         return False
     into = stitch_named(last.place.noun, Craft.CROCHET)
     tall = into is not None and into.height > 2 and into.kind is Kind.STITCH
+    # A round that slipped to the center of a loop ends in that slip stitch.
+    tall = tall or last.place.noun == "sl st"
     return tall and INTO_ONE.match(last.place.text.lower()) is not None
 
 
@@ -180,6 +187,13 @@ def _into_openings(node: Repeat, tally: Tally) -> bool:
     """Whether all stitches of a repeat go into loops."""
     works = [one for one in node.body if isinstance(one, Work | Group)]
     return bool(works) and all(is_opening(one.place, tally.walk) for one in works)
+
+
+def closes_openings(node: Repeat, tally: Tally) -> bool:
+    """Whether an ending closes a round whose stitches all go into loops: of the stitches between
+    them it needs none.
+    """
+    return closes_loop(node) and _into_openings(node, tally)
 
 
 def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: Worker) -> None:

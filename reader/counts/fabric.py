@@ -168,7 +168,9 @@ def named_alike(runs: Sequence[Run]) -> tuple[Run, ...]:
         run, before, after = runs[at], runs[at - 1], runs[at + 1]
         if run.is_stitch or not run.unit or not (before.is_stitch and after.is_stitch):
             continue
-        made = (before.name, before.n, run.name, run.chains, after.name, after.n)
+        made: tuple[object, ...] = (
+            before.name, before.n, run.name, run.chains, after.name, after.n,
+        )  # fmt: skip
         if run.unit == "group":
             nameless.append((at, made))
         else:

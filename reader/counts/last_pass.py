@@ -36,10 +36,15 @@ def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
 
 
 def last_part(
-    node: Repeat, tally: Tally, keep: int, behind: Need, work_all: Worker, gone: int
+    node: Repeat,
+    tally: Tally,
+    keep: int,
+    behind: Need,
+    work_all: Worker,
+    start: Walk | None,
 ) -> Tally | None:
     """As much of one more pass as uses up the row: its end is where the row began; None where none
-    does. gone: stitches that a whole pass goes over on its way to openings.
+    does. start: where the last whole pass began.
     """
     walk = tally.walk
     openings = walk.spaces > behind.spaces and "sp" in names_in(node.body)
@@ -62,16 +67,31 @@ def last_part(
             tally.walk = trial.walk
             return trial
         grouped = isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP
-        passed = gone - (trial.walk.passed - walk.passed)
         fits = over in (0, tally.walk.before) or (grouped and tally.walk.before > 0)
-        # The opening that the round began in, with as much before it as in every pass.
-        fits = fits or (0 < over == passed and tally.walk.before > 0)
+        if not fits and over > 0 and start is not None and tally.walk.before:
+            # The opening that the round began in, with as much before it as in every pass.
+            fits = over == _gone_over(node, tally, start, length, work_all)
         if room_in(trial, tally.walk, keep, behind.spaces) and fits:
             # What is left over is the part of a group before the space where the round began.
             trial.walk.take(over)
             tally.walk = trial.walk
             return trial
     return None
+
+
+def _gone_over(
+    node: Repeat, tally: Tally, start: Walk, length: int, work_all: Worker
+) -> int:
+    """Stitches that a whole pass goes over on its way to the next place behind a part of it."""
+    trial = tally.fresh(start.copy())
+    trial.spaced = True
+    work_all(node.body[:length], trial, NOTHING)
+    passed = trial.walk.passed
+    for one in node.body[length:]:
+        work_all([one], trial, NOTHING)
+        if isinstance(one, Work | Group | Skip | Repeat):
+            break
+    return trial.walk.passed - passed
 
 
 def _rest_of_first(node: Node, over: int, tally: Tally) -> bool:

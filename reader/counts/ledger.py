@@ -38,7 +38,7 @@ from reader.counts.solve import best
 from reader.counts.solved import Solved
 from reader.counts.starting import start, starts_work
 from reader.counts.tally import MOVES, Tally
-from reader.counts.turning import chain_options, turns_always
+from reader.counts.turning import chain_options, turns_always, turns_at_end, turns_back
 from reader.counts.waiting import waiting_after
 from reader.counts.worked import Move, MoveKind
 from reader.counts.written import read_written
@@ -49,7 +49,7 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.read_once import totals_of
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
-from reader.pattern.tree import Act, Deed, Edge
+from reader.pattern.tree import Edge
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
@@ -258,6 +258,8 @@ class Ledger:
         pattern = self.pattern
         self.go_on(entry)
         below = over if over is not None else self.below
+        # The work was turned at the end of the row before, and is turned back at once.
+        below = turned(below) if turns_back(entry.nodes) else below
         edge = edge_beside(entry.nodes, below.stitches, unit_before(self.text, entry.row.start))
         self.edge = self.edge if edge is None else edge
         waiting = self.waiting[0] if len(self.waiting) == 1 else 0
@@ -347,7 +349,7 @@ class Ledger:
         tally, base = solved.tally, self.below
         sections = tally.sections * (tally.sections > 1)
         self.below = left_by(solved, count, entry, sections)
-        turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in entry.nodes)
+        turns = turns_at_end(entry.nodes)
         # Rounds are called rows too, in patterns that join them.
         self.joined = not turns and (self.joined or closed_round(entry.nodes))
         if turns or not (is_round or self.joined):

@@ -267,10 +267,8 @@ def _into_all(
         if stitch.takes == 2:
             times += tally.choice.cut_ending
     if work.between and per == 1 and times > 1:
-        one, space = made_by(stitch, 1), Run("sp", 1, work.between)
-        tally.make_runs(one, 1, False)
-        tally.make_runs([space, *one], times - 1, False)
-        tally.make_runs([space], int(tally.joined), False)
+        _put_apart(work, tally, times)
+        tally.make_runs([Run("sp", 1, work.between)], int(tally.joined), False)
         tally.sections = places if opening else tally.sections
         return
     _put(work, tally, per, times, opening and per > 1)
@@ -325,7 +323,14 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
     each = place.each or stitch.kind is Kind.INCREASE or not given
     per = n if each or n != m or not tally.choice.pair_each else 1
     walk.take(m, name)
-    _put(work, tally, per, m)
+    _put_apart(work, tally, m) if work.between and per == 1 else _put(work, tally, per, m)
+
+
+def _put_apart(work: Work, tally: Tally, times: int) -> None:
+    """Leaves so many stitches with the chains between them."""
+    one = made_by(work.stitch, 1)
+    tally.make_runs(one, 1, False)
+    tally.make_runs([Run("sp", 1, work.between), *one], times - 1, False)
 
 
 def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:

@@ -51,14 +51,20 @@ def with_parts(ledger: Ledger, entry: Entry) -> Entry:
     return replace(entry, nodes=fitting or lost)
 
 
-def with_end(ledger: Ledger, entry: Entry, nodes: tuple[Node, ...], end: tuple[Node, ...]) -> (
-    tuple[Node, ...] | None
-):
-    """The row that is quoted with another end: behind it, or in place of its last instructions,
-    whichever closes the row; None where neither does.
+def with_end(
+    ledger: Ledger, entry: Entry, nodes: tuple[Node, ...], end: tuple[Node, ...]
+) -> tuple[Node, ...] | None:
+    """The row that is quoted with another end: of its repeat where that has one, else behind the
+    row, or in place of its last instructions, whichever closes the row; None where neither does.
     """
     works = [at for at, one in enumerate(nodes) if not isinstance(one, Act)]
-    cuts = [len(nodes), *works[::-1][:MOST_REPLACED]]
+    last = nodes[works[-1]] if works else None
+    if isinstance(last, Repeat) and last.ending:
+        worked = tuple(one for one in end if not isinstance(one, Act))
+        told = tuple(one for one in end if isinstance(one, Act))
+        return (*nodes[: works[-1]], replace(last, ending=worked), *told)
+    after = [at for at in works if not any(isinstance(one, Repeat) for one in nodes[at:])]
+    cuts = [len(nodes), *after[::-1][:MOST_REPLACED]]
     bare = [tuple(one for one in nodes[:cut] if not _turns(one)) for cut in cuts]
     return first_that_fits(ledger, entry, [(*one, *end) for one in bare])
 

@@ -10,6 +10,7 @@ from reader.counts.endings import (
     Worker,
     close_round,
     closes_in_pass,
+    closes_openings,
     keeps_loop,
     trimmed,
     work_ending,
@@ -100,7 +101,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         node = replace(node, until=Until.TIMES, number=Num((named,))) if named else node
     ending = body_of(node.ending, tally, work_all, True).walk if node.ending else Walk(None)
     into_tall = keeps_loop(node, tally)
-    takes = 0 if into_tall else ending.takes
+    takes = 0 if into_tall else max(0, ending.takes - closes_openings(node, tally))
     behind = Need(need.stitches + takes, need.spaces + ending.space_takes + into_tall)
     cut = not fixed(node) and bool(node.ending) and tally.choice.cut_ending
     walks = not tally.walk.alike(names_in(node.body))
@@ -270,14 +271,14 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         if trial.walk.short > FAR_SHORT:
             tally.walk = trial.walk
             break
-        gone = trial.walk.passed - tally.walk.passed
+        start = tally.walk
         moved = trial.walk.at != tally.walk.at or trial.walk.into != tally.walk.into
         tally.walk = trial.walk
         if not moved and not fixed(node):
             tally.unsure = True
             break
     if not fixed(node) and not node.ending and passes and not group:
-        part = last_part(node, tally, keep, behind, work_all, gone)
+        part = last_part(node, tally, keep, behind, work_all, start)
         passes += [part] if part is not None else []
         pass_over_others(node, tally, keep)
     add_passes(passes, node, tally)

@@ -81,6 +81,25 @@ def turns_always(nodes: Sequence[Node]) -> bool:
     return any(ALL_ROWS.search(one.words) for one in turns)
 
 
+def turns_at_end(nodes: Sequence[Node]) -> bool:
+    """Whether a row is turned, and not turned back only."""
+    turns = any(isinstance(one, Act) and one.deed is Deed.TURN for one in nodes)
+    return turns and not turns_back(nodes)
+
+
+def turns_back(nodes: Sequence[Node]) -> bool:
+    """Whether a row is turned before its first stitches only, behind slip stitches and a chain: "sl
+    st back to center of shell just made, ch 3, turn, dc in same space".
+    """
+    turns = [at for at, one in enumerate(nodes) if isinstance(one, Act) and one.deed is Deed.TURN]
+    slips = [at for at, one in enumerate(nodes) if travels(one)]
+    works = [
+        at for at, one in enumerate(nodes)
+        if isinstance(one, Work | Group | Repeat) and not travels(one)
+    ]
+    return len(turns) == 1 and bool(slips and works) and slips[0] < turns[0] < works[0]
+
+
 def makes_loop(work: Work | None, height: int, below: Below) -> bool:
     """Whether a turning chain is a loop to be worked into later: "ch 8, turn, d c in 1st d c" is
     fastened where it began, and far longer than its stitch is tall; not so where the row below

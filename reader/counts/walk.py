@@ -254,13 +254,16 @@ class Walk:
         first, chain = self._runs[:2]
         return first.is_stitch and chain.name == SPACE and chain.chains >= max(2, steps)
 
-    def begin_at(self, wanted: Callable[[Run], bool]) -> None:
+    def begin_at(self, wanted: Callable[[Run], bool], last: bool = False) -> None:
         """A round that begins in a space: the row is seen from there on, what lay before comes
-        last.
+        last. last: the space is the last of its kind, not the first.
         """
         if not self.known or self.takes or self.space_takes:
             return
         index = self._next(wanted)
+        if last:
+            fits = [at for at, one in enumerate(self._runs) if not one.is_stitch and wanted(one)]
+            index = fits[-1] if fits else None
         if index:
             self.before = sum(run.n for run in self._runs[:index] if run.is_stitch)
             self._lie(self._runs[index:] + self._runs[:index])

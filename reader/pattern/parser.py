@@ -88,7 +88,8 @@ ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|ch(?:ain)?s?\b(?:\s*\d+)?)"
 _GROUP_NAME = rf"(?P<name>(?:{_STITCH} )?(?:shell|fan|group|v[- ]?st|scallop|corner))"
 _INTO = r"(?:\s+in\s+(?:the\s+)?(?:next|same)\s+(?:st|stitch|sp|ch))?"
 NAMED_BEHIND = re.compile(
-    rf"(?<!\d)(?<!next )(?<!of )(?<!the )(?<!each )(?P<list>\d+\s+{_STITCH}{_INTO}"
+    rf"(?<!\d)(?<!next )(?<!of )(?<!the )(?<!each )(?<!skip )(?<!miss )(?<!sk )"
+    rf"(?P<list>\d+\s+{_STITCH}{_INTO}"
     rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}{_INTO}|ch\b\s*\d*))+)"
     rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*,?\s*\(\s*(?:a |an |1 |another )?{_GROUP_NAME}"
     r"(?:\s+made|\s+over\s+\w+)?\s*\)",

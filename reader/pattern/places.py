@@ -95,6 +95,9 @@ def find_place(cur: Cursor) -> Place | None:
 
 def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
     here = cur.span(start)
+    if cur.low() == "back" and cur.low(1) in ("to", "into") and cur.low(2) != "end":
+        # "sl st back to center of shell": the way, and no whole row.
+        cur.at += 1
     ring = _ring(cur)
     if ring:
         return Place(Where.RING, here, noun="ring")
