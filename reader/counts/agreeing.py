@@ -30,7 +30,7 @@ def values(one: Solved, kind: str) -> set[int]:
         out |= groups_in(tally, kind)
         if SPACES.search(kind):
             out |= {tally.spaces, loops_of(tally, kind)}
-    if tally.spaces and not _a_stitch(kind):
+    if tally.spaces and not counts_stitches(kind):
         out.add(tally.spaces)
     if tally.spaces:
         out |= {count + tally.spaces, count + chains_in(tally)}
@@ -48,7 +48,7 @@ def groups_in(tally: Tally, kind: str) -> set[int]:
     return {named, named + units.get("group", 0)} - {0}
 
 
-def _a_stitch(kind: str) -> bool:
+def counts_stitches(kind: str) -> bool:
     """Whether a total counts stitches of one kind, which spaces are not."""
     found = stitch_named(one_of(kind), Craft.CROCHET) if kind else None
     return found is not None and found.kind is not Kind.GROUP and found.name != "st"

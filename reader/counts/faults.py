@@ -16,6 +16,7 @@ from reader.counts.lists import knits
 from reader.counts.repeating import fixed
 from reader.counts.shaped import LAST
 from reader.counts.solved import Solved
+from reader.pattern.totals import PLAIN_KINDS
 from reader.pattern.tree import LOST, Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
 from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
@@ -97,22 +98,23 @@ def fault_of(
     nodes: Sequence[Node],
     doubted: bool,
 ) -> Problem | None:
-    """The first fault of a row; doubted: what lies below is itself in doubt."""
+    """The first fault of a row; doubted: what lies below is itself in doubt, so that a misfit says
+    nothing of this row.
+    """
     tally = solved.tally
     if tally.unread:
         return None if stated is not None and stated == solved.count else unclear(where, stated)
     if tally.squares_left and stated is None:
-        return _squares_left(tally.squares_left, solved, where)
+        return _squares_left(solved, where)
     agrees = stated is None or stated in values(solved, kind)
-    closes = not (solved.short or tally.uneven)
-    plain = plainly_read(nodes) and not tally.unsure and not tally.spaced and not below.spaces
-    sure = plain and not lost_words(nodes)
-    agreed = stated is not None and agrees and closes
+    plain = plainly_read(nodes) and not (tally.unsure or tally.spaced or below.spaces)
+    lost = lost_words(nodes)
+    sure = plain and not lost
+    agreed = stated is not None and agrees and not (solved.short or tally.uneven)
     if solved.fits is False and sure and below.stitches is not None and not agreed:
         if not doubted:
             return _misfit(solved, stated, agrees, below, where, nodes)
         if agrees:
-            # Where what lies below is in doubt, a misfit says nothing of this row.
             return None
     if solved.fits is False and plain and not sure and not doubted and not (agreed or knits(nodes)):
         return unclear(where, stated)
@@ -120,14 +122,36 @@ def fault_of(
         return _not_told_of(solved.left, solved, where)
     if tally.untold > 1 and stated is None and not doubted and _binds_off_amid(nodes):
         return _not_told_of(tally.untold, solved, where)
-    if tally.below.chained and solved.fits is False and not agreed and not lost_words(nodes):
+    if tally.below.chained and solved.fits is False and not (agreed or lost):
         return _chain_does_not_fit(solved, stated, where)
     if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
         return _left_out(stated, where)
-    if agrees or solved.count is None or tally.unsure or not _countable(kind, solved):
+    if lost and not (agreed or doubted) and mostly_untold(solved):
+        return unclear(where, stated)
+    if agrees or solved.count is None or tally.unsure:
         return None
-    sure = sure and (solved.fits is True or below.stitches is not None or _independent(nodes))
-    return _disagrees(solved, stated, where, sure and not doubted)
+    sure = sure and not doubted and (below.stitches is not None or _independent(nodes))
+    return _against_total(solved, stated, kind, where, nodes, sure)
+
+
+def _against_total(
+    solved: Solved, stated: int | None, kind: str, where: Where, nodes: Sequence[Node], sure: bool
+) -> Problem | None:
+    """What is told of a total that is not what the words make; sure: they leave no room."""
+    if _countable(kind, solved):
+        return _disagrees(solved, stated, where, sure)
+    lost = lost_words(nodes) and solved.fits is not True and kind in PLAIN_KINDS
+    return _disagrees(solved, stated, where, False) if lost else None
+
+
+LEAST_UNTOLD = 4
+"""Stitches: fewer that are left may be a slip of the pattern's."""
+
+
+def mostly_untold(solved: Solved) -> bool:
+    """Whether a row's words, as far as they are read, leave most of the row below unworked."""
+    below = solved.tally.below.stitches or 0
+    return solved.fits is False and solved.left > LEAST_UNTOLD and 2 * solved.left > below
 
 
 def _misfit(
@@ -202,7 +226,8 @@ def _chain_does_not_fit(solved: Solved, stated: int | None, where: Where) -> Pro
     )
 
 
-def _squares_left(number: int, solved: Solved, where: Where) -> Problem:
+def _squares_left(solved: Solved, where: Where) -> Problem:
+    number = solved.tally.squares_left
     squares = "1 square" if number == 1 else f"{number} squares"
     said = (
         f"{where.label}: the words pass over {squares} of the row below before the last stitch: "

@@ -8,6 +8,7 @@ from reader.counts.agreeing import chains_counted
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import Entry, follows
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, stretched
+from reader.counts.faults import lost_words, mostly_untold
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 from reader.pattern.tree import Act, Deed, Node
@@ -29,6 +30,11 @@ def count_of(
     if told and stated is None and below is not None:
         return _possible(below + (entry.gain or 0))
     if problem is not None:
+        asked = problem.verdict is Verdict.UNCLEAR and stated is None
+        untold = mostly_untold(solved) and lost_words(entry.nodes) and not solved.tally.spaces
+        if asked and untold:
+            # What is not read works the row: nothing tells how many there are.
+            return None
         return _possible(_in_doubt(problem, count, stated, kind))
     if count is None or (solved.tally.unread and stated is not None):
         return stated if kind in STITCHES or (count is None and kind in PLAIN_KINDS) else count

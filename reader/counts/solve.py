@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.counts.agreeing import values
+from reader.counts.agreeing import counts_stitches, values
 from reader.counts.beginning import begin_in_space
 from reader.counts.between import between_stitches
 from reader.counts.endings import skipped_at_close, with_closing
@@ -291,6 +291,10 @@ PASSED_BY = 0.8
 than one that cuts off the last repeat, less than one that does not close the row."""
 
 
+EXACTLY = 0.15
+"""A total that is the row's count, not only one of its kinds, outweighs the usual reading."""
+
+
 def best(
     nodes: Sequence[Node],
     below: Below,
@@ -310,7 +314,8 @@ def best(
     for number, choice in enumerate(
         readings(ends.body, chains, below, begins_in_same(ends) and not below.in_loop)
     ):
-        most = 3.0 * (stated is not None) + 2.0 - 0.2 * choice.oddity() - 0.1 * (number > 0)
+        most = (3.0 + EXACTLY) * (stated is not None) + 2.0 - 0.2 * choice.oddity()
+        most -= 0.1 * (number > 0)
         if most <= mark:
             # Even if it closed the row and agreed, it would stand behind what was found.
             continue
@@ -318,6 +323,7 @@ def best(
         agrees = stated is not None and one.count is not None and stated in values(one, kind)
         score = (
             3.0 * agrees
+            + EXACTLY * (one.count == stated and counts_stitches(kind))
             + 2.0 * (one.fits is True)
             - 0.2 * choice.oddity()
             - 0.1 * (number > 0)

@@ -212,7 +212,7 @@ def bracketed(
     place = (
         find_place(cur)
         if cur.low()
-        in ("in", "into", "all", "over", "under", "around", "across", "to", "until")
+        in ("in", "into", "all", "over", "under", "around", "round", "across", "to", "until")
         else None
     )
     if place is not None and place.where in (Where.REST, Where.TO_LAST):

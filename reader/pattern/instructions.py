@@ -93,7 +93,7 @@ def read_group(cur: Cursor) -> tuple[Node, ...]:
     that has a place of its own.
     """
     reading = _Reading(cur)
-    while not cur.done() and cur.kind() != "stars" and not group_over(cur):
+    while not cur.done() and cur.kind() != "stars" and not group_over(cur, reading.made):
         at, made = cur.at, list(reading.made)
         reading.one()
         if cur.at == at:

@@ -5,12 +5,13 @@ round.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.list_words import ENDS_GROUP
 from reader.pattern.phrasing import act_here, take_phrase
 from reader.pattern.place_words import SPACE_NOUNS
-from reader.pattern.tree import Deed, Node
+from reader.pattern.tree import Act, Deed, Node, Work
 from reader.terms.stitches import Craft, Kind
 
 JOIN_STARTS = (
@@ -133,13 +134,20 @@ def _slip_stitch(cur: Cursor) -> int:
     )
 
 
-def group_over(cur: Cursor) -> bool:
-    """Whether the list of what shares a place is over here: not by the slip stitch of a picot."""
+def group_over(cur: Cursor, made: Sequence[Node]) -> bool:
+    """Whether the list of what shares a place (made, as far as it is read) is over here: not by the
+    slip stitch of a picot, nor by that of a petal that began with one, "sl st, hdc, 3 dc, hdc, sl
+    st".
+    """
     ahead = int(cur.low() in (",", "and") and cur.low(1) in ENDS_GROUP)
     if cur.low(ahead) not in ENDS_GROUP:
         return False
     if cur.low(ahead) not in ("sl", "ss", "slip"):
         return True
+    first = next((one for one in made if not isinstance(one, Act)), None)
+    petal = isinstance(first, Work) and first.stitch.kind is Kind.SLIP
+    if cur.book.craft is Craft.CROCHET and (petal or (first is None and not ahead)):
+        return False
     said = " ".join(cur.low(ahead + n) for n in range(1, 11))
     return PICOT_SLIP.match(said) is None
 

@@ -99,4 +99,7 @@ def inverted(cur: Cursor, start: int) -> Node | None:
     _parted(cur, start)
     cur.accept(*VERBS)
     body = read_group(cur)
-    return Group(cur.span(start), cur.said(start), body, place) if body else None
+    if not body:
+        cur.at = start
+        return None
+    return Group(cur.span(start), cur.said(start), body, place)

@@ -12,8 +12,25 @@ from reader.pattern.list_words import BEFORE_ITEM
 from reader.pattern.number_behind import number_behind
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
-from reader.pattern.told_behind import chains_between, explained, made_of, so_many_changes
-from reader.pattern.tree import Act, Deed, Node, Num, Place, Where, Work
+from reader.pattern.told_behind import (
+    chained_each,
+    chains_after,
+    chains_between,
+    explained,
+    made_of,
+    so_many_changes,
+)
+from reader.pattern.tree import (
+    ONE,
+    Act,
+    Deed,
+    Group,
+    Node,
+    Num,
+    Place,
+    Where,
+    Work,
+)  # fmt: skip
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
@@ -199,6 +216,12 @@ def _finish(
         number_below = Num((place.chain,))
         place = replace(place, noun="ch", chain=0, number=number_below)
     name = found.special.name if found.special else ""
+    after = chains_after(cur)
+    if after:
+        cur.accept(",")
+        place = _place(cur) if place.where is Where.PLAIN else place
+        one = Work(cur.span(start), cur.said(start), stitch, None, place, 0, name)
+        return chained_each(one, after, number or ONE)
     between = chains_between(cur)
     place = _place(cur) if between and place.where is Where.PLAIN else place
     return Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by)
@@ -315,7 +338,7 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
             words = cur.said(start)
             return replace(last, span=cur.span(start), words=words, number=number, place=alone)
     cur.at = start
-    if (number is None and made and isinstance(made[-1], Work)) or (
+    if (number is None and made and isinstance(made[-1], Work | Group)) or (
         len(made) > 1
         and isinstance(made[-1], Act)
         and isinstance(made[-2], Work)
@@ -356,6 +379,9 @@ def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
         return None
     last = next((one for one in reversed(made) if isinstance(one, Work)), None)
     place = find_place(cur)
+    if place is not None and made and isinstance(made[-1], Group) and place.where is Where.EACH:
+        # "(puff, ch 1, puff) in same sp and in each sp around"
+        return replace(made[-1], span=cur.span(start), words=cur.said(start), place=place)
     if last is None or place is None or place.where is Where.PLAIN:
         return None
     if last is made[-1] and last.place.where is Where.PLAIN and cur.tokens[start - 1].low == ",":

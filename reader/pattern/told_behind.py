@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.tree import Num
+from reader.pattern.tree import Chain, Num, Repeat, Until, Work
 
 NOUNS = ("sts", "st", "stitches", "stitch")
 HOW = frozenset({"thread", "yarn", "insert", "hook", "draw", "yo", "pull", "wool", "cotton"})
@@ -72,3 +72,29 @@ def chains_between(cur: Cursor) -> int:
     if found is not None and cur.low(-1) in ("each", "the", "every", "two"):
         cur.at += found.length
     return number
+
+
+AFTER_EACH = ("after each", "after every", "following each", "behind each", "after it")
+
+
+def chains_after(cur: Cursor) -> int:
+    """ "with ch 1 after each": the chains behind each of the stitches; 0 (nothing taken) elsewhere.
+    """
+    at = cur.at
+    cur.accept(",")
+    cur.accept("with", "and", "having", "making")
+    chained = cur.low() in ("ch", "chain") and cur.kind(1) == "num"
+    counted = cur.kind() == "num" and cur.low(1) in ("ch", "chain", "chains")
+    number = cur.peek(1).value if chained else cur.peek().value if counted else 0
+    cur.at += 2 * bool(number)
+    if not number or not cur.accept(*AFTER_EACH):
+        cur.at = at
+        return 0
+    cur.accept("one")
+    return number
+
+
+def chained_each(one: Work, chains: int, times: Num) -> Repeat:
+    """A stitch so many times, with so many chains behind each."""
+    chain = Chain(one.span, f"ch {chains}", Num((chains,)))
+    return Repeat(one.span, one.words, (one, chain), Until.TIMES, times)
