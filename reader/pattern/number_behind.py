@@ -5,6 +5,7 @@ from __future__ import annotations
 from reader.pattern.cursor import Cursor
 from reader.pattern.place_first import NOT_OURS
 from reader.pattern.place_words import RING_WORDS
+from reader.pattern.tree import Num
 from reader.terms.stitches import Craft
 
 ONE_OF_THEM = ("next", "same", "first", "last", "each", "every")
@@ -40,3 +41,24 @@ def _own_number(cur: Cursor) -> bool:
     if after is None or cur.low(1) in ("st", "sts"):
         return cur.low(1) not in ("ch", "chain")
     return cur.book.craft is Craft.KNITTING and cur.low(1) in ("tog", "st", "sts")
+
+
+def times_behind(cur: Cursor) -> Num | None:
+    """The "x 6", "6 times", "twice" that stands behind a stitch, taken; None where none does."""
+    if (
+        cur.low() in ("x", "*")
+        and cur.kind(1) == "num"
+        and cur.low(2) in ("", ",", ".", ";", ")", "]", "(", "[")
+    ):
+        number = cur.number(1)
+        cur.at += 2
+        return number
+    if cur.kind() == "num" and cur.low(1) in ("times", "time"):
+        number = cur.number()
+        cur.at += 2
+        return number
+    if cur.kind() == "times" and cur.low(1) != "more":
+        number = cur.number()
+        cur.at += 1
+        return number
+    return None

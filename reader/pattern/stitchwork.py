@@ -9,7 +9,7 @@ from dataclasses import replace
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.list_words import BEFORE_ITEM
-from reader.pattern.number_behind import number_behind
+from reader.pattern.number_behind import number_behind, times_behind
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
 from reader.pattern.told_behind import (
@@ -131,7 +131,7 @@ def _sts_together(cur: Cursor, start: int) -> Node | None:
             if stitch is not None and stitch.takes == number.values[0]:
                 if ends := at_ends(cur, start, stitch.makes - stitch.takes, None):
                     return ends
-                by = _times(cur)
+                by = times_behind(cur)
                 place = _place(cur)
                 return Work(cur.span(start), cur.said(start), stitch, by, place, by=by)
     cur.at = at
@@ -195,7 +195,7 @@ def _finish(
         if back is not None:
             return back
     stitch, number = _numbered(cur, stitch, number)
-    by = _times(cur)
+    by = times_behind(cur)
     number = _multiplied(number, by)
     if cur.book.craft is Craft.KNITTING and stitch.makes != stitch.takes:
         ends = at_ends(cur, start, stitch.makes - stitch.takes, number)
@@ -280,26 +280,6 @@ def _place(cur: Cursor) -> Place:
         more = find_place(cur)
         place = more or place
     return place
-
-
-def _times(cur: Cursor) -> Num | None:
-    if (
-        cur.low() in ("x", "*")
-        and cur.kind(1) == "num"
-        and cur.low(2) in ("", ",", ".", ";", ")", "]", "(", "[")
-    ):
-        number = cur.number(1)
-        cur.at += 2
-        return number
-    if cur.kind() == "num" and cur.low(1) in ("times", "time"):
-        number = cur.number()
-        cur.at += 2
-        return number
-    if cur.kind() == "times" and cur.low(1) != "more":
-        number = cur.number()
-        cur.at += 1
-        return number
-    return None
 
 
 def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
