@@ -22,7 +22,14 @@ from reader.counts.last_row import changed_in_last
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.listed import ask_of_list
 from reader.counts.named_rows import called_by_name
-from reader.counts.narrowed import begins_with_them, half_of, join_copies, narrow, worked_on
+from reader.counts.narrowed import (
+    all_again,
+    begins_with_them,
+    half_of,
+    join_copies,
+    narrow,
+    worked_on,
+)
 from reader.counts.nearing import distance, nearer, reached, sections_of, whole_goal
 from reader.counts.other_chains import with_other_chains
 from reader.counts.other_ends import chain_at_end, differing
@@ -99,6 +106,7 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
         if first:
             narrow(ledger, worked_on(words) or half_of(ledger, words))
         _add_one(ledger, one, upto, evens)
+        all_again(ledger, words)
         if words and not first:
             narrow(ledger, worked_on(words) or half_of(ledger, words))
 

@@ -126,7 +126,33 @@ def begins_with_them(words: str) -> bool:
     """Whether a sentence first says which stitches are worked on, and then what is done."""
     only = THOSE.search(words) or ONLY.search(words) or EACH_SIDE.search(words)
     only = only or SEPARATELY.search(words)
-    return only is not None and len(words[: only.start()].split()) < 3
+    if only is None:
+        return False
+    return len(words[: only.start()].split()) < 3 or ROWS_ON.match(words) is not None
+
+
+ROWS_ON = re.compile(
+    r"\W*(?:(?:then|and|now)\s+)*(?:work|knit|k|purl|rib|cont(?:inue)?)\s+(?:\w+\s+){0,4}"
+    r"(?:rows?|inches|ins|rounds|rnds)\b[^.;,\d]{0,24}\b(?:on|over)\s+(?:only\s+)?(?:these|those)\b",
+    re.IGNORECASE,
+)
+"""So many rows on some of the stitches: they are told before they are named."""
+ALL_AGAIN = re.compile(
+    rf"\b(?:on|over|across|with)\s+all\s+(?:the\s+|of\s+the\s+)?{_N}\s+{_STS}", re.IGNORECASE
+)
+
+
+def all_again(ledger: Ledger, words: str) -> None:
+    """Goes on with all stitches where the words say so, "working in rounds on all 60 sts", and some
+    of them waited.
+    """
+    found = ALL_AGAIN.search(words)
+    told = _value(found.group("n")) if found else None
+    here = ledger.below.stitches
+    if told is None or here is None or here >= told:
+        return
+    if any(one.count == told for one in ledger.rows):
+        ledger.below, ledger.doubted = plain(told), False
 
 
 def _value(said: str) -> int | None:
