@@ -4,6 +4,7 @@ written where the pattern stands.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
@@ -16,13 +17,13 @@ if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 
-def first_row_again(ledger: Ledger, row: WrittenRow) -> bool:
-    """Works the first row of the piece before over a chain of which no row is made yet; False, and
-    nothing worked, where there is no such row.
+def first_row_again(ledger: Ledger, row: WrittenRow, piece: Sequence[Entry] = ()) -> bool:
+    """Works the first row of a piece, or of the one before, over a chain of which no row is made
+    yet; False, and nothing worked, where there is no such row.
     """
     if not ledger.below.chained:
         return False
-    books = [ledger.entries, *list(ledger.earlier.values())[::-1]]
+    books = [piece, ledger.entries, *list(ledger.earlier.values())[::-1]]
     first = next((one for book in books for one in book if _on_chain(one)), None)
     if first is None:
         return False

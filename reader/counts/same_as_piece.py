@@ -13,16 +13,24 @@ from reader.counts.counted import CountedRow
 from reader.counts.entries import Entry
 from reader.counts.fabric import plain
 from reader.counts.pattern_again import first_row_again
+from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
+from reader.terms.numbers import SPELLED, word_number
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 _SAME = r"(?:(?:exactly |just |the )*same as|as|like|to match|to correspond (?:to|with))"
+_ROWS = r"(?:rows?|rounds?|rnds?)"
+_WHICH = (
+    rf"(?:the\s+)?(?:(?:first|1st)\s+(?P<first>\d+|{SPELLED})\s+{_ROWS}"
+    rf"|{_ROWS}\s+(?P<a>\d+)(?:\s*(?:-|—|to|through|and|&)\s*(?P<b>\d+))?)"
+)
 QUOTES = re.compile(
     r"(?:(?<=[.;:,])\s+|^\W*)(?:(?:then|now)\s+)?(?:work|make|made|worked|shape|continue|complete"
-    rf"|finish|crochet|repeat)\b\s*(?P<what>(?:[a-z]+\s+){{0,4}}?){_SAME}\s+(?:for\s+|on\s+)?(?:the\s+)?"
+    rf"|finish|crochet|repeat)\b\s*(?:{_WHICH}\s+)?(?P<what>(?:[a-z]+\s+){{0,4}}?)"
+    rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
     r"(?P<piece>[A-Za-z]+(?:\s+[a-z]+){0,2}?)"
     r"(?:,?\s+(?:from\s+(?:the\s+)?(?P<from>[a-z]+)\s+)?(?:up\s+)?(?:to|until|as far as|through)\s+"
     r"(?:the\s+)?(?:(?:first|1st|beginning of)\s+)?(?P<spot>[a-z]+)(?:\s+(?:shaping|dec\w*))?"
@@ -98,7 +106,7 @@ def same_as_piece(
     piece = _piece(ledger, found["piece"]) if found else None
     if found is None or piece is None or set(found["what"].lower().split()) & NOT_WORKED:
         return False
-    rows = _section(ledger, found, piece)
+    rows = _section(ledger, found, piece, row.mark)
     if rows is None:
         return False
     if ACTION.search(words[: found.start()]):
@@ -126,13 +134,26 @@ def _plain(name: str) -> str:
     return " ".join(name.lower().split()).removesuffix("s")
 
 
-def _section(ledger: Ledger, found: re.Match[str], piece: Piece) -> list[CountedRow] | None:
-    """The rows meant: up to a heading, those below one, so many, or all; None where they are not
-    to be told.
+def _numbers_of(found: re.Match[str], mark: Mark | None) -> Sequence[int]:
+    """The numbers of the rows meant, those of the label where nothing else is told; () for none."""
+    if found["a"]:
+        return range(int(found["a"][:4]), int((found["b"] or found["a"])[:4]) + 1)
+    return mark.numbers if mark is not None and not (found["spot"] or found["what"].strip()) else ()
+
+
+def _section(
+    ledger: Ledger, found: re.Match[str], piece: Piece, mark: Mark | None
+) -> list[CountedRow] | None:
+    """The rows meant: up to a heading, those below one, so many, those of some numbers, or all;
+    None where they are not to be told.
     """
     rows = list(piece.rows)
-    if found["rows"]:
-        return _so_many(rows, int(found["rows"][:3]))
+    many = found["rows"] or found["first"]
+    if many:
+        return _so_many(rows, int(many[:3]) if many[0].isdigit() else word_number(many) or 1)
+    numbers = _numbers_of(found, mark)
+    if numbers:
+        return [one for one in rows if one.number in numbers] or None
     if found["spot"]:
         spot = _spot(piece, {found["spot"].lower()})
         begin = _spot(piece, {found["from"].lower()}) if found["from"] else 0
@@ -199,7 +220,7 @@ def _again(
     for one in rows:
         if one.label == "Start" or ledger.full():
             continue
-        if first_row_again(ledger, at) or _over_its_width(ledger, one, piece, at):
+        if first_row_again(ledger, at, piece.entries) or _over_its_width(ledger, one, piece, at):
             continue
         gain = _gain(one, ledger.below.stitches)
         if half and gain is not None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_nouns import find_noun_chain, take_after
 from reader.pattern.place_words import SPACE_NOUNS
@@ -198,11 +198,28 @@ def find_chain(cur: Cursor) -> Node | None:
             number = Num(tuple(n + more.at(at) for at, n in enumerate(number.values)))
             cur.at += 2
     cur.accept("stitches", "sts", "st", "chains", "loosely")
+    if _stands_for(cur):
+        return Chain(cur.span(start), cur.said(start), number or ONE, counts=True)
     if cur.low() == "to" and cur.low(1) in TIGHTENS:
         # "ch 1 to tighten st": a part of the popcorn just made.
         take_phrase(cur)
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     return Chain(cur.span(start), cur.said(start), number or ONE)
+
+
+def _stands_for(cur: Cursor) -> bool:
+    """Takes "for a treble", "for first dc" behind a chain: the stitch that it stands for."""
+    at = cur.at
+    if cur.accept("for", "as", "in place of", "instead of"):
+        cur.accept("a", "an", "the", "1", "one")
+        cur.accept("first", "1st")
+        found = cur.stitch()
+        if found is not None:
+            cur.at += found.length
+            if cur.low() in (*STOPS, ""):
+                return True
+    cur.at = at
+    return False
 
 
 def _bare_noun(cur: Cursor) -> str:

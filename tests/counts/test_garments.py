@@ -90,3 +90,30 @@ def test_stripes_run_until_there_are_so_many_of_each_colour() -> None:
         "Red until there are 3 stripes of each color. Work 2 more rows in Red, cut yarn.\n"
     )
     assert counts_of(said)["BELT"] == [6] * 14
+
+
+HEADS = """Lighthouse Cat
+
+HEAD
+Rnd 1: 6 sc in magic ring.
+Rnd 2: 2 sc in each sc.
+Rnd 3: * sc in next sc, 2 sc in next sc, repeat from * around.
+Rnd 4: sc in each sc.
+
+BODY
+Rnds 1-3: Work as for head.
+Rnd 4: * sc in next 2 sc, 2 sc in next sc, repeat from * around.
+
+EAR
+Work rnds 1 and 2 same as head.
+Rnd 3: sc in each sc.
+"""
+
+
+def test_so_many_rows_of_another_piece() -> None:
+    """Those of the label, those named, or the first few; never more than these."""
+    counts = counts_of(HEADS)
+    assert counts["BODY"] == [6, 12, 18, 24]
+    assert counts["EAR"] == [6, 12, 12]
+    mitten = "MITTEN: With White ch 22. Work first 2 rows as for back. Next Row: 1 sc in each st.\n"
+    assert counts_of(SLIPOVER + "\n" + mitten)["MITTEN"] == [20, 20, 20]
