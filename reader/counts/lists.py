@@ -61,10 +61,7 @@ def repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Nod
         return rest
     works = [one for one in rest if not isinstance(one, Act)]
     words = " ".join(one.words for one in works)
-    body = [
-        replace(one, place=replace(one.place, where=Where.PLAIN)) if isinstance(one, Work) else one
-        for one in rest
-    ]
+    body = [_in_list(one) for one in rest]
     again = Repeat(works[0].span, words, tuple(body), Until.OPEN)
     if len(works) == 1 and isinstance(works[0], Repeat):
         again = works[0]
@@ -73,6 +70,13 @@ def repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Nod
         return [again]
     place = Place(Where.PLAIN, again.span)
     return [again, Work(again.span, "", plain, Num((edge,)), place)]
+
+
+def _in_list(one: Node) -> Node:
+    """An instruction of a list that is repeated: "to the end" is said of all of it."""
+    if not isinstance(one, Work) or one.place.where in (Where.NEXT, Where.FIRST):
+        return one
+    return replace(one, place=replace(one.place, where=Where.PLAIN))
 
 
 def to_last_loop(rest: list[Node]) -> list[Node]:

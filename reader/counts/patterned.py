@@ -8,9 +8,10 @@ import re
 from collections.abc import Sequence
 from functools import lru_cache
 
+from reader.counts.openings import SPACES, UNITS
 from reader.pattern.tree import Act, Node, Repeat, Until, Where, Work
 from reader.terms.numbers import SPELLED, word_number
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 _WHAT = r"(?:pattern|repeat|scallop|leaf|stripe|flower|shell|vandyke|division)\b"
 _STS = r"(?:stitches|sts|loops)"
@@ -43,8 +44,24 @@ def unit_before(text: str, at: int) -> int:
     return next((number for place, number in reversed(_units(text)) if place <= at), 0)
 
 
+def _along(work: Work) -> int:
+    """The stitches that a crocheted instruction goes along, "sc in each of 2 sts"; 0 where it does
+    not say, or goes elsewhere.
+    """
+    place, number = work.place, work.number.values[0] if work.number else 1
+    if work.stitch.kind is Kind.SLIP or place.noun in SPACES | UNITS:
+        return 0
+    if place.where is Where.PLAIN:
+        return number * work.stitch.takes
+    if place.where not in (Where.NEXT, Where.FIRST) or place.nth > 1:
+        return 0
+    return max(place.number.values[0], work.stitch.takes)
+
+
 def takes_of(nodes: Sequence[Node]) -> int:
-    """The stitches that a knitted list of plain numbers takes; 0 for anything else."""
+    """The stitches that a list of plain numbers takes, or one that goes from stitch to stitch; 0
+    for anything else.
+    """
     takes = 0
     works = [one for one in nodes if not isinstance(one, Act)]
     if len(works) == 1 and isinstance(works[0], Repeat) and works[0].until is Until.OPEN:
@@ -52,8 +69,14 @@ def takes_of(nodes: Sequence[Node]) -> int:
     for one in nodes:
         if isinstance(one, Act):
             continue
-        if not isinstance(one, Work) or one.stitch.craft is not Craft.KNITTING:
+        if not isinstance(one, Work):
             return 0
+        if one.stitch.craft is not Craft.KNITTING:
+            here = _along(one)
+            if not here:
+                return 0
+            takes += here
+            continue
         if one.place.where is not Where.PLAIN:
             return 0
         takes += one.stitch.takes * (one.number.values[0] if one.number else 1)

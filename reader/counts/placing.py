@@ -25,7 +25,9 @@ SIZED_GROUP = re.compile(
     r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b"
     r"|\bbetween (?:the )?(\d) \w+ of (?:the )?(?:next|each|every|following) "
 )
-LAYERS = re.compile(r"\b(?:through|thru) (?:both|all|2|two)\b.{0,12}", re.IGNORECASE)
+LAYERS = re.compile(
+    r"\b(?:through|thru) (?:both|all|2|two)\b(?!.{0,16}\b(?:loop|lp)s?\b)", re.IGNORECASE
+)
 AROUND_EDGE = re.compile(r"\b(?:a?round|evenly along)\b", re.IGNORECASE)
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""

@@ -141,6 +141,10 @@ def over_again(nodes: Sequence[Node], below: Below) -> bool:
         return False
     if not below.edge and any(isinstance(one, Repeat) for one in nodes):
         return False
+    works = [one for one in nodes if isinstance(one, Work)]
+    if len(works) < 2 and any(one.stitch.craft is Craft.CROCHET for one in works):
+        # "Work across 5 sts": so many, and no list.
+        return False
     takes, width = takes_of(nodes), below.stitches - below.edge
     return takes > 1 and width >= 2 * takes and width % takes == 0
 

@@ -12,7 +12,8 @@ from reader.pattern.tree import Act, Chain, Node, Repeat, Where, Work
 from reader.terms.stitches import Craft, Kind, Stitch
 
 KEPT = re.compile(
-    r"\b(?:keeping|holding(?: back)?|leaving|retaining) (?:the )?last (?:\w+ )?(?:loops?|lps?)\b"
+    r"\b(?:keeping|holding(?: back)?|leaving|retaining)(?: on (?:the )?hook)?"
+    r" (?:the )?last (?:\w+ )?(?:loops?|lps?)\b"
     r"|\bmade into a cluster|\bworked off (?:together|as one)\b",
     re.IGNORECASE,
 )

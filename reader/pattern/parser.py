@@ -26,6 +26,7 @@ from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
 from reader.text.crosses import starred
 from reader.text.foundations import with_chain
+from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows
 from reader.text.numbered import numbered
@@ -327,7 +328,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = with_usual_brackets(unmarked(unbulleted(source.text)))
     plain = untabled(without_columns(without_emphasis(plain)))
     plain = with_times(without_multiples(plain))
-    plain = chains_first(starred(with_chain(numbered(punctuated(plain)))))
+    plain = chains_first(unnamed_loops(starred(with_chain(numbered(punctuated(plain))))))
     plain = needles_as_rows(undotted(plain))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:

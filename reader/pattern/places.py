@@ -177,8 +177,9 @@ def _each(cur: Cursor, here: object) -> Place:
         found = _numbered(cur, here, each=True)
         return found if found is not None else place
     cur.accept("of", "the")
-    if cur.kind() == "num" and cur.low(1) in CHAIN_NOUNS and cur.low(-2) in ("under", "over"):
-        # "under every 2 chain": the space that the two chains make.
+    entered = ("under", "over", "in", "into")
+    if cur.kind() == "num" and cur.low(1) in CHAIN_NOUNS and cur.low(-2) in entered:
+        # "under every 2 chain", "in each 3 ch": the space that the chains make.
         chains = cur.peek().value
         cur.at += 2
         take_after(cur)

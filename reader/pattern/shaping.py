@@ -37,7 +37,7 @@ ONE_END = re.compile(
 OF_A_ROW = re.compile(
     r"^(?:increasing|decreasing|inc|increase|dec|decrease) \d+"
     r"(?: (?:sts?|stitches|h?dc|sc|h?tr|times))?(?: (?:in|on|across|over|at|during))?(?: (?:the"
-    r" )?(?:next|this|same|last|first)| the) (?:row|rnd|round)$"
+    r" )?(?:next|this|same|last|first)| the)? (?:row|rnd|round)$"
 )
 """So many in a row that is named."""
 OVER = re.compile(r"\bof the (\d+)")

@@ -18,6 +18,7 @@ from reader.pattern.told_behind import (
     chains_between,
     explained,
     made_of,
+    parted,
     so_many_changes,
 )
 from reader.pattern.tree import (
@@ -224,7 +225,7 @@ def _finish(
         return chained_each(one, after, number or ONE)
     between = chains_between(cur)
     place = _place(cur) if between and place.where is Where.PLAIN else place
-    return Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by)
+    return parted(Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by))
 
 
 IN_ITS_BACK = (

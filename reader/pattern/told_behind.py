@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
+
 from reader.pattern.cursor import Cursor
-from reader.pattern.tree import Chain, Num, Repeat, Until, Work
+from reader.pattern.tree import Chain, Group, Node, Num, Place, Repeat, Until, Where, Work
 
 NOUNS = ("sts", "st", "stitches", "stitch")
 HOW = frozenset({"thread", "yarn", "insert", "hook", "draw", "yo", "pull", "wool", "cotton"})
@@ -71,6 +74,7 @@ def chains_between(cur: Cursor) -> int:
     found = cur.stitch()
     if found is not None and cur.low(-1) in ("each", "the", "every", "two"):
         cur.at += found.length
+    cur.accept(*GROUPS)
     return number
 
 
@@ -98,3 +102,22 @@ def chained_each(one: Work, chains: int, times: Num) -> Repeat:
     """A stitch so many times, with so many chains behind each."""
     chain = Chain(one.span, f"ch {chains}", Num((chains,)))
     return Repeat(one.span, one.words, (one, chain), Until.TIMES, times)
+
+
+GROUPS = ("group", "groups", "set", "sets", "petal", "petals", "pair", "pairs", "cluster",
+          "clusters", "shell", "shells", "fan", "fans")  # fmt: skip
+BETWEEN_GROUPS = re.compile(
+    rf"\bbetween (?:each |every |the )?(?:{'|'.join(GROUPS)})$", re.IGNORECASE
+)
+
+
+def parted(work: Work) -> Node:
+    """ "3 dc in each space, with 1 ch between each group": a chain behind each group; other work as
+    it is.
+    """
+    several = work.number is not None and work.number.values[0] > 1
+    if not (work.between and several and BETWEEN_GROUPS.search(work.words)):
+        return work
+    inside = replace(work, between=0, place=Place(Where.PLAIN, work.place.span))
+    chain = Chain(work.span, f"ch {work.between}", Num((work.between,)))
+    return Group(work.span, work.words, (inside, chain), work.place)
