@@ -31,9 +31,7 @@ def values(one: Solved, kind: str) -> set[int]:
         if SPACES.search(kind):
             out |= {tally.spaces, loops_of(tally, kind)}
     if tally.spaces and not counts_stitches(kind):
-        out.add(tally.spaces)
-    if tally.spaces:
-        out |= {count + tally.spaces, count + chains_in(tally)}
+        out |= {tally.spaces, count + tally.spaces, count + chains_in(tally)}
     return out
 
 

@@ -16,10 +16,10 @@ from reader.counts.colour_rows import told_by_colours
 from reader.counts.entries import Entry, numbers_of, once_fewer
 from reader.counts.evenly import evenly
 from reader.counts.evens import Evens
-from reader.counts.growth import LONGEST, run_through, steps_of
+from reader.counts.growth import run_through, steps_of
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.last_row import changed_in_last
-from reader.counts.ledger import LONGEST_ROW, Ledger
+from reader.counts.ledger import Ledger
 from reader.counts.listed import ask_of_list
 from reader.counts.named_rows import called_by_name
 from reader.counts.narrowed import (
@@ -30,7 +30,7 @@ from reader.counts.narrowed import (
     narrow,
     worked_on,
 )
-from reader.counts.nearing import distance, nearer, reached, sections_of, whole_goal
+from reader.counts.nearing import nearer, sections_of, whole_goal
 from reader.counts.other_chains import with_other_chains
 from reader.counts.other_ends import chain_at_end, differing
 from reader.counts.questions import ask_how_often, ask_of_same_time
@@ -38,6 +38,7 @@ from reader.counts.remaining import hold_against
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import note_spot, same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
+from reader.counts.worked_again import over_and_over
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
 from reader.pattern.layout import WrittenRow
@@ -333,29 +334,8 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if HAVING_MORE.search(rule.rest):
         # Its numbers grow from row to row: only what it gained tells.
         entries = [replace(one, told=one.told or one.gain is not None) for one in entries]
-    over_and_over(ledger, entries, times, goal, span)
+    over_and_over(ledger, entries, times, goal, span, upto)
     ledger.check_total(row, rule.start, rule.end)
-
-
-def over_and_over(
-    ledger: Ledger, entries: list[Entry], times: int | None, goal: int | None, span: WrittenRow
-) -> None:
-    """The rows worked again so many times, or until the goal is reached."""
-    far = distance(ledger, goal)
-    most = max(1, LONGEST // len(entries))
-    for _ in range(min(times if times is not None else most, most)):
-        for entry in entries:
-            if ledger.full() or (times is None and reached(ledger, goal)):
-                break
-            if (ledger.below.stitches or 0) > LONGEST_ROW:
-                return
-            ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
-        if times is None and goal is not None:
-            before, far = far, distance(ledger, goal)
-            if not 0 < far < before:
-                # The goal is reached, or is not to be reached this way: the words are believed.
-                ledger.settle(goal)
-                break
 
 
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:

@@ -192,6 +192,8 @@ LONGEST_TAIL = 110
 """Characters of a total without brackets."""
 
 
+BY_COLOUR = re.compile(r"(?:^|[\s,;(])[A-Z]{1,2}:$")
+"""Before stitches, the yarn they are worked with: "A: 9 sc, B: 9 sc"."""
 ROW_OVER = re.compile(r"\b(?:across|around|(?:to|the) end|times|twice|together),$", re.IGNORECASE)
 
 
@@ -229,6 +231,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
             or (tail.group("b") and before[-1:] not in ".;:)]—-*" and not _over(before, tail))
             or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
             or (tail.group("b") and tail.group("others") and not OVER.search(before))
+            or (tail.group("b") and BY_COLOUR.search(before))
             or (tail.group("b") and before[-1:] in ")]" and _behind(found, end))
         ):
             continue

@@ -24,7 +24,9 @@ SPOTS = re.compile(
     r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of"
     r"|beg(?:inning)? (?:of \w+ )?and (?:once )?(?:at )?(?:the )?end|(?:first|1st) and last"
 )
-EVERY = re.compile(r"\b(?:in )?every (other|\d+)(?:st|nd|rd|th|d)?\b(?: and (\d+)(?:st|nd|rd|th))?")
+EVERY = re.compile(
+    r"\b(?:in )?every (?:foll\w* )?(other|\d+)(?:st|nd|rd|th|d)?\b(?: and (\d+)(?:st|nd|rd|th))?"
+)
 GOAL = re.compile(
     r"\b(?:until|till) (?:there are )?(\d+)|\bto (\d+)(?: (?:sts|stitches|st)\b|$)"
 )

@@ -170,3 +170,33 @@ def test_rows_worked_again_in_all_or_more(words: str, rows: int) -> None:
     text = f"Net\n\nCast on 40 sts, join.\nRnd 1: Knit.\nRnd 2: Purl.\n{words}\nNext round: K."
     counted = count_pattern(parse_pattern(text))
     assert len(counted.parts[0].rows) == 1 + rows + 1
+
+
+GRANNY = """Harbour square
+Rnd 1: Ch 4, join. Ch 3, 2 dc in ring, *ch 2, 3 dc in ring; repeat from * twice more, ch 2, join. \
+(12 dc, 4 ch-2 sps)
+Rnd 2: Sl st to corner, ch 3, (2 dc, ch 2, 3 dc) in corner, *ch 1, (3 dc, ch 2, 3 dc) in next \
+corner; rep from * {times} more times, ch 1, join. (24 dc)
+"""
+
+
+@pytest.mark.parametrize(("times", "asked"), [("2", []), ("3", [24])])
+def test_a_total_of_stitches_counts_no_spaces(times: str, asked: list[int]) -> None:
+    counted = count_pattern(parse_pattern(GRANNY.format(times=times)))
+    assert [one.printed for one in counted.problems if one.label == "Round 2"] == asked
+
+
+def test_stitches_by_colour_are_no_total() -> None:
+    words = "Bag\n\nRnd 1: 6 sc in MR.\nRnd 2: inc around. (12)\nRnd 3: A: 6 sc, B: 6 sc (12 sts)"
+    rows = count_pattern(parse_pattern(words)).parts[0].rows
+    assert [one.count for one in rows] == [6, 12, 12]
+
+
+def test_a_pair_of_rows_is_ended_before_the_next_label() -> None:
+    words = (
+        "Pennant shawl\n\nCO 7 sts.\nRow 1: K2, yo, k to last 2 sts, yo, k2. (9)\nRow 2: K2, p to "
+        "last 2 sts, k2.\nRep Rows 1-2 until you have 13 sts.\nRow 7: Knit."
+    )
+    rows = count_pattern(parse_pattern(words)).parts[0].rows
+    assert [one.number for one in rows][1:] == [1, 2, 3, 4, 5, 6, 7]
+    assert [one.count for one in rows] == [7, 9, 9, 11, 11, 13, 13, 13]

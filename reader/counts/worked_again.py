@@ -1,0 +1,39 @@
+"""Rows worked again and again, so often or until a number of stitches is reached."""
+
+from __future__ import annotations
+
+from reader.counts.entries import Entry
+from reader.counts.growth import LONGEST
+from reader.counts.ledger import LONGEST_ROW, Ledger
+from reader.counts.nearing import distance, reached
+from reader.pattern.layout import WrittenRow
+
+
+def over_and_over(
+    ledger: Ledger,
+    entries: list[Entry],
+    times: int | None,
+    goal: int | None,
+    span: WrittenRow,
+    upto: int | None = None,
+) -> None:
+    """The rows worked again so many times, or until the goal is reached; upto: the next label, up
+    to which the plain rows behind the goal are worked too.
+    """
+    far = distance(ledger, goal)
+    most = max(1, LONGEST // len(entries))
+    for _ in range(min(times if times is not None else most, most)):
+        for entry in entries:
+            there = times is None and reached(ledger, goal)
+            plain_before = entry.gain == 0 and 0 < ledger.number < (upto or 0) - 1
+            if ledger.full() or (there and not plain_before):
+                break
+            if (ledger.below.stitches or 0) > LONGEST_ROW:
+                return
+            ledger.again(entry, ledger.number + 1 if ledger.number else None, span)
+        if times is None and goal is not None:
+            before, far = far, distance(ledger, goal)
+            if not 0 < far < before:
+                # The goal is reached, or is not to be reached this way: the words are believed.
+                ledger.settle(goal)
+                break
