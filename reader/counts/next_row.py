@@ -25,7 +25,7 @@ IN_CHAIN = re.compile(
     rf"\b(?:in|into|on|at|to)\b(?: the)?(?: (?:top|last|end|\d(?:st|nd|rd|th|d)|second|third|fourth"
     rf"|fifth))?(?: {_ST})?(?: of)?(?: the)?"
     r" (?:(?:turning|turn(?:ed)?|t|beginning|beg|end|last|starting|ch|\d)[- ]){0,3}?"
-    r"(?:ch(?:ain)?|tch)(?:[- ]\d{1,2})?$"
+    r"(?:ch(?:ain)?|tch)(?:[- ]\d{1,2})?(?: at (?:the )?(?:other )?end(?: of (?:the )?row)?)?$"
     rf"|\bin(?:to)? (?:the )?(?:\d(?:st|nd|rd|th|d)|second|third|fourth|fifth|top) {_ST}s? of"
     r" (?:the )?\w+(?:[- ]\d{1,2})?(?: ch(?:ain)?)?$",
     re.IGNORECASE,

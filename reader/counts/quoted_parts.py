@@ -37,18 +37,28 @@ def with_parts(ledger: Ledger, entry: Entry) -> Entry:
         return entry
     quoted = entry.nodes[at]
     assert isinstance(quoted, Quoted)
-    source = ledger.entry_of(quoted.number) if quoted.number else None
+    source = ledger.entry_of(quoted.number, quoted.words) if quoted.number else None
     if not quoted.number and ledger.entries:
         source = ledger.entries[-1]
     before, behind = entry.nodes[:at], entry.nodes[at + 1 :]
     nodes = source.nodes if source is not None else ()
-    choices = _rests(quoted, nodes) if quoted.rest else _starred(quoted, nodes)
+    choices = _rests(quoted, nodes, before) if quoted.rest else _starred(quoted, nodes)
+    if any(_turns(one) for one in behind):
+        choices = (without_turn(choice) for choice in choices)
     lists = [(*before, *choice, *behind) for choice in choices]
     lost = (*before, Unread(quoted.span, quoted.words), *behind)
     fitting = first_that_fits(ledger, entry, lists)
     if fitting is None and lists and not quoted.rest:
         fitting = lists[0]
     return replace(entry, nodes=fitting or lost)
+
+
+def without_turn(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
+    """The row without its turn, and the chain that it is turned with."""
+    bare = [one for one in nodes if not _turns(one)]
+    if len(bare) < len(nodes) and len(bare) > 1 and isinstance(bare[-1], Chain):
+        bare.pop()
+    return tuple(bare)
 
 
 def with_end(
@@ -103,8 +113,17 @@ def _starred(quoted: Quoted, nodes: tuple[Node, ...]) -> Iterator[tuple[Node, ..
             )  # fmt: skip
 
 
-def _rests(quoted: Quoted, nodes: tuple[Node, ...]) -> Iterator[tuple[Node, ...]]:
-    """What follows in the other row behind its first instruction, behind its second ..."""
+def _rests(
+    quoted: Quoted, nodes: tuple[Node, ...], before: tuple[Node, ...]
+) -> Iterator[tuple[Node, ...]]:
+    """What follows in the other row behind its first instruction, behind its second ...; over a
+    chain of its own all that is worked into the other chain.
+    """
+    works = [at for at, one in enumerate(nodes) if not isinstance(one, Act)]
+    begun = [one for one in before if not isinstance(one, Act)]
+    chained = len(begun) == 1 and isinstance(begun[0], Chain) and bool(works)
+    if chained and isinstance(nodes[works[0]], Chain):
+        yield nodes[works[0] + 1 :]
     for at, one in enumerate(nodes):
         begins = isinstance(one, Chain | Skip | Repeat) or (
             isinstance(one, Work | Group) and one.place.where not in (Where.SAME, Where.CHAIN)

@@ -230,6 +230,9 @@ def _skipped(
         told = chain.counts
     if told is not None:
         return [told]
+    if work is not None and work.stitch.height == 1 and work.place.nth > 3 and worked:
+        # "Sc in 4th ch from hook": the next row ends in the chains that were passed.
+        return [True, False]
     if work is None or work.stitch.height < 3:
         return [False, True] if work is not None and work.stitch.height == 2 else [False]
     first = next((one for one in body if isinstance(one, Skip | Work | Repeat | Group)), None)

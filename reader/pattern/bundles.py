@@ -25,9 +25,22 @@ def bundle_from(
     clause: the first node of the present clause, which a list does not reach over. joined: "and"
     stands before `last`.
     """
+    if _first_shared(made, last):
+        return len(made) - 1
     first = _list_from(made, last, clause)
     first = _knitted_from(made, last, clause) if first is None else first
     return _pair_from(made, last) if first is None and joined else first
+
+
+def _first_shared(made: Sequence[Node], last: Node) -> bool:
+    """ "Sc, dc in 1st dc": the stitch that a row begins with shares the first place of all."""
+    works = [one for one in made if not isinstance(one, Act)]
+    if len(works) != 1 or made[-1] is not works[0] or not isinstance(last, Work):
+        return False
+    one = works[0]
+    bare = isinstance(one, Work) and one.place.where is Where.PLAIN and one.number is None
+    crochets = last.stitch.craft is Craft.CROCHET and last.number is None
+    return bare and crochets and last.place.where is Where.FIRST and last.place.nth <= 1
 
 
 def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:

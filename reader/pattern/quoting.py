@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.repeats import ends_with
 from reader.pattern.tree import Node, Quoted
 
@@ -18,6 +18,10 @@ THE_ROW = (
 )  # fmt: skip
 SAME = ("same as", "exactly as", "as", "as for", "as in", "same as for", "same as in", "like")
 ROWS = ("row", "rnd", "round")
+BEHIND = frozenset(
+    ["working", "work", "with", "but", "having", "ending", "until", "and", "then", "join", "turn"]
+)
+"""Words that belong no more to a part's name."""
 
 
 def find_quoted(
@@ -57,7 +61,19 @@ def _rest_of(cur: Cursor) -> int | None:
     cur.accept(*THE_ROW)
     if not cur.accept(*SAME):
         return None
-    return _row(cur)
+    number = _row(cur)
+    if number is not None and cur.accept("of"):
+        _part(cur)
+    return number
+
+
+def _part(cur: Cursor) -> None:
+    """Takes the name of the part that a row is of: "1st row of the back"."""
+    cur.accept("the")
+    for _ in range(3):
+        if cur.kind() != "word" or cur.low() in BEHIND or cur.low() in STOPS:
+            return
+        cur.at += 1
 
 
 def _row(cur: Cursor) -> int | None:

@@ -32,6 +32,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )  # fmt: skip
+from reader.pattern.up_to import to_last_of
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
@@ -43,6 +44,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     """The stitches that stand here, taken; None (nothing taken) when none do."""
     start = cur.at
     number: Num | None = None
+    more = False
     while cur.low() in VERBS:
         cur.at += 1
     if cur.at > start and cur.accept("even in", "across in", "around in", "in"):
@@ -60,7 +62,8 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     if cur.kind() == "num":
         number = cur.number()
         cur.at += 1
-        cur.accept("more", "plain", "x", "complete")
+        more = cur.accept("more")
+        cur.accept("plain", "x", "complete")
     elif cur.low() in ("a", "an", "one", "another"):
         cur.at += 1
     elif cur.kind() == "ord" and cur.at > start and cur.stitch(1) is not None:
@@ -72,7 +75,16 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         counted = counted or _before_change(cur, start, number)
         return counted or _bare_number(cur, start, number, made)
     cur.at += found.length
-    return _finish(cur, start, number, found, made)
+    node = _finish(cur, start, number, found, made)
+    return _once_more(node) if more and made else node
+
+
+def _once_more(node: Node | None) -> Node | None:
+    """ "Working 1 more dc in last st": in a stitch that was worked into already."""
+    if not isinstance(node, Work) or node.place.where not in (Where.LAST, Where.NEXT):
+        return node
+    last = node.place.where is Where.LAST or node.place.noun == "tch"
+    return replace(node, place=replace(node.place, where=Where.SAME, noun="st")) if last else node
 
 
 def _stitches_in(cur: Cursor, start: int, number: Num | None, made: list[Node]) -> Node | None:
@@ -106,6 +118,9 @@ def _in_stitch(cur: Cursor, start: int) -> Node | None:
     stitch = found.stitch if found else stitch_named("st", cur.book.craft)
     cur.at += found.length if found else 0
     place = _so_many(cur) or find_place(cur)
+    if place is not None and place.where is Where.REST:
+        # "work in pattern across row to within last 6 sts"
+        place = to_last_of(cur) or place
     here = cur.span(start)
     if place is None or place.where is Where.PLAIN:
         place = Place(Where.REST, here)
