@@ -21,17 +21,7 @@ from reader.pattern.told_behind import (
     parted,
     so_many_changes,
 )
-from reader.pattern.tree import (
-    ONE,
-    Act,
-    Deed,
-    Group,
-    Node,
-    Num,
-    Place,
-    Where,
-    Work,
-)  # fmt: skip
+from reader.pattern.tree import ONE, Act, Deed, Group, Node, Num, Place, Where, Work
 from reader.pattern.up_to import to_last_of
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
