@@ -9,11 +9,11 @@ from dataclasses import replace
 
 from reader.counts.by_rule import add
 from reader.counts.counted import CountedPart, CountedPattern, Problem, Remark, Verdict
+from reader.counts.divisions import heard
 from reader.counts.entries import Entry
 from reader.counts.evens import Evens
 from reader.counts.fabric import Below
 from reader.counts.ledger import Ledger
-from reader.counts.narrowed import hear
 from reader.counts.next_row import coming_rows
 from reader.counts.one_size import rows_for
 from reader.counts.same_as_piece import Piece, keep_piece
@@ -46,7 +46,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
             if isinstance(item, WrittenNote):
                 notes.append(remark(pattern, item, len(ledger.rows)))
                 if item.kind == "note" and pattern.craft is Craft.KNITTING:
-                    hear(ledger, item.start, item.end)
+                    heard(ledger, item.start, item.end)
             else:
                 add(ledger, item, coming, evens)
         evens.finish(ledger)

@@ -13,6 +13,7 @@ from reader.counts.before_rule import first_of
 from reader.counts.called_back import pineapple, turns
 from reader.counts.casting import cast_on_in
 from reader.counts.colour_rows import told_by_colours
+from reader.counts.divisions import division_again
 from reader.counts.entries import Entry, numbers_of, once_fewer
 from reader.counts.evenly import evenly
 from reader.counts.evens import Evens
@@ -133,7 +134,7 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
         return
     if same_as_piece(ledger, row, lambda one: _add_one(ledger, one, upto, evens)):
         return
-    done = called_by_name(ledger, row)
+    done = row.end if division_again(ledger, row) else called_by_name(ledger, row)
     if done:
         rest = ledger.text[done : row.end]
         if ACTION.search(rest) or STITCHY.search(rest):

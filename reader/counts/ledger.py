@@ -94,6 +94,8 @@ class Ledger:
         self.waiting: tuple[int, ...] = ()
         self.unworked = 0
         self.spots: list[tuple[int, str]] = []
+        self.divisions: dict[int, int] = {}
+        self.headed = 1
         self.pieces: dict[str, Piece] = {}
         self.times_more: bool | None = None
         self.held: dict[int, bool] = dict(pattern.chain_counts)

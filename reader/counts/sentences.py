@@ -89,7 +89,7 @@ AS_FOLLOWS = re.compile(
     r"|^\W*(?:(?:then|and|now|next)\s+)*(?:narrow|decrease|dec|increase|inc|widen|shape)\s+"
     r"(?:for|at|off)\b[^.;:,\d]{0,40}:(?=\s)"
     r"|\b(?:knit|work|make|purl|pearl)\s+(?:a|an|one|1|another|the\s+next)\s+(?:\w+\s+){0,2}"
-    r"(?:row|round)\s*,?\s+by\b(?=\s+\w+ing\b)",
+    r"(?:row|round)(?:\s+of\s+\w+)?\s*,?\s+by\b(?=\s+\w+ing\b)",
     re.IGNORECASE,
 )
 """Words that announce what follows: "then decrease for the toe as follows:", "knit a row of holes,

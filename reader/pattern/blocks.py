@@ -6,6 +6,7 @@ import re
 
 from reader.pattern.labels import bulleted, ends_sentence, label_at
 from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, MEANING, RUN_IN
+from reader.terms.numbers import ORDINALS
 
 
 def blocks(text: str) -> list[tuple[int, int]]:
@@ -217,6 +218,10 @@ def _last_number(before: str) -> int:
     return label.numbers[-1] if bare and label is not None else -1
 
 
+NUMBERS_ONLY = re.compile(
+    rf"(?:{'|'.join(ORDINALS)})(?:[\s,_]+(?:and[\s_]+)?(?:{'|'.join(ORDINALS)}))+", re.IGNORECASE
+)
+"""Several divisions told together by their numbers."""
 OFF = re.compile(
     r"(?:b\.?o\.?|(?:bind|cast) off)"
     r"(?: (?:loosely|in pattern|all sts|all stitches|knitwise|purlwise))*",
@@ -229,6 +234,8 @@ def is_heading(line: str) -> bool:
     """A short line that names something and works nothing."""
     text = line.strip(" #*_:-=—\t")
     if not text or len(text) > 48 or text[-1:] in ",;" or OFF.fullmatch(text):
+        return False
+    if NUMBERS_ONLY.fullmatch(text):
         return False
     bare = MAKE.sub("", text).strip(" ()-:")
     numbered = re.search(r"\d", bare) and not re.match(r"^\d(?:st|nd|rd|th)\b", bare)
