@@ -19,6 +19,7 @@ from reader.pattern.unnamed_groups import named_later
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
+from reader.text.all_capitals import as_sentences
 from reader.text.blank_lines import without_blank_lines
 from reader.text.bullets import unbulleted
 from reader.text.chain_spaces import chains_first
@@ -325,7 +326,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = with_usual_brackets(unmarked(unbulleted(source.text)))
+    plain = with_usual_brackets(unmarked(unbulleted(as_sentences(source.text))))
     plain = untabled(without_columns(without_emphasis(plain)))
     plain = with_times(without_multiples(plain))
     plain = chains_first(unnamed_loops(starred(with_chain(numbered(punctuated(plain))))))

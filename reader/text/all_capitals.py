@@ -1,0 +1,32 @@
+"""Texts in capitals throughout, as typed leaflets are, set as sentences; length kept."""
+
+from __future__ import annotations
+
+import re
+
+LEAST = 200
+"""Letters of a text that show how it is set."""
+MOSTLY = 0.9
+BEGINS = re.compile(r"(?:^|[.:;!?]\s+|\n\s*)[(\[*\s]*[a-z]")
+HEADING = re.compile(r"[^\d,;*]{3,40}")
+
+
+def as_sentences(text: str) -> str:
+    """The text with small letters but where sentences begin, and headings as they are, where all
+    of it is in capitals; any other text as it is.
+    """
+    letters = sum(one.isalpha() for one in text)
+    capitals = sum(one.isupper() for one in text)
+    if letters < LEAST or capitals < MOSTLY * letters:
+        return text
+    lines = []
+    for line in text.split("\n"):
+        bare = line.strip()
+        heading = HEADING.fullmatch(bare) and bare[-1] not in ".:" and len(bare.split()) < 6
+        lines.append(line if heading else _small(line))
+    return BEGINS.sub(lambda found: found.group().upper(), "\n".join(lines))
+
+
+def _small(line: str) -> str:
+    """The line in small letters, one for one."""
+    return "".join(one.lower() if len(one.lower()) == 1 else one for one in line)
