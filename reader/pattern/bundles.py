@@ -106,12 +106,18 @@ def _pair_from(made: Sequence[Node], last: Node) -> int | None:
     return len(made) - 1 if last.place.where is not Where.EACH else None
 
 
+HOW = ("working", "putting", "making", "placing")
+
+
 def each_and_each(before: Node | None, node: Node) -> Work | None:
-    """ "1 sc in each dc and 1 sc in each ch-1 loop": one instruction for both kinds of places, else
-    None.
+    """ "1 sc in each dc and 1 sc in each ch-1 loop": one instruction for both kinds of places; "dc,
+    working two stitches into every one": how it is done; else None.
     """
     if not isinstance(before, Work) or not isinstance(node, Work) or before.stitch != node.stitch:
         return None
+    bare = before.place.where is Where.PLAIN and before.number is None
+    if bare and node.place.where is Where.EACH and node.words.lower().startswith(HOW):
+        return replace(node, words=f"{before.words}, {node.words}")
     places = (before.place, node.place)
     single = all(one.number is None or one.number.values == (1,) for one in (before, node))
     if not single or any(place.where is not Where.EACH or place.nth for place in places):

@@ -21,7 +21,8 @@ PATTERNS = tuple(
 )
 MANNERS = (
     *PATTERNS, "work even", "work straight", "work plain", "work evenly", "work as before", "work",
-    "pattern", "patt", "pat", "continue", "cont", "working in pattern", "working even",
+    "pattern", "patt", "pat", "plain", "even", "straight", "continue", "cont",
+    "working in pattern", "working even",
 )  # fmt: skip
 """What stands for the stitch of the row, whatever it is."""
 ALONG = ("across", "over", "on", "along", "around", "the length of", "back across", "back over")

@@ -227,11 +227,18 @@ def _is_a_row(words: str) -> bool:
     return PICKS_UP.match(words) is not None or STITCHES_ON.match(words) is not None
 
 
+IN_EACH_ROW = re.compile(
+    r"\b(?:once|twice|thrice|\d+ times)(?=\s+(?:in|on)\s+(?:each|every)\s+(?:row|round|rnd)\b)",
+    re.IGNORECASE,
+)
+"""How often a change is made in one row, which tells nothing of how many rows."""
+
+
 def _times_of(tail: str, change: Change | None, goal: int | None) -> int | None:
     """How often a change is made, None where no number says it."""
     if change is not None and change.times is not None:
         return change.times
-    times = times_in(tail)
+    times = times_in(IN_EACH_ROW.sub("", tail))
     if times is not None and change is not None and change.at_once:
         # "in the next row, then every 8th row 3 times (more)": the first one is not among them.
         times += change.first_apart or MORE.search(tail) is not None

@@ -10,6 +10,7 @@ from reader.pattern.cursor import Cursor
 from reader.pattern.each_needle import EACH_NEEDLE
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.tree import ONE, Num, Shape
+from reader.terms.stitches import Craft
 
 LOOK = 16
 """Tokens that are looked at for the words of a rule."""
@@ -66,6 +67,9 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     """
     if cur.kind() == "num" and cur.low(1) in MANY + ONE_OF_MANY:
         return _spread(cur, start)
+    often = _so_often(cur, start)
+    if often is not None:
+        return often
     evenly = cur.low() == "evenly" and cur.low(1) in WORDS
     cur.at += evenly
     if cur.low() not in WORDS:
@@ -103,6 +107,29 @@ def find_shape(cur: Cursor, start: int) -> Shape | None:
     return Shape(
         cur.span(start), cur.said(start), gain, number, spots, step, over, repeats, None, until
     )
+
+
+IN_ROW = tuple(
+    f"{at}{which}{row}"
+    for at in ("in ", "on ", "")
+    for which in ("each ", "every ", "the ", "this ")
+    for row in ("row", "round", "rnd")
+)
+
+
+def _so_often(cur: Cursor, start: int) -> Shape | None:
+    """ "narrow twice in each row": so many changes, wherever they are made."""
+    if cur.book.craft is not Craft.CROCHET or cur.low() not in WORDS:
+        return None
+    gain = 1 if cur.low() in GAIN else -1
+    counted = cur.kind(1) == "num" and cur.low(2) in ("times", "time")
+    number = cur.number(1) if counted or cur.kind(1) == "times" else None
+    length = 3 if counted else 2
+    row = cur.any_words(IN_ROW, length)
+    if number is None or not row:
+        return None
+    cur.at += length + row
+    return Shape(cur.span(start), cur.said(start), gain, number)
 
 
 def _spread(cur: Cursor, start: int) -> Shape | None:
