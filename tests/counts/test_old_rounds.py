@@ -59,7 +59,7 @@ def test_numbered_rows_of_a_small_cap() -> None:
     """Twice in each row, so often in the round, and plain to within so many of the end."""
     said = (
         "Chain 5, join.\n1. 24 doubles in ring.\n2. A double in each double.\n"
-        "3, 4. A double in each double, working in both veins of stitch; narrow twice in each row.\n"
+        "3, 4. A double in each double, working in both veins; narrow twice in each row.\n"
         "5. Double in each double, widening 4 times in the round.\n6. Widen in every 6th stitch.\n"
         "7. Plain to within 8 stitches of the end; break wool.\n"
     )
