@@ -65,11 +65,13 @@ def _words(cur: Cursor) -> tuple[list[str], int]:
 def find_shape(cur: Cursor, start: int) -> Shape | None:
     """The shaping rule that stands here, taken; None when the words are a stitch or something else.
     """
+    return _so_often(cur, start) or _by_rule(cur, start)
+
+
+def _by_rule(cur: Cursor, start: int) -> Shape | None:
+    """A change evenly, at the ends or at every so manieth stitch."""
     if cur.kind() == "num" and cur.low(1) in MANY + ONE_OF_MANY:
         return _spread(cur, start)
-    often = _so_often(cur, start)
-    if often is not None:
-        return often
     evenly = cur.low() == "evenly" and cur.low(1) in WORDS
     cur.at += evenly
     if cur.low() not in WORDS:
