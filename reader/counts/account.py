@@ -14,6 +14,7 @@ from reader.counts.entries import Entry
 from reader.counts.evens import Evens
 from reader.counts.fabric import Below
 from reader.counts.ledger import Ledger
+from reader.counts.narrowed import begin_on
 from reader.counts.next_row import coming_rows
 from reader.counts.one_size import rows_for
 from reader.counts.same_as_piece import Piece, keep_piece
@@ -38,7 +39,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     left, copies = Below(), 1
     for part in pattern.layout.parts:
         ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left, copies)
-        ledger.pieces, evens = pieces, Evens()
+        ledger.pieces, evens = pieces, _begun(ledger, not parts)
         notes: list[Remark] = []
         items = rows_for(part.items, size, len(pattern.sizes))
         rows = coming_rows(items, ledger.text)
@@ -68,6 +69,15 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         (*by_kind.get("note", ()), *by_kind.get("unread", ())), tuple(by_kind.get("finishing",
         ())), pattern.key,
     )  # fmt: skip
+
+
+def _begun(ledger: Ledger, first: bool) -> Evens:
+    """Rows for every other row, none yet; the first part begins on what the remarks before it say.
+    """
+    if first and ledger.pattern.craft is Craft.KNITTING:
+        for said in ledger.pattern.layout.notes:
+            begin_on(ledger, ledger.in_figures(said.start, said.end), said.kind)
+    return Evens()
 
 
 def remark(pattern: Pattern, note: WrittenNote, before_row: int | None) -> Remark:

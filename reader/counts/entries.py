@@ -224,6 +224,12 @@ MEANS = re.compile(r"\W*[\"'][^\"']{1,30}[\"']\s+(?:is|means|stands|signifies|de
 SENTENCE = re.compile(r"(?<=[.])\s+(?=[A-Z(])")
 
 
+AS_NEEDLE = re.compile(
+    r"\W*(?:n|ndl|needle)s? ?\d[^.]{0,12}?\b(?:as|like|same)\b", re.IGNORECASE
+)
+"""What a needle has that another has too: "N3: as N1"."""
+
+
 def without_sayings(words: str) -> str:
     """The words of a row with the sentences behind its first turned to spaces where they tell the
     hands nothing.
@@ -233,6 +239,7 @@ def without_sayings(words: str) -> str:
     for cut in [*(found.end() for found in SENTENCE.finditer(words)), len(words)]:
         piece = words[at:cut]
         told = at == 0 or orders(piece) or piece.lstrip()[:1] in "([" or HAS_STITCHES.search(piece)
+        told = told or AS_NEEDLE.match(piece)
         pieces.append(piece if told else " " * len(piece))
         at = cut
     return "".join(pieces)

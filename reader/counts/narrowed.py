@@ -68,6 +68,23 @@ EACH_SIDE = re.compile(
 """So many on each side of one stitch."""
 
 
+TOLD_ON = re.compile(
+    r"\b(?:heel|flap|toe|panel|band|thumb|cuff|yoke|crown|strap|tab|piece|sampler)\b[^.;:]{0,28}?"
+    r"\b(?:on|over|across)\s+(?:only\s+)?"
+    rf"{_N}(?:\s*[(\[][\d,;:\s/-]+[)\]])?\s+{_STS}"
+    r"|\byou\s+(?:should\s+|will\s+|now\s+)*(?:be|are)\s+(?:now\s+)?(?:on|working\s+(?:on|with|over))"
+    rf"\s+{_N.replace('P<n>', 'P<m>')}\s+{_STS}",
+    re.IGNORECASE,
+)
+"""What a piece is worked on, told before its first row: "Heel is worked on 24 sts only"."""
+
+
+def begun_on(words: str) -> int | None:
+    """How many stitches a piece begins on, where words before its first row tell it."""
+    found = TOLD_ON.search(words)
+    return _value(found.group("n") or found.group("m")) if found else None
+
+
 def worked_on(words: str) -> int | None:
     """How many stitches the words say are worked on from here; None where they say nothing."""
     sides = EACH_SIDE.search(words)
@@ -177,6 +194,18 @@ def narrow(ledger: Ledger, stitches: int | None) -> None:
         ledger.below, ledger.doubted = plain(stitches), False
 
 
+def begin_on(ledger: Ledger, words: str, kind: str = "note") -> None:
+    """Takes what a remark of that kind says that a piece is worked on, where nothing else tells
+    what is on hand.
+    """
+    told = begun_on(words)
+    if told is None or ledger.rows or kind != "note":
+        return
+    ledger.go_on(None)
+    if ledger.below.stitches is None or 0 < told < ledger.below.stitches:
+        ledger.below = plain(told)
+
+
 JOINED = re.compile(
     r"\b(?:join|joining|put|place|slip)\b[^.;]{0,24}?\b(?:the|both|these)\s+(?:two\s+|2\s+)?"
     r"(?:\w+\s+){0,2}?"
@@ -203,6 +232,7 @@ def hear(ledger: Ledger, start: int, end: int) -> None:
     words = ledger.in_figures(start, end)
     join_copies(ledger, words)
     narrow(ledger, worked_on(words))
+    begin_on(ledger, words)
     told = told_in(ledger.text[start:end])
     if told is not None and ledger.rows and (ledger.below.stitches is None or ledger.doubted):
         if ledger.below.stitches != told:

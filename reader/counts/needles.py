@@ -4,6 +4,7 @@ gains; so "knit to end of needle" takes whatever is there.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -21,10 +22,24 @@ def by_needles(nodes: Sequence[Node]) -> list[Node]:
     if not marks:
         return list(nodes)
     out = list(nodes[: marks[0]])
+    told: list[Sequence[Node]] = []
     for at, mark in enumerate(marks):
         stop = marks[at + 1] if at + 1 < len(marks) else len(nodes)
-        out += _as_often(nodes[mark:stop])
+        told.append(_as_other(nodes[mark:stop], told))
+        out += _as_often(told[-1])
     return out
+
+
+AS_NEEDLE = re.compile(r"^\W*(?:same )?(?:as|like)(?: for| on)? (?:n|ndl|needle) ?(?P<n>\d)\W*$")
+
+
+def _as_other(nodes: Sequence[Node], told: Sequence[Sequence[Node]]) -> Sequence[Node]:
+    """ "N3: as N1": what is told of that needle, on this one."""
+    said = " ".join(one.words.lower() for one in nodes[1:])
+    found = AS_NEEDLE.match(said)
+    if found is None or not 0 < int(found["n"]) <= len(told):
+        return nodes
+    return [nodes[0], *told[int(found["n"]) - 1][1:]]
 
 
 def _as_often(nodes: Sequence[Node]) -> list[Node]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from reader.counts.ended import to_their_end
 from reader.counts.entries import Entry
 from reader.counts.growth import LONGEST
 from reader.counts.ledger import LONGEST_ROW, Ledger
@@ -21,12 +22,14 @@ def over_and_over(
     to which the plain rows behind the goal are worked too.
     """
     far = distance(ledger, goal)
+    ends = to_their_end(ledger, entries, span)
     most = max(1, LONGEST // len(entries))
     for _ in range(min(times if times is not None else most, most)):
         for entry in entries:
             there = times is None and reached(ledger, goal)
             plain_before = entry.gain == 0 and 0 < ledger.number < (upto or 0) - 1
-            if ledger.full() or (there and not plain_before):
+            last = ends and entry is entries[-1]
+            if ledger.full() or (there and not (plain_before or last)):
                 break
             if (ledger.below.stitches or 0) > LONGEST_ROW:
                 return

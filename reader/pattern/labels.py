@@ -140,7 +140,8 @@ def _side(words: str) -> str:
 ANY_NAME = re.compile(
     r"(?<![\w-])(?!(?:each|every|this|that|previous|last|next|per|same|one|the|of|whole|entire|all"
     r"|any|half|final|following|in|on|at|a|an|sc|dc|tr|hdc|ch|st|for|to|from|by)\b)"
-    r"(?P<name>[a-z]{3,12}(?:-[a-z]{2,8})?)\s+(?P<what>rounds?|rnds?|rows?)(?P<side>)\s*(?P<loose>[:.—])(?=\s)",
+    r"(?P<name>[a-z]{3,12}(?:-[a-z]{2,8})?(?:\s+(?:st|stitch|pattern|patt|lace|rib|cable))?)\s+"
+    r"(?P<what>rounds?|rnds?|rows?)(?P<side>)\s*(?P<loose>[:.—])(?=\s)",
     re.IGNORECASE,
 )
 """A row called by what it is: "Handle round.", "Beading row:"."""

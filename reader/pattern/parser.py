@@ -29,7 +29,7 @@ from reader.text.crosses import starred
 from reader.text.foundations import with_chain
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
-from reader.text.needle_rows import needles_as_rows
+from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.numbered import numbered
 from reader.text.page_lines import without_page_lines
 from reader.text.part_nouns import without_asides, without_part_nouns
@@ -330,7 +330,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = untabled(without_columns(without_emphasis(plain)))
     plain = with_times(without_multiples(plain))
     plain = chains_first(unnamed_loops(starred(with_chain(numbered(punctuated(plain))))))
-    plain = needles_as_rows(undotted(plain))
+    plain = needles_in_rounds(needles_as_rows(undotted(plain)))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = ribs_named(without_part_nouns(without_asides(without_stops(plain))))

@@ -76,6 +76,16 @@ IN_BRACKET = re.compile(r"\b(?:until|till)\b[^.;]*\(\s*(\d+)\s*(?:sts?|stitches)
 """A goal that is told behind other words: "until all are worked off at each side (22 sts)"."""
 
 
+THEM_AGAIN = re.compile(
+    r"\b(?:these|those|the last|last) (?P<n>\d+) (?:rows|rnds|rounds) (?:form|make|are|complete|set"
+    r"|establish)\b[^.;]{0,30}[.;,]\s*(?:and )?(?:rep(?:eat)?|work)\s+(?:them|these|(?:the |this )?"
+    r"(?:whole )?(?:pattern|patt)(?: repeat)?)\s+(?=\d+ (?:more )?times|\d+ times more|once|twice"
+    r"|thrice|until|till)",
+    re.IGNORECASE,
+)
+"""Rows that are told to form the pattern, and then how often they come: "Rep them 3 times more"."""
+
+
 def last_again(words: str, rows: bool) -> Rule | None:
     """ "Repeat the last 2 rows 15 times", "keep doing that till you've got 18 rows"; rows: whether
     the words name any.
@@ -87,6 +97,9 @@ def last_again(words: str, rows: bool) -> Rule | None:
     this = REPEAT_THIS.search(words)
     if this:
         return _again("last", words, this, 0, 0, 1)
+    them = THEM_AGAIN.search(words)
+    if them:
+        return _again("last", words, them, 0, 0, int(them["n"][:3]))
     found = REPEAT_LAST.search(words) if rows else None
     if not found:
         return None

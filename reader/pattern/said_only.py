@@ -108,6 +108,18 @@ OF_ALL_ROWS = re.compile(
 """A count said of every row, in a sentence of its own."""
 
 
+ON_SO_MANY = re.compile(
+    r"(?:you (?:should |will |now )*(?:be|are) (?:now )?(?:on|working (?:on|with|over))"
+    r"|(?!(?:k|p|knit|purl|work|working|cont|continue|rep|repeat|rib|sc|dc|ch|cast|bind|pick|slip"
+    r"|next|then|row|rnd|round|inc|dec)\b)(?:[a-z][\w'-]* ){1,4}"
+    r"(?:is (?:worked|knit) )?(?:over|on))"
+    r" (?:only )?\d+(?: ?[(\[][\d,;: /-]+[)\]])? (?:sts|stitches)\b(?: only)?"
+    r"(?:[,(][^.]*|[ ][(][^.]*)?"
+    r"(?:\. (?:leave|the other|the rest)\b[^.]*)?\.?"
+)
+"""What a piece is worked on, and nothing done: "short-row heel over 28 sts (the others wait)"."""
+
+
 def only_says(words: str) -> bool:
     """Notes that speak of stitches without working any."""
     low = " ".join(words.lower().split())
@@ -117,7 +129,7 @@ def only_says(words: str) -> bool:
         return True
     if re.match(r"(?:[a-z]+ ?/ ?){2,}[a-z]+\b", low) and not re.search(r"\d", low):
         return True
-    if GROUP_IS.match(low):
+    if GROUP_IS.match(low) or ON_SO_MANY.fullmatch(low):
         return True
     if TENSION.search(low) and not WORKED.search(low):
         return True
