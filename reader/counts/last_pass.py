@@ -28,6 +28,8 @@ def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
     """Passes over what is left at the row's end where it is of no kind that the body goes into, as
     each pass did between.
     """
+    if any(isinstance(one, Work | Group | Repeat) for one in node.ending):
+        return
     kinds = names_in(node.body) - {"st", "sp", "ch", "tch"}
     left = (tally.walk.left or 0) - keep
     ahead = [run for run in tally.walk.ahead() if run.is_stitch]

@@ -356,20 +356,28 @@ def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
 
 def _into_group(work: Work, n: int, m: int, tally: Tally) -> bool:
     """Stitches into the next group, all of which they use; False where no whole group is meant."""
-    place, walk = work.place, tally.walk
+    places = group_places(work.place, m, tally)
+    if places:
+        _put(work, tally, n, places)
+    return places > 0
+
+
+def group_places(place: Place, m: int, tally: Tally) -> int:
+    """How many places the next group or the next m of them are, now used; 0 where no whole group is
+    meant.
+    """
+    walk = tally.walk
     size, follows = _group_told(place.text)
     if size and not walk.opened:
         walk.take(size * m)
-        _put(work, tally, n, m)
         tally.spaced = True
-        return True
+        return m
     if place.noun in UNITS and walk.take_group():
-        _put(work, tally, n, 1)
-        return True
+        return 1
     if follows:
         walk.to_group()
         walk.take(max(0, place.nth - 1))
-    return False
+    return 0
 
 
 @lru_cache(maxsize=512)

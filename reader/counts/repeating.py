@@ -17,7 +17,7 @@ from reader.counts.endings import (
 )
 from reader.counts.fabric import Run
 from reader.counts.last_pass import last_part, names_in, pass_over_others, room_in, stops_early
-from reader.counts.openings import UNITS
+from reader.counts.openings import UNITS, is_opening
 from reader.counts.tally import MOVES, NOTHING, Need, Tally
 from reader.counts.walk import Walk, any_space
 from reader.counts.worked import Move, MoveKind, Pass
@@ -280,6 +280,7 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
     if not fixed(node) and not node.ending and passes and not group:
         part = last_part(node, tally, keep, behind, work_all, start)
         passes += [part] if part is not None else []
+    if passes and not (fixed(node) or group):
         pass_over_others(node, tally, keep)
     add_passes(passes, node, tally)
     if not (fixed(node) or group) and tally.walk.left is not None and tally.walk.left > keep:
@@ -304,9 +305,10 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
     """Full passes, then the last one cut off so that the ending closes the row."""
     walk = tally.walk
     ending = body_of(node.ending, tally, work_all, True).walk.takes
-    if walk.left is None or one.walk.takes <= 0:
+    along = any(is_opening(n.place, walk) for n in node.body if isinstance(n, Work | Group))
+    if walk.left is None or one.walk.takes <= 0 or along:
         # Along spaces no arithmetic tells how often: such a reading closes nothing.
-        walk.lacking += one.walk.space_takes > 0
+        walk.lacking += along or one.walk.space_takes > 0
         work_all(node.ending, tally, need)
         return
     room = walk.left - ending - need.stitches

@@ -9,11 +9,12 @@ from dataclasses import replace
 from reader.counts.fabric import CORNER, GAP, Run, cornered_in, with_corners
 from reader.counts.made import middled
 from reader.counts.meshes import work_mesh
-from reader.counts.openings import SPACES, is_opening, wanted
+from reader.counts.openings import SPACES, UNITS, is_opening, wanted
 from reader.counts.passing import chain_space, skip_over
 from reader.counts.placing import (
     OTHER_EDGE,
     along_chain,
+    group_places,
     to_other_edge,
     work_into,
 )
@@ -192,7 +193,7 @@ def work_group(
         times = max(1, number) if place.each or number > 1 else 1
         if opening:
             walk.take_spaces(times, wanted(place, walk))
-        else:
+        elif place.noun not in UNITS or not group_places(place, times, tally):
             walk.take(times, place.noun if place.noun not in ("st", "ch", "tch") else "")
     tally.spaced = tally.spaced or opening
     tally.make_runs(middled(trial.runs, group.name or "group"), times, True)

@@ -8,6 +8,8 @@ from reader.pattern.tree import Act, Deed, Group, Node, Where
 from reader.terms.stitches import Craft
 
 VERBS = ("work", "make", "place", "worked", "working", "complete", "finish")
+NEAR, FARTHEST = 8, 13
+"""Tokens in which the verb behind a place is looked for, and farther on in the same clause."""
 NOT_OURS = frozenset(
     ["times", "x", "more", "row", "round", "rnd", "rows", "rnds", "rounds", "inches", "in", "tog",
      "together"]
@@ -24,10 +26,12 @@ def place_first(cur: Cursor) -> bool:
         return False
     if cur.low() == "at" and not any(cur.low(n) in OPEN_NOUNS for n in range(1, 6)):
         return False
-    for ahead in range(1, 9):
-        if cur.low(ahead) in VERBS:
+    for ahead in range(1, FARTHEST):
+        if cur.low(ahead) in VERBS and cur.low(ahead - 1) != "same":
             return True
         if cur.low(ahead) in (".", ";", "(", "["):
+            break
+        if ahead >= NEAR and "," in {cur.low(far) for far in range(1, ahead + 1)}:
             break
     at = cur.at
     named = cur.low(1) in ("each", "every", "next", "the", "same", "that")

@@ -8,6 +8,9 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_nouns import find_noun, take_after
 from reader.pattern.tree import Place, Where
 
+ENDS = frozenset({*STOPS, "make", "work"})
+"""What follows a place that is told by what was worked there."""
+
 
 def that_one(cur: Cursor, start: int) -> Place | None:
     """ "in that dc", "in the joining st": the place just worked in."""
@@ -38,6 +41,7 @@ def that_holds(cur: Cursor, start: int) -> Place | None:
 
 def same_as_what(cur: Cursor) -> None:
     """Takes "as first sc" behind "in same st"."""
+    cur.accept("place", "spot")
     if cur.low() in ("as", "with", "where"):
-        while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
+        while not cur.done() and cur.low() not in ENDS and cur.kind() != "stars":
             cur.at += 1
