@@ -111,12 +111,21 @@ def slips_on(rest: list[Node]) -> list[Node]:
         slips = last.ending if _around(last.words) and all(map(travels, last.ending)) else ()
         whole: Node = replace(last, ending=(), has_ending=False) if slips else last
     elif isinstance(last, Work) and last.place.where in (Where.REST, Where.EACH):
-        if not _around(last.place.text):
+        if not _around(last.place.text) and not _one_in_next(last, rest[worked[-1] + 1 :]):
             return rest
         whole, slips = last, ()
     else:
         return rest
     return [*rest[: worked[-1]], whole, *map(_joined, (*slips, *rest[worked[-1] + 1 :]))]
+
+
+def _one_in_next(last: Work, behind: Sequence[Node]) -> bool:
+    """ "2 sc in each sc, sl st in next st": all are used, and the next is of this very round."""
+    slips = [one for one in behind if isinstance(one, Work)]
+    return last.place.where is Where.EACH and len(slips) == 1 and (
+        slips[0].place.where is Where.NEXT and slips[0].place.number == ONE
+        and not slips[0].place.each
+    )
 
 
 def _around(words: str) -> bool:
