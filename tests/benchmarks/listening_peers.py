@@ -13,6 +13,7 @@ from __future__ import annotations
 
 import os
 import re
+import time
 from collections import Counter
 from collections.abc import Callable, Iterator
 from pathlib import Path
@@ -31,32 +32,48 @@ FILLERS = 100
 MOST_STATES = 1_500
 """States that pocketsphinx keeps alive a frame over fillers; without a limit a clip takes minutes.
 """
+PIECE, LONGEST_S = 1_600, 5.0
+"""Samples at a time over fillers, and seconds after which a clip is given up: it heard nothing."""
 
 
-def sphinx(filled: bool) -> Peer:
-    """pocketsphinx over a grammar, made once for each set of words."""
-    from pocketsphinx import Decoder
+class Sphinx:
+    """pocketsphinx over a grammar, made once for each set of words. given_up: clips over fillers
+    that took longer than a clip may.
+    """
 
-    made: dict[tuple[str, ...], Any] = {}
+    def __init__(self, filled: bool) -> None:
+        import pocketsphinx
 
-    def hear(words: tuple[str, ...], sound: Samples) -> str:
-        if words not in made:
-            more = [one for one in common_words(FILLERS) if one not in words] if filled else []
-            kept = MOST_STATES if filled else 30_000
-            decoder = Decoder(samprate=16_000, lm=None, logfn=os.devnull, maxhmmpf=kept)
-            known = [one for one in (*words, *more) if decoder.lookup_word(one)]
-            rule = f"( {' | '.join(known)} )" + ("+" if filled else "")
-            decoder.add_jsgf_string("words", f"#JSGF V1.0; grammar g; public <g> = {rule};")
-            decoder.activate_search("words")
-            made[words] = decoder
-        decoder = made[words]
+        self._maker, self._filled = pocketsphinx.Decoder, filled
+        self._made: dict[tuple[str, ...], Any] = {}
+        self.given_up = 0
+
+    def __call__(self, words: tuple[str, ...], sound: Samples) -> str:
+        """The word it heard, "" for none and where it was given up."""
+        if words not in self._made:
+            self._made[words] = self._decoder(words)
+        decoder, began = self._made[words], time.monotonic()
         decoder.start_utt()
-        decoder.process_raw(sound.tobytes(), full_utt=True)
+        piece = PIECE if self._filled else len(sound)
+        for at in range(0, len(sound), piece):
+            decoder.process_raw(sound[at : at + piece].tobytes(), full_utt=not self._filled)
+            if time.monotonic() - began > LONGEST_S and self._filled:
+                self.given_up += 1
+                break
         decoder.end_utt()
         found = decoder.hyp()
-        return found.hypstr if found and found.hypstr in words else ""
+        over = self._filled and time.monotonic() - began > LONGEST_S
+        return found.hypstr if found and found.hypstr in words and not over else ""
 
-    return hear
+    def _decoder(self, words: tuple[str, ...]) -> Any:
+        more = [one for one in common_words(FILLERS) if one not in words] if self._filled else []
+        kept = MOST_STATES if self._filled else 30_000
+        decoder = self._maker(samprate=16_000, lm=None, logfn=os.devnull, maxhmmpf=kept)
+        known = [one for one in (*words, *more) if decoder.lookup_word(one)]
+        rule = f"( {' | '.join(known)} )" + ("+" if self._filled else "")
+        decoder.add_jsgf_string("words", f"#JSGF V1.0; grammar g; public <g> = {rule};")
+        decoder.activate_search("words")
+        return decoder
 
 
 def whisper() -> Peer:
@@ -98,10 +115,10 @@ def closed() -> Peer:
 def peers() -> Iterator[tuple[str, Peer]]:
     """Those whose packages are here, by name; the others are named as missing."""
     makers: tuple[tuple[str, Callable[[], Peer]], ...] = (
-        ("pocketsphinx", lambda: sphinx(False)),
+        ("pocketsphinx", lambda: Sphinx(False)),
         ("Whisper tiny.en, exact match", whisper),
         ("Whisper tiny.en, closed", closed),
-        ("pocketsphinx with fillers", lambda: sphinx(True)),
+        ("pocketsphinx with fillers", lambda: Sphinx(True)),
     )
     for name, make in makers:
         try:
@@ -134,7 +151,8 @@ def compare(
                 f"{100 * counted['right'] / total:.1f} %, confused "
                 f"{100 * counted['wrong'] / total:.1f} %, missed "
                 f"{100 * counted['missed'] / total:.1f} %; {taken} of {len(speech)} clips of "
-                f"other speech taken ({100 * taken / max(len(speech), 1):.1f} %)",
+                f"other speech taken ({100 * taken / max(len(speech), 1):.1f} %)"
+                + (f"; given up so far {hear.given_up}" if isinstance(hear, Sphinx) else ""),
                 flush=True,
             )
             yield Mark(name, grammar, taken / max(hours, 1e-9), wrong)

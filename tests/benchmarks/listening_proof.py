@@ -16,6 +16,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from itertools import product
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 
@@ -45,7 +46,7 @@ def looked(ear: VoskRecogniser, words: tuple[str, ...], sound: Samples) -> list[
     """What went into each decision on a clip."""
     found: list[Look] = []
 
-    def noted(heard: Heard | None, verdict: Verdict | None, *rest: float) -> Heard | None:
+    def noted(heard: Heard | None, verdict: Verdict | None, *rest: Any) -> Heard | None:
         found.append((heard, verdict))
         return proven(heard, verdict, *rest)
 

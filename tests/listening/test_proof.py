@@ -13,7 +13,7 @@ from reader.devices.model_place import load_proof
 from reader.listening.heard import Heard, HeardWord
 from reader.listening.log_mel import log_mel, mel_filters
 from reader.listening.phone_paths import place_of, worst_per_phone
-from reader.listening.proof import SHIPPED, Proof, Verdict, proven
+from reader.listening.proof import SHIPPED, UNHEARD, Proof, Verdict, proven
 from reader.listening.proof_network import ProofNetwork
 
 
@@ -78,6 +78,15 @@ def test_two_phrases_as_likely_are_a_doubt() -> None:
     assert found is not None
     assert not found.certain
     assert found.doubt == "between two phrases"
+
+
+def test_a_sound_the_recogniser_took_for_none_must_be_nearer() -> None:
+    """A thud that a short word explains as badly is no command; speech as near is one."""
+    near = Verdict("back", (SHIPPED.limit + UNHEARD.limit) / 2, 9.0, 0.2, 0.6)
+    found = proven(None, near, 1.0, 2.0)
+    assert found is not None
+    assert found.certain
+    assert proven(None, near, 1.0, 2.0, bounds=UNHEARD) is None
 
 
 def test_a_sound_too_short_or_a_word_without_phones_says_nothing() -> None:
