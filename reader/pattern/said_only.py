@@ -110,10 +110,8 @@ OF_ALL_ROWS = re.compile(
 
 ON_SO_MANY = re.compile(
     r"(?:you (?:should |will |now )*(?:be|are) (?:now )?(?:on|working (?:on|with|over))"
-    r"|(?![^.]*?\b(?:k|p|knit|purl|work|working|cont|continue|rep|repeat|rib|ribbing|garter|stocking"
-    r"|stockinette|st|patt|pattern|plain|even|sc|dc|ch|cast|bind|pick|slip|next|then|row|rows|rnd"
-    r"|round|inc|dec)\b[^.]*? (?:over|on) )(?:[a-z][\w'-]* ){1,4}"
-    r"(?:is (?:worked|knit) )?(?:over|on))"
+    r"|(?:the |short[- ]row |turned )*(?:heel|flap|toe|panel|thumb|yoke|crown|strap|tab)"
+    r"(?: is)?(?: (?:worked|knit))?(?: only)? (?:over|on))"
     r" (?:only )?\d+(?: ?[(\[][\d,;: /-]+[)\]])? (?:sts|stitches)\b(?: only)?"
     r"(?:[,(][^.]*|[ ][(][^.]*)?"
     r"(?:\. (?:leave|the other|the rest)\b[^.]*)?\.?"
