@@ -8,7 +8,7 @@ from reader.counts.entries import numbers_of
 from reader.counts.fabric import plain
 from reader.counts.growth import LONGEST
 from reader.counts.pattern_again import first_row_again
-from reader.counts.questions import ask_of_chart, ask_of_total, ask_of_which_row
+from reader.counts.questions import ask_of_chart, ask_of_number, ask_of_total, ask_of_which_row
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
 
@@ -28,7 +28,9 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
         rows = max(0, rows - (ledger.number or 0))
     if rule.unclear:
         ask_of_which_row(ledger, row, start, end)
-    rows = min(rows, LONGEST)
+    if rows > LONGEST:
+        rows = LONGEST
+        ask_of_number(ledger, start, end, rows)
     if rule.kind == "fabric" and rule.goal is not None:
         goes_on_with(ledger, rule.goal, start, end)
     if rows and first_row_again(ledger, WrittenRow(row.mark, start, end)):

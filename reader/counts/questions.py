@@ -69,3 +69,14 @@ def ask_of_same_time(ledger: Ledger, start: int, end: int) -> None:
     )
     span = ledger.span(start, end)
     ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
+
+
+def ask_of_number(ledger: Ledger, start: int, end: int, shown: int) -> None:
+    """Asks about a number of rows that no piece has, of which only the first are counted."""
+    label = ledger.rows[-1].label if ledger.rows else "the start"
+    said = (
+        f"After {label}: the words ask for more rows than any piece has; the first {shown} are "
+        f"counted. Please check the number: {quoted(ledger.words(start, end))}."
+    )
+    where = ledger.span(start, end)
+    ledger.problems.append(Problem(Verdict.UNCLEAR, said, where, ledger.part, label))

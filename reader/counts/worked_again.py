@@ -7,7 +7,11 @@ from reader.counts.entries import Entry
 from reader.counts.growth import LONGEST
 from reader.counts.ledger import LONGEST_ROW, Ledger
 from reader.counts.nearing import distance, reached
+from reader.counts.questions import ask_of_number
 from reader.pattern.layout import WrittenRow
+
+TOO_MANY, SHOWN = 1_200, 40
+"""Rows that no repeat has, so that its number is a misprint; and how many of them are counted."""
 
 
 def over_and_over(
@@ -24,6 +28,9 @@ def over_and_over(
     far = distance(ledger, goal)
     ends = to_their_end(ledger, entries, span)
     most = max(1, LONGEST // len(entries))
+    if times is not None and times * len(entries) > TOO_MANY:
+        times = max(1, SHOWN // len(entries))
+        ask_of_number(ledger, span.start, span.end, SHOWN)
     for _ in range(min(times if times is not None else most, most)):
         for entry in entries:
             there = times is None and reached(ledger, goal)
