@@ -34,6 +34,7 @@ from reader.text.numbered import numbered
 from reader.text.page_lines import without_page_lines
 from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.ribs import ribs_named
+from reader.text.said_alike import labelled_alike
 from reader.text.same_length import (
     joined_ligatures,
     with_ones,
@@ -329,7 +330,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = with_usual_brackets(unmarked(unbulleted(as_sentences(source.text))))
     plain = untabled(without_columns(without_emphasis(plain)))
     plain = with_times(without_multiples(plain))
-    plain = chains_first(unnamed_loops(starred(with_chain(numbered(punctuated(plain))))))
+    plain = starred(with_chain(numbered(punctuated(plain))))
+    plain = chains_first(unnamed_loops(labelled_alike(plain)))
     plain = needles_in_rounds(needles_as_rows(undotted(plain)))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:

@@ -9,7 +9,7 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Until, Where, Work
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 
 def body_start(made: Sequence[Node], stars: Sequence[tuple[str, int]], target: str) -> int:
@@ -34,7 +34,7 @@ def body_start(made: Sequence[Node], stars: Sequence[tuple[str, int]], target: s
 def _after_start(made: Sequence[Node]) -> int:
     """Without a star: the list before, its start and turning chain left out."""
     index = 0
-    while index < len(made) and isinstance(made[index], Act | Chain):
+    while index < len(made) and (isinstance(made[index], Act | Chain) or _slips(made[index])):
         one, after = made[index], made[index + 1 : index + 2]
         if isinstance(one, Chain) and _begins_loop(made[index : index + 3]):
             break
@@ -44,6 +44,13 @@ def _after_start(made: Sequence[Node]) -> int:
             return _same_loop(made, index, one.number.values[0] - height) if height > 2 else index
         index += 1
     return index if index < len(made) else 0
+
+
+def _slips(one: Node) -> bool:
+    """Whether a slip stitch only goes to where the round begins: no part of what is repeated."""
+    if not isinstance(one, Work) or one.stitch.craft is not Craft.CROCHET:
+        return False
+    return one.stitch.kind is Kind.SLIP
 
 
 def _same_loop(made: Sequence[Node], first: int, chains: int) -> int:
