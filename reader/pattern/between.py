@@ -19,7 +19,8 @@ def behind_space(cur: Cursor, noun: str, chain: int) -> tuple[str, bool]:
     then that of the groups it lies between; and whether every such space is meant.
     """
     at = cur.at
-    if noun == "sp" and not chain and cur.low() in WORDS:
+    apart = cur.low(1) in GROUPS or cur.low(2) in GROUPS
+    if cur.low() in WORDS and not chain and (noun == "sp" or (apart and noun not in GROUPS)):
         cur.at += 1
         every = cur.low() in ALL
         sides = _sides(cur)

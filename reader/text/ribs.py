@@ -15,7 +15,17 @@ SPELLED_OUT = re.compile(
 )
 
 
+OF_STITCHES = re.compile(
+    r"(?<=rib)(?P<more>(?:bing)?)(?P<told> (?:of )?k(?:nit)? ?[1-4],? (?:and )?p(?:url)? ?[1-4],?)"
+    r"(?= (?:for|until|to|and|till)\b)",
+    re.IGNORECASE,
+)
+"""The same without a bracket: "work ribbing of k 1, p 1 for 10 rows"."""
+
+
 def ribs_named(text: str) -> str:
     """The text with them put so; any text goes in."""
     text = BY_FIGURES.sub(lambda found: " " * len(found.group()), text)
-    return SPELLED_OUT.sub(lambda found: found["more"] + " " * len(found["told"]), text)
+    for shape in (SPELLED_OUT, OF_STITCHES):
+        text = shape.sub(lambda found: found["more"] + " " * len(found["told"]), text)
+    return text
