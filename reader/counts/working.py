@@ -14,6 +14,7 @@ from reader.counts.passing import chain_space, skip_over
 from reader.counts.placing import (
     OTHER_EDGE,
     along_chain,
+    cap,
     group_places,
     to_other_edge,
     work_into,
@@ -177,7 +178,7 @@ def work_group(
     work_all(list(group.body), trial)
     opening = is_opening(place, walk)
     before = walk.takes
-    number = place.number.at(tally.size) * place.sides
+    number = cap(place.number.at(tally.size) * place.sides)
     times = 1
     if any(words in place.text for words in OTHER_EDGE):
         to_other_edge(tally)
