@@ -19,7 +19,7 @@ import torch
 
 from models.recipe import augment
 from models.recipe.proof_network import LogMel, Proof, start_from_whisper
-from models.recipe.train import HELD, RATE_HZ, Speech, Spoiling, distance, draw, spoil
+from models.recipe.train import HELD, RATE_HZ, Speech, Spoiling, draw, share_wrong, spoil
 
 HOW = Spoiling(
     (0.88, 1.15), (0.85, 1.25), 0.45, (0, 0.45), (-4, 0.45), (0, 0.3), (6, 0.5), dropout=0.1
@@ -47,23 +47,10 @@ def later(sound: torch.Tensor, chance: np.random.Generator) -> torch.Tensor:
     return sound.gather(1, at % n)
 
 
-@torch.no_grad()
 def phone_error(network: Proof, mel: LogMel, speech: Speech, held: list) -> float:
-    """Share of wrong phones in a greedy reading of speech held out of training."""
-    network.eval()
-    wrong = total = 0
+    """Share of wrong phones in a greedy reading of the shortest speech held out of training."""
     held = sorted((one for one in held if one[4] < 5 * RATE_HZ), key=lambda one: one[4])
-    for at in range(0, min(len(held), 800), 200):
-        rows = held[at : at + 200]
-        n = max(one[4] for one in rows) + 12_000
-        sound = speech.gather(rows, n, np.full(len(rows), 4_000))
-        best = network(mel(sound)).argmax(-1).cpu().numpy()
-        for read, row in zip(best, rows, strict=True):
-            said = [int(p) for k, p in enumerate(read) if p and (k == 0 or read[k - 1] != p)]
-            wrong += distance(said, row[5])
-            total += len(row[5])
-    network.train()
-    return wrong / max(total, 1)
+    return share_wrong(network, mel, speech, held[:800], 200)
 
 
 def errors(network: Proof, mel: LogMel, speech: Speech) -> str:
