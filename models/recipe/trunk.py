@@ -1,8 +1,8 @@
 """Reads a Kaldi nnet3 model file (binary) into named components with their matrices.
 
 The format is Kaldi's own: tokens end in a space, int32 and float are the byte 4 and four bytes,
-double the byte 8 and eight, matrices "FM " with two int32. Only what a small chain model holds is
-read.
+double the byte 8 and eight, matrices "FM " with two int32, or packed ("CM "). Only what a small
+chain model holds is read.
 """
 
 from __future__ import annotations
@@ -11,6 +11,8 @@ import struct
 from pathlib import Path
 
 import numpy as np
+
+from reader.listening.packed_matrix import unpacked
 
 Component = dict[str, object]
 PAIRS = {"<AlphaInOut>", "<RankInOut>"}
@@ -42,6 +44,9 @@ class _Bytes:
 
     def value(self, token: str) -> object:
         start = self.data[self.at : self.at + 2]
+        if start == b"CM":
+            array, self.at = unpacked(self.data, self.at)
+            return array
         if start in (b"FM", b"FV", b"DM", b"DV"):
             return self.matrix()
         if start[:1] == b"\x04" and token == "<TimeOffsets>":

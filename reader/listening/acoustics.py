@@ -14,6 +14,8 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from reader.listening.packed_matrix import unpacked
+
 Floats = NDArray[np.float32]
 Times = NDArray[np.int64]
 Fetch = Callable[[str, Times], Floats]
@@ -194,6 +196,9 @@ class _Bytes:
 
     def value(self) -> Floats | float:
         start = self._content[self._at : self._at + 2]
+        if start == b"CM":
+            packed, self._at = unpacked(self._content, self._at)
+            return packed
         if start in (b"FM", b"FV"):
             return self._array()
         if start[:1] in (b"T", b"F"):

@@ -20,8 +20,8 @@ MODEL = Path(__file__).parents[2] / "models" / "english"
 
 
 def test_it_is_small() -> None:
-    """At most 22 MB on disk, of which the proof has 8."""
-    assert sum(p.stat().st_size for p in MODEL.rglob("*") if p.is_file()) <= 22_000_000
+    """At most 15 MB on disk, of which the proof has 8."""
+    assert sum(p.stat().st_size for p in MODEL.rglob("*") if p.is_file()) <= 15_000_000
 
 
 def test_it_knows_every_command_and_number() -> None:
