@@ -6,9 +6,12 @@ from __future__ import annotations
 
 import re
 
+from reader.text.sought import Sought
+
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
 _TALL = r"(?:dc|tr|hdc|htr|dtr|sc|double|treble|half|st\b|stitch)"
-CHAIN_LINE = re.compile(
+CHAIN_LINE = Sought(
+    ("count", "stand", "is ", "are ", "="),
     r"^[^\w\n]*(?:note[:.]? )?(?:(?:the|every|each|all|your|beg|beginning|starting|start|first"
     r"|turning|initial)\W+)*(?:ch(?:ain)?[- ]?(\d)|(\d)[- ]?ch)\W{0,3}"
     r"(?:(?:at|in) (?:the )?(?:start|beg\w*)(?: of (?:each|every|a|the)? ?\w+)? )?"
@@ -17,26 +20,30 @@ CHAIN_LINE = re.compile(
     re.IGNORECASE | re.MULTILINE,
 )
 """A line that only says what the chain at a row's start stands for."""
-NO_COUNT = re.compile(
+NO_COUNT = Sought(
+    ("count", "not a st"),
     r"(?:\bch(?:ain)?[- ]?(\d|one|two|three)\b|\b(\d)[ -]?ch\b)[^.\n]{0,60}"
     r"\b(?:(?:do(?:es)? not|doesn't|don't"
     r"|never|not)\s+count|(?:is|are) not a st(?:itch)?\b)",
     re.IGNORECASE,
 )
-COUNTS = re.compile(
+COUNTS = Sought(
+    ("count", "stand"),
     r"\bch(?:ain)?[- ]?(\d|one|two|three)\b(?![^.\n]{0,50}(?:not|n't|never) count)"
     r"(?:[^.\n]{0,50}\bcounts? as[^.\n]{0,40}(?:throughout|each|every|here|always|in all)"
     r"|(?<=beg ch.\d)[^.\n]{0,30}\b(?:counts? as|stands? for)"
     r"|(?<=beginning ch.\d)[^.\n]{0,30}\b(?:counts? as|stands? for))",
     re.IGNORECASE,
 )
-TOP_OF_CHAIN = re.compile(
+TOP_OF_CHAIN = Sought(
+    ("top of ", "ch of ", "st of ", "chain of "),
     r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first|starting|\d)[- ]?(?:ch)?|(?:2nd"
     r"|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?(?:beg|ch|turning|\d|first"
     r"|starting|end))",
     re.IGNORECASE,
 )
-TO_FIRST = re.compile(
+TO_FIRST = Sought(
+    ("join",),
     r"join(?:ed)?(?: with (?:a )?(?:sl st|ss|slip stitch))? (?:to|in|into) (?:the )?(?:top of "
     r")?first (?:hdc|dc|tr|sc|st)",
     re.IGNORECASE,

@@ -7,6 +7,7 @@ import re
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import ONE, Mesh
 from reader.terms.stitches import Craft
+from reader.text.sought import Sought
 
 OPEN_SQUARES = (
     "sps", "sp", "spaces", "space", "open meshes", "open mesh", "meshes", "mesh", "open squares",
@@ -16,8 +17,10 @@ SOLID_SQUARES = (
     "bls", "bl", "blocks", "block", "solid meshes", "solid mesh", "solid squares", "solid square",
     "solid sps", "solid sp", "b",
 )  # fmt: skip
-SAID = re.compile(
-    r"\b(?:\d+|an?|one|two|three) (?:more )?(bls?|blocks?|sps?|spaces?)\b", re.IGNORECASE
+SAID = Sought(
+    (" bl", " sp"),
+    r"\b(?:\d+|an?|one|two|three) (?:more )?(bls?|blocks?|sps?|spaces?)\b",
+    re.IGNORECASE,
 )
 WITH = ("over", "above", "in", "on", "at")
 

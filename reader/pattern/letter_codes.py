@@ -15,6 +15,8 @@ USUAL = {"X": "sc", "V": "2 sc in one st", "A": "2 sc together", "W": "3 sc in o
          "M": "3 sc together", "T": "hdc", "F": "dc"}  # fmt: skip
 """What the letters mean where a pattern of such rows does not say: common practice for toys."""
 _SEPARATED = r"(?:[ \t]{2,}|\t|[;,|/]\s*)"
+MEANS = re.compile(r"[A-Z][ ]?(?:[=:]|[-—] )")
+"""Without this no letter is told; sooner found than all of DEFINITION."""
 DEFINITION = re.compile(
     rf"(?:^[ \t*-]*|{_SEPARATED})(?P<name>[A-Z])[ ]?(?:[=:]|[-—](?= ))[ ]?"
     r"(?P<meaning>[^=\n]{2,60}?)"
@@ -39,7 +41,8 @@ def letter_codes(text: str, craft: Craft, terms: Terms) -> dict[str, Stitch]:
     """The stitch that each capital letter stands for; {} where the text tells none so."""
     if craft is not Craft.CROCHET:
         return {}
-    told = {one["name"]: one["meaning"] for one in DEFINITION.finditer(text)}
+    defined = DEFINITION.finditer(text) if MEANS.search(text) else ()
+    told = {one["name"]: one["meaning"] for one in defined}
     if not told and len(IN_USE.findall(text)) >= LEAST_IN_USE:
         told = USUAL
         terms = Terms.US

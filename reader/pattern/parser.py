@@ -45,6 +45,7 @@ from reader.text.same_length import (
 )
 from reader.text.shorthand import with_times
 from reader.text.size_lists import in_brackets, letters_told, with_usual_brackets
+from reader.text.sought import Sought
 from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
 from reader.text.tables import untabled
@@ -79,7 +80,9 @@ KEY_LINE = re.compile(
     r")\s*([A-Za-z(\[*][^\n]{2,240})$",
     re.MULTILINE,
 )
-GROUP_LINE = re.compile(
+_GROUPS = ("shell", "fan", "v-st", "v st", "vst", "group", "scallop", "corner")
+GROUP_LINE = Sought(
+    (*_GROUPS, "cluster", "puff", "bobble", "popcorn"),
     r"^[ \t#*-]*((?:shell|fan|v[- ]?st(?:itch)?|cluster|scallop|puff|bobble|popcorn)"
     r"(?: st(?:itch)?)?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - )\s*(\d[^\n]{2,240})$",
     re.MULTILINE | re.IGNORECASE,
@@ -90,20 +93,23 @@ _STITCH = r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|dtr)\b(?! tog
 ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|ch(?:ain)?s?\b(?:\s*\d+)?)"
 _GROUP_NAME = rf"(?P<name>(?:{_STITCH} )?(?:shell|fan|group|v[- ]?st|scallop|corner))"
 _INTO = r"(?:\s+in\s+(?:the\s+)?(?:next|same)\s+(?:st|stitch|sp|ch))?"
-NAMED_BEHIND = re.compile(
-    rf"(?<!\d)(?<!next )(?<!of )(?<!the )(?<!each )(?<!skip )(?<!miss )(?<!sk )"
-    rf"(?P<list>\d+\s+{_STITCH}{_INTO}"
+NAMED_BEHIND = Sought(
+    _GROUPS,
+    rf"(?P<list>\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)(?<!miss \d)"
+    rf"(?<!sk \d)\d*\s+{_STITCH}{_INTO}"
     rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}{_INTO}|ch\b\s*\d*))+)"
     rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*,?\s*\(\s*(?:a |an |1 |another )?{_GROUP_NAME}"
     r"(?:\s+made|\s+over\s+\w+)?\s*\)",
     re.IGNORECASE,
 )
-NAMED_BEFORE = re.compile(
+NAMED_BEFORE = Sought(
+    _GROUPS,
     rf"\b{_GROUP_NAME}\s+(?:of|=|:)\s+(?P<list>\d+\s+{_STITCH}"
     rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch(?:ain)?\b\s*\d*))*)",
     re.IGNORECASE,
 )
-NAMED_BY_TOTAL = re.compile(
+NAMED_BY_TOTAL = Sought(
+    _GROUPS,
     rf"^[^\n]{{0,600}}\(\s*(?P<list>(?:\d+\s*)?{_STITCH}(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?"
     rf"{_STITCH})){{1,6}})\s*\)\s+in\b[^\n(]{{0,160}}[.;:—(]\s*\d+\s+{_GROUP_NAME}s\b",
     re.IGNORECASE | re.MULTILINE,
@@ -140,6 +146,8 @@ UK_WORDS = re.compile(
     r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk"
     r"|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour"
 )
+UK_TERMS = Sought(("term",), r"\b(?:uk|british|english)\b[^.\n]{0,20}\bterms?\b")
+US_TERMS = Sought(("term",), r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b")
 TALL_DC = re.compile(
     r"(?:rnd|round|row)[ .\d:]*\**\s*(?:work |make )?(?:3 ch|ch 3)\b[^.;*]{0,24}?\b(?:\d+ )?dcs? in"
 )
@@ -148,11 +156,11 @@ TALL_DC = re.compile(
 def terms_of(text: str) -> tuple[Terms, str]:
     """US or UK, and the evidence in one sentence."""
     low = text.lower()
-    if re.search(r"\b(?:uk|british|english)\b[^.\n]{0,20}\bterms?\b", low):
+    if UK_TERMS.search(low):
         return Terms.UK, "the pattern says that its terms are UK"
     if re.search(r"\((?:uk|british)(?: (?:version|pattern|english))?\)", low):
         return Terms.UK, "the pattern says that it is a UK one"
-    if re.search(r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b", low):
+    if US_TERMS.search(low):
         return Terms.US, "the pattern says that its terms are US"
     us = len(
         re.findall(
@@ -161,7 +169,7 @@ def terms_of(text: str) -> tuple[Terms, str]:
         )
     )
     uk = len(UK_WORDS.findall(low))
-    faint = len(re.findall(r"\bss\b|\bcolour", low))
+    faint = 0 if us else len(re.findall(r"\bss\b|\bcolour", low))
     if not us and uk <= faint and TALL_DC.search(low):
         return Terms.US, "three chains begin its dc rows, the height of a US double crochet"
     if us and us >= uk:
@@ -221,11 +229,12 @@ def named_groups(text: str, terms: Terms) -> list[tuple[int, Special]]:
     told = text[:200_000]
     shapes = (NAMED_BEHIND, NAMED_BEFORE, NAMED_BY_TOTAL)
     for one in (found for shape in shapes for found in shape.finditer(told)):
-        if one.re is NAMED_BY_TOTAL and AFTER_CHAIN.search(told, one.start(), one.start("list")):
+        listed = one.start("list")
+        if one.re is NAMED_BY_TOTAL.shape and AFTER_CHAIN.search(told, one.start(), listed):
             # The first group of a round lacks the stitch that its chain stands for.
             continue
-        before = told[max(0, one.start("list") - 60) : one.start("list")]
-        begun = one.re is NAMED_BEHIND and BEGUN_BY_CHAIN.search(before) is not None
+        before = told[max(0, listed - 60) : listed]
+        begun = one.re is NAMED_BEHIND.shape and BEGUN_BY_CHAIN.search(before) is not None
         found += _group(one.start(), one["name"].lower(), one["list"], terms, begun)
     for at, name, stitches in named_later(told, {special.name for _, special in found}):
         found += _group(at, name, stitches, terms)

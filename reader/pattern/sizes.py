@@ -7,14 +7,17 @@ import re
 MOST = 40
 """Sizes; longer lists of numbers are no sizes, and are not followed to their end."""
 _ONE = r"(?:\d+|(?<![\d])[—-](?![\d]))"
+_FIRST = r"\d(?<![x×*\d]\d)(?<![x×*] \d)\d*"
+"""A number that no "x" stands before. The digit is told first, and what stands before it after: so
+the engine leaps from digit to digit."""
 SIZED = re.compile(
-    rf"(?<![x×*\d])(?<![x×*] )\d+\s*[\(\[]\s*"
+    rf"{_FIRST}\s*[\(\[]\s*"
     rf"({_ONE}(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*{_ONE})*)\s*[\)\]]",
     re.IGNORECASE,
 )
 """A number with those of other sizes behind it; "x6 (12)" is a repeat with its total."""
 _BRACKET = rf"[\(\[]\s*{_ONE}(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*{_ONE})*\s*[\)\]]"
-SEVERAL = re.compile(rf"(?<![x×*\d])(?<![x×*] )\d+\s*{_BRACKET}(?:\s*\d*\s*{_BRACKET})+")
+SEVERAL = re.compile(rf"{_FIRST}\s*{_BRACKET}(?:\s*\d*\s*{_BRACKET})+")
 """Several brackets behind a number: "66 (72) (78)", "28 (32, 36) 32 (36, 40)"."""
 CAST_ON_SEVERAL = re.compile(
     rf"\b(?:cast\W+on|co)\s+\d+\s*{_BRACKET}(?:\s*\d*\s*{_BRACKET})+", re.IGNORECASE
@@ -30,11 +33,11 @@ CAST_ON_BARE = re.compile(
 )
 """A cast-on of several sizes without brackets, "cast on 60, 64, 68 sts"."""
 BARE = re.compile(
-    rf"(?<![\d/:.-])\d+((?:\s?([-/:—])\s?\d+)(?:\s?\2\s?\d+){{1,{MOST}}})(?![\d/:-])"
+    rf"\d(?<![\d/:.-]\d)\d*((?:\s?([-/:—])\s?\d+)(?:\s?\2\s?\d+){{1,{MOST}}})(?![\d/:-])"
 )
 """The numbers of three sizes or more with nothing but dashes, strokes or colons between them."""
 COUNTED = re.compile(
-    rf"(?<![\d/:.,-])\d+((?:\s?([-,])\s?\d+)(?:\s?\2\s?\d+){{0,{MOST}}})\s+"
+    rf"\d(?<![\d/:.,-]\d)\d*((?:\s?([-,])\s?\d+)(?:\s?\2\s?\d+){{0,{MOST}}})\s+"
     r"(?:sts?|stitches|rows|rounds|times)\b"
 )
 """Numbers parted by dashes or commas only, with what they count behind them."""
@@ -88,17 +91,13 @@ def sizes_named(text: str) -> tuple[str, ...]:
     several = [values_in(one.group()) - 1 for one in SEVERAL.finditer(text)]
     names = _names(text)
     most = max(set(several), key=several.count) if several else 0
-    if several.count(most) >= (2 if CAST_ON_SEVERAL.search(text) else 3):
+    if several and several.count(most) >= (2 if CAST_ON_SEVERAL.search(text) else 3):
         return tuple(f"size {n + 1}" for n in range(most + 1))
     if names and (len(names) - 1 in lists or len(names) - 1 in several):
         return names
-    counted = [len(re.findall(r"\d+", one.group(1))) for one in COUNTED.finditer(text)]
-    if names and counted.count(len(names) - 1) >= 3:
+    if names and _bare_lists(text, len(names) - 1):
         return names
-    unbracketed = [len(re.findall(r"\d+", one)) for one in CAST_ON_BARE.findall(text)]
-    if names and len(names) - 1 in unbracketed:
-        return names
-    cast_on = [values_in(one) for one in CAST_ON.findall(text)]
+    cast_on = [values_in(one) for one in CAST_ON.findall(text)] if lists else []
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
         often = lists.count(common)
         told = IN_BRACKETS.search(text) or _by_letters(text, common + 1)
@@ -109,6 +108,16 @@ def sizes_named(text: str) -> tuple[str, ...]:
             named = named or (_by_brackets(text) if common == 1 else ())
             return named or tuple(f"size {n + 1}" for n in range(common + 1))
     return ("one size",)
+
+
+def _bare_lists(text: str, more: int) -> bool:
+    """Whether the numbers of that many sizes more stand without brackets: three times before what
+    they count, or in a cast-on.
+    """
+    counted = [len(re.findall(r"\d+", one.group(1))) for one in COUNTED.finditer(text)]
+    if counted.count(more) >= 3:
+        return True
+    return more in [len(re.findall(r"\d+", one)) for one in CAST_ON_BARE.findall(text)]
 
 
 BRACKETED = re.compile(

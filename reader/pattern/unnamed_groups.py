@@ -6,6 +6,8 @@ from __future__ import annotations
 
 import re
 
+from reader.text.sought import lowered
+
 NAMES = ("shell", "fan")
 """Names that say nothing of how many stitches are meant; a V stitch always has two."""
 _STITCH = r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
@@ -27,7 +29,10 @@ def named_later(text: str, known: set[str]) -> list[tuple[int, str, str]]:
     name, and the list of its stitches. known: names that are explained.
     """
     found: list[tuple[int, str, str]] = []
+    low = lowered(text)
     for name in NAMES:
+        if name not in low:
+            continue
         used = re.search(rf"\b{name}s?(?: sts?)? (?:in|into|over|on)\b", text, re.IGNORECASE)
         told = (
             rf"\b{name}s?\b(?: st(?:itch)?)?(?: ?\([^()\n]{{1,12}}\))?"

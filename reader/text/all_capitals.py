@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from string import ascii_lowercase, ascii_uppercase
 
 LEAST = 200
 """Letters of a text that show how it is set."""
@@ -15,8 +16,7 @@ def as_sentences(text: str) -> str:
     """The text with small letters but where sentences begin, and headings as they are, where all
     of it is in capitals; any other text as it is.
     """
-    letters = sum(one.isalpha() for one in text)
-    capitals = sum(one.isupper() for one in text)
+    letters, capitals = _letters(text)
     if letters < LEAST or capitals < MOSTLY * letters:
         return text
     lines = []
@@ -25,6 +25,16 @@ def as_sentences(text: str) -> str:
         heading = HEADING.fullmatch(bare) and bare[-1] not in ".:" and len(bare.split()) < 6
         lines.append(line if heading else _small(line))
     return BEGINS.sub(lambda found: found.group().upper(), "\n".join(lines))
+
+
+def _letters(text: str) -> tuple[int, int]:
+    """How many letters a text has, and how many of them are capitals."""
+    if text.isascii():
+        small, capitals = (
+            sum(map(text.count, letters)) for letters in (ascii_lowercase, ascii_uppercase)
+        )
+        return small + capitals, capitals
+    return sum(map(str.isalpha, text)), sum(map(str.isupper, text))
 
 
 def _small(line: str) -> str:

@@ -9,7 +9,7 @@ from itertools import pairwise
 
 LEAST = 6
 """Lines of a text that tell how it was copied."""
-OPEN = re.compile(r"[^.;:!?)\]\s]\s*$")
+ENDS = ".;:!?)]"
 GOES_ON = re.compile(r"\s*(?:[a-z(\[*]|\d+ ?[a-z])")
 APART = re.compile(r"\n[ \t]*\n(?=[^\n]*\S)")
 
@@ -21,10 +21,12 @@ def without_blank_lines(text: str) -> str:
     if len(told) < LEAST:
         return text
     beside = sum(b == a + 1 for a, b in pairwise(told))
+    if beside * 20 > len(told):
+        return text
     broken = sum(
-        OPEN.search(lines[a]) is not None and GOES_ON.match(lines[b]) is not None
+        lines[a].rstrip()[-1] not in ENDS and GOES_ON.match(lines[b]) is not None
         for a, b in pairwise(told)
     )
-    if beside * 20 > len(told) or broken * 7 < len(told):
+    if broken * 7 < len(told):
         return text
     return APART.sub(lambda found: " " * (len(found.group()) - 1) + "\n", text)

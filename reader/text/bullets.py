@@ -4,9 +4,10 @@ back to the line's end it was; length kept.
 
 from __future__ import annotations
 
-import re
+from reader.text.sought import Sought
 
-BULLET = re.compile(r"(?<=\S)[ \t]*(?P<marks>[»•●▪■◦‣⁃∙]+)[ \t]*(?=\S)")
+MARKS = "»•●▪■◦‣⁃∙"
+BULLET = Sought(tuple(MARKS), rf"(?<=\S)[ \t]*(?P<marks>[{MARKS}]+)[ \t]*(?=\S)")
 LEAST = 3
 """Bullets inside lines that make a list of them; one or two may be anything."""
 

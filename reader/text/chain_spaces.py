@@ -6,7 +6,10 @@ from __future__ import annotations
 
 import re
 
-SPACE_OF = re.compile(
+from reader.text.sought import Sought
+
+SPACE_OF = Sought(
+    ("ch-", "ch sp", "ch lp", "ch loop", "ch arch", "ch corner", "ch gap"),
     r"(?P<n>\d(?<!\w\d)\d*)(?P<gap>[ -]?)ch"
     r"(?=[ -](?:sp|space|lp|loop|arch|corner|gap)(?P<many>s?)\b)",
     re.IGNORECASE,
@@ -18,7 +21,7 @@ ONE_OF_THEM = re.compile(
 """Before the number, these tell that it is of chains and not of spaces."""
 
 
-PARTED = re.compile(r"\b(?P<ch>ch) -(?P<n>\d)(?= ?(?:sp|lp|loop))", re.IGNORECASE)
+PARTED = Sought(("ch -",), r"\b(?P<ch>ch) -(?P<n>\d)(?= ?(?:sp|lp|loop))", re.IGNORECASE)
 """A space in the name that a copy put in: "ch -2 sp"."""
 
 
@@ -32,8 +35,8 @@ CLOSED_BY = re.compile(
     re.IGNORECASE,
 )
 """How the loop was closed that is worked into: "that (ch 1 + 1 dc) space"."""
-MARKED_BEHIND = re.compile(
-    r"(?<=\))\*(?=\s*,?\s*(?:rep(?:eat)?\b|\d+ ?(?:times|x)\b|x ?\d))", re.IGNORECASE
+MARKED_BEHIND = Sought(
+    (")*",), r"(?<=\))\*(?=\s*,?\s*(?:rep(?:eat)?\b|\d+ ?(?:times|x)\b|x ?\d))", re.IGNORECASE
 )
 """A star behind a bracket marks what the bracket holds: "(ch 4, sc in next st)* repeat 8 times"."""
 

@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 
 PARAGRAPH = re.compile(r"[^\n]+(?:\n(?!\s*\n)[^\n]+)*")
-CLOSING = re.compile(r"(?<=[\s,.;])[x+†](?=[;,.]?\s+rep(?:eat)?\b)", re.IGNORECASE)
+CLOSING = re.compile(r"[xX+†](?<=[\s,.;][xX+†])(?=[;,.]?\s+(?i:rep(?:eat)?)\b)")
 """A cross before "repeat" can be nothing else."""
 OPENING = re.compile(r"(?:(?<=—)|(?<=—\s)|(?<=--)|(?<=[.:\]]\s)|^)[x+†](?=\s+(?:\d+\s+)?[A-Za-z])")
 
@@ -18,7 +18,8 @@ def starred(text: str) -> str:
     """The text with such crosses as stars; a cross that counts times or adds is left. So is any
     other sign of the writer's own, unless words go back to it.
     """
-    text = PARAGRAPH.sub(lambda found: _starred(found.group()), text)
+    if CLOSING.search(text):
+        text = PARAGRAPH.sub(lambda found: _starred(found.group()), text)
     for sign in OWN_SIGNS:
         back = rf"\brep(?:eat)?\.? (?:from )?{re.escape(sign)}"
         if sign in text and re.search(back, text, re.IGNORECASE):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from string import ascii_letters
 
 LONGEST = 8
@@ -21,3 +21,13 @@ def short_words(text: str) -> Iterator[tuple[int, str, str]]:
         if word and len(word) <= LONGEST:
             first = at - len(word)
             yield at, word.lower(), text[max(0, first - 2) : first]
+
+
+def with_spaces(text: str, places: Sequence[int]) -> str:
+    """The text with a space in each of those places."""
+    if not places:
+        return text
+    out = list(text)
+    for at in places:
+        out[at] = " "
+    return "".join(out)

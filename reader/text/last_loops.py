@@ -6,7 +6,10 @@ from __future__ import annotations
 
 import re
 
-OF_EACH = re.compile(
+from reader.text.sought import Sought
+
+OF_EACH = Sought(
+    ("loop of each", "lp of each"),
     r"(?P<told>\blast (?:loop|lp) of each) (?P<name>(?:s ?c|h ?d ?c|d ?c|tr ?c?|dtr|st|stitch)\b)"
     r"(?=,? (?:make|work|\d))",
     re.IGNORECASE,

@@ -7,7 +7,11 @@ from __future__ import annotations
 
 import re
 
-BOLD = re.compile(r"^[ \t>]*\*\*(?=\S)[^*\n]{1,80}?(?<=\S)\*\*(?=[ \t:.]*[^\s:.])", re.MULTILINE)
+from reader.text.sought import Sought
+
+BOLD = Sought(
+    ("**",), r"^[ \t>]*\*\*(?=\S)[^*\n]{1,80}?(?<=\S)\*\*(?=[ \t:.]*[^\s:.])", re.MULTILINE
+)
 """Bold at the start of a line is a label; in the middle of one it may be no more than weight."""
 BOLD_TOTAL = re.compile(
     r"\*\*(?P<words>[(\[=]? ?\d(?:(?!\b(?:in|next|rep)\b)[^*\n]){0,60}?)\*\*(?=[ \t.]*$)",
@@ -15,15 +19,16 @@ BOLD_TOTAL = re.compile(
 )
 """A total in bold at a line's end."""
 SLANTED = re.compile(r"(?<![*\\\w])\*(?=\S)(?P<words>[^*\n\\]{1,80}?)(?<=[^\s\\])\*(?![*\w])")
-HEAVY = re.compile(
-    r"(?<![\w=])=(?=[A-Za-z]|\d+(?:st|nd|rd|th|ST|ND|RD|TH)\b)(?P<words>[^=]{1,60}?)(?<=[\w.:)])=(?![\w=])"
+HEAVY = Sought(
+    ("=",),
+    r"(?<![\w=])=(?=[A-Za-z]|\d+(?:st|nd|rd|th|ST|ND|RD|TH)\b)(?P<words>[^=]{1,60}?)(?<=[\w.:)])=(?![\w=])",
 )
 """A printed book's heavy letters, as they are set between signs in plain text: "=2nd ROUND=:"."""
 PICTURE = re.compile(r"!\[[^\]\n]{0,200}\]\([^)\n]{0,300}\)")
-QUOTED = re.compile(r"^>+(?=[ \n]|$)", re.MULTILINE)
+QUOTED = Sought((">",), r"^>+(?=[ \n]|$)", re.MULTILINE)
 """The mark of a quoted line."""
 LIST_AFTER = re.compile(
-    r"(?<=\d),(?=\s*[\(\[]\s*[\d.]+(?:''|\"|cm)?(?:\s*[,;/]\s*[\d.]+(?:''|\"|cm)?)+\s*[\)\]])"
+    r",(?<=\d,)(?=\s*[\(\[]\s*[\d.]+(?:''|\"|cm)?(?:\s*[,;/]\s*[\d.]+(?:''|\"|cm)?)+\s*[\)\]])"
 )
 """The comma before the other sizes: "82, (92, 100, 110)"."""
 

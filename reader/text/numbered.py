@@ -34,7 +34,7 @@ LEAST = 3
 
 def numbered(text: str) -> str:
     """The text with the mark behind each row's number put in, where its lines count on from 1."""
-    if _counts_on(DASHED, text):
+    if (" - " in text or " — " in text) and _counts_on(DASHED, text):
         text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
     if _counts_on(BARE, text):
         text = NAMED.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
@@ -74,6 +74,8 @@ def _no_ranges(text: str) -> str:
     """The text with a colon for the dash of "Rnd 7 - 36 in back loops", where the next line begins
     with row 8: the number behind it is a total.
     """
+    if " -" not in text and " —" not in text:
+        return text
     out = list(text)
     for one, after in pairwise(LABELLED.finditer(text)):
         if one["last"] is None or one["end"] or not one["gap"]:

@@ -7,7 +7,12 @@ from __future__ import annotations
 import re
 from itertools import pairwise
 
-PAGE = re.compile(r"©|\(c\)|c(?<!\wc)opyright\b|p(?<!\wp)(?:age |g\.? ?)\d|\d of \d|www\.\w|https?://")
+from reader.text.sought import Sought
+
+PAGE = Sought(
+    ("©", "(c)", "copyright", "page ", "pg", " of ", "www.", "http"),
+    r"©|\(c\)|c(?<!\wc)opyright\b|p(?<!\wp)(?:age |g\.? ?)\d|\d of \d|www\.\w|https?://",
+)
 """What a line at the head or foot of a page has in it, in small letters."""
 HEAD_WITH_NUMBER = re.compile(
     r"^[ ]*(?!(?:rnd|round|row|rd|r)\b)[A-Za-z][^\d\n]{3,60}?[ ]{3,}\d{1,3}[ ]*$"
@@ -15,6 +20,7 @@ HEAD_WITH_NUMBER = re.compile(
     re.IGNORECASE,
 )
 """A title with a page's number far behind it, or far before it."""
+GAP = "   "
 NUMBER_ALONE = re.compile(r"[ ]*[-\[–—]?[ ]*(?P<n>\d{1,3})[ ]*(?:/ ?\d{1,3})?[ ]*[-\]–—]?[ ]*")
 SURELY = re.compile(r"\W*page \d+(?: (?:of|/) \d+)?\b(?![,;])[^,;]{0,50}$", re.IGNORECASE)
 """A line that is a page's number and nothing of the work."""
@@ -26,7 +32,7 @@ ENDED = re.compile(r"[.;:!?)\]][\"'*]*\s*$")
 def without_page_lines(text: str) -> str:
     """The text without them; the title at its top stays."""
     lines = text.split("\n")
-    dropped = _repeated(lines) | _counted(lines)
+    dropped = _repeated(text, lines) | _counted(lines)
     if not dropped:
         return text
     starts = [0]
@@ -44,12 +50,14 @@ def _bare(line: str) -> str:
     return re.sub(r"\d+", "", line).strip().lower()
 
 
-def _repeated(lines: list[str]) -> set[int]:
+def _repeated(text: str, lines: list[str]) -> set[int]:
     """Titles and addresses that stand more than once, but for their numbers."""
+    if not (PAGE.may_stand(text) or GAP in text):
+        return set()
     found = [
         at
         for at, line in enumerate(lines)
-        if PAGE.search(line.lower()) or HEAD_WITH_NUMBER.fullmatch(line)
+        if PAGE.shape.search(line.lower()) or (GAP in line and HEAD_WITH_NUMBER.fullmatch(line))
     ]
     bare = [_bare(lines[at]) for at in found]
     many = {one for one in bare if one and bare.count(one) > 1}

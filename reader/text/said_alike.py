@@ -6,9 +6,12 @@ from __future__ import annotations
 
 import re
 
+from reader.text.sought import Sought
+
 _ROWS = r"(?:rows?|rnds?|rounds?)"
 _NTH = r"\d+(?:st|nd|rd|th|d)"
-ALIKE = re.compile(
+ALIKE = Sought(
+    (" is ", " are "),
     rf"(?P<label>\b{_NTH}(?:(?:, | and |, and | & | to )(?:the )?{_NTH})* {_ROWS}"
     rf"|\b{_ROWS} \d+(?:(?:, | and |, and | & |-| to )\d+)*)"
     r"(?P<verb> (?:is|are)(?: all| both)?(?: to be)?(?: (?:worked|made|done|knitted|crocheted))?"

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.terms.numbers import SPELLED, word_number
+from reader.text.sought import Sought
 
 ENTRY = re.compile(r"#+ [\w][\w -]{0,30}: ")
 """One thing said of the file: a name, a colon, its value."""
@@ -48,7 +49,8 @@ def with_ones(text: str) -> str:
     return TEN.sub("in", ELL_DIGIT.sub("1", OHS.sub("0", ELL.sub("1", text))))
 
 
-LIGATURES = re.compile(
+LIGATURES = Sought(
+    ("fi ", "ti "),
     r"\b(?P<first>[Ff]i|ti|ffi) (?P<rest>(?<=[Ff]i )[a-z]+|(?<=ti )(?:mes?|ght\w*|ll|ps?|tch\w*)"
     r"|(?<=ffi )[a-z]+)\b"
 )
@@ -83,7 +85,8 @@ def without_front_matter(text: str) -> str:
     return "\n".join([" " * len(line) for line in lines[:top]] + lines[top:])
 
 
-MULTIPLE = re.compile(
+MULTIPLE = Sought(
+    ("multiple",),
     r"\b(?:ch|chain|cast on|co) (?:a |in |any )?multiples? of [^.;:\n]{1,60}[.;:]\s*"
     r"(?:(?:sample|example|for example|e\.g\.|i used|mine is|mine was|shown)[:,]?\s*)"
     r"(?=ch|cast|co)",
@@ -92,7 +95,8 @@ MULTIPLE = re.compile(
 """How many chains any width takes, before those of this piece."""
 
 
-ANY_NUMBER = re.compile(
+ANY_NUMBER = Sought(
+    ("number", "multiple"),
     r"\b(?P<verb>cast on|set up)\s+(?:any|an?|some)\s+(?:(?:even|odd|uneven|certain)\s+)?"
     r"(?:number|multiple)\b[^.;:]{0,80}[.;:,]\s*(?:(?:say|for instance|for example|e\.g\.|here)"
     rf",?\s+(?P<said>\d+|{SPELLED})\b|(?P<n>\d+|{SPELLED})(?:\s+stitches|\s+sts|\s+loops)?\s+"

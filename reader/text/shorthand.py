@@ -6,6 +6,8 @@ from __future__ import annotations
 
 import re
 
+from reader.text.sought import Sought
+
 _STITCH = r"(?:sc|inc|in|dec|hdc|dc|tr|htr|sts?|ch)"
 BARE_TIMES = re.compile(
     rf"(?P<body>[(\[](?=[^()\[\]\n]*\b\d*{_STITCH}\b)[^()\[\]\n]+[)\]]) (?P<times>\d{{1,2}})"
@@ -13,11 +15,13 @@ BARE_TIMES = re.compile(
     r"|\s*(?:—|--?>?|=)\s*\d{1,4}\s*(?:[a-z]{1,8})?\s*(?:[.\n]|$))",
     re.IGNORECASE,
 )
-
-
-ON_OFF = re.compile(r"\b(?P<what>[CB])/O\b(?=[ ]|$)|\b(?P<low>[cb])/o\b(?=[ ]|$)", re.MULTILINE)
+NUMBER_BETWEEN = re.compile(r"[)\]] \d{1,2}\s*[(\[<{—=-]")
+"""Without this no such number stands in a text; sooner found than all of BARE_TIMES."""
+ON_OFF = Sought(
+    ("/o",), r"\b(?P<what>[CB])/O\b(?=[ ]|$)|\b(?P<low>[cb])/o\b(?=[ ]|$)", re.MULTILINE
+)
 """Short for cast on and bind off: "C/O 42 sts"."""
-RPT = re.compile(r"\brpt\b", re.IGNORECASE)
+RPT = Sought(("rpt",), r"\brpt\b", re.IGNORECASE)
 """Short for repeat, as some write it."""
 
 
@@ -26,4 +30,6 @@ def with_times(text: str) -> str:
     "Co".
     """
     text = ON_OFF.sub(lambda found: f"{found['what'] or found['low']}o ", RPT.sub("rep", text))
+    if not NUMBER_BETWEEN.search(text):
+        return text
     return BARE_TIMES.sub(lambda found: f"{found['body']}x{found['times']}", text)

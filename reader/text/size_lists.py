@@ -8,22 +8,26 @@ from __future__ import annotations
 import re
 
 from reader.terms.numbers import SPELLED, word_number
+from reader.text.sought import Sought
 
 _LIST = r"\s*\d+(?:\s*[,;:/]\s*(?:\d+|-))*\s*"
-ANGLED = re.compile(rf"(?<=\d)(?P<gap>\s?)[<{{](?P<list>{_LIST})[>}}](?!\s*\()")
-INNER = re.compile(rf"(?<=[\)\]])(?P<gap>\s*)\[(?P<first>\s*\d+\s*)\((?P<list>{_LIST})\)\s*\]")
+ANGLED = Sought(("<", "{"), rf"(?<=\d)(?P<gap>\s?)[<{{](?P<list>{_LIST})[>}}](?!\s*\()")
+INNER = Sought(
+    ("[",), rf"(?<=[\)\]])(?P<gap>\s*)\[(?P<first>\s*\d+\s*)\((?P<list>{_LIST})\)\s*\]"
+)
 
 
-SEMICOLONS = re.compile(r"\d+(?:;\s?\d+)+(?=\s*(?:sts?|stitches|rows|rounds|times)\b)")
+SEMICOLONS = Sought((";",), r"\d+(?:;\s?\d+)+(?=\s*(?:sts?|stitches|rows|rounds|times)\b)")
 
 
 BRACES = re.compile(r"\{(?=\s*\d)(?P<body>[^{}\n]{1,60})\}")
 """A total between braces: "{10 (11, 12) dc}"."""
 MISSING = re.compile(
-    r"(?:(?<=[.;,\[(]\s)|(?<=[\[(]))[-—](?=\s*\((?:\s*(?:-|—|\d+)\s*,)*\s*(?:-|—|\d+)\s*\)"
+    r"[-—](?:(?<=[.;,\[(]\s[-—])|(?<=[\[(][-—]))(?=\s*\((?:\s*(?:-|—|\d+)\s*,)*\s*(?:-|—|\d+)\s*\)"
     r"\s*(?:sts?|stitches|sc|dc|hdc|tr)\b)"
 )
 """A dash for the first size in a list of totals: it does not work this row."""
+DASH_LAST = re.compile(r"[-—]\s*[,)]")
 DASHED = re.compile(r"(?<=[(,])\s*(?P<dash>[-—])\s*(?=[,)])")
 
 
@@ -33,11 +37,16 @@ SPELLED_LIST = re.compile(
     re.IGNORECASE,
 )
 """Numbers in words, those of the further sizes in a bracket."""
+WORDS_FIRST = re.compile(rf"[(\[]\s*{_IN_WORDS}", re.IGNORECASE)
 IN_WORDS = re.compile(rf"\b{_IN_WORDS}\b", re.IGNORECASE)
-PIPES = re.compile(r"(?<=\d)(?P<gap> ?)\|(?= ?\d+(?: ?\|| ?(?:sts?|stitches|rows|rounds|times)\b))")
+PIPES = Sought(
+    ("|",),
+    r"(?<=\d)(?P<gap> ?)\|(?= ?\d+(?: ?\|| ?(?:sts?|stitches|rows|rounds|times)\b))",
+)
 """Sizes parted by upright strokes: "60 | 64 | 68 sts"."""
 _SIZE = r"\d+(?: ?[½¼¾⅓⅔⅛⅜⅝⅞])?"
 _BRACKETED = rf"[(\[]\s*{_SIZE}(?:\s*[,:/-]\s*{_SIZE})*\s*[)\]]"
+LIST_THEN_LIST = re.compile(r"[)\]]\s*[;/:]\s*\d")
 GROUPS = re.compile(
     rf"(?P<first>(?<![\d/]){_SIZE}\s?{_BRACKETED})(?P<between>\s*[;/:]\s*)"
     rf"(?P<second>{_SIZE}\s?{_BRACKETED}|{_SIZE}(?:,\s*{_SIZE})+(?!\d))"
@@ -46,6 +55,8 @@ GROUPS = re.compile(
 
 
 _LETTER = r"(?:\d?X{0,3}[SL]|M|\d?X+L)"
+LETTER_BESIDE = re.compile(r"[SMLf](?:(?<=[SML])(?:\s?\)|[:=])|(?<=f)or [\dXSML])")
+"""Without a letter so no list of them stands in a text; sooner found than all of LETTERED."""
 LETTERED = re.compile(
     rf"(?<![\d.])(?:\d+ ?\(\s?{_LETTER}\s?\)|\d+ for {_LETTER}|{_LETTER}[:=] ?\d+)"
     rf"(?:(?:\s*[,;/]\s*|\s+)(?:and |or )?"
@@ -60,7 +71,7 @@ def letters_told(text: str) -> tuple[str, ...]:
     """The letters of the sizes in the first list that names them beside its numbers; () where none
     does.
     """
-    found = LETTERED.search(text)
+    found = LETTERED.search(text) if LETTER_BESIDE.search(text) else None
     return tuple(re.findall(_LETTER, re.sub(r"for", "", found.group()))) if found else ()
 
 
@@ -95,16 +106,20 @@ def _in_figures(found: re.Match[str]) -> str:
 
 def with_usual_brackets(text: str) -> str:
     """The text with such lists put right; any text goes in, its length stays."""
-    text = LETTERED.sub(_unlettered, text)
-    text = SPELLED_LIST.sub(_in_figures, text)
+    # Each shape that is dear to look for has a cheap sign, without which it does not stand.
+    if LETTER_BESIDE.search(text):
+        text = LETTERED.sub(_unlettered, text)
+    if WORDS_FIRST.search(text):
+        text = SPELLED_LIST.sub(_in_figures, text)
     text = PIPES.sub(lambda m: f"{m['gap']}/", text)
     text = BRACES.sub(lambda m: f"[{m['body']}]", text)
     text = MISSING.sub("0", text)
-    text = DASHED.sub(lambda m: m.group().replace(m["dash"], "0"), text)
+    if DASH_LAST.search(text):
+        text = DASHED.sub(lambda m: m.group().replace(m["dash"], "0"), text)
     text = SEMICOLONS.sub(lambda m: m.group().replace(";", ","), text)
     text = ANGLED.sub(lambda m: f"{m['gap']}({m['list']})", text)
     text = INNER.sub(_flat, text)
-    return GROUPS.sub(_one_list, text)
+    return GROUPS.sub(_one_list, text) if LIST_THEN_LIST.search(text) else text
 
 
 def _flat(found: re.Match[str]) -> str:

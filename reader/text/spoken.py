@@ -8,7 +8,7 @@ import re
 
 from reader.terms.numbers import SPELLED, word_number
 
-MARKS = re.compile(r"[.,;:()\[\]*]")
+MARKS = ".,;:()[]*"
 FEWEST_WORDS = 40
 MOST_MARKS = 0.01
 """Marks for each word of a text that was spoken; written patterns have several in each row."""
@@ -41,7 +41,7 @@ EACH_ROUND = re.compile(
 def punctuated(text: str) -> str:
     """The text with its rows marked, where it was spoken; any other text as it is."""
     words = len(text.split())
-    if words < FEWEST_WORDS or len(MARKS.findall(text)) > MOST_MARKS * words + 4:
+    if words < FEWEST_WORDS or sum(map(text.count, MARKS)) > MOST_MARKS * words + 4:
         return text
     labels = _labels(text)
     if len(labels) < LEAST:

@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from string import ascii_lowercase
 
-from reader.text.dots import short_words
+from reader.text.dots import short_words, with_spaces
 
 SHORT = frozenset(ascii_lowercase) | frozenset(
     ["kn", "pl", "st", "sts", "stitch", "tog", "rep", "rem", "beg", "inc", "incs", "dec", "decs",
@@ -51,17 +51,17 @@ SPACE = re.compile(r"[^\S\n]*\n?[^\S\n]*")
 
 def without_stops(text: str) -> str:
     """The text with the stops of abbreviations turned to spaces; those that end a sentence stay."""
-    out = list(text)
+    places = []
     for at, word, before in short_words(text):
         short = word in SHORT or (word == "in" and INCHES.match(before))
         if not short or before[-1:] in ("'", ".") or LETTER_NEXT.match(text, at + 1):
             continue
         if _goes_on(text, word, at + 1):
-            out[at] = " "
+            places.append(at)
     for found in LETTERS.finditer(text):
         if not NEXT_ROW.match(text, found.end()):
-            out[found.end() - 1] = " "
-    return "".join(out)
+            places.append(found.end() - 1)
+    return with_spaces(text, places)
 
 
 def _goes_on(text: str, word: str, at: int) -> bool:

@@ -6,15 +6,17 @@ from __future__ import annotations
 
 import re
 
-from reader.text.dots import short_words
+from reader.text.dots import short_words, with_spaces
+from reader.text.sought import Sought
 
 LETTERS = frozenset(
     {"dc", "sc", "hdc", "htr", "dtr", "ttr", "ss", "psso", "yo", "yrn", "yon", "yfwd", "wfwd",
      "skp", "skpo", "ssk", "sk", "mb", "tbl", "rs", "ws", "sd", "ld", "mc", "cc"}
 )  # fmt: skip
 """Abbreviations that older books write with a full stop behind each letter."""
+LETTERS_STOPPED = re.compile(r"\. ?[A-Za-z]\.")
 DOTTED = re.compile(r"(?<![\w.])(?:[A-Za-z]\. ?){2,4}(?![A-Za-z]\b)")
-ST_ST = re.compile(r"\bst\. ?st\.", re.IGNORECASE)
+ST_ST = Sought(("st. st.", "st.st."), r"\bst\. ?st\.", re.IGNORECASE)
 _GOES_ON = r"\s*(?:\((?![A-Z][a-z]+ \w)|[a-z†,;:\])/]|\*(?!\s?[A-Z])|—|-+\s?[a-z0-9*(])"
 _NUMBER = r"\s*\d+(?!\d*(?:st|nd|rd|th|d)\b)(?!\d|[.):])"
 GOES_ON = re.compile(_GOES_ON)
@@ -37,16 +39,16 @@ ENDS = re.compile(r"\s*(?:[A-Z]|$)")
 def undotted(text: str) -> str:
     """The text without them; a full stop that may end a sentence stays, at the same place."""
     text = ST_ST.sub(lambda m: "st st".ljust(len(m.group())), text)
-    text = DOTTED.sub(_joined, text)
-    out = list(text)
+    text = DOTTED.sub(_joined, text) if LETTERS_STOPPED.search(text) else text
+    found = []
     for at, word, before in short_words(text):
         if before[-1:].isalnum() or before[-1:] in ("_", "."):
             continue
         in_figures = word in BEFORE_FIGURES
         behind = GOES_ON_IN_FIGURES if in_figures else GOES_ON
         if (in_figures or word in SHORT) and behind.match(text, at + 1):
-            out[at] = " "
-    return "".join(out)
+            found.append(at)
+    return with_spaces(text, found)
 
 
 def _joined(found: re.Match[str]) -> str:
