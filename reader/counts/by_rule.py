@@ -19,6 +19,7 @@ from reader.counts.evenly import evenly
 from reader.counts.evens import Evens
 from reader.counts.growth import run_through, steps_of
 from reader.counts.gusset import told_behind, whole_of_part
+from reader.counts.halved import halve
 from reader.counts.last_row import changed_in_last
 from reader.counts.ledger import Ledger
 from reader.counts.listed import ask_of_list
@@ -258,6 +259,8 @@ def _by_kind(
         turns(ledger, row, rule)
     elif rule.kind in ("even", "fabric"):
         evenly(ledger, row, rule)
+    elif rule.kind == "halve":
+        halve(ledger, row, rule)
     elif rule.kind == "grow":
         grow(ledger, row, rule, upto)
     else:

@@ -86,7 +86,8 @@ def begins(nodes: tuple[Node, ...]) -> bool:
 
 
 ADDED = re.compile(
-    r"\b(?:at (?:beg|end|each)|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking) up"
+    r"\b(?:at (?:the )?(?:beg|end|each|start)|\d+ (?:more|extra|additional|new) (?:sts|stitches)"
+    r"|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking) up"
     r"|instep|above|opening|join again|holders?|safety pin|waste yarn|spare needle|in their place"
     r"|to replace|underarms?)\b",
     re.IGNORECASE,

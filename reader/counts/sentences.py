@@ -15,15 +15,18 @@ from reader.pattern.rules import find_rule
 from reader.terms.numbers import SPELLED
 
 NEXT_SENTENCE = re.compile(
-    r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?(?=(?:(?:then|now)\s+)?"
+    r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?"
+    r"(?=(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
     r"(?:working on|working each|working both|work|continue|cont\b|bind\s+off|cast\s+o(?:ff|n)"
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
-    r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|\*\s*k|beg\s+with"
-    r"|pick\s+up|return\s\d|next\s+row|change\s+to|place|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
+    r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|beg\s+with"
+    r"|pick\s+up|return\s\d|next\s+row|\*\s*(?=[kp(\[])|change\s+to|place|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
     r"(?:sts|stitches)\s+(?:back\s+)?(?:from|on|off|to)\b)\b))",
     re.IGNORECASE,
 )
+NEXT_LIST = re.compile(r"(?<=[.])\s+(?=[(\[]\s*[kp]\s?\d|k\s?\d|p\s?\d)", re.IGNORECASE)
+"""In running words, where the list of the next row begins."""
 TURNED = re.compile(
     r"\bturn(?: work| the work| again| round)?\s*[;,:.]\s*(?:and\s+|then\s+)*"
     r"(?=(?:slip|sl|knit|k|purl|pearl|p|work|s)\b\.?\s*(?:\d|one|two|three|four|five|six|seven|eight"
@@ -52,6 +55,8 @@ BY_TURNS = re.compile(
 """Behind rows told by turns, how often: they are no two rows."""
 
 
+IN_BRACKETS = re.compile(r"\([^()]{1,300}\)")
+"""What a bracket holds is told in passing: no row begins in it."""
 FULL_STOP = re.compile(r"(?<=[a-z)\d])\.\s+(?=[A-Z])")
 
 
@@ -134,11 +139,14 @@ THIS_AGAIN = re.compile(
 def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     """The row cut at sentences that begin a new instruction; only the first keeps the label."""
     words = text[row.start : row.end]
+    inner = [found.span() for found in IN_BRACKETS.finditer(words)]
     cuts = [
         found.end()
         for found in NEXT_SENTENCE.finditer(words)
         if not _names_needle(words, found.start())
     ]
+    if row.mark is None:
+        cuts = sorted({*cuts, *(found.end() for found in NEXT_LIST.finditer(words))})
     if row.mark is not None and row.mark.numbers:
         inside = [found.span() for found in THIS_AGAIN.finditer(words)]
         cuts = [cut for cut in cuts if not any(a <= cut <= b + 4 for a, b in inside)]
@@ -147,7 +155,7 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
         own = FULL_STOP.search(words)
         cuts = sorted({*cuts, own.end()}) if own and own.end() < len(words) else cuts
     mark, running = _told_apart(row.mark, _runs_on(words), cuts[0] if cuts else len(words))
-    cuts = sorted({*cuts, *running})
+    cuts = [cut for cut in sorted({*cuts, *running}) if not any(a < cut < b for a, b in inner)]
     turns = [found.end() for found in TURNED.finditer(words)]
     if row.mark is None and turns and len(TURN.findall(words)) > 1:
         cuts = sorted({*cuts, *turns})

@@ -112,7 +112,8 @@ def change_once(words: str, one_row: bool = False) -> tuple[int, bool]:
         return 0, False
     which = IN_THE_LAST.search(found.group("where"))
     at_ends = one_row and (BOTH_ENDS.search(found.group()) or ONE_SPOT.search(found.group()))
-    told = found.group("n") is not None and (which or SPREAD.search(found.group("where")))
+    spread = SPREAD.search(found.group("where")) or words[: found.start()].endswith("evenly ")
+    told = found.group("n") is not None and (which or spread)
     if not told and not at_ends:
         return 0, False
     number = int((found.group("n") or "1")[:4]) * (2 if BOTH_ENDS.search(found.group()) else 1)

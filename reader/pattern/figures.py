@@ -9,7 +9,7 @@ import re
 from reader.terms.numbers import ORDINALS, SPELLED, TENS, UNITS, word_number
 
 PIECE = re.compile(
-    r"(?P<space>\s\s+|[^\S ])|\b(?=[\daefnost])(?:"
+    r"(?P<space>\s\s+|[^\S ])|(?<= )(?P<also>&)(?= )|\b(?=[\daefnost])(?:"
     r"(?P<sizes>\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/—-]\s*[\d—-]+)*\s*[)\]]"
     r"(?:\s*\d*\s*[(\[]\s*[\d—-]+(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*[\d—-]+)*\s*[)\]])*"
     r"|\d+(?:\s?[-,]\s?\d+)+(?=\s+(?:sts?|stitches|rows|rounds|times)\b)"
@@ -23,7 +23,7 @@ that these begin with are looked for first, since most words have others.
 """
 
 
-PARTED = re.compile(r"\s\s|[^\S ]|\d\s*[(\[]|\d\s?[-,/:—]\s?\d")
+PARTED = re.compile(r"\s\s|[^\S ]|&|\d\s*[(\[]|\d\s?[-,/:—]\s?\d")
 WORD = re.compile(r"[a-z]+")
 NUMBERS = frozenset([*UNITS, *TENS, *ORDINALS, "hundred"])
 """Words without these, and without white space or numbers beside each other, stay as they are."""
@@ -68,6 +68,8 @@ def _of_size(found: re.Match[str], size: int, sizes: int) -> str:
 def _in_figures(found: re.Match[str]) -> str:
     if found.group("space"):
         return " "
+    if found.group("also"):
+        return "and"
     if found.group("number"):
         return str(word_number(found.group()) or 0)
     *tens, last = re.split(r"[\s-]+", found.group().lower())

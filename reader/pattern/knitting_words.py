@@ -176,14 +176,12 @@ def _twice_into(cur: Cursor, start: int) -> Node | None:
     if not cur.accept("knit", "k", "purl", "p", "pearl", "work"):
         return None
     cur.accept("1", "one")
-    front = cur.accept(
-        "in front and back of", "into front and back of", "in the front and back of",
-        "into the front and back of", "in back and front of", "into back and front of",
-        "into the front and then into the back of", "into the back and front of",
-        "in f&b of", "into f&b of", "in f & b of", "into f & b of", "in f and b of",
-        "into f and b of", "in fb of", "into fb of", "f&b of",
-        "through the front and back of", "in both front and back of", "front and back of",
-    )  # fmt: skip
+    front = _front_and_back(cur)
+    if front and cur.accept("each", "every") and cur.low() in (*NOUNS, "one"):
+        cur.at += 1
+        stitch = stitch_named("kfb", cur.book.craft)
+        place = Place(Where.EACH, cur.span(start))
+        return Work(cur.span(start), cur.said(start), stitch, None, place) if stitch else None
     each = _of_each(cur) if front else None
     if each is not None:
         stitch = stitch_named("kfb", cur.book.craft)
@@ -205,6 +203,27 @@ def _twice_into(cur: Cursor, start: int) -> Node | None:
     place = found or Place(Where.NEXT, cur.span(start))
     stitch = stitch_named("kfb", cur.book.craft)
     return Work(cur.span(start), cur.said(start), stitch, None, place) if stitch else None
+
+
+BOTH_LOOPS = (
+    "front and back", "front & back", "front and then back", "front then back", "back and front",
+    "front and then the back", "front and then into the back", "front and then in the back",
+    "front and the back", "front and into the back", "front and in the back", "back and the front",
+    "front and back loop", "front and back loops", "f&b", "f & b", "f and b", "fb",
+)
+
+
+def _front_and_back(cur: Cursor) -> bool:
+    """Takes "into the front and back of": both loops of a stitch."""
+    at = cur.at
+    cur.accept("in", "into", "through", "thru")
+    cur.accept("both", "the")
+    cur.accept("the")
+    if cur.accept(*BOTH_LOOPS) and cur.accept("of the same", "of"):
+        cur.accept("the")
+        return True
+    cur.at = at
+    return False
 
 
 def _of_each(cur: Cursor) -> Num | None:

@@ -38,6 +38,11 @@ SHAPES = tuple(
     )
 )
 
+CHANGING = re.compile(
+    rf"(?:inc|dec|increase|decrease)\.?\s(?P<what>rounds?|rnds?|rds?|rows?)\s?{_NUMBERS}{_BRACKET}"
+    r"\s?(?P<end>[:—])(?=\s)", re.IGNORECASE
+)
+"""Inside a paragraph too: "Decrease round 2: ..."."""
 _LEAD = r"(?:(?:now|then|next|so|and|ok|okay|right),?\s+)*(?:in|for|on)\s+"
 _DOES = (
     r"(?:(?:we|you)(?:'ll| will)?\s+(?!have|need|should|can|may|see|start with)"

@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
-from reader.pattern.label_forms import MARKED, counts_on, led, other_form
+from reader.pattern.label_forms import CHANGING, MARKED, counts_on, led, other_form
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
@@ -65,8 +65,8 @@ BARE = re.compile(
     r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?(?P<end>[.)]|:)\s+(?=\S)"
 )
 NAMED = re.compile(
-    rf"(?<![\w-])(?P<name>next|following|last|foundation|base|set-?up|inc|increase|dec"
-    rf"|decrease|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>(?:\d+|{_WORD})\s+)?"
+    rf"(?<![\w-])(?P<name>next|following|last|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc|increase|dec"
+    rf"|decrease)|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>(?:\d+|{_WORD})\s+)?"
     rf"(?P<what>{_ROUND})\b(?P<side>{_SIDE}){_AIM}(?:{_END}|{_LOOSE})",
     re.IGNORECASE,
 )
@@ -228,7 +228,7 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     dashed = DASHED.match(text, start) if line_start else None
     if dashed:
         return _numbered(dashed, start)
-    marked = other_form(text, start) if line_start else None
+    marked = other_form(text, start) if line_start else CHANGING.match(text, start)
     if marked:
         return _numbered(marked, start, _side(marked["side"] or ""))
     unmarked = ROW_BARE.match(text, start) if line_start else None

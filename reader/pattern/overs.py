@@ -104,7 +104,7 @@ def _over(cur: Cursor, start: int) -> Node | None:
         number = cur.number()
         cur.at += 2
         return worked(cur, start, "yo", number)
-    if cur.low() not in ("o", "over") or cur.low(-1) not in (*STOPS, "", "*", "and"):
+    if cur.low() not in ("o", "over") or cur.low(-1) not in (*STOPS, "", "*", "and", "with"):
         return None
     cur.at += 1
     number = how_many(cur)

@@ -20,8 +20,10 @@ from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.all_capitals import as_sentences
+from reader.text.announced import unannounced
 from reader.text.blank_lines import without_blank_lines
 from reader.text.bullets import unbulleted
+from reader.text.cast_ons import cast_ons
 from reader.text.chain_spaces import chains_first
 from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
@@ -29,6 +31,7 @@ from reader.text.crosses import starred
 from reader.text.foundations import with_chain
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
+from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.numbered import numbered
 from reader.text.page_lines import without_page_lines
@@ -341,10 +344,11 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = with_times(without_multiples(plain))
     plain = starred(with_chain(numbered(punctuated(plain))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))
-    plain = needles_in_rounds(needles_as_rows(undotted(plain)))
+    plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = ribs_named(without_part_nouns(without_asides(without_stops(plain))))
+        plain = unannounced(on_lines(plain))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     sizes = letters_told(source.text) or sizes_named(plain)
     plain = in_brackets(plain, len(sizes))

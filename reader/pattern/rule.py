@@ -10,7 +10,8 @@ class Rule:
     """What a row's words ask for by rule.
 
     kind: "last" (the last `rows` rows again), "rows" (rows first to last again), "same" (as row
-    `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew). times: how often
+    `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew), "halve"
+    (two together, over and over). times: how often
     more, None for open. goal: a stitch number to stop at.
     paced: as the last change, of that sign (0: of either), in every how manieth row.
     in_all: the rows worked already are among the times.

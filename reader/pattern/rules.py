@@ -17,6 +17,7 @@ from reader.pattern.changes import (
 from reader.pattern.fabric_rules import in_fabric, ridges, work_even
 from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
+from reader.pattern.halving import halved
 from reader.pattern.layers import layers_joined
 from reader.pattern.rows_again import (
     by_section,
@@ -102,6 +103,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or (odd_and_even(words) if rows else None)
         or (rows_again(words) if rows else None)
         or (work_even(words) if labelled else None)
+        or halved(words)
         or layers_joined(words)
         or in_fabric(words)
         or (_even(words) if rows else None)

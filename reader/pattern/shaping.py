@@ -16,9 +16,9 @@ LOOK = 16
 """Tokens that are looked at for the words of a rule."""
 WORDS = (
     "inc", "increase", "increasing", "incs", "dec", "decrease", "decreasing", "widen", "narrow",
-    "widening", "narrowing",
+    "widening", "narrowing", "inc'ing", "dec'ing",
 )  # fmt: skip
-GAIN = ("inc", "increase", "increasing", "incs", "widen", "widening")
+GAIN = ("inc", "increase", "increasing", "incs", "widen", "widening", "inc'ing")
 ONE_OF_MANY = ("increase", "decrease")
 MANY = ("incs", "decs", "increases", "decreases")
 SPOTS = re.compile(
@@ -65,7 +65,25 @@ def _words(cur: Cursor) -> tuple[list[str], int]:
 def find_shape(cur: Cursor, start: int) -> Shape | None:
     """The shaping rule that stands here, taken; None when the words are a stitch or something else.
     """
-    return _so_often(cur, start) or _by_rule(cur, start)
+    return _doubled(cur, start) or _so_often(cur, start) or _by_rule(cur, start)
+
+
+DOUBLES = tuple(
+    f"{verb} the {number}of {sts}"
+    for verb in ("double", "doubling", "to double")
+    for number in ("number ", "amount ", "total ")
+    for sts in ("sts", "stitches", "the sts", "the stitches")
+)
+
+
+def _doubled(cur: Cursor, start: int) -> Shape | None:
+    """ "Double the number of stitches by knitting into front and back of each": one more in each.
+    """
+    if cur.book.craft is not Craft.KNITTING or not cur.accept(*DOUBLES):
+        return None
+    while not cur.done() and cur.low() not in (";", "."):
+        cur.at += 1
+    return Shape(cur.span(start), cur.said(start), 1, ONE, every=1)
 
 
 def _by_rule(cur: Cursor, start: int) -> Shape | None:

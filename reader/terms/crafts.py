@@ -14,8 +14,8 @@ class Terms(Enum):
 
 
 KNITTING_WORDS = (
-    r"\b(?:cast(?:ing)? on\b|co ?\d|bind off\b|cast off\b|bo\b|purl|knit (?!and crochet)|"
-    r"k\d|p\d|k \d|p \d|k2tog|ssk\b|skp\b|needles?\b(?! in yarn)|st st\b|"
+    r"\b(?:cast(?:ing)?[ -]?on\b|c[/.]?o\.? *\d|bind off\b|cast off\b|bo\b|purl|"
+    r"knit (?!and crochet)|k\d|p\d|k \d|p \d|k2tog|ssk\b|skp\b|needles?\b(?! in yarn)|st st\b|"
     r"stockinette|stocking st|garter|rib\b|yo\b|kfb\b|m1\b)"
 )
 """Words of knitting, in small letters; each find is one vote. Common practice, no source."""

@@ -24,12 +24,31 @@ SHADE = re.compile(r"\b(?:Lt|Dk|Med)\.?(?=\s+[A-Z][a-z])")
 FOR_ALL = re.compile(r"\(\s*(?:for\s+)?all\s+sizes\s*\)", re.IGNORECASE)
 
 
+FABRIC_TOLD = re.compile(
+    r"(?P<name>\b(?:st|stitch|stockinette?|garter|seed|moss|ribb?(?:ing)?|stst|ss)\.?,?)"
+    r"(?P<told>\s*\((?:[^()*]{0,60}\b(?:rows?|rnds?|rounds?|alternate(?:ly)?)\b[^()*\d]{0,40}"
+    r"|[^()*\d]{0,30}\b(?:RS|right side|every)\b[^()*\d]{0,40})(?:[^()*]{0,60})\))",
+    re.IGNORECASE,
+)
+"""How a fabric is worked, told behind its name: "stocking stitch (knit 1 row, purl 1 row)"."""
+SHAPES = re.compile(
+    r"\b(?:inc|dec|cast|bind|bo\b|\d tog|beg|at each|row \d|rows? of)", re.IGNORECASE
+)
+
+
 def without_asides(text: str) -> str:
-    """The text without shades of colours, that look like stitches ("Lt. Navy"), and without "(all
-    sizes)"; length kept.
+    """The text without shades of colours, that look like stitches ("Lt. Navy"), without "(all
+    sizes)" and without what fabrics are; length kept.
     """
+    text = FABRIC_TOLD.sub(_only_named, text)
     text = SHADE.sub(lambda found: " " * len(found.group()), text)
     return FOR_ALL.sub(lambda found: _ended(found, text), text)
+
+
+def _only_named(found: re.Match[str]) -> str:
+    """The fabric's name; the whole where the bracket tells more than how it is worked."""
+    told = found["told"]
+    return found.group() if SHAPES.search(told) else found["name"] + " " * len(told)
 
 
 def _ended(found: re.Match[str], text: str) -> str:

@@ -127,6 +127,18 @@ def _flat(found: re.Match[str]) -> str:
     return flat + " " * (len(found.group()) - len(flat) - 1) + "]"
 
 
+DASHES = re.compile(
+    r"(?<![\d/.,])(?<!rows )(?<!rnds )(?<!rounds )(?P<first>\d+\s?[(\[]\s*)"
+    r"(?P<list>\d+(?:\s?[–—-]\s?\d+)+)(?=\s*[)\]])", re.IGNORECASE
+)
+"""Dashes between the further sizes: "6 (7-8)"; of three sizes no range."""
+
+
+def _with_commas(found: re.Match[str], sizes: int) -> str:
+    told = re.sub(r"[–—-]", ",", found["list"])
+    return found["first"] + told if told.count(",") == sizes - 2 else found.group()
+
+
 PARTED = re.compile(
     r"(?<![\d/.,:(–—-])(?<!\d[ ])(?P<before> ?)"
     r"(?P<list>\d{1,4}(?P<mark> ?[/:–—-] ?)\d{1,4}(?:(?P=mark)\d{1,4})*)"
@@ -142,6 +154,7 @@ def in_brackets(text: str, sizes: int) -> str:
     """
     if sizes < 2:
         return text
+    text = DASHES.sub(lambda found: _with_commas(found, sizes), text)
     return PARTED.sub(lambda found: _bracketed(found, sizes), text)
 
 

@@ -46,6 +46,8 @@ BEGINS_ROW = re.compile(
 NEXT_ROW = re.compile(rf"\s*(?:{BEGINS_ROW.pattern})", re.IGNORECASE)
 
 
+BEGINS_LIST = re.compile(r"\*|[(\[]\s*(?:\*|[kp]\s?\d)", re.IGNORECASE)
+"""Behind inches, what begins a row's list."""
 SPACE = re.compile(r"[^\S\n]*\n?[^\S\n]*")
 
 
@@ -82,5 +84,5 @@ def _goes_on(text: str, word: str, at: int) -> bool:
         glued = at < len(text) and text[at].isdigit()
         return not ends or glued or re.match(r"\d+ (?:more )?times?\b", rest) is not None
     if first in "([*":
-        return not ends
+        return not ends and not (word == "in" and BEGINS_LIST.match(rest))
     return first.isupper() and at < len(text) and text[at].isupper() and not ends

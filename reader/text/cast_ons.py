@@ -1,0 +1,37 @@
+"""Clean text -> the same text, length kept, with a cast on as most write it: "cast-on 31", "Caston
+31", "C.O. 31", "c/o 31", "Begin by casting on 31" and "Cast on: 31" read as "cast on 31"; how it is
+done, "(knitted cast on)", turned to spaces.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.terms.numbers import SPELLED
+
+_NUMBER = rf"(?=(?:\d|(?:{SPELLED})\b))"
+WRITTEN = re.compile(
+    r"\b(?:(?P<word>(?:(?:begin|start)(?:ning|ing)? (?:by|with) casting|cast)[ -]?on\b)"
+    r"(?:\s*[:=—-])?"
+    rf"|c\.\s?o\.|c/o)(?:\s+a total of)?\s+{_NUMBER}",
+    re.IGNORECASE,
+)
+MANNER = re.compile(
+    r"(?<=sts|.es)\.?\s*\((?![^()]*\d)(?:[^()]{0,60} )?cast[ -]?on\b[^()]{0,60}\)", re.IGNORECASE
+)
+"""In which way, behind the number: "CO 31 sts (knitted cast on)"."""
+
+
+def cast_ons(text: str) -> str:
+    """The text with such words put right; any text goes in, its length stays."""
+    return MANNER.sub(_spaces, WRITTEN.sub(_usual, text))
+
+
+def _usual(found: re.Match[str]) -> str:
+    told = "cast on" if found["word"] and len(found["word"]) > len("caston") else "co"
+    told = told.capitalize() if found.group()[0].isupper() else told
+    return told.ljust(len(found.group()))
+
+
+def _spaces(found: re.Match[str]) -> str:
+    return " " * len(found.group())
