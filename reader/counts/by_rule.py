@@ -181,6 +181,7 @@ AND_THEN = re.compile(
 def same(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: Evens) -> None:
     """ "Same as 4th row", "same as 13th and 14th rows", and what follows it."""
     then = AND_THEN.search(ledger.text, row.start, row.end)
+    then = then if then and ledger.text[row.start : then.start()].strip() else None
     if then and find_rule(ledger.text[then.end() : row.end], False):
         named(ledger, replace(row, end=then.start()), rule)
         _add_one(ledger, WrittenRow(None, then.end(), row.end), upto, evens)

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from reader.counts.endings import Worker
 from reader.counts.fabric import SPACE
-from reader.counts.openings import is_opening, wanted
+from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.tally import NOTHING, Need, Tally
-from reader.counts.walk import Walk
+from reader.counts.walk import Walk, any_space
 from reader.pattern.tree import Group, Node, Repeat, Skip, Where, Work
 from reader.terms.stitches import Kind
 
@@ -63,9 +64,10 @@ def last_part(
         work_all(node.body[:length], trial, NOTHING)
         over = (trial.walk.left or 0) - keep
         left_out = node.body[length]
-        if over > 0 and _rest_of_first(left_out, over, tally):
+        more = _part_of_next(node, left_out, over, tally)
+        if more:
             trial.walk.take(over)
-            trial.make(over, tally.runs[0].name)
+            trial.make(over, more)
             tally.walk = trial.walk
             return trial
         grouped = isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP
@@ -96,6 +98,30 @@ def _gone_over(
     return trial.walk.passed - passed
 
 
+IN_PATTERN = re.compile(r"\bin (?:the )?patt(?:ern)?\b|\bas established\b", re.IGNORECASE)
+
+
+def _part_of_next(node: Repeat, left_out: Node, over: int, tally: Tally) -> str:
+    """The stitch of which so many end the row, as a part of what would come next in the pass; ""
+    where none does: "ending in pattern" says so, or the rest of what the round began with is there.
+    """
+    if over > 0 and _rest_of_first(left_out, over, tally):
+        return tally.runs[0].name
+    if isinstance(left_out, Work) and IN_PATTERN.search(node.words) and _part_of(left_out, over):
+        return left_out.stitch.name
+    return ""
+
+
+def _part_of(node: Node, over: int) -> bool:
+    """Whether what is left are the first of several plain stitches side by side."""
+    if not isinstance(node, Work) or node.place.where not in (Where.NEXT, Where.PLAIN):
+        return False
+    each = node.number is None or node.number.values == (1,) or node.place.where is Where.PLAIN
+    plain = node.stitch.takes == node.stitch.makes == 1 and node.place.noun not in SPACES
+    several = max(node.place.number.values[0], node.number.values[0] if node.number else 1)
+    return each and plain and 0 < over < several
+
+
 def _rest_of_first(node: Node, over: int, tally: Tally) -> bool:
     """Whether the stitches that are left are the rest of those that the round began with: "1 sc in
     each of next 2 sc, * ... 1 sc in each of next 4 sc, repeat from *" ends with the other two.
@@ -122,3 +148,16 @@ def stops_early(node: Repeat, tally: Tally) -> bool:
         bool(node.ending) and first is not None and bool(ahead) and ahead[0].name == SPACE
         and is_opening(first.place, tally.walk) and wanted(first.place, tally.walk)(ahead[0])
     )  # fmt: skip
+
+
+TO_CORNER = re.compile(r"\bto (?:the )?(?:next )?corner\b", re.IGNORECASE)
+
+
+def beyond_corner(node: Repeat, tally: Tally) -> int:
+    """Stitches from the next corner on, where a repeat goes as far as that; 0 for others."""
+    walk = tally.walk
+    if not TO_CORNER.search(node.words) or walk.left is None:
+        return 0
+    corners = any(run.corner for run in walk.ahead())
+    ahead = walk.to_next((lambda run: run.corner) if corners else any_space)
+    return walk.left - ahead[0] if ahead is not None else 0

@@ -32,7 +32,10 @@ def is_opening(place: Place, walk: Walk) -> bool:
     return place.noun in UNITS and walk.united
 
 
-NEXT_OF_CHAIN = re.compile(r"\b(?:next|1st|first) (?:ch\b|chain\b|(?:st|stitch) of (?:the )?ch)")
+NEXT_OF_CHAIN = re.compile(
+    r"\b(?:next|1st|first) (?:ch\b|chain\b|(?:st|stitch) of (?:the )?ch)"
+    r"|^(?:over|under|in|into) (?:the |that )?ch(?:ain)?$"
+)
 
 
 def of_chain_ahead(place: Place, walk: Walk) -> bool:

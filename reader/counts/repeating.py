@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -16,10 +15,18 @@ from reader.counts.endings import (
     work_ending,
 )
 from reader.counts.fabric import Run
-from reader.counts.last_pass import last_part, names_in, pass_over_others, room_in, stops_early
+from reader.counts.last_pass import (
+    IN_PATTERN,
+    beyond_corner,
+    last_part,
+    names_in,
+    pass_over_others,
+    room_in,
+    stops_early,
+)  # fmt: skip
 from reader.counts.openings import UNITS, is_opening
 from reader.counts.tally import MOVES, NOTHING, Need, Tally
-from reader.counts.walk import Walk, any_space
+from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind, Pass
 from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
 
@@ -27,7 +34,6 @@ PASSES = 5_000
 """Passes of one repeat at most; no row that a person works has more."""
 FAR_SHORT = 500
 """Stitches that a repeat may ask for and not find before it is followed no further."""
-
 
 
 def repeated(
@@ -109,7 +115,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         cut = True
     elif cut:
         work_cut(node, one, tally, need, work_all)
-    elif not to_last_group(node) and tally.walk.alike(names_in(node.body)) and not one.unsure:
+    elif _passes_alike(node, tally) and not one.unsure:
         times = times_said(node, tally) if fixed(node) else room_for(node, one, tally, behind)
         work_alike(node, one, max(0, min(times, PASSES)), tally)
     else:
@@ -124,6 +130,13 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     tally.elastic = tally.elastic or one.elastic
     tally.branched = tally.branched or one.branched
     tally.spaced = tally.spaced or one.spaced
+
+
+def _passes_alike(node: Repeat, tally: Tally) -> bool:
+    """Whether every pass finds the same before it, the last one too."""
+    if to_last_group(node) or (not fixed(node) and IN_PATTERN.search(node.words)):
+        return False
+    return tally.walk.alike(names_in(node.body))
 
 
 def to_last_group(node: Repeat) -> bool:
@@ -231,19 +244,6 @@ def room_for(node: Repeat, one: Tally, tally: Tally, behind: Need) -> int:
         return max(0, room) // one.walk.takes
     tally.unsure = True
     return tally.below.sections or 1
-
-
-TO_CORNER = re.compile(r"\bto (?:the )?(?:next )?corner\b", re.IGNORECASE)
-
-
-def beyond_corner(node: Repeat, tally: Tally) -> int:
-    """Stitches from the next corner on, where a repeat goes as far as that; 0 for others."""
-    walk = tally.walk
-    if not TO_CORNER.search(node.words) or walk.left is None:
-        return 0
-    corners = any(run.corner for run in walk.ahead())
-    ahead = walk.to_next((lambda run: run.corner) if corners else any_space)
-    return walk.left - ahead[0] if ahead is not None else 0
 
 
 def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> None:

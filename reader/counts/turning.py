@@ -10,7 +10,18 @@ from dataclasses import replace
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run
 from reader.counts.next_row import chain_is_worked
-from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Skip, Where, Work
+from reader.pattern.tree import (
+    ONE,
+    Act,
+    Chain,
+    Deed,
+    Group,
+    Node,
+    Repeat,
+    Skip,
+    Where,
+    Work,
+)  # fmt: skip
 from reader.terms.stitches import Craft, Kind
 
 
@@ -177,6 +188,9 @@ def belongs_to_cluster(work: Work | None, body: Sequence[Node], size: int) -> bo
         return False
     joins = [one for one in body if isinstance(one, Act) and one.deed is Deed.JOIN]
     if any(work.stitch.name in one.words.lower() for one in joins):
+        return True
+    if work.place.where is Where.SAME and work.number in (None, ONE):
+        # "Ch 4, cluster in same sp": what stands beside it in its place.
         return True
     again = next((one for one in body if isinstance(one, Repeat)), None)
     alike = [

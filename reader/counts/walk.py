@@ -199,6 +199,9 @@ class Walk:
         if self._runs[at].is_stitch and self._runs[at].unit:
             # Several stitches in one place, whatever stands beside them.
             return True
+        if self._runs[at].is_stitch and at + 1 < len(self._runs) and self._inner(at + 1):
+            # The one side of a shell of two stitches and the space in its middle.
+            return not (at and self._inner(at - 1))
         if at and self._runs[at - 1].is_stitch:
             return False
         many = 0
@@ -207,6 +210,9 @@ class Walk:
                 break
             many += run.n
         return many > 1
+
+    def _inner(self, at: int) -> bool:
+        return self._runs[at].name == SPACE and bool(self._runs[at].unit)
 
     def take_square(self) -> None:
         """Uses one square of a net: its space or its two stitches, and the stitch at its edge."""

@@ -25,6 +25,7 @@ from reader.counts.shaped import edge, gain, shape_by_rule
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import (
+    ONE,
     Act,
     Chain,
     Deed,
@@ -54,7 +55,7 @@ DEEDS = {
     Deed.FINISH: MoveKind.FINISH,
     Deed.START: MoveKind.START,
 }
-ALL_ACROSS = re.compile(r"\b(?:across|around|to end)$")
+ALL_ACROSS = re.compile(r"\b(?:across|around|to end|around (?:the )?(?:entire|whole|outer))\b\W*$")
 FAR_AHEAD = 120
 """Instructions looked at behind an open one; a row that a person works has fewer."""
 OPEN_PLACES = (Where.EACH, Where.REST, Where.TO_LAST)
@@ -245,7 +246,9 @@ def _everywhere(node: Node, first: Node, tally: Tally) -> bool:
     if node.place.where is Where.EACH:
         return True
     across = isinstance(first, Work) and ALL_ACROSS.search(first.place.text)
-    if not across or node is first or not is_opening(node.place, tally.walk):
+    if across and node is first and isinstance(node, Work):
+        return node.place.where is Where.REST and node.number in (None, ONE)
+    if not across or not is_opening(node.place, tally.walk):
         return False
     told = node.place.chain > 0 and node.place.where is Where.NEXT
     spaces = tally.walk.count_spaces(wanted(node.place, tally.walk))

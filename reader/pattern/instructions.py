@@ -40,6 +40,7 @@ from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.quoting import find_quoted
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import count_after, find_repeat, passes_to, times_before
+from reader.pattern.rows_below import long_stitches
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.stars import (
     all_around,
@@ -134,7 +135,7 @@ class _Reading:
         if self.stars and self.made:
             at = self.stars[0][1]
             left_open(self.made, at, at in self.went_back)
-        return alike_named(told_to_leave(self.made, cur.book.craft))
+        return alike_named(told_to_leave(long_stitches(self.made, cur), cur.book.craft))
 
     def one(self) -> None:
         """Takes whatever stands here, if it can be read."""
@@ -232,8 +233,7 @@ class _Reading:
         tokens = cur.tokens[first:last]
         if not tokens:
             return
-        keep = cur.at
-        cur.at = last
+        keep, cur.at = cur.at, last
         span, words = cur.span(first), cur.said(first)
         cur.at = keep
         risky = any(t.kind == "num" for t in tokens) and any(

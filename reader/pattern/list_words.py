@@ -11,7 +11,7 @@ FILLER = frozenset(
      "also", "begin",
     "beginning", "again", "so", "&",
      "a", "an", "the", "next", "do", "go", "ahead", "your", "yarn", "this", "is", "plus", "using",
-     "insert", "by", "from", "once"}
+     "insert", "by", "from", "once", "long", "spike", "elongated"}
 )  # fmt: skip
 BEFORE_ITEM = frozenset(["", ",", ";", ".", ":", "(", "[", "*", "**", "then", "and", "or"])
 """Before "two together", these begin an item of a list."""

@@ -93,14 +93,17 @@ GROUP_LINE = Sought(
 """A group's meaning that begins with a number: "Shell (sh): 5 dc in next st"."""
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
 _STITCH = r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
-ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|ch(?:ain)?s?\b(?:\s*\d+)?)"
-_GROUP_NAME = rf"(?P<name>(?:{_STITCH} )?(?:shell|fan|group|v[- ]?st|scallop|corner))"
-_INTO = r"(?:\s+in\s+(?:the\s+)?(?:next|same)\s+(?:st|stitch|sp|ch))?"
+_CLUSTER = r"(?:cluster(?:s|\s+sts?)?|popcorns?(?:\s+sts?)?)\b"
+ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|{_CLUSTER}|ch(?:ain)?s?\b(?:\s*\d+)?)"
+_GROUP_NAME = (
+    rf"(?P<name>(?:{_STITCH} |{_CLUSTER}[- ])?(?:shell|fan|group|v[- ]?st|scallop|corner))"
+)
+_INTO = r"(?:\s+in\s+(?:the\s+)?(?:next|same)\s+(?:st|stitch|sp|space|ch|loop))?"
 NAMED_BEHIND = Sought(
     _GROUPS,
-    rf"(?P<list>\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)(?<!miss \d)"
-    rf"(?<!sk \d)\d*\s+{_STITCH}{_INTO}"
-    rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}{_INTO}|ch\b\s*\d*))+)"
+    rf"(?P<list>(?:\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)"
+    rf"(?<!miss \d)(?<!sk \d)\d*\s+(?:{_STITCH}|{_CLUSTER})|{_CLUSTER}){_INTO}"
+    rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:(?:{_STITCH}|{_CLUSTER}){_INTO}|ch\b\s*\d*))+)"
     rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*,?\s*\(\s*(?:a |an |1 |another )?{_GROUP_NAME}"
     r"(?:\s+made|\s+over\s+\w+)?\s*\)",
     re.IGNORECASE,
@@ -136,6 +139,11 @@ ONE_PLACE = re.compile(
     r"(?:all )?in(?:to)? (?:the )?(?:one|same|next|indicated|a single|specified|st|each)"
 )
 """A definition that puts several stitches into one place."""
+DRAWN_TOGETHER = re.compile(
+    r"\b(?:keep|hold|leav|retain)\w*\b[^.;]{0,24}\blast (?:\w+ )?(?:loop|lp)s?\b"
+    r"|\b(?:through|thru|off) (?:all|\d+) (?:the )?(?:remaining )?(?:loops|lps)"
+)
+"""A definition that draws them together into one."""
 
 
 def craft_of(text: str) -> Craft:
@@ -306,6 +314,9 @@ def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
     if craft is not Craft.CROCHET:
         return None
     group = ONE_PLACE.match(low)
+    usual = name_of(name, craft, Terms.US) or name
+    if group and DRAWN_TOGETHER.search(low):
+        return Stitch(usual, name, 1, 1, craft, Kind.CLUSTER, OWN_KEY, 1)
     if group:
         made = re.findall(r"(?:(\d+)\s*)?(?:sc|hdc|dc|tr)\b", group.group(1))
         spaces = len(re.findall(r"\bch\b", group.group(1)))
@@ -319,7 +330,8 @@ def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
         takes = 2 if re.search(r"\btog(?:ether)?\b|\bdecrease", low) else 1
         return Stitch(name, name, takes, 1, craft, Kind.STITCH, OWN_KEY, 3)
     if re.search(r"\b(?:loop st|puff|bobble|popcorn|cluster)", name):
-        return Stitch(name, name, 1, 1, craft, Kind.CLUSTER, OWN_KEY, 1)
+        # Whatever form of it the key explains, it is the stitch that other rows call otherwise.
+        return Stitch(usual, name, 1, 1, craft, Kind.CLUSTER, OWN_KEY, 1)
     return None
 
 

@@ -36,8 +36,8 @@ def _goes_on(cur: Cursor) -> bool:
     if cur.low() in ("ch", "chain") and cur.low(2) in SPACE_NOUNS:
         # "in any ch 2 loop": a place, not a chain to be made.
         return False
-    if cur.low() in ("ch", "chain") and cur.low(-1) in ("of", "the"):
-        # "join in top of ch 3": the chain that is there.
+    if cur.low() in ("ch", "chain") and cur.low(-1) in ("of", "the", "to", "in", "into"):
+        # "join in top of ch 3", "join to ch 3": the chain that is there.
         return False
     verb = cur.low(ahead) in VERBS
     stitch = ahead == 1 and (cur.stitch(1) is not None or cur.low(1) in ("ch", "chain"))

@@ -106,12 +106,16 @@ def find_noun_chain(cur: Cursor) -> tuple[str, int]:
     return find_noun(cur), 0
 
 
+BEFORE_STITCH = ("center", "centre", "corner", "corresponding")
+"""What may stand before a stitch's own name."""
+
+
 def find_noun(cur: Cursor, peek: bool = False) -> str:
     """The noun that stands here: "st", "sp", "ch", "group", or a stitch name; "" when none does."""
     before = 0
     while cur.low(before) in ADJECTIVES and (
         cur.low(before + 1) in SPACE_NOUNS | STITCH_NOUNS | CHAIN_NOUNS
-        or (cur.low(before) in ("center", "centre", "corner") and cur.stitch(before + 1))
+        or (cur.low(before) in BEFORE_STITCH and cur.stitch(before + 1))
     ):
         before += 1
     noun, took = _named(cur, before) or _plain(cur, before)

@@ -178,6 +178,7 @@ PASSED_OVER = frozenset(
 ADJECTIVES = frozenset(
     [
         "corner",
+        "corresponding",
         "center",
         "centre",
         "new",

@@ -48,7 +48,8 @@ SKIPPED_ARE = re.compile(
 """What the chains passed over stand for: "(5 skipped ch = dc, ch 1 and ...)"."""
 SAYING = frozenset(
     {"this", "these", "counts", "completed", "made", "see", "note",
-     "right", "wrong", "side", "opposite", "always", "when"}
+     "having", "giving", "right", "wrong", "side", "opposite", "always",
+     "when"}
 )  # fmt: skip
 """Words near the start of a bracket that only says something."""
 

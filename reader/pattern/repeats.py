@@ -309,6 +309,26 @@ def _how_far(cur: Cursor) -> Place | None:
     return further or place
 
 
+def _last_goes(cur: Cursor) -> bool:
+    """Whether "last d c around end ch" stands here: only where the last stitch of the last pass
+    goes.
+    """
+    at = 1 + (cur.low() == "the")
+    if cur.low(at - 1) not in ("last", "final") or cur.book.craft is not Craft.CROCHET:
+        return False
+    found = cur.stitch(at)
+    if found is None or cur.low(at + found.length) not in ("in", "into", "around", "over", "on"):
+        return False
+    ahead = at + found.length + 1
+    while cur.low(ahead) not in (".", ";", ""):
+        if cur.low(ahead) == "," and cur.low(ahead + 1) not in ("ch", "turn", "join", "fasten"):
+            return False
+        if cur.low(ahead) == ",":
+            break
+        ahead += 1
+    return True
+
+
 def ends_with(cur: Cursor) -> bool:
     """Whether an "ending with" stands here, its words taken."""
     return _ending(cur)[0]
@@ -328,9 +348,10 @@ def _ending(cur: Cursor) -> tuple[bool, bool]:
         "last repeat with", "last rep with", "last repeat", "the last repeat with", "last rep"
     )
     if cur.accept(
-        "to correspond", "in same manner", "off", "as", "round", "rnd", "row", "of row", "of round"
-    ):
-        cur.at = start
+        "to correspond", "in same manner", "off", "as", "round", "rnd", "row", "of row", "of round",
+        "in pattern", "in patt", "in the pattern", "in like manner", "accordingly",
+    ) or _last_goes(cur):  # fmt: skip
+        cur.at = start + (cur.tokens[start].low in (",", ";"))
         while not cur.done() and cur.low() not in (",", ";", "."):
             cur.at += 1
         return False, False

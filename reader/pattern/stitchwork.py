@@ -10,6 +10,7 @@ from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.list_words import BEFORE_ITEM
 from reader.pattern.number_behind import number_behind, times_behind
+from reader.pattern.picots import closing_picot
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
 from reader.pattern.told_behind import (
@@ -65,7 +66,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         counted = counted or _before_change(cur, start, number)
         return counted or _bare_number(cur, start, number, made)
     cur.at += found.length
-    node = _finish(cur, start, number, found, made)
+    node = closing_picot(cur, _finish(cur, start, number, found, made))
     return _once_more(node) if more and made else node
 
 
