@@ -18,6 +18,7 @@ from reader.counts.narrowed import begin_on
 from reader.counts.next_row import coming_rows
 from reader.counts.one_size import rows_for
 from reader.counts.same_as_piece import Piece, keep_piece
+from reader.counts.solutions import Solutions
 from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenRow
 from reader.pattern.parser import Pattern
@@ -35,11 +36,11 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     problems: list[Problem] = []
     opened = 0
     earlier: dict[str, list[Entry]] = {}
-    pieces: dict[str, Piece] = {}
+    pieces, solutions = dict[str, Piece](), Solutions()
     left, copies = Below(), 1
     for part in pattern.layout.parts:
         ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left, copies)
-        ledger.pieces, evens = pieces, _begun(ledger, not parts)
+        ledger.pieces, ledger.solutions, evens = pieces, solutions, _begun(ledger, not parts)
         notes: list[Remark] = []
         items = rows_for(part.items, size, len(pattern.sizes))
         rows = coming_rows(items, ledger.text)

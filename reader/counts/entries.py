@@ -14,6 +14,7 @@ from reader.pattern.figures import tightened
 from reader.pattern.holders import ASIDE
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
+from reader.pattern.read_once import Copied
 from reader.pattern.totals import Printed
 from reader.pattern.tree import (
     Act,
@@ -44,7 +45,8 @@ class Entry:
     told: its gain was taken from a printed total, since the words alone do not give it. fewer: each
     time it is worked, its inner repeats are once less. base: what it was worked over.
     sections: how often its last repeat was worked. unit: the groups that its total counts.
-    passed: stitches that it goes over on the way to a space.
+    passed: stitches that it goes over on the way to a space. copied: of which row of the same words
+    its instructions are.
     """
 
     number: int | None
@@ -59,6 +61,7 @@ class Entry:
     sections: int = 0
     unit: str = ""
     passed: int = 0
+    copied: Copied | None = None
 
 
 def follows(entry: Entry, passed: int) -> bool:

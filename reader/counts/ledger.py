@@ -34,7 +34,7 @@ from reader.counts.questions import ask_of_total
 from reader.counts.quoted_parts import with_parts
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
-from reader.counts.solve import best
+from reader.counts.solutions import Solutions
 from reader.counts.solved import Solved
 from reader.counts.starting import start, starts_work
 from reader.counts.tally import MOVES, Tally
@@ -86,7 +86,6 @@ class Ledger:
         self.entries: list[Entry] = []
         self.units: dict[str, None] = {}
         self.learned: dict[str, Learned] = {}
-        self.solved: dict[tuple[object, ...], tuple[object, Solved]] = {}
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.rival: Rival | None = None
@@ -97,6 +96,7 @@ class Ledger:
         self.divisions: dict[int, int] = {}
         self.headed = 1
         self.pieces: dict[str, Piece] = {}
+        self.solutions = Solutions()
         self.times_more: bool | None = None
         self.held: dict[int, bool] = dict(pattern.chain_counts)
 
@@ -276,13 +276,8 @@ class Ledger:
         )  # fmt: skip
         # Past what a whole piece can hold, a row's moves are told as one: none is opened.
         room = MOVES if self.opened <= MOST_MOVES else 0
-        # A row worked again over the same row below, a hundred times perhaps, is solved once.
-        key = (id(entry.nodes), below, tuple(options), self.carried, stated, kind, room)
-        kept = self.solved if entry.quoted else {}
-        if key not in kept:
-            one = best(entry.nodes, below, options, self.size, self.carried, stated, kind, room)
-            kept[key] = entry.nodes, one
-        return kept[key][1]
+        total = (stated, kind)
+        return self.solutions.best(entry, below, options, self.size, self.carried, total, room)
 
     def work(self, entry: Entry, number: int | None) -> None:
         """Works one row and books it."""

@@ -27,11 +27,18 @@ def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> E
     begun = cast_on_in(blank) if knits and row.mark is None else None
     if begun is not None:
         blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
-    nodes = nodes_of(blank, row.start, row.end, pattern.book)
-    if not knits:
-        nodes = chain_begins_once(begun_with_chain(nodes))
-        nodes = over_pieces(off_the_hook(nodes))
-    return Entry(None, as_before(nodes, blank, last), row, printed)
+    finished = _as_read if knits else _begun_and_ended
+    copied = nodes_of(blank, row.start, row.end, pattern.book, finished)
+    return Entry(None, as_before(copied.nodes, blank, last), row, printed, copied=copied)
+
+
+def _as_read(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
+    return nodes
+
+
+def _begun_and_ended(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
+    """A crocheted row with its chain worked once, and nothing behind its end."""
+    return over_pieces(off_the_hook(chain_begins_once(begun_with_chain(nodes))))
 
 
 def off_the_hook(nodes: tuple[Node, ...]) -> tuple[Node, ...]:

@@ -4,6 +4,8 @@ their totals, and the instructions of the first, moved to where each stands.
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import dataclass
 from typing import Any
 
 from reader.pattern.cursor import Book, line_of
@@ -16,8 +18,26 @@ from reader.pattern.tree import Node, Place
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
-TREE = frozenset([Place, *Node.__args__])
+Nodes = tuple[Node, ...]
+TREE = (Place, *Node.__args__)
 """What holds spans, or holds what does."""
+HOLDING = frozenset(("span", "place", "body", "ending"))
+"""The fields of these that do."""
+FIELDS = {
+    kind: tuple((getattr(kind, name), name in HOLDING) for name in kind.__slots__) for kind in TREE
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Copied:
+    """Instructions that are those of an earlier row of the same words (first), so many characters
+    and lines farther on.
+    """
+
+    nodes: Nodes
+    first: Nodes
+    by: int
+    lines: int
 
 
 def rule_of(words: str, labelled: bool, size: int, book: Book) -> Rule | None:
@@ -40,22 +60,28 @@ def totals_of(words: str, book: Book) -> tuple[tuple[Printed, ...], str]:
     return found
 
 
-def nodes_of(words: str, start: int, end: int, book: Book) -> tuple[Node, ...]:
-    """The instructions of a row's words, which stand at those offsets of the clean text.
+def nodes_of(
+    words: str, start: int, end: int, book: Book, finished: Callable[[Nodes], Nodes]
+) -> Copied:
+    """The instructions of a row's words, which stand at those offsets of the clean text. finished:
+    makes them as they are to be kept.
 
     They are read anew where the same words may mean another thing, or where a line's end or a
     letter that a copy spoiled parts them.
     """
     source = book.source
     if source is None or book.groups or "\n" in words or not source.straight(start, end):
-        return read_row(words, 0, len(words), book.as_of(start, end))
+        own = finished(read_row(words, 0, len(words), book.as_of(start, end)))
+        return Copied(own, own, 0, 0)
     key = ("nodes", words.rstrip())
     if key not in book.once:
-        book.once[key] = start, read_row(words, 0, len(words), book.as_of(start, end))
+        read = finished(read_row(words, 0, len(words), book.as_of(start, end)))
+        book.once[key] = start, read
     first, nodes = book.once[key]
     here, there = source.origin(start), source.origin(first)
     lines = line_of(book, here) - line_of(book, there)
-    return tuple(moved(node, here - there, lines) for node in nodes) if here != there else nodes
+    by = here - there
+    return Copied(moved(nodes, by, lines) if by else nodes, nodes, by, lines)
 
 
 def moved(thing: Any, by: int, lines: int) -> Any:
@@ -63,12 +89,12 @@ def moved(thing: Any, by: int, lines: int) -> Any:
     """
     kind = type(thing)
     if kind is Span:
-        return Span(thing.start + by, thing.end + by, thing.line + lines)
+        start, end, line = thing
+        return Span(start + by, end + by, line + lines)
     if kind is tuple:
-        return tuple(moved(one, by, lines) for one in thing)
-    if kind not in TREE:
-        return thing
+        return tuple([moved(one, by, lines) for one in thing])
     made = object.__new__(kind)
-    for name in kind.__slots__:
-        object.__setattr__(made, name, moved(getattr(thing, name), by, lines))
+    for slot, holds in FIELDS[kind]:
+        value = slot.__get__(thing)
+        slot.__set__(made, moved(value, by, lines) if holds else value)
     return made
