@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from reader.counts.ends import first_work, travels
 from reader.counts.fabric import SPACE
-from reader.counts.openings import is_opening
+from reader.counts.openings import is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.walk import any_opening
 from reader.counts.worked import MoveKind
@@ -211,8 +211,10 @@ def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: W
     chained = any(isinstance(one, Chain) for one in lead)
     left = tally.walk.left - need.stitches
     if _into_openings(node, tally) and not skipped:
-        # Loops are worked into: the stitches between them are nobody's.
-        left = tally.walk.spaces - need.spaces
+        # Loops are worked into: the stitches between them are nobody's, nor are other loops.
+        works = [one for one in node.body if isinstance(one, Work | Group)]
+        left = max(tally.walk.count_spaces(wanted(one.place, tally.walk)) for one in works)
+        left -= need.spaces
     if chained and begun and left == skipped:
         work_all(lead, tally, need)
         tally.closed = len(lead) == 1

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 
 SPACE = "sp"
@@ -43,6 +43,25 @@ class Run:
             and self.corner == other.corner
             and self.unit == other.unit
         )
+
+
+@dataclass(frozen=True, slots=True)
+class Held:
+    """Wanted are spaces between several stitches of a kind: "next sp (between dc-groups)"."""
+
+    name: str
+
+    def __call__(self, run: Run) -> bool:
+        """Whether a chain space."""
+        return run.name == SPACE
+
+
+def held(runs: Sequence[Run], at: int, wanted: Callable[[Run], bool]) -> bool:
+    """Whether the stitches beside a space are such as are wanted."""
+    if not isinstance(wanted, Held):
+        return True
+    beside = runs[at - 1], runs[(at + 1) % len(runs)]
+    return wanted(runs[at]) and all(run.name == wanted.name and run.n > 1 for run in beside)
 
 
 CORNER = "corner"

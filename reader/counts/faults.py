@@ -83,6 +83,16 @@ def lost_words(nodes: Sequence[Node]) -> bool:
     return False
 
 
+def _lost_amid(solved: Solved, nodes: Sequence[Node]) -> bool:
+    """Whether a crocheted row does not close, and words made no sense or it stops on its way: loops
+    leave room for many a misfit, but not then. Words before all instructions are a heading.
+    """
+    if solved.fits is not False or knits(nodes):
+        return False
+    first = next((at for at, one in enumerate(nodes) if not isinstance(one, Act)), 0)
+    return lost_words(nodes[first:]) or stops(solved)
+
+
 def quoted(words: str) -> str:
     """The words, short enough to be said."""
     words = words.strip()
@@ -98,9 +108,7 @@ def fault_of(
     nodes: Sequence[Node],
     doubted: bool,
 ) -> Problem | None:
-    """The first fault of a row; doubted: what lies below is itself in doubt, so that a misfit says
-    nothing of this row.
-    """
+    """The first fault of a row; doubted: what lies below is in doubt, a misfit says nothing."""
     tally = solved.tally
     if tally.unread:
         return None if stated is not None and stated == solved.count else unclear(where, stated)
@@ -111,11 +119,9 @@ def fault_of(
     lost = lost_words(nodes)
     sure = plain and not lost
     agreed = stated is not None and agrees and not (solved.short or tally.uneven)
-    if solved.fits is False and sure and below.stitches is not None and not agreed:
-        if not doubted:
-            return _misfit(solved, stated, agrees, below, where, nodes)
-        if agrees:
-            return None
+    misfit = solved.fits is False and below.stitches is not None and not agreed
+    if misfit and sure and (agrees or not doubted):
+        return None if doubted else _misfit(solved, stated, agrees, below, where, nodes)
     if solved.fits is False and plain and not sure and not doubted and not (agreed or knits(nodes)):
         return unclear(where, stated)
     if solved.fits is False and not doubted and not agreed and _binds_off_last(nodes):
@@ -126,7 +132,8 @@ def fault_of(
         return _chain_does_not_fit(solved, stated, where)
     if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
         return _left_out(stated, where)
-    if lost and not (agreed or doubted) and mostly_untold(solved):
+    untold = lost and not (agreed or doubted) and mostly_untold(solved)
+    if untold or (stated is None and _lost_amid(solved, nodes)):
         return unclear(where, stated)
     if agrees or solved.count is None or tally.unsure:
         return None
@@ -152,6 +159,15 @@ def mostly_untold(solved: Solved) -> bool:
     """Whether a row's words, as far as they are read, leave most of the row below unworked."""
     below = solved.tally.below.stitches or 0
     return solved.fits is False and solved.left > LEAST_UNTOLD and 2 * solved.left > below
+
+
+def stops(solved: Solved) -> bool:
+    """Whether a row that is repeated over loops comes to a stop far from its end."""
+    tally = solved.tally
+    below = tally.below
+    spaces = tally.walk.spaces if tally.walk.known else 0
+    most = 3 * solved.left > (below.stitches or 0) or 3 * spaces > below.spaces > 2
+    return tally.sections > 1 and solved.left > LEAST_UNTOLD and most
 
 
 def _misfit(

@@ -46,18 +46,20 @@ def last_part(
     work_all: Worker,
     start: Walk | None,
 ) -> Tally | None:
-    """As much of one more pass as uses up the row: its end is where the row began; None where none
-    does. start: where the last whole pass began.
+    """As much of one more pass as uses up the row: its end is where the row began; None for none.
+    start: where the last whole pass began. What is left over may be the part of a group before the
+    space where the round began, or that space with as much before it as in every pass.
     """
     walk = tally.walk
-    openings = walk.spaces > behind.spaces and "sp" in names_in(node.body)
+    again = _goes_on_in_same(node.body)
+    openings = again or (walk.spaces > behind.spaces and "sp" in names_in(node.body))
     if walk.left is None or (walk.left <= keep and not openings):
         return None
     for length in range(len(node.body) - 1, 0, -1):
         prefix = node.body[:length]
         if not any(isinstance(one, Work | Group | Repeat) for one in prefix):
             return None
-        if walk.left <= keep and "sp" not in names_in(prefix):
+        if walk.left <= keep and "sp" not in names_in(prefix) and not again:
             return None
         trial = tally.fresh(tally.walk.copy())
         trial.spaced = tally.spaced
@@ -71,16 +73,29 @@ def last_part(
             tally.walk = trial.walk
             return trial
         grouped = isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP
-        fits = over in (0, tally.walk.before) or (grouped and tally.walk.before > 0)
+        beyond = trial.walk.beyond() if again else 0
+        fits = over in (0, walk.before, beyond) or (grouped and walk.before > 0)
         if not fits and over > 0 and start is not None and tally.walk.before:
-            # The opening that the round began in, with as much before it as in every pass.
             fits = over == _gone_over(node, tally, start, length, work_all)
         if room_in(trial, tally.walk, keep, behind.spaces) and fits:
-            # What is left over is the part of a group before the space where the round began.
             trial.walk.take(over)
             tally.walk = trial.walk
             return trial
     return None
+
+
+def _goes_on_in_same(body: Sequence[Node]) -> bool:
+    """Whether each pass begins in the opening that the one before went into: "* ch 7, cluster in
+    same loop, cluster in next loop".
+    """
+    for one in body:
+        if isinstance(one, Repeat):
+            return _goes_on_in_same(one.body)
+        if isinstance(one, Work | Group):
+            return one.place.where is Where.SAME and one.place.noun == "sp"
+        if isinstance(one, Skip):
+            return False
+    return False
 
 
 def _gone_over(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
-from reader.counts.fabric import GAP, Run
+from reader.counts.fabric import GAP, Held, Run
 from reader.counts.walk import Walk, any_opening, any_space
 from reader.pattern.tree import ONE, Place
 
@@ -29,7 +29,7 @@ def is_opening(place: Place, walk: Walk) -> bool:
     if place.noun == "group" and CENTER.match(place.text.lower()) and walk.told_ahead():
         # "center dc of next dc group": a stitch of a group told stitch by stitch.
         return False
-    return place.noun in UNITS and walk.united
+    return (place.noun in UNITS and walk.united) or walk.has("unit", place.noun)
 
 
 NEXT_OF_CHAIN = re.compile(
@@ -49,13 +49,27 @@ def of_chain_ahead(place: Place, walk: Walk) -> bool:
 def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
     """The spaces a place means; where the row has none so named, any."""
     text = (place.text + " " + words).lower()
-    if place.noun in UNITS:
+    grouped = OF_GROUPS.search(text)
+    if grouped and place.noun == "sp" and walk.has_held(Held(_kind(grouped["of"]))):
+        return Held(_kind(grouped["of"]))
+    if place.noun in UNITS or walk.has("unit", place.noun):
         return _unit(place.noun, text, walk)
-    if place.chain and walk.has_loop(place.chain):
+    if place.chain and walk.has("chains", place.chain):
         return lambda run: run.chains == place.chain
     if "corner" in text and walk.corner_ahead():
         return lambda run: run.corner
     return any_space if LOOP.search(text) and not BETWEEN.search(text) else any_opening
+
+
+OF_GROUPS = re.compile(
+    r"\b(?:between|bet)(?: (?:the|next|two|2|each))* (?P<of>h ?d ?c|d ?c|s ?c|d ?tr|tr(?: ?c)?)"
+    r"[- ](?:groups?|grps?)\b"
+)
+
+
+def _kind(said: str) -> str:
+    short = said.replace(" ", "")
+    return "tr" if short == "trc" else short
 
 
 def _unit(noun: str, text: str, walk: Walk) -> Callable[[Run], bool]:

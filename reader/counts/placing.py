@@ -83,7 +83,7 @@ def _one_loop(work: Work, tally: Tally, chains: int) -> bool:
     single = work.number is None or work.number.values[0] in (1, chains)
     if work.place.where not in (Where.NEXT, Where.FIRST, Where.LAST) or not single:
         return False
-    return tally.walk.has_loop(chains)
+    return tally.walk.has("chains", chains)
 
 
 def completes(work: Work) -> bool:

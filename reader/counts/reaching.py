@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.tally import Need, Tally
-from reader.counts.walk import Walk
+from reader.counts.walk import Walk, any_opening
 from reader.pattern.tree import Place, Where
 
 PLAIN = frozenset(["sc", "hdc", "dc", "tr", "dtr", "trtr"])
@@ -27,7 +27,10 @@ def all_places(
     if walk.left is None:
         tally.unsure = True
         return 0, 0
-    if place.where is Where.TO_LAST:
+    inside = place.remaining or limit is not None or (tally.cycle and walk.opened)
+    if place.where is Where.TO_LAST and inside:
+        here = _to_last_of_section(place, tally)
+    elif place.where is Where.TO_LAST:
         here = max(0, walk.left - max(place.number.at(tally.size), need.stitches))
     else:
         here = max(0, walk.left - need.stitches)
@@ -47,6 +50,14 @@ def all_places(
         places += walk.spaces if limit is None else limit[1]
     walk.take(here)
     return places, here
+
+
+def _to_last_of_section(place: Place, tally: Tally) -> int:
+    """Stitches up to the last ones of a section between two openings, as amid a repeat."""
+    left = tally.walk.left or 0
+    section = tally.walk.to_next(any_opening)
+    here = min(section[0], left) if section is not None else left
+    return max(0, here - place.number.at(tally.size))
 
 
 def _all_openings(place: Place, tally: Tally, need: Need) -> int:

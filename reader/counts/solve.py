@@ -23,7 +23,7 @@ from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turned_back import without_turns
 from reader.counts.turning import lies_over_space, makes_loop, symmetric_edge
-from reader.counts.walk import Walk
+from reader.counts.walk import Walk, any_opening
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
 from reader.pattern.tree import (
@@ -37,6 +37,7 @@ from reader.pattern.tree import (
     Skip,
     Start,
     Unread,
+    Until,
     Where,
     Work,
 )
@@ -163,16 +164,40 @@ def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> Non
             # "dc in 8th ch": three chains for a stitch, two over the two that are missed.
             tally.make_space(passed // 2)
     if ends.foundation is None and tally.walk.known:
-        _stand(rest, tally)
+        _stand(rest, tally, joined_to(ends))
 
 
-def _stand(rest: list[Node], tally: Tally) -> None:
-    """Uses the place that the turning chain stands on."""
+def joined_to(ends: Ends) -> str:
+    """The words that tell where the yarn is fastened before a row, "" where none do."""
+    acts = [one for one in ends.lead if isinstance(one, Act)]
+    return " ".join(one.words for one in acts if FASTENS.search(one.words)).lower()
+
+
+FASTENS = re.compile(r"\b(?:attach|join|fasten|tie)\w*\b", re.IGNORECASE)
+OPENING = re.compile(r"\b(?:sps?|spaces?|loops?|lps?|ch(?:ain)?[- ]?\d+|\d+[- ]ch(?:ain)?)\b")
+
+
+def _begins_in_opening(nxt: Node | None, fastened: str, tally: Tally) -> bool:
+    """Whether the yarn is fastened to a loop, on which the chain stands, and the first stitch goes
+    into the next; that loop is then used.
+    """
+    first = first_work([nxt]) if nxt is not None else None
+    if first is None or first.place.where is not Where.NEXT:
+        return False
+    if not is_opening(first.place, tally.walk) or not OPENING.search(fastened):
+        return False
+    tally.walk.begin_at(any_opening)
+    tally.walk.take_spaces(1, any_opening)
+    return True
+
+
+def _stand(rest: list[Node], tally: Tally, fastened: str) -> None:
+    """Uses the place that the turning chain stands on. fastened: where the yarn was joined."""
     nxt = next((one for one in rest if isinstance(one, Work | Group | Skip | Repeat)), None)
     if nxt is not None and travels(nxt):
         # The chain stands where the slip stitches have gone to.
         return
-    if _begins_in_last(nxt, tally):
+    if _begins_in_last(nxt, tally) or (fastened and _begins_in_opening(nxt, fastened, tally)):
         tally.spaced = True
         return
     shared = isinstance(nxt, Work | Group) and nxt.place.where in (Where.SAME, Where.ONE_PLACE)
@@ -237,7 +262,9 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     fits: bool | None = None
     if walk.known and not tally.unread and not tally.unsure:
         beyond = walk.beyond()
-        spare = (0, walk.before, beyond, walk.before + beyond) if beyond else (0,)
+        open_end = any(isinstance(x, Repeat) and x.until is Until.OPEN for x in ends.body)
+        before = walk.before if beyond or open_end else 0
+        spare = {0, before, beyond, before + beyond}
         fits = left in spare and walk.short == 0 and tally.uneven is None and not walk.lacking
         fits = fits and not tally.squares_left
     return Solved(count, fits, left, choice, tally, chained, next_chain)

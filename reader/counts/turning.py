@@ -122,6 +122,9 @@ def makes_loop(work: Work | None, height: int, below: Below) -> bool:
     if work is None or work.place.where is not Where.FIRST or work.place.noun == "sp":
         return False
     single = work.number is None or work.number.values == (1,)
+    if single and work.stitch.height == 1 and not below.flat:
+        # "Ch 3, sc in first sc" goes on in a spiral.
+        return height >= 3
     long = single and work.stitch.height > 1 and height >= work.stitch.height + 4
     return long and not lies_over_space(below, height)
 
@@ -193,11 +196,23 @@ def belongs_to_cluster(work: Work | None, body: Sequence[Node], size: int) -> bo
         # "Ch 4, cluster in same sp": what stands beside it in its place.
         return True
     again = next((one for one in body if isinstance(one, Repeat)), None)
+    if again is not None and work.place.where is Where.SAME and _only_of(work, again.body):
+        # "Ch 4, cluster in same loop, * ch 5, cluster in next loop": as high as the first of them.
+        return True
     alike = [
         one.number.at(size) for one in (again.body if again is not None else ())
         if isinstance(one, Work) and one.stitch == work.stitch and one.number is not None
     ]  # fmt: skip
     return work.number is not None and work.number.at(size) > 1 and work.number.at(size) in alike
+
+
+def _only_of(work: Work, body: Sequence[Node]) -> bool:
+    """Whether all stitches of a list are of the kind of one."""
+    works = [one for one in body if isinstance(one, Work | Group | Repeat)]
+    return bool(works) and all(
+        _only_of(work, one.body) if isinstance(one, Repeat | Group) else one.stitch == work.stitch
+        for one in works
+    )
 
 
 def stands_for_one(body: Sequence[Node], size: int) -> bool:

@@ -7,7 +7,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
-from reader.counts.fabric import GAP, SPACE, Below, Run, units_of
+from reader.counts.fabric import GAP, SPACE, Below, Held, Run, held, units_of
 
 
 class Walk:
@@ -249,7 +249,7 @@ class Walk:
     def _next(self, wanted: Callable[[Run], bool]) -> int | None:
         for index in range(self.at, len(self._runs)):
             run = self._runs[index]
-            if not run.is_stitch and wanted(run):
+            if not run.is_stitch and wanted(run) and held(self._runs, index, wanted):
                 return index
         return None
 
@@ -358,13 +358,20 @@ class Walk:
         units = units_of(self._runs[self.at + (self.into > 0) :])
         return units.get(name, 0) or sum(units.values())
 
-    def has_loop(self, chains: int) -> bool:
-        """Whether the row has a space of so many chains at all, used or not."""
-        return self._last("chains", chains) >= 0
+    def has(self, what: str, kind: str | int) -> bool:
+        """Whether the row has a space of so many "chains", or a "unit" of that name, at all."""
+        return self._last(what, kind) >= 0
+
+    def has_held(self, wanted: Held) -> bool:
+        """Whether the row has a wanted space at all, used or not."""
+        return any(held(self._runs, at, wanted) for at in range(len(self._runs)))
 
     def count_spaces(self, wanted: Callable[[Run], bool]) -> int:
         """How many wanted spaces lie ahead."""
-        return sum(run.n for run in self.ahead() if not run.is_stitch and wanted(run))
+        return sum(
+            run.n for at, run in enumerate(self.ahead(), self.at)
+            if not run.is_stitch and wanted(run) and held(self._runs, at, wanted)
+        )
 
     def in_row(self, name: str) -> int:
         """How many stitches of that kind follow each other next, no more than two chains between
@@ -389,5 +396,5 @@ def any_space(run: Run) -> bool:
 
 
 def any_opening(run: Run) -> bool:
-    """A chain space, or the gap between two groups."""
+    """A chain space, or a gap between groups."""
     return run.name == SPACE or (run.name == GAP and not run.unit)

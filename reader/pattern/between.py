@@ -73,3 +73,21 @@ def _sides(cur: Cursor) -> str:
                "of last row", "of the last row", "of previous rnd", "of previous round",
                "below", "of rnd below", "of round below")  # fmt: skip
     return noun if grouped or noun == "group" else "st"
+
+
+def between_groups(cur: Cursor) -> bool:
+    """Takes "(between dc-groups)", "between 2 tr groups" behind a space: which space it is."""
+    at = cur.at
+    bracket = cur.accept("(")
+    if cur.low() in WORDS:
+        cur.at += 1
+        while cur.low() in ("the", "next", "two", "2", "each"):
+            cur.at += 1
+        found = cur.stitch()
+        cur.at += found.length if found is not None else 0
+        cur.accept("-")
+        grouped = found is not None and cur.accept("group", "groups", "grp", "grps")
+        if grouped and (not bracket or cur.accept(")")):
+            return True
+    cur.at = at
+    return False

@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from reader.pattern.clusters import chain_joins_in
 from reader.pattern.cursor import Cursor
+from reader.pattern.held_back import find_held_back
 from reader.pattern.places import find_place
 from reader.pattern.tree import Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
@@ -39,6 +40,9 @@ def find_by_hand(cur: Cursor, made: list[Node]) -> Node | None:
     """The stitch whose making is told here, taken; None (nothing taken) where none is."""
     if cur.book.craft is not Craft.CROCHET:
         return None
+    held = find_held_back(cur, made)
+    if held is not None:
+        return held
     start = cur.at
     if cur.kind() != "stars" and cur.low() not in OVER_FIRST:
         return None

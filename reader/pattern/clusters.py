@@ -85,9 +85,14 @@ def clustered(made: list[Node], told: Act) -> bool:
         return False
     per = last.number.values[0] if last.number is not None else 1
     places = last.place.number.values[0] if last.place.where is Where.NEXT else 1
-    if last.stitch.craft is not Craft.CROCHET or per * places < 2 or (popcorn and places > 1):
+    if last.stitch.craft is not Craft.CROCHET or (popcorn and places > 1):
+        return False
+    if popcorn and per < 2:
         return False
     begun = chain_joins_in(made, len(made) - 1)
+    if per * places < 2 and not begun:
+        # A single stitch is a cluster only together with the chain before it.
+        return False
     takes = places + (begun and last.place.where is Where.NEXT)
     name = "popcorn" if popcorn else "cluster"
     stitch = replace(

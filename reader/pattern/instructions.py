@@ -329,7 +329,7 @@ class _Reading:
         if not body:
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         if found.goal:
-            number = Num((passes_to(found.goal, found.noun, body, self.made),))
+            number = Num((passes_to(found, body, self.made),))
             until = found.until if number.values[0] else Until.OPEN
             return Repeat(cur.span(start), cur.said(start), body, until, number)
         lost = (

@@ -79,8 +79,9 @@ DEFINED = re.compile(
     r"\(\s*([A-Za-z][A-Za-z -]{1,24}?)\s*:\s*([^()]{6,240}(?:\([^()]*\)[^()]*)*)\)"
 )
 KEY_LINE = re.compile(
-    r"^[ \t#*-]*([A-Za-z][A-Za-z0-9/& -]{0,22}?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - "
-    r")\s*([A-Za-z(\[*][^\n]{2,240})$",
+    r"(?:^[ \t#*-]*| {3,}(?=\S{1,8} ?=))([A-Za-z][A-Za-z0-9/& -]{0,22}?(?:\s*\([^)\n]{1,20}\))?)"
+    r"\s*(?:=\s*(?=[0-9])|(?:=|:|—| - )\s*(?=[A-Za-z(\[*]))"
+    r"((?:(?! {3,}\S{1,8} ?=)[^\n]){2,240})(?= {3,}|$)",
     re.MULTILINE,
 )
 _GROUPS = ("shell", "fan", "v-st", "v st", "vst", "group", "scallop", "corner")
@@ -94,7 +95,7 @@ GROUP_LINE = Sought(
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
 _STITCH = r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
 _CLUSTER = r"(?:cluster(?:s|\s+sts?)?|popcorns?(?:\s+sts?)?)\b"
-ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|{_CLUSTER}|ch(?:ain)?s?\b(?:\s*\d+)?)"
+ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|{_CLUSTER}|ch(?:ain)?s?(?![a-z])(?:\s*\d+)?)"
 _GROUP_NAME = (
     rf"(?P<name>(?:{_STITCH} |{_CLUSTER}[- ])?(?:shell|fan|group|v[- ]?st|scallop|corner))"
 )
@@ -104,8 +105,8 @@ NAMED_BEHIND = Sought(
     rf"(?P<list>(?:\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)"
     rf"(?<!miss \d)(?<!sk \d)\d*\s+(?:{_STITCH}|{_CLUSTER})|{_CLUSTER}){_INTO}"
     rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:(?:{_STITCH}|{_CLUSTER}){_INTO}|ch\b\s*\d*))+)"
-    rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*,?\s*\(\s*(?:a |an |1 |another )?{_GROUP_NAME}"
-    r"(?:\s+made|\s+over\s+\w+)?\s*\)",
+    rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*,?\s*\(\s*(?:(?:an?|1|another|first|1st|beg) )?{_GROUP_NAME}"
+    r"(?:\s+(?:is\s+)?(?:made|formed|completed))?(?:\s+(?:over|on|in)\s+(?:\w+\s+)?\w+)?\s*\)",
     re.IGNORECASE,
 )
 NAMED_BEFORE = Sought(
@@ -221,7 +222,7 @@ def specials_in(
         ):
             continue
         key.setdefault(short, meaning)
-        stitch = _defined(short, meaning, craft)
+        stitch = _defined(short, meaning, craft, terms)
         if stitch is not None:
             specials.setdefault(short, Special(short, stitch))
             alias = re.search(r"\(([^)]{1,12})\)", name)
@@ -272,7 +273,11 @@ def _group(
     return [(at, Special(name, stitch))]
 
 
-BEGUN_BY_CHAIN = re.compile(r"\bch(?:ain)? ?[2-5](?: \([^()]{1,40}\))?,\s*$", re.IGNORECASE)
+BEGUN_BY_CHAIN = re.compile(
+    r"\bch(?:ain)? ?[2-5](?: \([^()]{1,40}\))?,\s*"
+    r"(?:(?:in|into) (?:the )?same \w+ (?:make |work )?)?$",
+    re.IGNORECASE,
+)
 
 
 def _with_its_chain(items: list[tuple[str, str]], made: int) -> tuple[list[tuple[str, str]], int]:
@@ -306,7 +311,7 @@ def _amount(number: str) -> int:
     return int(number[:3]) if number.isdigit() else 1
 
 
-def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
+def _defined(name: str, meaning: str, craft: Craft, terms: Terms) -> Stitch | None:
     """What a definition takes and makes, None where the stitch table knows better."""
     low = meaning.lower()
     if INCREASE.fullmatch(name):
@@ -319,9 +324,12 @@ def _defined(name: str, meaning: str, craft: Craft) -> Stitch | None:
         return Stitch(usual, name, 1, 1, craft, Kind.CLUSTER, OWN_KEY, 1)
     if group:
         made = re.findall(r"(?:(\d+)\s*)?(?:sc|hdc|dc|tr)\b", group.group(1))
-        spaces = len(re.findall(r"\bch\b", group.group(1)))
+        spaces = len(re.findall(r"\bch", group.group(1)))
         makes = sum(int(number or 1) for number in made)
-        return Stitch(name, name, 1, makes, craft, Kind.GROUP, OWN_KEY, 3, spaces=spaces)
+        parts = _parts(re.findall(ITEM, group.group(1), re.IGNORECASE), terms) if spaces else ()
+        return Stitch(
+            name, name, 1, makes, craft, Kind.GROUP, OWN_KEY, 3, spaces=spaces, parts=parts
+        )
     known = forms(craft, Terms.US).get(f"{name} st")
     if known is not None:
         return stitch_named(known, craft)

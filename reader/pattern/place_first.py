@@ -39,7 +39,7 @@ def place_first(cur: Cursor) -> bool:
     if place is not None:
         _parted(cur, at)
     counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
-    counted = counted or cur.stitch() is not None or cur.low() in ("(", "[")
+    counted = counted or cur.stitch() is not None or cur.low() in ("(", "[", *VERBS)
     cur.at = at
     return place is not None and counted
 

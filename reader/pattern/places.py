@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.around import around_alone
-from reader.pattern.between import behind_space, between_all
+from reader.pattern.between import behind_space, between_all, between_groups
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.each_needle import find_each_needle
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
@@ -89,6 +89,8 @@ def find_place(cur: Cursor) -> Place | None:
             return Place(Where.PLAIN, cur.span(start), text=cur.said(start))
         cur.at = start
         return None
+    if place.noun == "sp":
+        between_groups(cur)
     skip_loop_words(cur)
     return replace(place, span=cur.span(start), text=cur.said(start))
 
@@ -149,8 +151,14 @@ def _prepositions(cur: Cursor) -> bool:
     return took
 
 
+BARE_RINGS = ("magic ring", "magic circle", "magic loop", "mr", "adjustable ring")
+"""Rings that need no preposition: "6 sc magic ring"."""
+
+
 def _ring(cur: Cursor) -> int:
     at = cur.at
+    if cur.book.craft is Craft.CROCHET and at and cur.stitch(-1) and cur.accept(*BARE_RINGS):
+        return cur.at - at
     if cur.low() in ("in", "into", "inside", "to", "onto", "around") or cur.words("in the"):
         cur.at += 1
         if cur.low() in ("the", "a", "an", "your"):

@@ -13,6 +13,7 @@ from reader.pattern.instructions import read_row
 from reader.pattern.printed import printed_in
 from reader.pattern.rule import Rule
 from reader.pattern.rules import find_rule
+from reader.pattern.total_lists import of_own_groups
 from reader.pattern.totals import Printed
 from reader.pattern.tree import Node, Place
 from reader.terms.stitches import Craft
@@ -53,11 +54,10 @@ def totals_of(words: str, book: Book) -> tuple[tuple[Printed, ...], str]:
     """The totals printed in a row's words, and the words without them."""
     key = ("totals", words)
     if key not in book.once:
-        book.once[key] = printed_in(
-            words, book.sizes, book.filet, book.craft is Craft.CROCHET
-        )
-    found: tuple[tuple[Printed, ...], str] = book.once[key]
-    return found
+        found, rest = printed_in(words, book.sizes, book.filet, book.craft is Craft.CROCHET)
+        book.once[key] = (found, rest) if found else of_own_groups(rest, frozenset(book.specials))
+    totals: tuple[tuple[Printed, ...], str] = book.once[key]
+    return totals
 
 
 def nodes_of(

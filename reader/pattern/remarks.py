@@ -46,6 +46,11 @@ SKIPPED_ARE = re.compile(
     r"(?:the )?(?:first )?\d* ?(?:skipped|missed) (?:chs?|chains?|sts) ?(?:=|are|is|make|form)"
 )
 """What the chains passed over stand for: "(5 skipped ch = dc, ch 1 and ...)"."""
+COUNTING = re.compile(
+    r"count(?:ing)? (?:the |this |your |that )?(?:first |beginning |beg |starting |turning )*"
+    rf"ch(?:ain)?s?(?: ?-? ?\d)? as (?:a |an |one |1 |the )?(?:first )?(?:st\b|stitch|{_TALL})"
+)
+"""Said of the chain a round begins with, behind it: "counting the first ch as a dc"."""
 SAYING = frozenset(
     {"this", "these", "counts", "completed", "made", "see", "note",
      "having", "giving", "right", "wrong", "side", "opposite", "always",
@@ -122,6 +127,8 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
     if told is not None:
         return True, told["n"] or told["m"] or told["o"] or told["p"] or ""
     if SKIPPED_ARE.match(said):
+        return True, ""
+    if COUNTING.match(said):
         return True, ""
     said = SERVES.sub("counts as", said)
     if NO_STITCH.match(said):

@@ -8,9 +8,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.place_words import CHAIN_NOUNS
+from reader.pattern.place_words import CHAIN_NOUNS, STITCH_NOUNS
 from reader.pattern.places import find_place
-from reader.pattern.tree import ONE, Group, Node, Num, Place, Repeat, Until, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Group, Node, Num, Place, Repeat, Until, Where, Work
 from reader.pattern.up_to import to_last_of
 from reader.terms.stitches import Craft
 
@@ -71,7 +71,9 @@ LAST_ROUND = tuple(
 
 @dataclass(frozen=True, slots=True)
 class Found:
-    """A repeat command: what it goes back to, how often, and whether an ending follows."""
+    """A repeat command: what it goes back to, how often, and whether an ending follows. goal: until
+    there are so many of noun; altered: beside what was made before it.
+    """
 
     target: str
     until: Until
@@ -157,12 +159,29 @@ def _target(cur: Cursor) -> str:
     return ""
 
 
-def passes_to(goal: int, of: str, body: Sequence[Node], before: Sequence[Node]) -> int:
+def passes_to(found: Found, body: Sequence[Node], before: Sequence[Node]) -> int:
     """How often a body is worked until there are so many of a stitch, those before it among them;
     of what is no stitch, each pass makes one.
     """
-    each, made = (_made(of, body), _made(of, before)) if of else (1, 0)
+    goal, of = found.goal, found.noun
+    if of in STITCH_NOUNS:
+        of = next((one.stitch.name for one in body if isinstance(one, Work)), "")
+    each, made = (_made(of, body), _made(of, before)) if of else (1, _opened(body, before))
+    chain = next((one for one in reversed(before) if isinstance(one, Chain)), None)
+    if of and not found.altered and chain is not None and chain.counts:
+        made += 1
     return (goal - made) // each if each and goal > made and not (goal - made) % each else 0
+
+
+def _opened(body: Sequence[Node], before: Sequence[Node]) -> int:
+    """Whether the chain before a repeat is a stitch and the first of its spaces: "ch 5, * dc in
+    ring, ch 2".
+    """
+    works = [one for one in before if not isinstance(one, Act)]
+    first, last = works[-1] if works else None, body[-1] if body else None
+    if not isinstance(first, Chain) or not isinstance(last, Chain):
+        return 0
+    return int(first.number.values[0] > last.number.values[0] + 1)
 
 
 def _made(of: str, nodes: Sequence[Node]) -> int:
@@ -240,30 +259,39 @@ def _bare(cur: Cursor, start: int) -> Found | None:
 UNTIL_THERE = (
     "until there are", "till there are", "until you have", "till you have", "until there is",
     "until you have made", "until there are in all", "to make", "until you have worked",
+    "until you have in all", "until you have a total of", "until there are a total of",
+    "until there be", "until", "till",
 )  # fmt: skip
+DONE = ("made", "worked", "completed", "done", "finished", "formed", "in all", "altogether")
+"""Behind "until 12 loops": they are counted."""
 
 
-def _goal(cur: Cursor) -> tuple[int, str]:
+def _goal(cur: Cursor) -> tuple[int, str, bool]:
     """The "until there are 8 clusters in ring" that stands here, taken: how many, and the stitch,
-    "" where they are no stitches; 0 where no such words stand here.
+    "" where they are no stitches, and whether so many are made by the repeat itself; 0 where no
+    such words stand here.
     """
     start = cur.at
     if cur.book.craft is Craft.CROCHET and cur.accept(*UNTIL_THERE) and cur.kind() == "num":
+        bare = cur.low(-1) in ("until", "till")
         number = cur.peek().value
         cur.at += 1
         found = cur.stitch()
+        begin = min(cur.at, len(cur.lows) - 1)
         while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
             cur.at += 1
-        if cur.low(-1) not in ("left", "remain", "remaining", "rem"):
-            return number, found.stitch.name if found is not None else ""
+        told = any(one in DONE for one in cur.lows[begin : cur.at])
+        if (told or not bare) and cur.low(-1) not in ("left", "remain", "remaining", "rem"):
+            plain = cur.lows[begin] if cur.lows[begin] in STITCH_NOUNS else ""
+            return number, found.stitch.name if found is not None else plain, bare
     cur.at = start
-    return 0, ""
+    return 0, "", False
 
 
 def _how_often(cur: Cursor, target: str, named: str) -> Found:
-    goal, of = _goal(cur)
+    goal, of, here = _goal(cur)
     if goal:
-        return Found(target, Until.TIMES, ONE, noun=of, goal=goal)
+        return Found(target, Until.TIMES, ONE, noun=of, goal=goal, altered=here)
     number = cur.number()
     until, times, noun = Until.OPEN, ONE, "st"
     if cur.kind() == "times":

@@ -1,10 +1,15 @@
-"""Rings that a round begins with: "magic ring", "a magic circle of 6 sc" -> Start."""
+"""Rings that a round begins with: "magic ring", "a magic circle of 6 sc" -> Start; "sl st into
+ring" behind a chain -> the join that closes it.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from reader.pattern.cursor import Cursor
 from reader.pattern.phrasing import take_phrase
-from reader.pattern.tree import Node, Num, Start
+from reader.pattern.tree import Act, Chain, Deed, Node, Num, Start, Where, Work
+from reader.terms.stitches import Kind
 
 RINGS = (
     "magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring",
@@ -31,3 +36,16 @@ def find_ring(cur: Cursor, start: int) -> Node | None:
         take_phrase(cur)
         return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
     return None
+
+
+def closed(node: Node | None, made: Sequence[Node]) -> Node | None:
+    """ "Ch 4, sl st into ring": the slip stitch that makes a ring of the first chain; other nodes
+    as they are.
+    """
+    slips = isinstance(node, Work) and node.stitch.kind is Kind.SLIP
+    first = [one for one in made if not isinstance(one, Act)]
+    if not isinstance(node, Work) or not slips or node.place.where is not Where.RING:
+        return node
+    if len(first) != 1 or first[0] is not made[-1] or not isinstance(first[0], Chain):
+        return node
+    return Act(node.span, node.words, Deed.JOIN, "ring")

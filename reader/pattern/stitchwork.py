@@ -13,6 +13,7 @@ from reader.pattern.number_behind import number_behind, times_behind
 from reader.pattern.picots import closing_picot
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
+from reader.pattern.rings import closed
 from reader.pattern.told_behind import (
     chained_each,
     chains_after,
@@ -67,7 +68,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         return counted or _bare_number(cur, start, number, made)
     cur.at += found.length
     node = closing_picot(cur, _finish(cur, start, number, found, made))
-    return _once_more(node) if more and made else node
+    return _once_more(node) if more and made else closed(node, made)
 
 
 def _once_more(node: Node | None) -> Node | None:

@@ -57,7 +57,7 @@ def tokens_of(text: str, offset: int, sizes: int, known: frozenset[str]) -> list
         spaced = match.start() > last_end or match.start() == 0
         last_end = match.end()
         _add(found, kind, match.group(), match.start() + offset, spaced, known)
-    found = _words_to_numbers(_needles_joined(found))
+    found = _clusters_named(_words_to_numbers(_needles_joined(found)), known)
     return _sizes_joined(found, sizes) if sizes > 1 else found
 
 
@@ -201,6 +201,51 @@ def _under_hundred(made: list[Token], token: Token) -> bool:
     if token.kind != "word" or not before or before[-1].low != "hundred":
         return False
     return token.low in TENS or (token.low in UNITS and token.low not in ("no", "zero"))
+
+
+CLUSTERS = frozenset(["cluster", "cl", "popcorn", "pc", "puff", "bobble"])
+CLUSTERS_OF = frozenset(["sc", "hdc", "dc", "tr", "dtr", "treble", "trc", "triple"])
+
+
+def _clusters_named(found: list[Token], known: frozenset[str]) -> list[Token]:
+    """ "3-tr cluster", "dc popcorn" as the cluster alone: of what it is made says nothing of how
+    many there are. "3 tr clusters" are three.
+    """
+    if not any(token.low.rstrip("s") in CLUSTERS for token in found):
+        return found
+    made: list[Token] = []
+    for token in found:
+        if token.low.rstrip("s") in CLUSTERS and made:
+            of = _of_what(made, known, token.low)
+            dashed = of and any(one.low == "-" or one.hyphen for one in made[-of:])
+            single = dashed or not token.low.endswith("s")
+            if of and made[-of].kind == "num" and not single:
+                # Only the stitch's name goes.
+                of = next(n for n in range(of, 0, -1) if made[-n].low.isalpha())
+            if of:
+                token = token._replace(start=made[-of].start)
+                del made[-of:]
+        made.append(token)
+    return made
+
+
+def _of_what(made: list[Token], known: frozenset[str], low: str) -> int:
+    """How many tokens tell what the cluster behind them is made of, 0 for none."""
+    letters = [one.low for one in made[-3:]]
+    dashed = letters[-1:] == ["-"]
+    words = letters[: len(letters) - dashed]
+    length = 1 if words and words[-1] in CLUSTERS_OF else 0
+    for two in (("d", "c"), ("s", "c"), ("tr", "c"), ("d", "tr")):
+        length = 2 if tuple(words[-2:]) == two else length
+    name = " ".join([*words[-length:], low])
+    if not length or name in known or name.rstrip("s") in known:
+        return 0
+    length += dashed
+    before = made[-length - 1 :][:1]
+    if before and before[0].low == "-" and len(made) > length + 1:
+        length, before = length + 1, made[-length - 2 :][:1]
+    counted = bool(before) and before[0].kind == "num" and 1 < before[0].value < 10
+    return length + counted
 
 
 def _needles_joined(found: list[Token]) -> list[Token]:

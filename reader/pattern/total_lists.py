@@ -37,3 +37,20 @@ def listed(body: str, start: int, end: int, before: str, after: str) -> Printed 
         return None
     number, kind = found[0]
     return Printed(start, end, (number,), kind)
+
+
+OWN = re.compile(r"(?<=[.;]) *(?P<n>\d{1,4}) ?(?P<kind>[A-Za-z][A-Za-z -]{0,12}?)\.?\s*$")
+
+
+def of_own_groups(words: str, names: frozenset[str]) -> tuple[tuple[Printed, ...], str]:
+    """A total behind a full stop of what the pattern names itself, "8 V", and the words without it;
+    none, and the words, where nothing of that name is known.
+    """
+    last = OWN.search(words)
+    if last is None:
+        return (), words
+    kind = last["kind"].lower()
+    if kind not in names and kind.rstrip("s") not in names:
+        return (), words
+    one = Printed(last.start(), last.end(), (int(last["n"]),), kind)
+    return (one,), words[: last.start()] + " " * (last.end() - last.start()) + words[last.end() :]

@@ -48,7 +48,7 @@ class Place:
     number: how many places (NEXT) or how many are left over (TO_LAST). noun: "st", "sp", "ch" or a
     stitch name: what is worked into. each: the word "each" stands there. nth: which of them ("2nd
     ch from hook"). sides: how often the place exists ("on each side": 2). remaining: "each
-    remaining".
+    remaining", or, TO_LAST, the last ones of a group.
     """
 
     where: Where

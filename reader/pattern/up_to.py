@@ -8,6 +8,7 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_nouns import find_noun
 from reader.pattern.place_words import (
     CHAIN_NOUNS,
+    GROUP_NOUNS,
     LEFT_OVER,
     MARKERS,
     ROW_ENDS,
@@ -32,6 +33,8 @@ def to_last_of(cur: Cursor) -> Place | None:
         if cur.accept("of", "before") and _marker(cur):
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
         cur.at = at
+        if _of_a_group(cur):
+            return Place(Where.TO_LAST, cur.span(start), number or ONE, noun, remaining=True)
         if _of_a_part(cur) or _before_a_part(cur):
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
         cur.accept(*ROW_ENDS)
@@ -97,6 +100,22 @@ def _marker(cur: Cursor) -> bool:
     if cur.accept(*MARKERS):
         return True
     cur.at = at
+    return False
+
+
+GROUPS = GROUP_NOUNS | {"section", "sections", "block", "blocks", "point", "points", "shell", "fan"}
+
+
+def _of_a_group(cur: Cursor) -> bool:
+    """Takes "of group", "of next sc-group", "on each 5-sc group": a section of the row, not all."""
+    if cur.low() not in ("of", "on", "in"):
+        return False
+    for ahead in range(1, 7):
+        if cur.low(ahead) in (*STOPS, ""):
+            return False
+        if cur.low(ahead) in GROUPS:
+            cur.at += ahead + 1
+            return True
     return False
 
 

@@ -12,6 +12,11 @@ from reader.text.wide_lines import in_lines, wide_lines
 
 BULLETS = "\u25a0\u25a1\u25aa\u25ab\u25b6\u25b8\u25ba\u25c6\u25c7\u25cb\u25e6\u2756\u27a2\u27a4"
 """Squares, triangles, diamonds and the like before a line."""
+LOOKALIKE = (
+    "\u0430\u0441\u0435\u04bb\u043a\u043c\u043e\u0440\u0445\u0443"
+    "\u0410\u0421\u0415\u041d\u041a\u041c\u041e\u0420\u0422\u0425\u0412"
+)
+"""Letters of another alphabet that look like ours, left in by a translation."""
 ONE_TO_ONE = str.maketrans(
     {
         "\u2018": "'",
@@ -60,6 +65,10 @@ ONE_TO_ONE = str.maketrans(
         "\u2606": "*",
         "\u2736": "*",
         **dict.fromkeys(BULLETS, " "),
+        "\u0131": "i",
+        "\u0130": "I",
+        **dict(zip(LOOKALIKE, "acehkmopxyACEHKMOPTXB", strict=True)),
+        "\u0432": " ",
     }
 )
 """Characters that stand for one plain character; the em dash stays, it ends labels."""

@@ -1,0 +1,111 @@
+"""Rounds whose sections lie between loops: the last stitch of a group, spaces between groups, where
+the yarn is fastened, and what a row's unread words leave in doubt.
+"""
+
+from __future__ import annotations
+
+from reader.counts.account import count_pattern
+from reader.counts.counted import CountedPattern, Verdict
+from reader.pattern.parser import parse_pattern
+
+RING = "Ch 8, join with sl st to form ring.\n"
+
+
+def counted(text: str) -> CountedPattern:
+    """A text's rows, counted."""
+    return count_pattern(parse_pattern(text))
+
+
+def counts_of(text: str) -> list[int | None]:
+    """The counts of a text's rows."""
+    rows = [row for part in counted(text).parts for row in part.rows]
+    return [row.count for row in rows if row.label != "Start"]
+
+
+def test_a_spiral_leaves_the_last_stitch_of_every_group() -> None:
+    """ "To within last sc of group" is said of each group between two loops, not of the round."""
+    said = (
+        "1st rnd: 11 sc in ring, do not join.\n2nd rnd: Ch 3, sc in first sc, (ch 3, skip 1 sc, "
+        "sc in next sc) 5 times.\n3rd rnd: * Ch 3, 2 sc in next loop. Repeat from * "
+        "around.\n4th rnd: * Ch 3, 2 sc in next loop, sc in each sc to within last sc of group. "
+        "Repeat from * around.\n5th rnd: * Ch 5, skip first sc, sc in each sc of group to within "
+        "last sc. Repeat from * around."
+    )
+    assert counts_of(RING + said)[2:] == [12, 18, 6]
+
+
+def test_spaces_between_groups_are_told_by_their_stitches() -> None:
+    """The space inside a shell has its stitches on both sides, the others have not."""
+    said = (
+        "1st rnd: (Sc in ring, ch 8) 6 times; sl st in 1st sc.\n2nd rnd: Sl st in next 4 ch, sc in "
+        "loop, ch 6, dc in same loop, (ch 4, in next loop make dc, ch 3 and dc) 5 times; ch 4, sl "
+        "st in 3rd ch of ch-6.\n3rd rnd: Sl st in next sp, ch 3, in same sp make dc, ch 2 and 2 "
+        "dc; * ch 2, sc in next sp, ch 2, in next sp make 2 dc, ch 2 and 2 dc. Repeat from * "
+        "around, ending with ch 2. Join.\n4th rnd: Sl st in next dc and in next sp, ch 3, in same "
+        "sp make 2 dc, ch 2 and 3 dc; * ch 3, sc in next sc, ch 3, in next sp (between dc-groups) "
+        "make 3 dc, ch 2 and 3 dc. Repeat from * around. Join."
+    )
+    assert counts_of(RING + said) == [6, 12, 30, 42]
+
+
+def test_a_chain_stands_in_the_loop_where_the_yarn_is_fastened() -> None:
+    """Its loop is used, so that the next one is another."""
+    said = (
+        "1st rnd: 12 sc in ring, join. 2nd rnd: Ch 6, * dc in next sc, ch 3. Repeat from * around, "
+        "join to 3rd ch of ch-6. 3rd rnd: Attach thread to any ch-3 sp, ch 6 (to count as dc and "
+        "ch-3), * dc in next sp, ch 3. Repeat from * around. Join."
+    )
+    assert counts_of(RING + said) == [12, 12, 12]
+
+
+def test_clusters_named_by_their_stitches_are_one_stitch() -> None:
+    """And the first is as high as the chain before it, told with the hands first."""
+    said = (
+        "1st rnd: Ch 1, 8 sc in ring, join. 2nd rnd: Ch 1, sc in same place, * ch 5, sc in next "
+        "sc. Repeat from * around, ending with ch 5, join. 3rd rnd: Sl st in next loop, ch 4, "
+        "holding back on hook the last loop of each tr make 2 tr in same loop, thread over and "
+        "draw through all loops on hook (cluster made), * ch 7, 3-tr cluster in same loop, 3-tr "
+        "cluster in next loop. Repeat from * around. Join."
+    )
+    assert counts_of(RING + said) == [8, 8, 16]
+
+
+def test_a_repeat_until_so_many_are_made() -> None:
+    """Spaces count the one that the chain makes; stitches are those of the repeat itself."""
+    spaces = "1st rnd: Ch 5, * dc in ring, ch 2. Repeat from * until 12 sps are made. Join."
+    made = "1st rnd: Ch 5, * dc in ring, ch 2. Repeat from * until 11 dc are made. Join."
+    all_told = (
+        "1st rnd: Ch 6 (to count as tr and ch-2), * tr in ring, ch 2. Repeat from * until there "
+        "are 16 tr; join."
+    )
+    assert [counts_of(RING + said) for said in (spaces, made, all_told)] == [[12], [12], [16]]
+
+
+def test_words_that_made_no_sense_are_asked_about_where_loops_do_not_fit() -> None:
+    """The number is shown, but not without a question."""
+    said = (
+        "1st rnd: Ch 1, 12 sc in ring, join. 2nd rnd: Ch 5, * skip 1 sc, dc in next sc, ch 2. "
+        "Repeat from * around, join.\n3rd rnd: Ch 1, * 3 sc in next sp along the quay wall, sc in "
+        "fourth dc over. Repeat from * 3 times, join."
+    )
+    rows = counted(RING + said)
+    assert any(one.verdict is Verdict.UNCLEAR for one in rows.problems)
+
+
+def test_stitches_of_the_patterns_own_letters_keep_what_they_are_made_of() -> None:
+    """Two meanings on one line; "8 V" behind the row is its total."""
+    said = (
+        "V = dc, ch 2, dc in one place     SH = 5 dc in one place\nRnd 1: ch 4, sl st into ring, "
+        "ch 3, 15 dc in ring, sl st. 16 dc\nRnd 2: ch 5 (first dc + ch 2), dc in same st, sk 1, "
+        "*V in next st, sk 1* to end, sl st in 3rd of ch 5. 8 V\nRnd 3: sl st into V, ch 3, 4 dc "
+        "in same sp, *SH in next V* to end, sl st. 8 SH"
+    )
+    assert counts_of("MAT\n" + said) == [16, 16, 40]
+
+
+def test_letters_left_by_a_translation_are_ours() -> None:
+    """A dotless i, a look-alike of another alphabet, a ring without a preposition."""
+    said = "1 row: 6 scв MAGİC RİNG\n2 row: 6 ınc (12)\n3 row: (1 sс, ınc) * 6 (18)"
+    found = counted(said)
+    assert [row.count for row in found.parts[0].rows] == [6, 12, 18]
+    assert not found.problems
