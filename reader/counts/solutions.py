@@ -15,7 +15,7 @@ from reader.counts.worked import Move, Pass
 from reader.pattern.tree import Node
 from reader.text.span import Span
 
-MOST = 400
+MOST = 250
 """Rows kept; when there are more, those that were solved first are forgotten."""
 
 

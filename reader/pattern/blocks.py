@@ -77,6 +77,8 @@ TOTAL_LAST = re.compile(
 """A line that ends with its total alone."""
 SIZE_FIRST = re.compile(r"(?:for )?(?:all |both )?sizes?\b[^:.\n]{0,40}:", re.IGNORECASE)
 """A line that begins with the sizes it is for."""
+LONGEST_TAIL = 60
+"""Characters: what is looked for at the end of a line is shorter."""
 LONGEST_BRACKET = 240
 """Characters: a bracket open for longer was never closed."""
 
@@ -126,11 +128,13 @@ def _stands_alone(last: str, line: str, width: int) -> bool:
     """Whether a line begins anew however the one before it ends: sizes, rows called back, or a
     sentence behind a total.
     """
-    total = TOTAL_LAST.search(last) is not None and line[0].isupper()
+    tail = max(0, len(last) - LONGEST_TAIL)
+    total = TOTAL_LAST.search(last, tail) is not None and line[0].isupper()
     again = last.endswith(".") and AGAIN.match(line) is not None
-    short = width < LEAST_WIDTH and BRACKET_LAST.search(last) is not None
-    total = total or short or SPOKEN_TOTAL.search(last) is not None
-    total = total or (UNIT_LAST.search(last) is not None and NEW_ORDER.match(line) is not None)
+    short = width < LEAST_WIDTH and BRACKET_LAST.search(last, tail) is not None
+    total = total or short or SPOKEN_TOTAL.search(last, tail) is not None
+    ends = NEW_ORDER.match(line) is not None and UNIT_LAST.search(last, tail) is not None
+    total = total or ends
     return total or again or SIZE_FIRST.match(line) is not None
 
 
@@ -178,9 +182,12 @@ def _continues(before: str, line: str, width: int) -> bool:
         return True
     if _stands_alone(last, line, width):
         return False
-    if OPEN_RANGE.search(last) or (ORDINAL_LAST.search(last) and ROW_FIRST.match(line)):
+    tail = max(0, len(last) - LONGEST_TAIL)
+    if OPEN_RANGE.search(last, tail):
         return True
-    mid = MID_PHRASE.search(last) is not None and not line[0].isupper()
+    if ROW_FIRST.match(line) and ORDINAL_LAST.search(last, tail):
+        return True
+    mid = MID_PHRASE.search(last, tail) is not None and not line[0].isupper()
     anew = line[0].isupper() and is_heading(before) and not FINISHING.match(before)
     if width >= LEAST_WIDTH and (RUNS_ON.match(line) or mid) and not anew:
         return True

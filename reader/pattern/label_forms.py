@@ -86,3 +86,23 @@ def counts_on(
     if not last or not numbers or numbers[0] != last[0] + 1 or SPEAKS_OF.search(before):
         return False
     return end == ":" or (end == "." and last != (0,))
+
+
+ROW_WORD = re.compile(
+    r"[rR](?<!\w[rR])(?:(?i:ound|nd|d|ow)|\.?\s*(?:\d|(?i:one|two|three|four|five|six|seven|eight|nine"
+    r"|ten|eleven|twelve|twenty|thir|for|fif)))"
+)
+AND_OTHERS = re.compile(r"[dthDTH]\s*,?\s*\(?(?:&|(?i:and)\b)")
+BEYOND = 120
+"""Characters behind a block that the end of its last label may reach to."""
+
+
+def may_hold_label(text: str, start: int, end: int) -> bool:
+    """Whether a label may begin in text[start:end]: each has a word for rows, or a mark, that is
+    sooner looked for than all places where a label could begin.
+    """
+    words = text[start : end + BEYOND]
+    if ":" in words or ROW_WORD.search(words) or AND_OTHERS.search(words):
+        return True
+    low = words.lower()
+    return "next," in low or "needle" in low

@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
-from reader.pattern.label_forms import CHANGING, MARKED, counts_on, led, other_form
+from reader.pattern.label_forms import CHANGING, MARKED, counts_on, led, may_hold_label, other_form
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
@@ -307,11 +307,11 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
     """All labels in a block of clean text, in order; inside a sentence only after a full stop, a
     bracket or a turn.
     """
-    marks: list[Mark] = []
     first = label_at(text, start, True)
-    if first and first.end <= end:
-        marks.append(first)
+    marks = [first] if first and first.end <= end else []
     at = first.end if first else start
+    if not may_hold_label(text, at, end):
+        return marks
     while True:
         # Searched anew from the next character: "row. 2nd ROW:" holds a false candidate before the
         # true one.
@@ -351,8 +351,6 @@ WORK_THE = re.compile(
     r"\b(?:ring|circle|round|chain)\b[^.]{0,60}?\b(?:and|then) work (?:the\s+)?$", re.IGNORECASE
 )
 """Before the label of a first round, told in the sentence that closes the ring."""
-
-
 CAPITALS = re.compile(
     r"(?:NEXT|LAST|\d+(?:st|nd|rd|th|ST|ND|RD|TH))\s+(?:\d+\s+)?(?:ROW|R(?:OU)?ND)S?\s*:"
 )

@@ -106,15 +106,18 @@ def _every_nth(cur: Cursor, start: int) -> Shape | None:
     return Shape(cur.span(start), cur.said(start), gain, ONE, 1, every)
 
 
+INCREASING_IN = tuple(
+    f"{way}{once} in{to}"
+    for way in ("increasing", "widening", "inc", "increase", "widen")
+    for once in ("", " once", " 1 st", " 1", " 1 stitch")
+    for to in ("", "to")
+)
+
+
 def _every_stitch(cur: Cursor, start: int) -> Work | None:
     """ "increasing in every stitch"."""
     stitch = stitch_named("inc", cur.book.craft)
-    told = cur.accept(*(
-        f"{way}{once} in{to}"
-        for way in ("increasing", "widening", "inc", "increase", "widen")
-        for once in ("", " once", " 1 st", " 1", " 1 stitch")
-        for to in ("", "to")
-    ))  # fmt: skip
+    told = cur.accept(*INCREASING_IN)
     each = told and cur.accept("every st", "every stitch", "each st", "each stitch")
     if stitch is None or not each:
         return None

@@ -8,15 +8,18 @@ from __future__ import annotations
 import re
 
 from reader.terms.numbers import SPELLED
+from reader.text.sought import Sought
 
 _NUMBER = rf"(?=(?:\d|(?:{SPELLED})\b))"
-WRITTEN = re.compile(
+WRITTEN = Sought(
+    ("caston", "cast on", "cast-on", "casting", "o.", "c/o"),
     r"\b(?:(?P<word>(?:(?:begin|start)(?:ning|ing)? (?:by|with) casting|cast)[ -]?on\b)"
     r"(?:\s*[:=—-])?"
     rf"|c\.\s?o\.|c/o)(?:\s+a total of)?\s+{_NUMBER}",
     re.IGNORECASE,
 )
-MANNER = re.compile(
+MANNER = Sought(
+    ("caston", "cast on", "cast-on"),
     r"(?<=sts|.es)\.?\s*\((?![^()]*\d)(?:[^()]{0,60} )?cast[ -]?on\b[^()]{0,60}\)", re.IGNORECASE
 )
 """In which way, behind the number: "CO 31 sts (knitted cast on)"."""

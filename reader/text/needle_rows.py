@@ -39,12 +39,12 @@ TOTAL_ONLY = re.compile(r"[ \t]*[(\[<]?\d+ ?(?:sts?|stitches)\b[^\n]{0,20}$", re
 def needles_in_rounds(text: str) -> str:
     """The text with the lines of a round's needles, and its total, behind the round's label."""
     lines = text.split("\n")
-    made = lines[0]
+    made = [lines[0]]
     inside = False
     for before, line in pairwise(lines):
         needle = ONE_NEEDLE.match(line) is not None
         begins = needle and OF_ROUND.search(before) is not None
         goes_on = inside and (needle or TOTAL_ONLY.match(line) is not None)
         inside = begins or goes_on
-        made += (" " if inside else "\n") + line
-    return made
+        made += [" " if inside else "\n", line]
+    return "".join(made)
