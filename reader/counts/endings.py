@@ -9,10 +9,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from reader.counts.ends import first_work, travels
-from reader.counts.fabric import SPACE
+from reader.counts.fabric import SPACE, any_opening
 from reader.counts.openings import is_opening, wanted
 from reader.counts.tally import Need, Tally
-from reader.counts.walk import any_opening
 from reader.counts.worked import MoveKind
 from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.forms import stitch_named

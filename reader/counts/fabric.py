@@ -242,3 +242,13 @@ def chains_as_stitches(below: Below) -> Below:
         added(runs, [Run("ch", run.n * run.chains) if run.name == SPACE else run])
     total = sum(run.n for run in runs if run.is_stitch)
     return replace(below, runs=tuple(runs), stitches=total)
+
+
+def any_space(run: Run) -> bool:
+    """A chain space of any size."""
+    return run.name == SPACE
+
+
+def any_opening(run: Run) -> bool:
+    """A chain space, or a gap between groups."""
+    return run.name == SPACE or (run.name == GAP and not run.unit)

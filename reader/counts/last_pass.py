@@ -6,10 +6,10 @@ import re
 from collections.abc import Sequence
 
 from reader.counts.endings import Worker
-from reader.counts.fabric import SPACE
+from reader.counts.fabric import SPACE, any_space
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.tally import NOTHING, Need, Tally
-from reader.counts.walk import Walk, any_space
+from reader.counts.walk import Walk
 from reader.pattern.tree import Group, Node, Repeat, Skip, Where, Work
 from reader.terms.stitches import Kind
 
@@ -31,11 +31,16 @@ def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
     """
     if any(isinstance(one, Work | Group | Repeat) for one in node.ending):
         return
-    kinds = names_in(node.body) - {"st", "sp", "ch", "tch"}
     left = (tally.walk.left or 0) - keep
-    ahead = [run for run in tally.walk.ahead() if run.is_stitch]
-    if kinds and 0 < left < 4 and not any(run.name in kinds for run in ahead):
+    if _only_others(node, tally.walk, left):
         tally.walk.take(left)
+
+
+def _only_others(node: Repeat, walk: Walk, left: int) -> bool:
+    """Whether a few stitches are left, none of a kind that the body goes into."""
+    kinds = names_in(node.body) - {"st", "sp", "ch", "tch"}
+    ahead = [run for run in walk.ahead() if run.is_stitch]
+    return bool(kinds) and 0 < left < 4 and not any(run.name in kinds for run in ahead)
 
 
 def last_part(
@@ -68,14 +73,13 @@ def last_part(
         left_out = node.body[length]
         more = _part_of_next(node, left_out, over, tally)
         if more:
-            trial.walk.take(over)
             trial.make(over, more)
-            tally.walk = trial.walk
-            return trial
         grouped = isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP
         beyond = trial.walk.beyond() if again else 0
         fits = over in (0, walk.before, beyond) or (grouped and walk.before > 0)
-        if not fits and over > 0 and start is not None and tally.walk.before:
+        if more or _only_others(node, trial.walk, over):
+            fits = True
+        elif not fits and over > 0 and start is not None and tally.walk.before:
             fits = over == _gone_over(node, tally, start, length, work_all)
         if room_in(trial, tally.walk, keep, behind.spaces) and fits:
             trial.walk.take(over)
@@ -151,6 +155,8 @@ def room_in(trial: Tally, before: Walk, keep: int, spaces: int) -> bool:
     """Whether a pass on trial found all it asked for, and left enough for what follows."""
     walk = trial.walk
     if walk.short > before.short or walk.lacking > before.lacking:
+        return False
+    if walk.misnamed > before.misnamed:
         return False
     return (walk.left or 0) >= keep and walk.spaces >= spaces
 

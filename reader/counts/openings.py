@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
-from reader.counts.fabric import GAP, Held, Run
-from reader.counts.walk import Walk, any_opening, any_space
+from reader.counts.fabric import GAP, Held, Run, any_opening, any_space
+from reader.counts.walk import Walk
 from reader.pattern.tree import ONE, Place
 
 SPACES = frozenset({"sp", "corner"})
@@ -23,6 +23,9 @@ BETWEEN = re.compile(r"\b(?:between|bet)\b")
 
 def is_opening(place: Place, walk: Walk) -> bool:
     """Whether a place is a space or the middle of a group, not a stitch."""
+    if place.noun == "picot" and not walk.named("picot"):
+        # A picot is the chain that it is made of.
+        return walk.known and walk.opened
     if place.noun in SPACES:
         # Older patterns call the place of a stitch a space; a row without spaces can mean no other.
         return not walk.known or walk.opened

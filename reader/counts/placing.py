@@ -6,12 +6,11 @@ import re
 from dataclasses import replace
 from functools import lru_cache
 
-from reader.counts.fabric import CORNER, Run, cornered, foundation
+from reader.counts.fabric import CORNER, Run, any_space, cornered, foundation
 from reader.counts.made import made_by, made_name, told_group
 from reader.counts.openings import BETWEEN, UNITS, is_opening, of_chain_ahead, wanted
 from reader.counts.reaching import all_places
 from reader.counts.tally import CHAINS, Need, Tally
-from reader.counts.walk import any_space
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import ONE, Place, Where, Work
 from reader.terms.stitches import Craft, Kind
@@ -124,7 +123,9 @@ def _slip(
         _into_chain(work, 1, tally)
         return
     if place.where in (Where.SAME, Where.CHAIN) or own:
-        tally.picoted = place.where is Where.CHAIN
+        whole = last is not None and last.chains == place.nth
+        tally.picoted = place.where is Where.CHAIN and not (whole and len(tally.runs) > 1)
+        tally.fastened = place.where is Where.CHAIN and not tally.picoted
         return
     named = place.noun if place.noun not in ("st", "ch", "tch") else ""
     tally.fastened = place.where is Where.NEXT

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from reader.counts.fabric import any_opening
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.tally import Need, Tally
-from reader.counts.walk import Walk, any_opening
+from reader.counts.walk import Walk
 from reader.pattern.tree import Place, Where
 
 PLAIN = frozenset(["sc", "hdc", "dc", "tr", "dtr", "trtr"])

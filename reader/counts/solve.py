@@ -11,7 +11,7 @@ from reader.counts.beginning import begin_in_space
 from reader.counts.between import between_stitches
 from reader.counts.endings import skipped_at_close, with_closing
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
-from reader.counts.fabric import SPACE, Below, Run, foundation
+from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
 from reader.counts.long_loops import lies_below
 from reader.counts.needles import by_needles
@@ -23,7 +23,7 @@ from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turned_back import without_turns
 from reader.counts.turning import lies_over_space, makes_loop, symmetric_edge
-from reader.counts.walk import Walk, any_opening
+from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
 from reader.pattern.tree import (

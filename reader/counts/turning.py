@@ -22,7 +22,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )  # fmt: skip
-from reader.terms.stitches import Craft, Kind
+from reader.terms.stitches import Craft, Kind, Stitch
 
 
 def chain_options(
@@ -187,7 +187,7 @@ def belongs_to_cluster(work: Work | None, body: Sequence[Node], size: int) -> bo
     """Whether the chain before a cluster is a part of it: the round is joined to a cluster, or it
     begins with as many clusters as each pass has.
     """
-    if work is None or work.stitch.kind is not Kind.CLUSTER:
+    if work is None or not _drawn_together(work.stitch):
         return False
     joins = [one for one in body if isinstance(one, Act) and one.deed is Deed.JOIN]
     if any(work.stitch.name in one.words.lower() for one in joins):
@@ -213,6 +213,12 @@ def _only_of(work: Work, body: Sequence[Node]) -> bool:
         _only_of(work, one.body) if isinstance(one, Repeat | Group) else one.stitch == work.stitch
         for one in works
     )
+
+
+def _drawn_together(stitch: Stitch) -> bool:
+    """Whether it is a cluster, or a group of nothing but clusters."""
+    parts = [name for name, _ in stitch.parts if name != "ch"]
+    return stitch.kind is Kind.CLUSTER or (bool(parts) and set(parts) <= {"cluster", "popcorn"})
 
 
 def stands_for_one(body: Sequence[Node], size: int) -> bool:

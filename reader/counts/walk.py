@@ -18,12 +18,12 @@ class Walk:
     stitches asked for that were not there. opened, united: whether the row has spaces, or groups
     with a middle. takes, space_takes: how many were asked for in all. lacking: spaces asked for
     that were not there. passed: stitches gone over to reach a space, of which the words say
-    nothing.
+    nothing. misnamed: stitches named that were no longer there, where others were taken.
     """
 
     __slots__ = (
-        "_farthest", "_runs", "aside", "at", "before", "into", "known", "lacking", "left", "opened",
-        "passed", "short", "space_takes", "spaces", "takes", "united",
+        "_farthest", "_runs", "aside", "at", "before", "into", "known", "lacking", "left",
+        "misnamed", "opened", "passed", "short", "space_takes", "spaces", "takes", "united",
     )  # fmt: skip
 
     def __init__(self, below: Below | None) -> None:
@@ -42,6 +42,7 @@ class Walk:
         self.short = 0
         self.lacking = 0
         self.passed = 0
+        self.misnamed = 0
 
     def _lie(self, runs: tuple[Run, ...]) -> None:
         self._runs = runs
@@ -119,7 +120,10 @@ class Walk:
         self.takes += stitches
         if not self.known or self.left is None:
             return
-        if name and self._last("name", name) < self.at:
+        if name and (last := self._last("name", name)) < self.at:
+            # None of them is left; where there were some, another kind is hardly meant.
+            others = max(self._last("name", "st"), self._last("name", "ch")) < self.at
+            self.misnamed += last >= 0 and others
             name = ""
         while stitches > 0:
             if self.at >= len(self._runs):
@@ -388,13 +392,3 @@ class Walk:
     def named(self, name: str) -> int:
         """How many stitches of that kind lie ahead."""
         return sum(run.n for run in self.ahead() if run.name == name)
-
-
-def any_space(run: Run) -> bool:
-    """A chain space of any size."""
-    return run.name == SPACE
-
-
-def any_opening(run: Run) -> bool:
-    """A chain space, or a gap between groups."""
-    return run.name == SPACE or (run.name == GAP and not run.unit)

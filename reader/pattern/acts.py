@@ -8,6 +8,7 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge
 from reader.pattern.holders import set_aside
 from reader.pattern.joins import find_join
+from reader.pattern.naming import find_naming
 from reader.pattern.other_side import other_side
 from reader.pattern.phrasing import EVERY_ROW, act_here, take_phrase
 from reader.pattern.remarks import chain_counts
@@ -69,6 +70,7 @@ def find_act(cur: Cursor) -> Node | None:
     start = cur.at
     for reading in (
         _count_words,
+        find_naming,
         other_side,
         find_join,
         _turn,

@@ -14,8 +14,8 @@ from reader.pattern.each_needle import needles_told
 from reader.pattern.filet import is_filet
 from reader.pattern.layout import Layout, lay_out
 from reader.pattern.letter_codes import CIRCLED, letter_codes, with_circled
+from reader.pattern.named_groups import GROUPS, OWN_KEY, named_groups, parts_of
 from reader.pattern.sizes import sizes_named
-from reader.pattern.unnamed_groups import named_later
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
@@ -84,47 +84,14 @@ KEY_LINE = re.compile(
     r"((?:(?! {3,}\S{1,8} ?=)[^\n]){2,240})(?= {3,}|$)",
     re.MULTILINE,
 )
-_GROUPS = ("shell", "fan", "v-st", "v st", "vst", "group", "scallop", "corner")
 GROUP_LINE = Sought(
-    (*_GROUPS, "cluster", "puff", "bobble", "popcorn"),
+    (*GROUPS, "cluster", "puff", "bobble", "popcorn"),
     r"^[ \t#*-]*((?:shell|fan|v[- ]?st(?:itch)?|cluster|scallop|puff|bobble|popcorn)"
     r"(?: st(?:itch)?)?(?:\s*\([^)\n]{1,20}\))?)\s*(?:=|:|—| - )\s*(\d[^\n]{2,240})$",
     re.MULTILINE | re.IGNORECASE,
 )
 """A group's meaning that begins with a number: "Shell (sh): 5 dc in next st"."""
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
-_STITCH = r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
-_CLUSTER = r"(?:cluster(?:s|\s+sts?)?|popcorns?(?:\s+sts?)?)\b"
-ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|{_CLUSTER}|ch(?:ain)?s?(?![a-z])(?:\s*\d+)?)"
-_GROUP_NAME = (
-    rf"(?P<name>(?:{_STITCH} |{_CLUSTER}[- ])?(?:shell|fan|group|v[- ]?st|scallop|corner))"
-)
-_INTO = r"(?:\s+in\s+(?:the\s+)?(?:next|same)\s+(?:st|stitch|sp|space|ch|loop))?"
-NAMED_BEHIND = Sought(
-    _GROUPS,
-    rf"(?P<list>(?:\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)"
-    rf"(?<!miss \d)(?<!sk \d)\d*\s+(?:{_STITCH}|{_CLUSTER})|{_CLUSTER}){_INTO}"
-    rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:(?:{_STITCH}|{_CLUSTER}){_INTO}|ch\b\s*\d*))+)"
-    rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*,?\s*\(\s*(?:(?:an?|1|another|first|1st|beg) )?{_GROUP_NAME}"
-    r"(?:\s+(?:is\s+)?(?:made|formed|completed))?(?:\s+(?:over|on|in)\s+(?:\w+\s+)?\w+)?\s*\)",
-    re.IGNORECASE,
-)
-NAMED_BEFORE = Sought(
-    _GROUPS,
-    rf"\b{_GROUP_NAME}\s+(?:of|=|:)\s+(?P<list>\d+\s+{_STITCH}"
-    rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch(?:ain)?\b\s*\d*))*)",
-    re.IGNORECASE,
-)
-NAMED_BY_TOTAL = Sought(
-    _GROUPS,
-    rf"^[^\n]{{0,600}}\(\s*(?P<list>(?:\d+\s*)?{_STITCH}(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?"
-    rf"{_STITCH})){{1,6}})\s*\)\s+in\b[^\n(]{{0,160}}[.;:—(]\s*\d+\s+{_GROUP_NAME}s\b",
-    re.IGNORECASE | re.MULTILINE,
-)
-"""A round of groups whose total gives them their name: "(2 dc, ch 2, 2 dc) in next ch-2 sp; rep
-from * around. (8 shells)".
-"""
-AFTER_CHAIN = re.compile(r"\bch ?\d+(?: \([^()]*\))?,\s*\(\s*$", re.IGNORECASE)
 OF_HOOK = re.compile(r"\b(?:crochet|treble|double|insert (?:the )?hook|yo\b|yarn over)")
 """A meaning that tells how a stitch is made."""
 BEGINS_WORK = re.compile(
@@ -132,7 +99,6 @@ BEGINS_WORK = re.compile(
     r"|r\d|(?:rnd|round|row|rd)s?\b|\d+(?:st|nd|rd|th) (?:rnd|round|row)", re.IGNORECASE
 )
 """Not a meaning: the part of that name begins."""
-OWN_KEY = "the pattern's own key"
 INCREASE = re.compile(r"inc|increase|inc st")
 ONE_PLACE = re.compile(
     r"^[\(\[]?\s*((?:\d+\s*)?(?:sc|hdc|dc|tr)(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?(?:sc|hdc|dc"
@@ -233,84 +199,6 @@ def specials_in(
     return specials, key
 
 
-def named_groups(text: str, terms: Terms) -> list[tuple[int, Special]]:
-    """Groups that the text names where it makes them, "2 dc, ch 1, 2 dc in next st (shell)", "shell
-    of 3 dc", each with where that is: a later row may make them otherwise.
-    """
-    found: list[tuple[int, Special]] = []
-    told = text[:200_000]
-    shapes = (NAMED_BEHIND, NAMED_BEFORE, NAMED_BY_TOTAL)
-    for one in (found for shape in shapes for found in shape.finditer(told)):
-        listed = one.start("list")
-        if one.re is NAMED_BY_TOTAL.shape and AFTER_CHAIN.search(told, one.start(), listed):
-            # The first group of a round lacks the stitch that its chain stands for.
-            continue
-        before = told[max(0, listed - 60) : listed]
-        begun = one.re is NAMED_BEHIND.shape and BEGUN_BY_CHAIN.search(before) is not None
-        found += _group(one.start(), one["name"].lower(), one["list"], terms, begun)
-    for at, name, stitches in named_later(told, {special.name for _, special in found}):
-        found += _group(at, name, stitches, terms)
-    return sorted(found, key=lambda pair: pair[0])
-
-
-def _group(
-    at: int, name: str, stitches: str, terms: Terms, begun: bool = False
-) -> list[tuple[int, Special]]:
-    """A group of that name, made of the stitches listed; none where they are not two or more.
-    begun: a chain before them stands for the first.
-    """
-    items = re.findall(ITEM, stitches, re.IGNORECASE)
-    chains = sum(1 for number, stitch in items if stitch.lower().startswith("ch"))
-    made = sum(_amount(number) for number, stitch in items if not stitch.lower().startswith("ch"))
-    if begun:
-        items, made = _with_its_chain(items, made)
-    if made < 2:
-        return []
-    stitch = Stitch(
-        name, name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3, spaces=chains,
-        parts=_parts(items, terms),
-    )  # fmt: skip
-    return [(at, Special(name, stitch))]
-
-
-BEGUN_BY_CHAIN = re.compile(
-    r"\bch(?:ain)? ?[2-5](?: \([^()]{1,40}\))?,\s*"
-    r"(?:(?:in|into) (?:the )?same \w+ (?:make |work )?)?$",
-    re.IGNORECASE,
-)
-
-
-def _with_its_chain(items: list[tuple[str, str]], made: int) -> tuple[list[tuple[str, str]], int]:
-    """The stitches of a group that its row begins with, "ch 3, 2 dc, ch 2, 3 dc in same st
-    (shell)": with the one that the chain stands for, where only so both sides are alike.
-    """
-    spaces = [at for at, (_, stitch) in enumerate(items) if stitch.lower().startswith("ch")]
-    left = sum(_amount(number) for number, _ in items[: spaces[0]]) if spaces else made
-    right = sum(_amount(number) for number, _ in items[spaces[0] + 1 :]) if spaces else made + 1
-    if len(spaces) > 1 or left + 1 != right:
-        return items, made
-    return [(str(_amount(items[0][0]) + 1), items[0][1]), *items[1:]], made + 1
-
-
-def _parts(items: Sequence[tuple[str, str]], terms: Terms) -> tuple[tuple[str, int], ...]:
-    """What a group is made of, in order; () where a stitch is not known by its form."""
-    parts: list[tuple[str, int]] = []
-    for number, stitch in items:
-        low = " ".join(stitch.lower().split())
-        if low.startswith("ch"):
-            parts.append(("ch", int((re.sub(r"\D", "", low) or "1")[:3])))
-            continue
-        name = name_of(low, Craft.CROCHET, terms)
-        if not name:
-            return ()
-        parts.append((name, _amount(number)))
-    return tuple(parts)
-
-
-def _amount(number: str) -> int:
-    return int(number[:3]) if number.isdigit() else 1
-
-
 def _defined(name: str, meaning: str, craft: Craft, terms: Terms) -> Stitch | None:
     """What a definition takes and makes, None where the stitch table knows better."""
     low = meaning.lower()
@@ -326,7 +214,7 @@ def _defined(name: str, meaning: str, craft: Craft, terms: Terms) -> Stitch | No
         made = re.findall(r"(?:(\d+)\s*)?(?:sc|hdc|dc|tr)\b", group.group(1))
         spaces = len(re.findall(r"\bch", group.group(1)))
         makes = sum(int(number or 1) for number in made)
-        parts = _parts(re.findall(ITEM, group.group(1), re.IGNORECASE), terms) if spaces else ()
+        parts = parts_of(group.group(1), terms) if spaces else ()
         return Stitch(
             name, name, 1, makes, craft, Kind.GROUP, OWN_KEY, 3, spaces=spaces, parts=parts
         )

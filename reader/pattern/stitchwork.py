@@ -14,6 +14,7 @@ from reader.pattern.picots import closing_picot
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
 from reader.pattern.rings import closed
+from reader.pattern.sized_clusters import over_several
 from reader.pattern.told_behind import (
     chained_each,
     chains_after,
@@ -67,7 +68,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         counted = counted or _before_change(cur, start, number)
         return counted or _bare_number(cur, start, number, made)
     cur.at += found.length
-    node = closing_picot(cur, _finish(cur, start, number, found, made))
+    node = over_several(closing_picot(cur, _finish(cur, start, number, found, made)))
     return _once_more(node) if more and made else closed(node, made)
 
 

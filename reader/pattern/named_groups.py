@@ -1,0 +1,152 @@
+"""Groups of stitches that a pattern names where it makes them: "2 dc, ch 1, 2 dc in next st
+(shell)" -> special stitches, each with the place from which its name is so meant.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from reader.pattern.cursor import Special
+from reader.pattern.unnamed_groups import named_later
+from reader.terms.crafts import Terms
+from reader.terms.forms import name_of
+from reader.terms.stitches import Craft, Kind, Stitch
+from reader.text.sought import Sought
+
+OWN_KEY = "the pattern's own key"
+GROUPS = ("shell", "fan", "v-st", "v st", "vst", "group", "scallop", "corner")
+_STITCH = r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
+_CLUSTER = (
+    rf"(?:\d+[\s-]+{_STITCH}[\s-]+)?(?:cls?|cluster(?:s|\s+sts?)?|popcorns?(?:\s+sts?)?)\b"
+)
+SIZE_OF_CLUSTER = re.compile(rf"\d+[\s-]+{_STITCH}[\s-]+(?=cl|popcorn)", re.IGNORECASE)
+ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|{_CLUSTER}|ch(?:ain)?s?(?![a-z])(?:\s*\d+)?)"
+_GROUP_NAME = (
+    rf"(?P<name>(?:{_STITCH} |{_CLUSTER}[- ]|(?:double|large|small|big|half|open) )?"
+    r"(?:shell|fan|group|v[- ]?st|scallop|corner))"
+)
+_INTO = r"(?:\s+in\s+(?:the\s+)?(?:next|same)\s+(?:st|stitch|sp|space|ch|loop))?"
+NAMED_BEHIND = Sought(
+    GROUPS,
+    rf"(?P<list>(?:{_CLUSTER}|\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)"
+    rf"(?<!miss \d)(?<!sk \d)\d*\s+(?:{_STITCH}|{_CLUSTER})){_INTO}"
+    rf"(?:\s*(?:,|and)\s*(?:(?:{_CLUSTER}|(?:\d+\s*)?{_STITCH}){_INTO}|(?:\d+\s*)?ch\b\s*\d*))+)"
+    rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*,?\s*\(\s*(?:(?:an?|1|another|first|1st|beg) )?{_GROUP_NAME}"
+    r"(?:\s+(?:is\s+)?(?:made|formed|completed))?(?:\s+(?:over|on|in)\s+(?:\w+\s+)?\w+)?\s*\)",
+    re.IGNORECASE,
+)
+NAMED_BEFORE = Sought(
+    GROUPS,
+    rf"\b{_GROUP_NAME}\s+(?:of|=|:)\s+(?P<list>\d+\s+{_STITCH}"
+    rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch(?:ain)?\b\s*\d*))*)",
+    re.IGNORECASE,
+)
+NAMED_BY_TOTAL = Sought(
+    GROUPS,
+    rf"^[^\n]{{0,600}}\(\s*(?P<list>(?:\d+\s*)?{_STITCH}(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?"
+    rf"{_STITCH})){{1,6}})\s*\)\s+in\b[^\n(]{{0,160}}[.;:—(]\s*\d+\s+{_GROUP_NAME}s\b",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""A round of groups whose total gives them their name: "(2 dc, ch 2, 2 dc) in next ch-2 sp; rep
+from * around. (8 shells)".
+"""
+AFTER_CHAIN = re.compile(r"\bch ?\d+(?: \([^()]*\))?,\s*\(\s*$", re.IGNORECASE)
+
+
+def named_groups(text: str, terms: Terms) -> list[tuple[int, Special]]:
+    """Groups that the text names where it makes them, "2 dc, ch 1, 2 dc in next st (shell)", "shell
+    of 3 dc", each with where that is: a later row may make them otherwise.
+    """
+    found: list[tuple[int, Special]] = []
+    told = text[:200_000]
+    shapes = (NAMED_BEHIND, NAMED_BEFORE, NAMED_BY_TOTAL)
+    for one in (found for shape in shapes for found in shape.finditer(told)):
+        listed = one.start("list")
+        if one.re is NAMED_BY_TOTAL.shape and AFTER_CHAIN.search(told, one.start(), listed):
+            # The first group of a round lacks the stitch that its chain stands for.
+            continue
+        before = told[max(0, listed - 60) : listed]
+        begun = one.re is NAMED_BEHIND.shape and BEGUN_BY_CHAIN.search(before) is not None
+        found += _group(one.start(), one["name"].lower(), one["list"], terms, begun)
+    for at, name, stitches in named_later(told, {special.name for _, special in found}):
+        found += _group(at, name, stitches, terms)
+    return sorted([*found, *_short_names(told, found)], key=lambda pair: pair[0])
+
+
+def _short_names(text: str, found: Sequence[tuple[int, Special]]) -> list[tuple[int, Special]]:
+    """Groups that the text says to call by a shorter name from there on: "All shells are double
+    shells".
+    """
+    short: list[tuple[int, Special]] = []
+    for _, one in found:
+        last = one.name.split()[-1]
+        whole = r"\s+".join(map(re.escape, one.name.split()))
+        said = rf"\b{re.escape(last)}s?\s+(?:are|is|means?)\s+(?:an?\s+|all\s+)?{whole}s?\b"
+        told = re.search(said, text, re.IGNORECASE) if last != one.name else None
+        if told is not None:
+            short.append((told.start(), Special(last, one.stitch)))
+    return short
+
+
+def _group(
+    at: int, name: str, stitches: str, terms: Terms, begun: bool = False
+) -> list[tuple[int, Special]]:
+    """A group of that name, made of the stitches listed; none where they are not two or more.
+    begun: a chain before them stands for the first.
+    """
+    items = re.findall(ITEM, SIZE_OF_CLUSTER.sub("", stitches), re.IGNORECASE)
+    chains = sum(1 for number, stitch in items if stitch.lower().startswith("ch"))
+    made = sum(_amount(number) for number, stitch in items if not stitch.lower().startswith("ch"))
+    if begun:
+        items, made = _with_its_chain(items, made)
+    if made < 2:
+        return []
+    stitch = Stitch(
+        name, name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3, spaces=chains,
+        parts=_parts(items, terms),
+    )  # fmt: skip
+    return [(at, Special(name, stitch))]
+
+
+BEGUN_BY_CHAIN = re.compile(
+    r"\bch(?:ain)? ?[2-5](?: \([^()]{1,40}\))?,\s*"
+    r"(?:(?:in|into) (?:the )?same \w+ (?:make |work )?)?$",
+    re.IGNORECASE,
+)
+
+
+def _with_its_chain(items: list[tuple[str, str]], made: int) -> tuple[list[tuple[str, str]], int]:
+    """The stitches of a group that its row begins with, "ch 3, 2 dc, ch 2, 3 dc in same st
+    (shell)": with the one that the chain stands for, where only so both sides are alike.
+    """
+    spaces = [at for at, (_, stitch) in enumerate(items) if stitch.lower().startswith("ch")]
+    left = sum(_amount(number) for number, _ in items[: spaces[0]]) if spaces else made
+    right = sum(_amount(number) for number, _ in items[spaces[0] + 1 :]) if spaces else made + 1
+    if len(spaces) > 1 or left + 1 != right:
+        return items, made
+    return [(str(_amount(items[0][0]) + 1), items[0][1]), *items[1:]], made + 1
+
+
+def parts_of(stitches: str, terms: Terms) -> tuple[tuple[str, int], ...]:
+    """What a list of stitches is made of, in order; () where one is not known."""
+    return _parts(re.findall(ITEM, stitches, re.IGNORECASE), terms)
+
+
+def _parts(items: Sequence[tuple[str, str]], terms: Terms) -> tuple[tuple[str, int], ...]:
+    """What a group is made of, in order; () where a stitch is not known by its form."""
+    parts: list[tuple[str, int]] = []
+    for number, stitch in items:
+        low = " ".join(stitch.lower().split())
+        if low.startswith("ch"):
+            parts.append(("ch", int((re.sub(r"\D", "", low) or "1")[:3])))
+            continue
+        name = name_of(low, Craft.CROCHET, terms)
+        if not name:
+            return ()
+        parts.append((name, _amount(number)))
+    return tuple(parts)
+
+
+def _amount(number: str) -> int:
+    return int(number[:3]) if number.isdigit() else 1
