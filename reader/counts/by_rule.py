@@ -20,16 +20,21 @@ from reader.counts.evens import Evens
 from reader.counts.growth import run_through, steps_of
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
+from reader.counts.heel_turn import rest_of_heel
 from reader.counts.last_row import changed_in_last
 from reader.counts.ledger import Ledger
 from reader.counts.listed import ask_of_list
+from reader.counts.mirror import mirror
 from reader.counts.named_rows import called_by_name
 from reader.counts.narrowed import (
     all_again,
+    all_but_instep,
     begins_with_them,
     half_of,
     join_copies,
     narrow,
+    only_on,
+    settled_on,
     worked_on,
 )
 from reader.counts.nearing import nearer, sections_of, whole_goal
@@ -105,13 +110,18 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
     for one in (sentences_of if knits else running_rows)(ledger.text, row):
         words = ledger.in_figures(one.start, one.end) if knits else ""
         join_copies(ledger, words)
+        only = only_on(words) if words and one.mark is None else None
+        if only is not None and settled_on(ledger, only):
+            ledger.even(only, None, one.start, one.end, "")
+            continue
         first = begins_with_them(words)
         if first:
             narrow(ledger, worked_on(words) or half_of(ledger, words))
         _add_one(ledger, one, upto, evens)
         all_again(ledger, words)
         if words and not first:
-            narrow(ledger, worked_on(words) or half_of(ledger, words))
+            some = all_but_instep(ledger, words) or worked_on(words)
+            narrow(ledger, some or half_of(ledger, words))
 
 
 def _for_others(ledger: Ledger, row: WrittenRow) -> bool:
@@ -262,6 +272,8 @@ def _by_kind(
         evenly(ledger, row, rule)
     elif rule.kind == "halve":
         halve(ledger, row, rule)
+    elif rule.kind == "mirror":
+        mirror(ledger, row, rule)
     elif rule.kind == "grow":
         grow(ledger, row, rule, upto)
     else:
@@ -320,6 +332,11 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if rule.until_row is not None and (upto is None or upto <= ledger.number):
         times = max(0, (rule.until_row - ledger.number) // len(entries)) if ledger.number else 0
     span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
+    heel = rest_of_heel(ledger, ledger.text[span.start : row.end]) if rule.goal is None else []
+    for count in heel:
+        ledger.even(count, None, span.start, span.end, "until no stitch waits at the sides")
+    if heel:
+        return
     if times == 0 and (MEASURES.search(ledger.text[span.start : span.end]) or rule.times is None):
         # How many rows that is only the measure tells; the words stand as one row, never dropped.
         why = "as many rows as the measure takes"
@@ -358,6 +375,7 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         step = steps_of(counts, rule)[0]
         rule = replace(rule, goal=told_behind(ledger, end, row.end, step))
     through = run_through(counts, rule, sections, ledger.number, last)
+    through = rest_of_heel(ledger, ledger.text[start:end]) or through
     if not through:
         # The words stand as one row, never dropped, though their rows are not known.
         why = "how many rows these are is not known"

@@ -89,7 +89,9 @@ ADDED = re.compile(
     r"\b(?:at (?:the )?(?:beg|end|each|start)|\d+ (?:more|extra|additional|new) (?:sts|stitches)"
     r"|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking) up"
     r"|instep|above|opening|join again|holders?|safety pin|waste yarn|spare needle|in their place"
-    r"|to replace|underarms?)\b",
+    r"|to replace|underarms?"
+    r"|for (?:the )?(?:\w+ )?(?:overlap|facing|flap|tab|extension|steek|gap|opening|fly"
+    r"|placket))\b",
     re.IGNORECASE,
 )
 """New stitches that are added to those on hand."""

@@ -60,6 +60,22 @@ ON_ONE_NEEDLE = re.compile(
     re.IGNORECASE,
 )
 """The heel's stitches, put on one needle."""
+FOR_HEEL_NEEDLE = re.compile(
+    rf"\b(?:take|put|place|slip|arrange|knit|have|leave)\s+(?:the\s+)?(?:(?:first|1st|last|next)\s+)?{_N}\s+"
+    rf"{_STS}\s*(?:\([^()]*\)\s*)?(?:on|on to|onto|to)\s+(?:one|a|1)\s+(?:needle|pin)\s+for\s+"
+    rf"(?:the\s+)?"
+    r"heel\b"
+    r"|\bin\s+rows\s+(?:only\s+)?(?:on|over|across)\s+(?:the\s+|these\s+|those\s+)?"
+    rf"{_N.replace('P<n>', 'P<m>')}\s+{_STS}",
+    re.IGNORECASE,
+)
+"""The heel's stitches, told so, or those that are worked in rows from here."""
+BUT_INSTEP = re.compile(
+    rf"\b(?:slip|leave|place|put)\s+(?:the\s+)?(?:(?:first|1st|last|next|other)\s+)?{_N}\s+{_STS}\s+"
+    r"(?:(?:on|onto|to)\s+(?:\d|two|one|a|another)\s+needles?\s+)?(?:for|as)\s+(?:the\s+)?instep\b",
+    re.IGNORECASE,
+)
+"""Stitches that wait for the instep: the others are the heel's."""
 EACH_SIDE = re.compile(
     rf"\b(?:place|put|take|slip)\s+{_N}\s+{_STS}\s+(?:on\s+)?each\s+side\s+of\s+(?:the\s+)?"
     r"(?:middle|centre|center|seam|back)\b",
@@ -85,6 +101,25 @@ def begun_on(words: str) -> int | None:
     return _value(found.group("n") or found.group("m")) if found else None
 
 
+_BACK = r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|to\s+and\s+fro|in\s+rows|flat|straight)"
+ONLY_ON = re.compile(
+    rf"\W*(?:(?:now|then|and)\s+)*(?:(?:work|knit|continue|proceed)(?:ing)?\s+)?(?:{_BACK}\s+)?"
+    rf"(?:only\s+)?(?:on|over|across|with)\s+(?:only\s+)?(?:(?:the|these|those|this|remaining|rem|first|1st|last"
+    rf"|next|heel|same)\s+)*{_N}\s+(?:\w+\s+)?{_STS}(?:\s+(?:only|alone|now|{_BACK}))*"
+    r"(?:,?\s+(?:leaving|leave|while|keeping)\b[^.;:]{0,60}|,?\s+for\s+(?:the\s+)?(?:heel|flap"
+    r"|thumb)[a-z ]{0,12})?"
+    r"(?:,?\s*(?:in\s+st\s?st|as\s+follows|thus|in\s+rows))?\s*[.:;,]*\s*",
+    re.IGNORECASE,
+)
+"""A sentence that only says which stitches are worked on from here."""
+
+
+def only_on(words: str) -> int | None:
+    """How many stitches are worked on, where the words say nothing else; None elsewhere."""
+    found = ONLY_ON.fullmatch(words)
+    return _value(found.group("n")) if found else None
+
+
 def worked_on(words: str) -> int | None:
     """How many stitches the words say are worked on from here; None where they say nothing."""
     sides = EACH_SIDE.search(words)
@@ -96,7 +131,7 @@ def worked_on(words: str) -> int | None:
     fro = TO_AND_FRO.search(words) or ON_ONE_NEEDLE.search(words)
     if fro:
         return _value(fro.group("n"))
-    heel = FOR_HEEL.search(words)
+    heel = FOR_HEEL_NEEDLE.search(words) or FOR_HEEL.search(words)
     if heel:
         return _value(heel.group("n") or heel.group("m"))
     for sentence in re.split(r"[.;]", words):
@@ -139,6 +174,18 @@ def _passing(words: str, sentence: str) -> bool:
     return over_next is not None and not re.search(r"\b(?:only|alone)\b", sentence)
 
 
+def all_but_instep(ledger: Ledger, words: str) -> int | None:
+    """The stitches of the heel, where a row that slips those of the instep on to needles of their
+    own has kept the count; None elsewhere.
+    """
+    found = BUT_INSTEP.search(words)
+    waits = _value(found.group("n")) if found else None
+    last = ledger.rows[-1] if ledger.rows else None
+    if waits is None or last is None or last.count != last.before or not last.count:
+        return None
+    return last.count - waits if last.count > waits else None
+
+
 def begins_with_them(words: str) -> bool:
     """Whether a sentence first says which stitches are worked on, and then what is done."""
     only = THOSE.search(words) or ONLY.search(words) or EACH_SIDE.search(words)
@@ -176,6 +223,13 @@ def _value(said: str) -> int | None:
     return int(said[:5]) if said.isdigit() else word_number(said)
 
 
+def others_wait(ledger: Ledger, stitches: int) -> None:
+    """Keeps how many wait while only some are worked on, where nothing waits yet."""
+    here = ledger.below.stitches
+    if here is not None and stitches < here and not ledger.waiting:
+        ledger.waiting = (here - stitches,)
+
+
 def narrow(ledger: Ledger, stitches: int | None) -> None:
     """Goes on with some of the stitches; the others wait on a needle or holder."""
     if stitches is not None and not ledger.rows:
@@ -185,13 +239,25 @@ def narrow(ledger: Ledger, stitches: int | None) -> None:
     if stitches is None or here == stitches:
         return
     if not ledger.rows:
+        others_wait(ledger, stitches)
         ledger.below = plain(stitches) if here is None or 0 < stitches < here else ledger.below
         return
     if here is None or 0 < stitches < here or ledger.doubted:
+        others_wait(ledger, stitches)
         why = f"the work goes on with {stitches} stitches, as the words say; the others wait"
         last = ledger.rows[-1]
         ledger.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
         ledger.below, ledger.doubted = plain(stitches), False
+
+
+def settled_on(ledger: Ledger, stitches: int) -> bool:
+    """Goes on with so many of the stitches; whether they are what is on hand then."""
+    ledger.go_on(None)
+    here = ledger.below.stitches
+    if here is None or 0 < stitches < here or ledger.doubted:
+        others_wait(ledger, stitches)
+        ledger.below, ledger.doubted = plain(stitches), False
+    return ledger.below.stitches == stitches
 
 
 def begin_on(ledger: Ledger, words: str, kind: str = "note") -> None:

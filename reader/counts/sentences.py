@@ -21,7 +21,7 @@ NEXT_SENTENCE = re.compile(
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|beg\s+with"
-    r"|pick\s+up|return\s\d|next\s+row|\*\s*(?=[kp(\[])|change\s+to|place|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
+    r"|pick\s+up|return\s\d|next\s+(?:row|make|work|knit|purl)|\*\s*(?=[kp(\[])|change\s+to|place|(?:slip|put)\s+(?:the\s+)?(?:next|first|last)\s+\d+|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
     r"(?:sts|stitches)\s+(?:back\s+)?(?:from|on|off|to)\b)\b))",
     re.IGNORECASE,
 )
@@ -42,6 +42,8 @@ RUNS_ON = re.compile(
     r"|(?:knit|purl|pearl|work|rib)\s+(?:on\s+)?the\s+(?:remaining|other|rest)\b"
     rf"|cast\s+on\s+(?:\d+|{SPELLED})\s+(?:stitches|sts)\s*,\s+(?:and\s+|then\s+)?"
     rf"(?:knit|purl|work|rib)\s+{_COUNTED}|(?:cast|bind)\s+off\s*(?:[.;,]|$)"
+    r"|(?:work|knit|rib|continue)\s+(?:in\s+)?(?:the\s+)?[a-z][^.,;:]{1,30}?\s+for\s+\d+[^.,;]{0,6}"
+    r"\s*(?:rows|rounds|rnds|inches|inch|ins|in|cm)\b"
     rf"|for\s+(?:which|this)\s+(?:take|pick)\s+up\s+(?:\d+|{SPELLED}))",
     re.IGNORECASE,
 )

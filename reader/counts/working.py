@@ -156,6 +156,8 @@ def other(node: Node, tally: Tally) -> None:
         kind = MoveKind.START
     else:
         kind = DEEDS.get(node.deed, MoveKind.NOTE) if isinstance(node, Act) else MoveKind.NOTE
+        if isinstance(node, Act) and node.deed is Deed.MOVED:
+            tally.elastic = True
         if isinstance(node, Act) and node.deed is Deed.OTHER_SIDE:
             to_other_edge(tally)
         if isinstance(node, Act) and "picot" in node.words.lower():

@@ -105,7 +105,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if number is not None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
-    if cast_on and cur.low(start - cur.at).startswith(("pick", "pu", "tak")):
+    picked = cast_on and cur.low(start - cur.at).startswith(("pick", "pu", "tak"))
+    if picked:
         number = _each_of_so_many(cur, number)
         by_rate = number is not None and cur.any_words(BY_RATE) > 0
         number = None if by_rate else _further_edges(cur, _on_each_side(cur, number))
@@ -113,7 +114,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         number = _on_needles(cur, number)
     rows, times = _edge_rows(cur)
     rows = rows if rows > 1 else _rows_before(cur, start)
-    if EACH_EDGE.search(cur.said(start)) or (times and _both_edges(cur, start)):
+    if (not picked and EACH_EDGE.search(cur.said(start))) or (times and _both_edges(cur, start)):
         rows *= 2 if rows == times or rows == 1 else 1
     if "at a time" in cur.said(start).lower():
         number = None

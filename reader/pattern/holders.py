@@ -3,7 +3,7 @@
 
 from __future__ import annotations
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import act_here, take_phrase
 from reader.pattern.tree import Act, Deed, Edge, LeaveRest, Node, Place, Skip, Where, Work
 
@@ -48,6 +48,9 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
         # Stitches that waited on a holder are taken up again.
         take_phrase(cur)
         return Edge(cur.span(start), cur.said(start), number, True)
+    if cur.any_words(HOLDERS) and _held_beside(cur):
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     if cur.any_words(HOLDERS) or cur.low() == "hold":
         take_phrase(cur)
         place = Place(Where.NEXT, cur.span(start), number, "st", True, text=ASIDE)
@@ -56,6 +59,14 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
         return None
     take_phrase(cur)
     return act_here(cur, start, Deed.NOTE)
+
+
+def _held_beside(cur: Cursor) -> bool:
+    """Whether they are kept in front or at the back, as those of a cable are."""
+    lows = [cur.low(ahead) for ahead in range(1, 12)]
+    stop = next((at for at, low in enumerate(lows) if low in STOPS and low != ","), len(lows))
+    kept = {"hold", "leave", "keep", "bring", "drop", "let"} & set(lows[:stop])
+    return bool(kept) and bool({"front", "back"} & set(lows[:stop]))
 
 
 def _onto(cur: Cursor) -> bool:

@@ -280,19 +280,30 @@ WAITED = (
     "left on holder", "left on the needle", "left on needle",
     "from first holder", "from second holder", "from thread", "on st holder",
 )  # fmt: skip
+OF_INSTEP = tuple(
+    f"{of}{the} instep{needle}"
+    for of in ("of", "on", "from", "across", "for", "at") for the in ("", " the")
+    for needle in (" needles", " needle", " sts", " stitches", "")
+)  # fmt: skip
 HELD = ("instep", "held", "waiting", "reserved")
 
 
 def taken_up(cur: Cursor, start: int, number: Num | None) -> Node | None:
     """ "k 28 instep sts", "k 20 sts from holder": stitches that waited are worked again."""
     at = cur.at
-    cur.accept("across the", "across", "the")
+    cur.accept(
+        "across all the", "across all", "across the", "across", "over the", "over", "all the",
+        "all", "the",
+    )  # fmt: skip
     number = number or (cur.number() if cur.kind() == "num" else None)
     cur.at += cur.kind() == "num"
     held = cur.accept(*HELD)
     noun = cur.accept(*NOUNS)
-    if number is not None and ((held and noun) or cur.accept(*WAITED)):
+    held = (held and noun) or (noun and cur.accept(*OF_INSTEP, *WAITED)) or cur.accept(*WAITED)
+    if number is not None and held:
         return Edge(cur.span(start), cur.said(start), number, True)
+    if held and noun and cur.low(-1) != "needle":
+        return Edge(cur.span(start), cur.said(start), None, True, waited=True)
     cur.at = at
     return None
 

@@ -353,6 +353,7 @@ WORK_THE = re.compile(
 """Before the label of a first round, told in the sentence that closes the ring."""
 CAPITALS = re.compile(
     r"(?:NEXT|LAST|\d+(?:st|nd|rd|th|ST|ND|RD|TH))\s+(?:\d+\s+)?(?:ROW|R(?:OU)?ND)S?\s*:"
+    r"|1st(?:\s+(?:and|to|&)\s+\d+(?:nd|rd|th))?\s+(?:row|round|rnd)s?\s*:"
 )
 """A label in capitals with a colon is one wherever it stands."""
 

@@ -76,7 +76,8 @@ ACTION = re.compile(
 
 
 NO_HEADING = re.compile(
-    r"(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last)\b"
+    r"(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last"
+    r"|cast|bind|pick)\b"
     r"|(?:work|knit|purl|do|make) (?:\w+ ){0,4}(?:rows?|rnds?|rounds?)\b",
     re.IGNORECASE,
 )

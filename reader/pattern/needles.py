@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.each_needle import find_each_needle
+from reader.pattern.needle_moves import find_move
 from reader.pattern.tree import Act, Deed, Node, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
@@ -41,7 +42,7 @@ def find_needle(cur: Cursor) -> Node | None:
         stitch = stitch_named("st", Craft.KNITTING)
         place = Place(Where.REST, cur.span(start))
         return Work(cur.span(start), cur.said(start), stitch, None, place) if stitch else None
-    node = find_each_needle(cur) or _named(cur, start)
+    node = find_each_needle(cur) or find_move(cur, start) or _named(cur, start)
     if node is None:
         cur.at = start
     return node

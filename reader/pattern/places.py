@@ -12,6 +12,7 @@ from reader.pattern.between import behind_space, between_all, between_groups
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.each_needle import find_each_needle
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
+from reader.pattern.needle_moves import find_move
 from reader.pattern.place_nouns import (
     counts_stitches,
     every_other,
@@ -79,7 +80,7 @@ def skip_loop_words(cur: Cursor) -> bool:
 def find_place(cur: Cursor) -> Place | None:
     """The place that stands here, None (and nothing taken) when there is none."""
     start = cur.at
-    if find_each_needle(cur) is not None:
+    if find_each_needle(cur) is not None or find_move(cur, start) is not None:
         cur.at = start
         return None
     loops = skip_loop_words(cur)

@@ -59,6 +59,15 @@ SAYING = frozenset(
 """Words near the start of a bracket that only says something."""
 
 
+SO_MANY_ARE = re.compile(
+    r"(?:these |those |the |= |now )*\d+ (?:sts?|stitches|loops) "
+    r"(?!rem|left|dec|inc)(?:(?!\b(?:k|p|knit|purl|inc|dec|tog|yo|work|rep|cast|bind)\b).)+"
+)
+"""Where so many stitches are, or what they are for: "(32 sts for heel)"."""
+TALKING = frozenset({"a", "an", "that", "if", "or", "you", "optional"})
+"""The first word of such a bracket."""
+
+
 def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     """A bracket that only says something: "counts as dc", a definition, a colour, a size."""
     lows = [token.low for token in inner]
@@ -71,12 +80,14 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if OUT_OF_ONE.fullmatch(" ".join(lows)):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    if cur.book.craft is Craft.KNITTING and SO_MANY_ARE.fullmatch(" ".join(lows)):
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if cur.book.craft is Craft.KNITTING and _names_fabric(lows) and not so_often(cur):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     colon = ":" in lows[:7] and lows.index(":") >= 1
     if _told_once(lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if colon or SAYING & set(lows[:4]) or lows[0] in ("a", "an", "that"):
+    if colon or SAYING & set(lows[:4]) or lows[0] in TALKING:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     alone = len(lows) == 1 and inner[0].kind != "num"
     if alone and not (lows[0] in cur.book.known and so_often(cur)):

@@ -11,7 +11,7 @@ class Rule:
 
     kind: "last" (the last `rows` rows again), "rows" (rows first to last again), "same" (as row
     `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew), "halve"
-    (two together, over and over). times: how often
+    (two together, over and over), "mirror" (the shaping before, turned about). times: how often
     more, None for open. goal: a stitch number to stop at.
     paced: as the last change, of that sign (0: of either), in every how manieth row.
     in_all: the rows worked already are among the times.

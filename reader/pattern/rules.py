@@ -19,6 +19,7 @@ from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.halving import halved
 from reader.pattern.layers import layers_joined
+from reader.pattern.mirroring import mirrored
 from reader.pattern.rows_again import (
     by_section,
     change_again,
@@ -104,6 +105,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or (rows_again(words) if rows else None)
         or (work_even(words) if labelled else None)
         or halved(words)
+        or mirrored(words)
         or layers_joined(words)
         or in_fabric(words)
         or (_even(words) if rows else None)
@@ -203,7 +205,7 @@ def _grow(words: str, labelled: bool) -> Rule | None:
     endless = found is None and goal is None and times is None and not by_measure
     if endless and (change is None or not change.step or change.every < 2 or labelled):
         return None
-    total = re.search(r"\((\d+)\s*(?:[a-z][a-z .]{0,12})?\)", tail)
+    total = re.search(r"\((\d+)\s*(?:(?!needle)[a-z][a-z .]{0,12})?\)", tail)
     if total and goal is None and times is None and change is not None and change.step:
         goal = int(total.group(1)[:5])
     return Rule(

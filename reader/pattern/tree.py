@@ -169,6 +169,7 @@ class Deed(Enum):
     START = "start"
     OTHER_SIDE = "other side"
     NEEDLE = "needle"
+    MOVED = "to another needle"
 
 
 LOST = "lost"

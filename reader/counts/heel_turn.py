@@ -1,0 +1,59 @@
+"""Heels turned by short rows that go on "until all the stitches are worked": each row takes one or
+two of those that wait at its side, and one of them is knitted together with its neighbour.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from itertools import takewhile
+from typing import TYPE_CHECKING
+
+from reader.counts.counted import CountedRow
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+ALL_WORKED = re.compile(
+    r"\b(?:until|till)\s+(?:you\s+have\s+)?(?:(?:worked|used|taken|knit\w*)\s+(?:up\s+|in\s+)?)?"
+    r"(?:all|every one)\b(?!\s+but)[^.;]{0,60}?\b(?:sts?|stitches|them|been|are|is|have)\b",
+    re.IGNORECASE,
+)
+
+
+def rest_of_heel(ledger: Ledger, words: str) -> list[int]:
+    """The counts of the rows to come, up to that in which no stitch waits any more; [] where the
+    words do not say so, or the rows before turn no heel.
+    """
+    if not ALL_WORKED.search(words):
+        return []
+    short = list(takewhile(_is_short, reversed(ledger.rows)))[::-1]
+    return _rest(short) if len(short) > 2 else []
+
+
+def _is_short(one: CountedRow) -> bool:
+    """Whether a row loses one stitch and is turned before its end, or comes just to it."""
+    lost = one.before is not None and one.count == one.before - 1
+    return lost and 2 < one.stitches_worked <= (one.before or 0)
+
+
+def _rest(rows: Sequence[CountedRow]) -> list[int]:
+    first, second, *more = (one.stitches_worked for one in rows)
+    count = rows[-1].count or 0
+    waits = [(rows[0].before or 0) - first, first - 1 - second]
+    amid, each = second - 1, 0
+    for at, worked in enumerate(more):
+        each = worked - amid
+        waits[at % 2] -= each
+        amid = worked - 1
+    if each not in (1, 2) or min(waits) < 0:
+        return []
+    out: list[int] = []
+    side = len(more) % 2
+    while max(waits) > 0:
+        if waits[side] > 0:
+            waits[side] -= each
+            count -= 1
+            out.append(count)
+        side = 1 - side
+    return out
