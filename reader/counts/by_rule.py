@@ -6,7 +6,6 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from itertools import chain, islice
 
 from reader.counts.across import again, goes_back, note_star
 from reader.counts.before_rule import first_of
@@ -17,10 +16,10 @@ from reader.counts.divisions import division_again
 from reader.counts.entries import Entry, numbers_of, once_fewer
 from reader.counts.evenly import evenly
 from reader.counts.evens import Evens
-from reader.counts.growth import run_through, steps_of
+from reader.counts.growing import grow
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
-from reader.counts.heel_turn import rest_of_heel
+from reader.counts.heel_turn import heel_to_its_end
 from reader.counts.last_row import changed_in_last
 from reader.counts.ledger import Ledger
 from reader.counts.listed import ask_of_list
@@ -37,7 +36,7 @@ from reader.counts.narrowed import (
     settled_on,
     worked_on,
 )
-from reader.counts.nearing import nearer, sections_of, whole_goal
+from reader.counts.nearing import nearer, whole_goal
 from reader.counts.other_chains import with_other_chains
 from reader.counts.other_ends import chain_at_end, differing
 from reader.counts.questions import ask_how_often, ask_of_same_time
@@ -312,6 +311,15 @@ def body_of(ledger: Ledger, rule: Rule) -> list[Entry]:
     return [one for one in found if one is not None]
 
 
+def by_measure(ledger: Ledger, row: WrittenRow, span: WrittenRow, gained: int) -> None:
+    """How many rows that is only the measure tells; the words stand as one row, never dropped."""
+    why = "as many rows as the measure takes"
+    changes = gained != 0 and ledger.pattern.craft is Craft.KNITTING
+    ledger.even(-1 if changes else ledger.below.stitches, None, span.start, span.end, why, True)
+    if changes:
+        ask_how_often(ledger, row, span.start, span.end)
+
+
 def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     """Rows worked again, a number of times or to a goal."""
     entries = body_of(ledger, rule)
@@ -332,18 +340,10 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if rule.until_row is not None and (upto is None or upto <= ledger.number):
         times = max(0, (rule.until_row - ledger.number) // len(entries)) if ledger.number else 0
     span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
-    heel = rest_of_heel(ledger, ledger.text[span.start : row.end]) if rule.goal is None else []
-    for count in heel:
-        ledger.even(count, None, span.start, span.end, "until no stitch waits at the sides")
-    if heel:
+    if rule.goal is None and heel_to_its_end(ledger, span, row.end):
         return
     if times == 0 and (MEASURES.search(ledger.text[span.start : span.end]) or rule.times is None):
-        # How many rows that is only the measure tells; the words stand as one row, never dropped.
-        why = "as many rows as the measure takes"
-        changes = gained != 0 and ledger.pattern.craft is Craft.KNITTING
-        ledger.even(-1 if changes else ledger.below.stitches, None, span.start, span.end, why, True)
-        if changes:
-            ask_how_often(ledger, row, span.start, span.end)
+        by_measure(ledger, row, span, gained)
         return
     if times is None and len(entries) == 1 and entries[0].fewer:
         pineapple(ledger, entries[0], span, rule.goal or 1)
@@ -357,44 +357,4 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         # Its numbers grow from row to row: only what it gained tells.
         entries = [replace(one, told=one.told or one.gain is not None) for one in entries]
     over_and_over(ledger, entries, times, goal, span, upto)
-    ledger.check_total(row, rule.start, rule.end)
-
-
-def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
-    """ "Continue in this way, having 1 more in each section until there are 15"."""
-    ledger.go_on(None)
-    first = [one.before for one in ledger.rows[:1]]
-    known = chain((one.count for one in reversed(ledger.rows)), first)
-    counts = list(islice((one for one in known if one is not None), 12))[::-1]
-    if not counts and ledger.below.stitches is not None:
-        counts = [ledger.below.stitches]
-    last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
-    start, end = row.start + rule.start, row.start + rule.end
-    sections = max(1, sections_of(ledger.below))
-    if rule.goal is None and rule.times is None and ledger.pattern.craft is Craft.KNITTING:
-        step = steps_of(counts, rule)[0]
-        rule = replace(rule, goal=told_behind(ledger, end, row.end, step))
-    through = run_through(counts, rule, sections, ledger.number, last)
-    through = rest_of_heel(ledger, ledger.text[start:end]) or through
-    if not through:
-        # The words stand as one row, never dropped, though their rows are not known.
-        why = "how many rows these are is not known"
-        knits = ledger.pattern.craft is Craft.KNITTING
-        unknown = rule.step or rule.paced or (knits and steps_of(counts, rule)[0])
-        told = rule.goal if knits and unknown and sections < 2 and not rule.between else None
-        if told is not None:
-            why = f"{why}; {told} stitches are taken from the words"
-            unknown = False
-        count = -1 if unknown else told or ledger.below.stitches
-        ledger.even(count, row.mark, start, end, why, True)
-        ledger.doubted = True
-        if (unknown or rule.endless) and not ledger.printed(ledger.text[start : row.end])[0]:
-            ask_how_often(ledger, row, start, end)
-    for count in through:
-        if ledger.full():
-            return
-        before = counts[-1]
-        why = f"goes on by {abs(count - before)} a row as the words say" if count != before else ""
-        ledger.even(count, row.mark, start, end, why)
-        counts.append(count)
     ledger.check_total(row, rule.start, rule.end)

@@ -10,6 +10,7 @@ from itertools import takewhile
 from typing import TYPE_CHECKING
 
 from reader.counts.counted import CountedRow
+from reader.pattern.layout import WrittenRow
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
@@ -29,6 +30,14 @@ def rest_of_heel(ledger: Ledger, words: str) -> list[int]:
         return []
     short = list(takewhile(_is_short, reversed(ledger.rows)))[::-1]
     return _rest(short) if len(short) > 2 else []
+
+
+def heel_to_its_end(ledger: Ledger, span: WrittenRow, end: int) -> bool:
+    """Books those rows, of words that end there; False where there are none."""
+    counts = rest_of_heel(ledger, ledger.text[span.start : end])
+    for count in counts:
+        ledger.even(count, None, span.start, span.end, "until no stitch waits at the sides")
+    return bool(counts)
 
 
 def _is_short(one: CountedRow) -> bool:

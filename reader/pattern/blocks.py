@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 
-from reader.pattern.labels import bulleted, ends_sentence, label_at
+from reader.pattern.label_places import ends_sentence
+from reader.pattern.labels import bulleted, label_at
 from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, MEANING, RUN_IN
 from reader.terms.numbers import ORDINALS
 

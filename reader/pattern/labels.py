@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
 from reader.pattern.label_forms import CHANGING, MARKED, counts_on, led, may_hold_label, other_form
+from reader.pattern.label_places import ends_sentence, last_words, may_begin
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
@@ -319,8 +320,8 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
         if candidate is None:
             return marks
         spot = candidate.start()
-        before = _last_words(text, start, spot)
-        free = _may_begin(before, text, spot)
+        before = last_words(text, start, spot)
+        free = may_begin(before, text, spot)
         mark = label_at(text, spot, False) if free or MARKED.search(text, spot, spot + 20) else None
         if mark and not free:
             worked = marks[-1].numbers[-1:] if marks else (0,)
@@ -345,55 +346,3 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
             at = mark.end
         else:
             at = spot + 1
-
-
-WORK_THE = re.compile(
-    r"\b(?:ring|circle|round|chain)\b[^.]{0,60}?\b(?:and|then) work (?:the\s+)?$", re.IGNORECASE
-)
-"""Before the label of a first round, told in the sentence that closes the ring."""
-CAPITALS = re.compile(
-    r"(?:NEXT|LAST|\d+(?:st|nd|rd|th|ST|ND|RD|TH))\s+(?:\d+\s+)?(?:ROW|R(?:OU)?ND)S?\s*:"
-    r"|1st(?:\s+(?:and|to|&)\s+\d+(?:nd|rd|th))?\s+(?:row|round|rnd)s?\s*:"
-)
-"""A label in capitals with a colon is one wherever it stands."""
-
-
-def _may_begin(before: str, text: str, spot: int) -> bool:
-    """Whether a label may follow these words of its block: only a sentence, a bracket or a turn
-    that ends; behind a comma one in capitals.
-    """
-    if before.rstrip().endswith(",") and CAPITALS.match(text, spot):
-        return True
-    words = re.sub(r"\.\s?-+$", ".", _without_the(before).rstrip())
-    ended = words.lower().endswith(("turn", "join", "--", ".-", ":-"))
-    if WORK_THE.search(before):
-        return True
-    if words and words[-1] not in ".;:)]!—*" and not ended:
-        return False
-    return not re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", words, re.IGNORECASE)
-
-
-WINDOW = 200
-"""Letters before a label that may say whether it is one; farther back nothing is looked at."""
-
-
-def _last_words(text: str, start: int, spot: int) -> str:
-    """The last words of text[start:spot], three of them at least where there are so many."""
-    window = text[max(start, spot - WINDOW) : spot]
-    return window if len(window.split()) > 3 else text[start:spot]
-
-
-def _without_the(before: str) -> str:
-    """What stands before a label that begins with "The"."""
-    bare = before.rstrip()
-    if bare == before or bare[-3:].lower() != "the":
-        return before
-    kept = bare[:-3].rstrip()
-    if kept and (kept[-1] not in ".;:!" or len(kept) == len(bare) - 3):
-        return before
-    return before[: len(kept) + 1] if kept else ""
-
-
-def ends_sentence(before: str) -> bool:
-    """Whether a sentence can begin behind these words."""
-    return _without_the(before).rstrip()[-1:] in ("", ".", ";", ":", "!", ")", "]")

@@ -1,0 +1,58 @@
+"""Rows that go on by rule, "continue in this way, having 1 more in each until there are 15",
+booked one by one; where the words do not say how many they are, as one row that is asked about.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from itertools import chain, islice
+
+from reader.counts.growth import run_through, steps_of
+from reader.counts.gusset import told_behind
+from reader.counts.heel_turn import rest_of_heel
+from reader.counts.ledger import Ledger
+from reader.counts.nearing import sections_of
+from reader.counts.questions import ask_how_often
+from reader.pattern.layout import WrittenRow
+from reader.pattern.rule import Rule
+from reader.terms.stitches import Craft
+
+
+def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
+    """ "Continue in this way, having 1 more in each section until there are 15"."""
+    ledger.go_on(None)
+    first = [one.before for one in ledger.rows[:1]]
+    known = chain((one.count for one in reversed(ledger.rows)), first)
+    counts = list(islice((one for one in known if one is not None), 12))[::-1]
+    if not counts and ledger.below.stitches is not None:
+        counts = [ledger.below.stitches]
+    last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
+    start, end = row.start + rule.start, row.start + rule.end
+    sections = max(1, sections_of(ledger.below))
+    if rule.goal is None and rule.times is None and ledger.pattern.craft is Craft.KNITTING:
+        step = steps_of(counts, rule)[0]
+        rule = replace(rule, goal=told_behind(ledger, end, row.end, step))
+    through = run_through(counts, rule, sections, ledger.number, last)
+    through = rest_of_heel(ledger, ledger.text[start:end]) or through
+    if not through:
+        # The words stand as one row, never dropped, though their rows are not known.
+        why = "how many rows these are is not known"
+        knits = ledger.pattern.craft is Craft.KNITTING
+        unknown = rule.step or rule.paced or (knits and steps_of(counts, rule)[0])
+        told = rule.goal if knits and unknown and sections < 2 and not rule.between else None
+        if told is not None:
+            why = f"{why}; {told} stitches are taken from the words"
+            unknown = False
+        count = -1 if unknown else told or ledger.below.stitches
+        ledger.even(count, row.mark, start, end, why, True)
+        ledger.doubted = True
+        if (unknown or rule.endless) and not ledger.printed(ledger.text[start : row.end])[0]:
+            ask_how_often(ledger, row, start, end)
+    for count in through:
+        if ledger.full():
+            return
+        before = counts[-1]
+        why = f"goes on by {abs(count - before)} a row as the words say" if count != before else ""
+        ledger.even(count, row.mark, start, end, why)
+        counts.append(count)
+    ledger.check_total(row, rule.start, rule.end)
