@@ -13,7 +13,7 @@ from reader.counts.fabric import SPACE, any_opening
 from reader.counts.openings import is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import MoveKind
-from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Deed, Group, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
@@ -217,6 +217,28 @@ def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: W
     if chained and begun and left == skipped:
         work_all(lead, tally, need)
         tally.closed = len(lead) == 1
+        tally.uneven = None
+    elif chained and begun and left > 0:
+        _close_at_first(node, left, tally, need, work_all)
+
+
+def _close_at_first(
+    node: Repeat, left: int, tally: Tally, need: Need, work_all: Worker
+) -> None:
+    """Works the last pass of "* ch 4, cluster over next 4 dc, ch 4, sc in next dc" up to the stitch
+    that the round began with, where all before it uses up the row.
+    """
+    works = [at for at, one in enumerate(node.body) if isinstance(one, Work | Group | Repeat)]
+    last, first = node.body[works[-1]] if works else None, tally.runs[0]
+    if len(works) < 2 or not isinstance(last, Work) or _into_openings(node, tally):
+        return
+    if last.stitch.name != first.name or last.number not in (None, ONE):
+        return
+    trial = tally.fresh()
+    trial.walk.takes = 1
+    work_all(node.body[: works[-1]], trial, need)
+    if trial.walk.takes - 1 == left and not trial.walk.space_takes:
+        work_all(node.body[: works[-1]], tally, need)
         tally.uneven = None
 
 

@@ -263,7 +263,8 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     if walk.known and not tally.unread and not tally.unsure:
         beyond = walk.beyond()
         open_end = any(isinstance(x, Repeat) and x.until is Until.OPEN for x in ends.body)
-        before = walk.before if beyond or open_end else 0
+        turned = tally.below.flat or ends.next_chain is not None
+        before = walk.before if beyond or open_end or not turned else 0
         spare = {0, before, beyond, before + beyond}
         fits = left in spare and walk.short == 0 and tally.uneven is None and not walk.lacking
         fits = fits and not tally.squares_left

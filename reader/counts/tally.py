@@ -51,7 +51,7 @@ class Choice:
             + (not self.pair_each)
             + 3 * self.cut_ending
             + (not self.bundle)
-            + 2 * self.chains_below
+            + 4 * self.chains_below
             + (not self.whole_list)
             + (not self.joined)
             + 2 * self.over_again

@@ -9,6 +9,11 @@ from reader.pattern.place_words import AROUND, ROW_WORDS
 def around_alone(cur: Cursor) -> bool:
     """Takes such words where they say how far the stitch before them is worked; whether they do.
     """
+    if cur.low() == "closely":
+        # "sc closely along edge of material": as many as it takes.
+        while not cur.done() and cur.low() not in STOPS:
+            cur.at += 1
+        return True
     length = cur.any_words(AROUND)
     if not length and cur.low() == "all" and cur.low(1) in (*STOPS, ""):
         length = 1

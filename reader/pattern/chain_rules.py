@@ -42,6 +42,8 @@ TOP_OF_CHAIN = Sought(
     r"|starting|end))",
     re.IGNORECASE,
 )
+TOP_OF_TALL = Sought(("top of ",), r"\btop of (?:the )?ch(?:ain)?[- ]?[3-9]\b", re.IGNORECASE)
+"""Joins that show nothing of lower chains."""
 TO_FIRST = Sought(
     ("join",),
     r"join(?:ed)?(?: with (?:a )?(?:sl st|ss|slip stitch))? (?:to|in|into) (?:the )?(?:top of "
@@ -60,6 +62,6 @@ def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
     silent: bool | None = None
     if TOP_OF_CHAIN.search(text):
         silent = True
-    elif TO_FIRST.search(text):
+    elif TO_FIRST.search(text) and not TOP_OF_TALL.search(text):
         silent = False
     return rules, silent

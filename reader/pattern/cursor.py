@@ -207,7 +207,8 @@ def find_stitch(cur: Cursor, ahead: int) -> Found | None:
 
 def _named(form: str, book: Book) -> Found | None:
     length = form.count(" ") + 1
-    special = book.specials.get(form) or (
+    begun = form.removeprefix("beg ").removeprefix("beginning ").removeprefix("starting ")
+    special = book.specials.get(form) or book.specials.get(begun) or (
         book.specials.get(form[:-1]) if form.endswith("s") and len(form) > 3 else None
     )
     if special is not None:

@@ -5,7 +5,7 @@ in next sp", and clusters named by what they are made of: "3-tr cluster".
 from __future__ import annotations
 
 from reader.pattern.clusters import clustered
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tree import Act, Deed, Node, Work
 from reader.terms.stitches import Craft
@@ -31,11 +31,11 @@ def find_held_back(cur: Cursor, made: list[Node]) -> Node | None:
         return None
     cur.at += loops + 1
     told = Act(cur.span(start), cur.said(start), Deed.NOTE)
+    behind = cur.at
     _go_on(cur)
-    node = find_work(cur, made) if not cur.done() else None
+    node = find_work(cur, made) if not cur.done() and cur.low() not in STOPS else None
     if not isinstance(node, Work):
-        cur.at = start
-        return None
+        return _of_those_before(cur, start, behind, made)
     made.append(node)
     done = clustered(made, told)
     node = made.pop()
@@ -45,9 +45,23 @@ def find_held_back(cur: Cursor, made: list[Node]) -> Node | None:
     return node
 
 
-def _go_on(cur: Cursor) -> None:
-    """Takes "of each tr on hook," before the stitches themselves."""
-    while not cur.done():
+def _of_those_before(cur: Cursor, start: int, at: int, made: list[Node]) -> Node | None:
+    """The same words behind the stitches that they are of, "each dc on hook" taken with them."""
+    if not made or not isinstance(made[-1], Work):
+        cur.at = start
+        return None
+    cur.at = at
+    while cur.low() != ",":
+        before = cur.at
+        _go_on(cur, 1)
+        if cur.at == before:
+            break
+    return Act(cur.span(start), cur.said(start), Deed.NOTE)
+
+
+def _go_on(cur: Cursor, steps: int = FARTHEST) -> None:
+    """Takes "of each tr on hook," before the stitches themselves, so many words at most."""
+    for _ in range(steps):
         found = cur.stitch()
         if cur.low(-1) in BEFORE_STITCH and found is not None:
             cur.at += found.length

@@ -44,11 +44,11 @@ from reader.pattern.rows_below import long_stitches
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.stars import (
     all_around,
-    body_start,
     counted_behind,
     goes_on_by_chain,
     left_open,
     pairs_up,
+    taken_back,
 )
 from reader.pattern.stitchwork import find_work
 from reader.pattern.tokens import Token, tokens_of
@@ -320,10 +320,9 @@ class _Reading:
         found = find_repeat(cur)
         if found is None:
             return None
-        index = body_start(self.made, self.stars, found.target)
+        said = cur.said(start)
+        index, body, self.made, found = taken_back(self.made, self.stars, found, said)
         self.went_back.add(index)
-        body = tuple(self.made[index:])
-        del self.made[index:]
         self.stars = [(label, at) for label, at in self.stars if at <= index]
         ending = read_ending(cur) if found.ending else ()
         if not body:

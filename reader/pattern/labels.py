@@ -63,7 +63,7 @@ ORDINAL_FIRST = re.compile(
     re.IGNORECASE,
 )
 BARE = re.compile(
-    r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?(?P<end>[.)]|:)\s+(?=\S)"
+    r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?(?P<end>[.)]|:)(?:\s+(?=\S)|(?=\*))"
 )
 NAMED = re.compile(
     rf"(?<![\w-])(?P<name>next|following|last|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc|increase|dec"

@@ -32,7 +32,8 @@ NAMED_BEHIND = Sought(
     rf"(?P<list>(?:{_CLUSTER}|\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)"
     rf"(?<!miss \d)(?<!sk \d)\d*\s+(?:{_STITCH}|{_CLUSTER})){_INTO}"
     rf"(?:\s*(?:,|and)\s*(?:(?:{_CLUSTER}|(?:\d+\s*)?{_STITCH}){_INTO}|(?:\d+\s*)?ch\b\s*\d*))+)"
-    rf"(?:\s+in\s+[^,;.()]{{2,24}})?\s*,?\s*\(\s*(?:(?:an?|1|another|first|1st|beg) )?{_GROUP_NAME}"
+    r"\)?(?:\s+in\s+[^,;.()]{2,24})?\s*,?\s*"
+    rf"\(\s*(?:(?:an?|1|another|first|1st|beg) )?{_GROUP_NAME}"
     r"(?:\s+(?:is\s+)?(?:made|formed|completed))?(?:\s+(?:over|on|in)\s+(?:\w+\s+)?\w+)?\s*\)",
     re.IGNORECASE,
 )

@@ -35,7 +35,7 @@ def find_skip(cur: Cursor) -> Node | None:
         return aside
     cur.at += 1
     cur.accept("over")
-    cur.accept("the")
+    cur.accept("the", *(("a", "an") if cur.stitch(1) is not None else ()))
     rest = _rest_of_group(cur, start)
     if rest is not None:
         return rest

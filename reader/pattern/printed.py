@@ -239,11 +239,16 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         more = tail.group("alist") or tail.group("blist") or ""
         numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", number + more))
         told = piece[start:].lstrip().startswith(":") and not re.search(r":\s*\d+\s*$", piece)
-        if tail.group("a") and told and not (FINISHED.search(before) and int(number[:6]) >= MANY):
+        told = told and tail.group("a") is not None and not OF_CHAINS.search(kind)
+        if told and not (FINISHED.search(before) and int(number[:6]) >= MANY):
             continue
         found.append(Printed(start, end, numbers, re.sub(r"[\s.]+", " ", kind).strip()))
         return text[:start] + " " * (end - start) + text[end:]
     return text
+
+
+OF_CHAINS = re.compile(r"ch[- ]?\d+[- ]?(?:sps?|spaces?|loops?|lps?)$")
+"""Spaces named by their chains are counted, never worked: ": 6 ch-2 sps"."""
 
 
 def _behind(found: list[Printed], end: int) -> bool:

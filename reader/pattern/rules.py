@@ -60,13 +60,23 @@ from reader.pattern.rule_words import (
 from reader.pattern.same_row import same_as
 from reader.pattern.schedules import coloured_rows
 
+DEEPER = re.compile(
+    r"\b(\d |two |three |four |five |six )(r)[on]((?:und|d|w)s)(?= (?:below|down|back|beneath)\b)",
+    re.IGNORECASE,
+)
+"""Where a long stitch goes into: no rows are worked by it, so that their word is hidden."""
+HIDDEN = re.compile(r"(r)0(unds|ds|ws)")
+LETTER = {"unds": "o", "ds": "n", "ws": "o"}
+
 
 def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule | None:
     """The rule a row's words are, or contain at their end; None where they are plain instructions.
     """
+    words = DEEPER.sub(lambda m: m[1] + m[2] + "0" + m[3], words)
     rule = _rule_in(tightened(words, size, sizes), labelled)
     if rule is None:
         return None
+    rule = replace(rule, rest=HIDDEN.sub(lambda m: m[1] + LETTER[m[2]] + m[2], rule.rest))
     start, end = (place_in(words, at, size, sizes) for at in (rule.start, rule.end))
     return replace(rule, start=start, end=end)
 

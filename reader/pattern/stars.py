@@ -4,11 +4,13 @@ turning chain.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.tree import Act, Chain, Group, Node, Repeat, Skip, Until, Where, Work
+from reader.pattern.repeats import Found
+from reader.pattern.tree import Act, Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Craft, Kind
 
 
@@ -29,6 +31,27 @@ def body_start(made: Sequence[Node], stars: Sequence[tuple[str, int]], target: s
     if not found:
         return _after_start(made)
     return found[0] if target.startswith("1st") else found[-1]
+
+
+PAIR = re.compile(r"(?:\*+ ?(?:to|through|thru|and|-) ?\*|\bbetween\b)")
+
+
+def taken_back(
+    made: list[Node], stars: Sequence[tuple[str, int]], found: Found, said: str
+) -> tuple[int, tuple[Node, ...], list[Node], Found]:
+    """What a repeat goes back to: where it begins, its instructions, the list that is left, and the
+    repeat itself. "* A *, B, repeat from * to * once" leaves all of the list, and works A as often
+    as is said beside the once that it has. said: the words of the repeat.
+    """
+    begin = body_start(made, stars, found.target)
+    ends = [at for label, at in stars if label == found.target]
+    if len(ends) < 2 or not begin == ends[-1] > ends[-2] or not PAIR.search(said):
+        return begin, tuple(made[begin:]), made[:begin], found
+    if found.until in (Until.AGAIN, Until.MORE):
+        found = replace(found, until=Until.TIMES)
+    elif found.until is Until.TIMES:
+        found = replace(found, number=Num(tuple(max(0, n - 1) for n in found.number.values)))
+    return ends[-2], tuple(made[ends[-2] : ends[-1]]), made, found
 
 
 def _after_start(made: Sequence[Node]) -> int:

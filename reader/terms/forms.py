@@ -6,7 +6,7 @@ from functools import cache
 
 from reader.terms import crochet_stitches, knitting_stitches
 from reader.terms.crafts import Terms
-from reader.terms.stitches import CABLE, TOGETHER, Craft, Stitch, cable, together
+from reader.terms.stitches import CABLE, TOGETHER, WIDENED, Craft, Stitch, cable, together, widened
 
 STITCHES: dict[Craft, dict[str, Stitch]] = {
     Craft.CROCHET: {s.name: s for s in crochet_stitches.ROWS},
@@ -48,6 +48,10 @@ def _family(name: str, craft: Craft) -> Stitch | None:
         plain = STITCHES[craft].get(base)
         spoken = plain.spoken if plain else base
         return together(base, min(number, 99), spoken, craft)
+    wide = WIDENED.fullmatch(name)
+    plain = STITCHES[craft].get(wide["base"]) if wide and craft is Craft.CROCHET else None
+    if plain is not None:
+        return widened(name, plain)
     twist = CABLE.match(name)
     if twist and craft is Craft.KNITTING:
         moved = sum(int(part) for part in twist.groups() if part)
@@ -67,4 +71,6 @@ def name_of(form: str, craft: Craft, terms: Terms) -> str:
         return f"{base}{int(tog.group(2))}tog" if base else ""
     if craft is Craft.KNITTING and CABLE.match(form):
         return form
-    return ""
+    wide = WIDENED.fullmatch(form) if craft is Craft.CROCHET and " " not in form else None
+    base = table.get(wide["base"], "") if wide else ""
+    return "" if not wide or not base else f"{base} inc" if wide["inc"] else f"{base}2tog"

@@ -92,6 +92,16 @@ def together(base: str, number: int, spoken: str, craft: Craft) -> Stitch:
     return Stitch(name, words, number, 1, craft, Kind.DECREASE, source, base=base)
 
 
+WIDENED = re.compile(r"(?P<base>sc|hdc|dc|tr|dtr|htr)(?:(?P<inc> ?incs?)|decs?)")
+"""Glued names as "DcInc", "hdcdec": so many of a stitch in one place, or one over two."""
+
+
+def widened(name: str, plain: Stitch) -> Stitch:
+    """The increase that works two of a plain stitch into one place."""
+    words, inc = f"{plain.spoken} increase", Kind.INCREASE
+    return Stitch(name, words, 1, 2, plain.craft, inc, PRACTICE, plain.height, base=plain.name)
+
+
 NUMBER_WORDS = {2: "two", 3: "three", 4: "four", 5: "five", 6: "six", 7: "seven", 8: "eight"}
 
 

@@ -109,3 +109,53 @@ def test_letters_left_by_a_translation_are_ours() -> None:
     found = counted(said)
     assert [row.count for row in found.parts[0].rows] == [6, 12, 18]
     assert not found.problems
+
+
+def test_what_stands_between_two_stars_is_repeated_behind_what_follows() -> None:
+    """ "* A *, B, repeat from * to * once" is A B A, in groups called as they were first made."""
+    said = (
+        "Rnd 1: Ch 3 (counts as first dc), dc in ring, ch 2, (2 dc, ch 2) 5 times in ring; join: 6 "
+        "ch-2 sps.\nNote: Work beginning shell as follows: slip st in next dc and in first ch-2 "
+        "sp, ch 3, (dc, ch 2, 2 dc) in same sp.\nRnd 2: Work beginning shell, *ch 2, (2 dc, ch 2, "
+        "2 dc) in next ch-2 sp (shell made), ch 1, 9 dc in next ch-2 sp, ch 1*, work shell in next "
+        "ch-2 sp, repeat from * to * once; join."
+    )
+    assert counts_of(RING + said)[:2] == [12, 34]
+
+
+def test_a_round_closes_with_all_of_a_pass_but_the_stitch_it_began_with() -> None:
+    """Clusters over several stitches, told with the hands before and behind them."""
+    said = (
+        "1st rnd: Ch 3, 14 dc in ring, join to top of ch-3. 2nd rnd: Sc in same place as sl st, * "
+        "ch 4, tr in next 4 dc, holding back the last loop of each tr on hook, thread over and "
+        "draw through all loops, ch 4, sc in next dc. Repeat from * around. Join to first sc made."
+    )
+    assert counts_of(RING + said) == [15, 6]
+
+
+def test_a_row_ends_with_so_much_of_its_last_pass() -> None:
+    """The chains of the row below are no stitches where the stitches are named."""
+    said = (
+        "1st rnd: Ch 5, * dc in ring, ch 2. Repeat from * 6 more times. Join to 3rd st of ch-5 (8 "
+        "sps). 2nd rnd: Sl st in ch-2 sp, ch 3, 2 dc in same sp, ch 2, * 3 dc in next sp, ch 2. "
+        "Repeat from * around. Join. 3rd rnd: Ch 3, dc in same place as sl st, * dc in next dc, 2 "
+        "dc in next dc, ch 2, 2 dc in next dc. Repeat from * around, ending with ch 2. Join."
+    )
+    assert counts_of(RING + said) == [8, 24, 40]
+
+
+def test_stitches_along_an_edge_are_not_counted() -> None:
+    """How many "closely" are, only the maker can tell."""
+    assert counts_of("EDGING\n1st row: Sc closely along edge of material. Join.") == [None]
+
+
+def test_a_long_stitch_works_no_rows() -> None:
+    """ "3 rnds below" is where it goes, and the increases glued to their stitch are read."""
+    said = (
+        "Rnd 1: Ch 3, 11 dc in ring, join. (12)\nRnd 2: Ch 3, dcinc in each st around, join. (24)"
+        "\nRnd 3: Ch 1, * sc in next 3 sts, sc in st 2 rnds below, skip next st; rep from * "
+        "around. (24)\nRnd 4: Ch 1, sc in each st around. (24)"
+    )
+    found = counted(RING + said)
+    labels = [row.label for row in found.parts[0].rows if row.label != "Start"]
+    assert labels == ["Round 1", "Round 2", "Round 3", "Round 4"]
