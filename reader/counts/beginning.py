@@ -54,6 +54,15 @@ def _along_its_chains(rest: list[Node], walk: Walk) -> None:
         rest[works[1]] = replace(then, place=replace(then.place, noun="sp"))
 
 
+def _begin_at_stitch(first: Node | None, tally: Tally) -> None:
+    """ "Sl st to next tr, ch 4, ... repeat from * all around": the loops passed come last."""
+    if not isinstance(first, Work) or not travels(first) or first.place.where is not Where.NEXT:
+        return
+    name = first.place.noun if first.place.noun not in ("st", "ch", "tch") else ""
+    if name and not tally.below.flat:
+        tally.walk.begin_at_stitch(1, name)
+
+
 def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) -> None:
     """Turns the row below so that it begins where the yarn is joined, when that is a space.
     chained: the first chain is a stitch, and stands there.
@@ -67,6 +76,7 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
     if not isinstance(first, Work | Group) or not is_opening(first.place, tally.walk):
         if any(isinstance(one, Repeat) and AROUND.search(one.words) for one in works):
             tally.walk.leave_opening()
+            _begin_at_stitch(first, tally)
         return
     lead = " ".join(one.words for one in ends.lead if isinstance(one, Act))
     same = first.place.where is Where.SAME

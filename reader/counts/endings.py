@@ -182,7 +182,7 @@ def with_closing(rest: list[Node]) -> list[Node]:
 AROUND = re.compile(r"\b(?:a?round)\b", re.IGNORECASE)
 
 
-def _into_openings(node: Repeat, tally: Tally) -> bool:
+def into_openings(node: Repeat, tally: Tally) -> bool:
     """Whether all stitches of a repeat go into loops."""
     works = [one for one in node.body if isinstance(one, Work | Group)]
     return bool(works) and all(is_opening(one.place, tally.walk) for one in works)
@@ -192,7 +192,7 @@ def closes_openings(node: Repeat, tally: Tally) -> bool:
     """Whether an ending closes a round whose stitches all go into loops: of the stitches between
     them it needs none.
     """
-    return closes_loop(node) and _into_openings(node, tally)
+    return closes_loop(node) and into_openings(node, tally)
 
 
 def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: Worker) -> None:
@@ -209,7 +209,7 @@ def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: W
     skipped = sum(one.place.number.at(tally.size) for one in lead if isinstance(one, Skip))
     chained = any(isinstance(one, Chain) for one in lead)
     left = tally.walk.left - need.stitches
-    if _into_openings(node, tally) and not skipped:
+    if into_openings(node, tally) and not skipped:
         # Loops are worked into: the stitches between them are nobody's, nor are other loops.
         works = [one for one in node.body if isinstance(one, Work | Group)]
         left = max(tally.walk.count_spaces(wanted(one.place, tally.walk)) for one in works)
@@ -230,7 +230,7 @@ def _close_at_first(
     """
     works = [at for at, one in enumerate(node.body) if isinstance(one, Work | Group | Repeat)]
     last, first = node.body[works[-1]] if works else None, tally.runs[0]
-    if len(works) < 2 or not isinstance(last, Work) or _into_openings(node, tally):
+    if len(works) < 2 or not isinstance(last, Work) or into_openings(node, tally):
         return
     if last.stitch.name != first.name or last.number not in (None, ONE):
         return

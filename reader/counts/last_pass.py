@@ -5,12 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from reader.counts.endings import Worker
+from reader.counts.endings import Worker, into_openings
 from reader.counts.fabric import SPACE, any_space
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
-from reader.pattern.tree import Group, Node, Repeat, Skip, Where, Work
+from reader.pattern.tree import Group, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Kind
 
 
@@ -23,6 +23,33 @@ def names_in(body: Sequence[Node]) -> set[str]:
         elif isinstance(one, Repeat):
             names |= names_in(one.body)
     return names
+
+
+MOST_WRITTEN_OUT = 60
+"""Instructions of one pass, its inner repeats written out; longer ones are kept whole."""
+
+
+def written_out(body: Sequence[Node], tally: Tally) -> Sequence[Node]:
+    """A pass with its inner repeats of a told number written out, so that it may end in the midst
+    of one; as it is where there are none, or it gets too long.
+    """
+    out: list[Node] = []
+    for one in body:
+        inner = isinstance(one, Repeat) and told_times(one, tally) and not one.ending
+        if inner and isinstance(one, Repeat):
+            for _ in range(min(told_times(one, tally), MOST_WRITTEN_OUT)):
+                out += written_out(one.body, tally)
+        else:
+            out.append(one)
+    return out if len(out) <= MOST_WRITTEN_OUT else body
+
+
+def told_times(node: Repeat, tally: Tally) -> int:
+    """How often the words of a repeat say, the original included; 0 where they say nothing."""
+    if node.until not in (Until.TIMES, Until.MORE, Until.AGAIN):
+        return 0
+    more = node.until is Until.MORE or (node.until is Until.AGAIN and tally.choice.again_more)
+    return node.number.at(tally.size) + more
 
 
 def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
@@ -60,29 +87,26 @@ def last_part(
     openings = again or (walk.spaces > behind.spaces and "sp" in names_in(node.body))
     if walk.left is None or (walk.left <= keep and not openings):
         return None
-    for length in range(len(node.body) - 1, 0, -1):
-        prefix = node.body[:length]
+    body = written_out(node.body, tally)
+    for length in range(len(body) - 1, 0, -1):
+        prefix = body[:length]
         if not any(isinstance(one, Work | Group | Repeat) for one in prefix):
             return None
         if walk.left <= keep and "sp" not in names_in(prefix) and not again:
             return None
         trial = tally.fresh(tally.walk.copy())
         trial.spaced = tally.spaced
-        work_all(node.body[:length], trial, NOTHING)
+        work_all(prefix, trial, NOTHING)
         over = (trial.walk.left or 0) - keep
-        left_out = node.body[length]
+        left_out = body[length]
         more = _part_of_next(node, left_out, over, tally)
-        if more:
-            trial.make(over, more)
-        grouped = isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP
-        beyond = trial.walk.beyond() if again else 0
-        fits = over in (0, walk.before, beyond) or (grouped and walk.before > 0)
-        if more or _only_others(node, trial.walk, over):
-            fits = True
-        elif not fits and over > 0 and start is not None and tally.walk.before:
-            fits = over == _gone_over(node, tally, start, length, work_all)
+        spare = _spare(left_out, trial.walk, behind, node, tally)
+        fits = bool(more) or over in spare or _only_others(node, trial.walk, over)
+        if not fits and over > 0 and start is not None and tally.walk.before:
+            fits = over == _gone_over(body, tally, start, length, work_all)
         if room_in(trial, tally.walk, keep, behind.spaces) and fits:
             trial.walk.take(over)
+            trial.make(over if more else 0, more)
             tally.walk = trial.walk
             return trial
     return None
@@ -102,15 +126,29 @@ def _goes_on_in_same(body: Sequence[Node]) -> bool:
     return False
 
 
+def _spare(left_out: Node, walk: Walk, behind: Need, node: Repeat, tally: Tally) -> set[int]:
+    """How many stitches a part of a pass may leave: none, those before where the round began, or
+    the one behind its last loop that the round below was joined to.
+    """
+    spare = {0, tally.walk.before}
+    if _goes_on_in_same(node.body):
+        spare.add(walk.beyond())
+    if walk.spaces == behind.spaces and into_openings(node, tally):
+        spare.add(1)
+    if isinstance(left_out, Work) and left_out.stitch.kind is Kind.GROUP and tally.walk.before:
+        spare |= set(range(1 + (walk.left or 0)))
+    return spare
+
+
 def _gone_over(
-    node: Repeat, tally: Tally, start: Walk, length: int, work_all: Worker
+    body: Sequence[Node], tally: Tally, start: Walk, length: int, work_all: Worker
 ) -> int:
     """Stitches that a whole pass goes over on its way to the next place behind a part of it."""
     trial = tally.fresh(start.copy())
     trial.spaced = True
-    work_all(node.body[:length], trial, NOTHING)
+    work_all(body[:length], trial, NOTHING)
     passed = trial.walk.passed
-    for one in node.body[length:]:
+    for one in body[length:]:
         work_all([one], trial, NOTHING)
         if isinstance(one, Work | Group | Skip | Repeat):
             break

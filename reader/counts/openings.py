@@ -29,7 +29,7 @@ def is_opening(place: Place, walk: Walk) -> bool:
     if place.noun in SPACES:
         # Older patterns call the place of a stitch a space; a row without spaces can mean no other.
         return not walk.known or walk.opened
-    if place.noun == "group" and CENTER.match(place.text.lower()) and walk.told_ahead():
+    if place.noun == "group" and CENTER.match(place.text.lower()) and walk.lies_ahead("told", True):
         # "center dc of next dc group": a stitch of a group told stitch by stitch.
         return False
     return (place.noun in UNITS and walk.united) or walk.has("unit", place.noun)
@@ -59,7 +59,7 @@ def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
         return _unit(place.noun, text, walk)
     if place.chain and walk.has("chains", place.chain):
         return lambda run: run.chains == place.chain
-    if "corner" in text and walk.corner_ahead():
+    if "corner" in text and walk.lies_ahead("corner", True):
         return lambda run: run.corner
     return any_space if LOOP.search(text) and not BETWEEN.search(text) else any_opening
 
@@ -78,6 +78,6 @@ def _kind(said: str) -> str:
 def _unit(noun: str, text: str, walk: Walk) -> Callable[[Run], bool]:
     if BETWEEN.search(text):
         return lambda run: run.name == GAP and not run.unit
-    if walk.unit_ahead(noun):
+    if walk.lies_ahead("unit", noun):
         return lambda run: run.unit == noun
     return lambda run: bool(run.unit)

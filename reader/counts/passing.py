@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.fabric import SPACE, Below, foundation
-from reader.counts.openings import is_opening, wanted
+from reader.counts.openings import SPACES, UNITS, is_opening, wanted
 from reader.counts.placing import cap
 from reader.counts.tally import Tally
 from reader.counts.worked import Move, MoveKind
@@ -65,7 +65,8 @@ def skip_over(skip: Skip, tally: Tally) -> None:
         tally.walk.over(foundation(sum(run.n for run in tally.below.runs), True))
         tally.walk.take(max(m, skip.place.nth))
     else:
-        tally.walk.take(m)
+        noun = skip.place.noun
+        tally.walk.take(m, noun if noun not in ("st", "ch", "tch", *SPACES, *UNITS) else "")
     takes = tally.walk.takes - before
     tally.moves.append(Move(MoveKind.SKIP, skip.words, skip.span, takes, 0, times=m))
 

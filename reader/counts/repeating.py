@@ -23,6 +23,8 @@ from reader.counts.last_pass import (
     pass_over_others,
     room_in,
     stops_early,
+    told_times,
+    written_out,
 )  # fmt: skip
 from reader.counts.openings import UNITS, is_opening
 from reader.counts.tally import MOVES, NOTHING, Need, Tally
@@ -116,7 +118,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     elif cut:
         work_cut(node, one, tally, need, work_all)
     elif _passes_alike(node, tally) and not one.unsure:
-        times = times_said(node, tally) if fixed(node) else room_for(node, one, tally, behind)
+        times = told_times(node, tally) if fixed(node) else room_for(node, one, tally, behind)
         work_alike(node, one, max(0, min(times, PASSES)), tally)
     else:
         work_each(node, tally, behind, work_all)
@@ -186,7 +188,7 @@ def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
     ]
     if not (len(to_marker) == 1 and tally.walk.left):
         return node
-    times = times_said(node, tally) if fixed(node) else tally.below.markers
+    times = told_times(node, tally) if fixed(node) else tally.below.markers
     if not times:
         tally.unsure = True
         return node
@@ -203,13 +205,6 @@ def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
 def fixed(node: Repeat) -> bool:
     """Whether the words say how often."""
     return node.until in (Until.TIMES, Until.MORE, Until.AGAIN)
-
-
-def times_said(node: Repeat, tally: Tally) -> int:
-    """How often the words say, the original included."""
-    number = node.number.at(tally.size)
-    more = node.until is Until.MORE or (node.until is Until.AGAIN and tally.choice.again_more)
-    return number + 1 if more else number
 
 
 def work_alike(node: Repeat, one: Tally, times: int, tally: Tally) -> None:
@@ -248,7 +243,7 @@ def room_for(node: Repeat, one: Tally, tally: Tally, behind: Need) -> int:
 
 def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> None:
     """Works a body pass by pass along the row below, as often as is said or as there is room."""
-    said = times_said(node, tally) if fixed(node) else PASSES
+    said = told_times(node, tally) if fixed(node) else PASSES
     group = to_last_group(node)
     keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
     keep = max(0 if group else keep, beyond_corner(node, tally))
@@ -332,8 +327,9 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
     work_each(node, tally, keep, work_all)
     tally.uneven = None
     full = _kept(tally)
-    for length in range(len(node.body) - 1, -1, -1):
-        prefix = trimmed(node.body[:length], node.ending)
+    body = written_out(node.body, tally)
+    for length in range(len(body) - 1, -1, -1):
+        prefix = trimmed(body[:length], node.ending)
         _put_back(tally, full)
         short, lacking = tally.walk.short, tally.walk.lacking
         work_all(prefix, tally, need)

@@ -199,6 +199,8 @@ def belongs_to_cluster(work: Work | None, body: Sequence[Node], size: int) -> bo
     if again is not None and work.place.where is Where.SAME and _only_of(work, again.body):
         # "Ch 4, cluster in same loop, * ch 5, cluster in next loop": as high as the first of them.
         return True
+    if work.stitch.parts and again is not None and _one_more(work.stitch, again.body):
+        return True
     alike = [
         one.number.at(size) for one in (again.body if again is not None else ())
         if isinstance(one, Work) and one.stitch == work.stitch and one.number is not None
@@ -219,6 +221,12 @@ def _drawn_together(stitch: Stitch) -> bool:
     """Whether it is a cluster, or a group of nothing but clusters."""
     parts = [name for name, _ in stitch.parts if name != "ch"]
     return stitch.kind is Kind.CLUSTER or (bool(parts) and set(parts) <= {"cluster", "popcorn"})
+
+
+def _one_more(stitch: Stitch, body: Sequence[Node]) -> bool:
+    """Whether a list has such a cluster of one stitch more: "2 dc cluster, * 3 dc cluster"."""
+    full = tuple((name, size + 1) for name, size in stitch.parts)
+    return any(isinstance(one, Work) and one.stitch.parts == full for one in body)
 
 
 def stands_for_one(body: Sequence[Node], size: int) -> bool:

@@ -167,9 +167,7 @@ class Walk:
         for at in range(self.at, len(self._runs) - 1):
             held = [self._runs[at - 1].name, self._runs[at + 1].name] if at else []
             if self._runs[at].name == SPACE and held == ["sc", "sc"]:
-                while self.at < at:
-                    run = self._runs[self.at]
-                    self._pass(run, run.n - self.into)
+                self._go_to(at)
                 return
 
     def to_group(self) -> None:
@@ -179,7 +177,11 @@ class Walk:
             at += 1
         if self.known and at >= len(self._runs):
             self.lacking += 1
-        while self.at < at < len(self._runs):
+        if at < len(self._runs):
+            self._go_to(at)
+
+    def _go_to(self, at: int) -> None:
+        while self.at < at:
             run = self._runs[self.at]
             self._pass(run, run.n - self.into)
 
@@ -192,9 +194,7 @@ class Walk:
             run = self._runs[at]
             whole = run.is_stitch and run.n > 1 and (at > self.at or not self.into)
             if whole and (run.unit or not told):
-                while self.at < at:
-                    gone = self._runs[self.at]
-                    self._pass(gone, gone.n - self.into)
+                self._go_to(at)
                 self.take(run.n)
                 return True
         return False
@@ -241,14 +241,12 @@ class Walk:
 
     def _to_space(self, wanted: Callable[[Run], bool]) -> bool:
         index = self._next(wanted)
-        if index is None:
-            return False
-        while self.at < index:
-            run = self._runs[self.at]
-            self.passed += (run.n - self.into) * run.is_stitch
-            self._pass(run, run.n - self.into)
-        self._pass(self._runs[self.at], 1)
-        return True
+        if index is not None:
+            before = self.left or 0
+            self._go_to(index)
+            self.passed += before - (self.left or 0)
+            self._pass(self._runs[index], 1)
+        return index is not None
 
     def _next(self, wanted: Callable[[Run], bool]) -> int | None:
         for index in range(self.at, len(self._runs)):
@@ -278,6 +276,20 @@ class Walk:
             self.before = sum(run.n for run in self._runs[:index] if run.is_stitch)
             self._lie(self._runs[index:] + self._runs[:index])
             self.at = self.into = 0
+
+    def begin_at_stitch(self, number: int, name: str) -> None:
+        """A round that slips past loops to a stitch begins there: what it passed comes last."""
+        if not self.known or self.takes or self.space_takes:
+            return
+        gone = self.copy()
+        gone.take(number, name)
+        at = gone.at if gone.into else gone.at - 1
+        alone = gone.into == 1 or (not gone.into and at >= 0 and self._runs[at].n == 1)
+        passed = self._runs[:max(at, 0)]
+        if gone.short or not alone or not any(run.name == SPACE for run in passed):
+            return
+        self.before = sum(run.n for run in passed if run.is_stitch)
+        self._lie(self._runs[at:] + passed)
 
     def begin_after(self, wanted: Callable[[Run], bool]) -> None:
         """A round that only starts from a space: the row is seen from behind it, and the space
@@ -341,21 +353,15 @@ class Walk:
         stitches = sum(run.n for run in before if run.is_stitch)
         return stitches, sum(run.n for run in before if run.name == SPACE)
 
-    def corner_ahead(self) -> bool:
-        """Whether a space between stitches of one place lies ahead."""
-        return self._last("corner", True) >= self.at
-
     def past_corners(self) -> bool:
         """Whether all spaces between stitches of one place lie behind."""
         return 0 <= self._last("corner", True) < self.at
 
-    def unit_ahead(self, name: str) -> bool:
-        """Whether the middle of a group of that name lies ahead."""
-        return self._last("unit", name) >= self.at
-
-    def told_ahead(self) -> bool:
-        """Whether a group that is told stitch by stitch lies ahead."""
-        return self._last("told", True) >= self.at
+    def lies_ahead(self, what: str, kind: str | int) -> bool:
+        """Whether a "corner" (True: a space inside stitches of one place), a group "told" stitch by
+        stitch (True), or the middle of a "unit" of that name lies ahead.
+        """
+        return self._last(what, kind) >= self.at
 
     def units_ahead(self, name: str) -> int:
         """How many groups of that name lie ahead; where none is named so, how many of any name."""

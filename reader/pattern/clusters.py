@@ -8,7 +8,9 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 
-from reader.pattern.tree import Act, Chain, Node, Repeat, Where, Work
+from reader.pattern.cursor import Cursor, Found
+from reader.pattern.tree import Act, Chain, Node, Num, Repeat, Where, Work
+from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
 KEPT = re.compile(
@@ -24,6 +26,59 @@ DROPPED = re.compile(
     re.IGNORECASE,
 )
 """Said of stitches of one place that are drawn together to a popcorn."""
+
+
+MADE_OF_ONE = ("cluster", "popcorn", "puff", "bobble")
+"""Stitches that may be called by what they are made of: "3-dc cluster"."""
+
+
+def sized_cluster(cur: Cursor) -> tuple[Found, int, int] | None:
+    """ "5 tr cluster", "3-dc popcorn" that stands here: the one stitch that it is, the stitches it
+    is made of and the tokens it takes; None where none stands. Nothing is taken.
+    """
+    if cur.kind() != "num" or cur.book.craft is not Craft.CROCHET:
+        return None
+    at = 1 + (cur.low(1) == "-")
+    part = cur.stitch(at)
+    if part is None or part.special is not None or part.stitch.kind is not Kind.STITCH:
+        return None
+    at += part.length
+    at += cur.low(at) == "-"
+    whole = cur.stitch(at)
+    if whole is None or whole.form.split()[0].rstrip("s") not in (*MADE_OF_ONE, "cl", "pc"):
+        return None
+    size = cur.peek().value
+    named = stitch_named(whole.stitch.name if whole.stitch.takes == 1 else "cluster", Craft.CROCHET)
+    if named is None or named.name not in MADE_OF_ONE or size < 2:
+        return None
+    made = replace(named, height=part.stitch.height, parts=((part.stitch.name, size),))
+    return replace(whole, stitch=made, special=None), size, at + whole.length
+
+
+OVER_THEM = ("over", "across", "through")
+GROUPED = ("group", "shell", "fan", "v-st")
+
+
+def over_so_many(node: Node | None) -> Node | None:
+    """ "5 tr cluster over next 5 tr", "cluster over next 4 dc": the decrease of so many; others
+    as they are.
+    """
+    if not isinstance(node, Work) or node.stitch.kind is not Kind.CLUSTER:
+        return node
+    place, parts = node.place, node.stitch.parts
+    size = parts[0][1] if parts else 0
+    places = place.number.values[0] if place.where is Where.NEXT else 1
+    over = place.text.lower().startswith(OVER_THEM)
+    if parts and over and place.noun in GROUPED and places == 1:
+        # "4 tr cluster over next tr group": each of its stitches.
+        places, place = size, replace(place, noun=parts[0][0], number=Num((size,)), text="")
+    told = places == size if over or not place.each else False
+    told = told or (over and not (place.each or parts))
+    if places < 2 or not told or place.noun in ("sp", "ch", "tch", *GROUPED):
+        return node
+    stitch = replace(node.stitch, takes=places, base="", kind=Kind.DECREASE)
+    place = replace(place, where=Where.NEXT, each=False)
+    return replace(node, stitch=stitch, number=node.number, place=place)
 
 
 def begun_with_chain(nodes: tuple[Node, ...]) -> tuple[Node, ...]:

@@ -46,6 +46,7 @@ from reader.text.same_length import (
     without_links,
     without_multiples,
 )
+from reader.text.short_names import without_short_names
 from reader.text.shorthand import with_times
 from reader.text.size_lists import in_brackets, letters_told, with_usual_brackets
 from reader.text.sought import Sought
@@ -258,6 +259,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = ribs_named(without_part_nouns(without_asides(without_stops(plain))))
         plain = unannounced(on_lines(plain))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
+    plain = without_short_names(plain) if which is Craft.CROCHET else plain
     sizes = letters_told(source.text) or sizes_named(plain)
     plain = in_brackets(plain, len(sizes))
     codes = letter_codes(plain, which, chosen)

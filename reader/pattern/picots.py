@@ -1,5 +1,5 @@
 """A stitch in the chain just made that closes a picot: "ch 6, s c in 6th st from hook for picot" ->
-a slip stitch, since it is none of the row's.
+a slip stitch, since it is none of the row's; stitches on both sides of a picot, in the one loop.
 """
 
 from __future__ import annotations
@@ -8,9 +8,9 @@ import re
 from dataclasses import replace
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.tree import Node, Where, Work
+from reader.pattern.tree import ONE, Chain, Node, Where, Work
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 FOR_PICOT = re.compile(
     r"[,(]? ?(?:for|to form|to make|forming|making|to complete|thus forming|=)(?: a| the| one| 1)?"
@@ -18,13 +18,47 @@ FOR_PICOT = re.compile(
 )
 
 
-def closing_picot(cur: Cursor, node: Node | None) -> Node | None:
+def at_picot(cur: Cursor, node: Node | None, made: list[Node]) -> Node | None:
+    """The node, as what it is to a picot: what closes it, or what goes to its other side."""
+    closing = _closing(cur, node, made)
+    return closing if closing is None else _beside(made, closing)
+
+
+def _closing(cur: Cursor, node: Node | None, made: list[Node]) -> Node | None:
     """The node, as a slip stitch where the words behind it say that it makes a picot of the chain.
     """
-    if not isinstance(node, Work) or node.place.where is not Where.CHAIN or node.place.nth < 2:
+    if not isinstance(node, Work) or node.stitch.craft is not Craft.CROCHET:
         return node
-    behind = " ".join(cur.low(ahead) for ahead in range(7))
+    into_chain = node.place.where is Where.CHAIN and node.place.nth > 1
+    # "tr in next tr, ch 5, sl st in tr for picot": into the stitch that the chain stands on.
+    back = isinstance(made[-1] if made else None, Chain) and node.stitch.kind is Kind.SLIP
+    back = back and node.place.where in (Where.NEXT, Where.LAST) and node.place.number == ONE
+    behind = " ".join(cur.low(ahead) for ahead in range(7)) if into_chain or back else ""
     slip = stitch_named("sl st", Craft.CROCHET)
-    if slip is None or node.stitch.craft is not Craft.CROCHET or not FOR_PICOT.match(behind):
+    if slip is None or not FOR_PICOT.match(behind):
         return node
-    return replace(node, stitch=slip)
+    place = node.place if into_chain else replace(node.place, where=Where.SAME)
+    return replace(node, stitch=slip, place=place)
+
+
+BESIDE = re.compile(
+    r"\b(?P<side>right|left|before|after|front|back|(?:one|each|first|other|2nd|second) side)"
+    r"(?: side)?(?: of)?(?: the| same| that| this| next)*[ -]picots?\b", re.IGNORECASE,
+)
+"""Where in its loop a stitch goes: on which side of the picot."""
+
+
+def _beside(made: list[Node], node: Node) -> Node:
+    """The node, in the same loop as the stitch before where the two go to both sides of a picot:
+    "sc in next loop to right of picot, ch 5, sc in next loop to left of picot".
+    """
+    here = BESIDE.search(node.place.text) if isinstance(node, Work) else None
+    works = [one for one in made[-3:] if isinstance(one, Work)]
+    works = [one for one in works if one.place.where is not Where.CHAIN]
+    last = works[-1].place if works else None
+    before = BESIDE.search(last.text) if here is not None and last is not None else None
+    if before is None or here is None or last is None or not isinstance(node, Work):
+        return node
+    sides = {before["side"].lower(), here["side"].lower()}
+    again = len(sides) == 2 and last.where is not Where.SAME
+    return replace(node, place=replace(node.place, where=Where.SAME)) if again else node

@@ -25,6 +25,12 @@ ENDING = (
     "and end with",
     "and end",
     "and ending with",
+    "but ending with",
+    "but ending",
+    "but end with",
+    "but end",
+    "only ending",
+    "except ending",
 )
 FROM = (
     "from", "between", "instructions between", "everything from", "directions from",

@@ -6,15 +6,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.list_words import BEFORE_ITEM
 from reader.pattern.number_behind import number_behind, times_behind
-from reader.pattern.picots import closing_picot
+from reader.pattern.picots import at_picot
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
 from reader.pattern.rings import closed
-from reader.pattern.sized_clusters import over_several
 from reader.pattern.told_behind import (
     chained_each,
     chains_after,
@@ -52,7 +52,8 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     tog = _sts_together(cur, start)
     if tog is not None:
         return tog
-    if cur.kind() == "num":
+    sized = sized_cluster(cur)
+    if sized is None and cur.kind() == "num":
         number = cur.number()
         cur.at += 1
         more = cur.accept("more")
@@ -62,13 +63,15 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     elif cur.kind() == "ord" and cur.at > start and cur.stitch(1) is not None:
         # "work 1st corner": which one it is, not how many.
         cur.at += 1
-    found = cur.stitch()
+    sized = sized or sized_cluster(cur)
+    found, length = (sized[0], sized[2]) if sized else (cur.stitch(), 0)
     if found is None:
         counted = _stitches_in(cur, start, number, made)
         counted = counted or _before_change(cur, start, number)
         return counted or _bare_number(cur, start, number, made)
-    cur.at += found.length
-    node = over_several(closing_picot(cur, _finish(cur, start, number, found, made)))
+    cur.at += length or found.length
+    node = over_so_many(_finish(cur, start, number, found, made))
+    node = at_picot(cur, node, made)
     return _once_more(node) if more and made else closed(node, made)
 
 
