@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from reader.counts.begun_inside import close_begun
 from reader.counts.ends import first_work, travels
 from reader.counts.fabric import SPACE, any_opening
 from reader.counts.openings import is_opening, wanted
@@ -199,6 +200,7 @@ def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: W
     """Works the chain (and the skip) that close a round "* ch 5, skip 3, sc in next; rep around",
     where the round began with a stitch and nothing else is said of its end.
     """
+    close_begun(node, tally, need, work_all)
     if node.until is not Until.OPEN or not AROUND.search(node.words) or tally.walk.left is None:
         return
     lead: list[Node] = []

@@ -23,7 +23,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )  # fmt: skip
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 
 def readings(
@@ -105,17 +105,29 @@ def begun_at(nodes: Sequence[Node], begin: int) -> list[Node]:
 
 
 def list_to_end(nodes: Sequence[Node]) -> bool:
-    """ "K 4, k2tog around": whether a knitted list ends in a change that goes on to the row's end,
-    so that all of it may be repeated.
+    """ "K 4, k2tog around", "3 sc, inc around": whether a list ends in a change that goes on to the
+    row's end, so that all of it may be repeated.
     """
-    if len(nodes) < 2 or not all(isinstance(one, Work) for one in nodes):
+    crochets = any(isinstance(one, Work) and one.stitch.craft is Craft.CROCHET for one in nodes)
+    listed = [one for one in nodes if not (crochets and isinstance(one, Act))]
+    if len(listed) < 2 or not all(isinstance(one, Work) for one in listed):
         return False
-    *first, last = [one for one in nodes if isinstance(one, Work)]
-    if last.stitch.craft is not Craft.KNITTING or last.number is not None:
+    *first, last = [one for one in listed if isinstance(one, Work)]
+    changes = last.stitch.takes != last.stitch.makes and last.place.where is Where.REST
+    if crochets and not (last.stitch.kind in CHANGES and all(map(_plain, first))):
         return False
-    changes = last.stitch.takes != last.stitch.makes
-    return changes and last.place.where is Where.REST and all(
-        one.place.where is Where.PLAIN for one in first
+    return changes and last.number is None and (
+        crochets or all(one.place.where is Where.PLAIN for one in first)
+    )
+
+
+CHANGES = (Kind.INCREASE, Kind.DECREASE)
+
+
+def _plain(one: Work) -> bool:
+    """Whether a stitch of a list is one after the other: "3 sc", "sc in next 3 sts"."""
+    return one.stitch.takes == one.stitch.makes == 1 and (
+        one.place.where in (Where.PLAIN, Where.NEXT) and one.place.noun != "sp"
     )
 
 
@@ -128,6 +140,8 @@ def _lists_to_end(nodes: Sequence[Node]) -> tuple[bool, ...]:
     *first, last = [one for one in nodes if isinstance(one, Work)]
     if not last.stitch.takes:
         return (True,)
+    if last.stitch.craft is Craft.CROCHET:
+        return (True, False)
     edge = len(first) == 1 and first[0].stitch.takes == 1 and first[0].number in (None, ONE)
     return (False, True) if edge else (True, False)
 

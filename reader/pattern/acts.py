@@ -28,7 +28,8 @@ FINISHES = (
 )  # fmt: skip
 COUNT_STARTS = frozenset(
     ["this", "that", "counts", "count", "does", "always", "it", "which", "will", "not", "the",
-     "to", "standing", "stands", "stand", "counting"]
+     "to", "standing", "stands", "stand", "counting", "we", "you", "i", "don't", "doesn't", "do",
+     "never", "won't", "isn't", "is", "these", "they"]
 )
 NOT_DONE = (
     "do not turn", "don't turn", "do not join", "don't join", "do not join this",

@@ -10,7 +10,8 @@ from itertools import pairwise
 from reader.pattern.cursor import Cursor
 from reader.pattern.places import find_place
 from reader.pattern.remarks import so_often
-from reader.pattern.repeats import count_after, find_repeat
+from reader.pattern.repeats import find_repeat
+from reader.pattern.so_often import count_after
 from reader.pattern.tokens import Token
 from reader.pattern.tree import (
     ONE,

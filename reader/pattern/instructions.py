@@ -31,17 +31,19 @@ from reader.pattern.joins import group_over
 from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import both_over, find_knitting
 from reader.pattern.leaving import find_leave
-from reader.pattern.list_words import AFTER_ENDING, FILLER, SLIPS, names_stitches, stitchy
+from reader.pattern.list_words import AFTER_ENDING, FILLER, SLIPS
+from reader.pattern.lost import not_read
 from reader.pattern.needles import find_needle
-from reader.pattern.omitting import last_pass_cut, omitted
+from reader.pattern.omitting import cut_at, last_pass_cut, omitted
 from reader.pattern.passing import find_chain, find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.quoting import find_quoted
 from reader.pattern.remarks import remark_in, tell_chain
-from reader.pattern.repeats import count_after, find_repeat, passes_to, times_before
+from reader.pattern.repeats import find_repeat, passes_to
 from reader.pattern.rows_below import long_stitches
 from reader.pattern.shorthand import find_shorthand
+from reader.pattern.so_often import count_after, times_before
 from reader.pattern.stars import (
     all_around,
     counted_behind,
@@ -51,9 +53,9 @@ from reader.pattern.stars import (
     taken_back,
 )
 from reader.pattern.stitchwork import find_work
+from reader.pattern.stopped_at import last_pass_stops, part_again
 from reader.pattern.tokens import Token, tokens_of
 from reader.pattern.tree import (
-    LOST,
     Act,
     Deed,
     Group,
@@ -122,6 +124,7 @@ class _Reading:
         self.lost_from: int | None = None
         self.clause = 0
         self.went_back: set[int] = set()
+        self.marks: dict[str, int] = {}
 
     def all(self) -> tuple[Node, ...]:
         """Everything up to the last token."""
@@ -230,24 +233,9 @@ class _Reading:
             return
         first, last = self.lost_from, cur.at if upto is None else upto
         self.lost_from = None
-        tokens = cur.tokens[first:last]
-        if not tokens:
-            return
-        keep, cur.at = cur.at, last
-        span, words = cur.span(first), cur.said(first)
-        cur.at = keep
-        risky = any(t.kind == "num" for t in tokens) and any(
-            stitchy(t.low, cur.book) for t in tokens
-        )
-        risky = risky or names_stitches(cur, first, last)
-        turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
-        risky = risky or bool(turns)
-        other = "other side" in words.lower() or "opposite side" in words.lower()
-        deed = Deed.OTHER_SIDE if other else Deed.NOTE
-        unread = risky and not other
-        told = Act(span, words, deed, LOST)
-        if unread or not clustered(self.made, told):
-            self.made.append(Unread(span, words) if unread else told)
+        told = not_read(cur, first, last) if first < last else None
+        if told is not None and (isinstance(told, Unread) or not clustered(self.made, told)):
+            self.made.append(told)
 
     def star(self) -> bool:
         """Whether a star stands here: one opens a repeat, a second one before "rep" closes it."""
@@ -317,14 +305,17 @@ class _Reading:
         """ "rep from * around", "repeat from ** 3 times", "rep to end"."""
         cur = self.cur
         start = cur.at
-        found = find_repeat(cur)
+        part = part_again(cur, self.made, self.stars, self.marks)
+        found = find_repeat(cur) if part is None else None
         if found is None:
-            return None
+            return part
         said = cur.said(start)
         index, body, self.made, found = taken_back(self.made, self.stars, found, said)
         self.went_back.add(index)
+        stops = last_pass_stops(cur, found.ending, found.altered, self.stars, index)
+        self.marks = {label: at - index for label, at in self.stars if at > index}
         self.stars = [(label, at) for label, at in self.stars if at <= index]
-        ending = read_ending(cur) if found.ending else ()
+        ending = read_ending(cur) if found.ending and not stops else ()
         if not body:
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         if found.goal:
@@ -339,10 +330,10 @@ class _Reading:
         )
         made = Repeat(
             cur.span(start), cur.said(start), body, found.until, found.number, ending,
-            found.ending, found.altered,
+            found.ending and not stops, found.altered and not stops,
             lost and found.target == "*", found.noun,
         )  # fmt: skip
-        cut = last_pass_cut(made, omitted(cur))
+        cut = cut_at(made, stops) or last_pass_cut(made, omitted(cur))
         if cut is not None:
             self.made += cut[0]
         return made if cut is None else cut[1]

@@ -97,6 +97,8 @@ def find_join(cur: Cursor, start: int) -> Node | None:
         if CLOSES_PICOT.match(rest):
             take_phrase(cur)
             return act_here(cur, start, Deed.NOTE)
+    elif slip and cur.book.craft is Craft.CROCHET and _to_beginning(cur, slip):
+        cur.at += slip
     elif slip and cur.book.craft is Craft.CROCHET and _ends_row(cur, slip):
         cur.at += slip
         return act_here(cur, start, Deed.JOIN, "sl st")
@@ -124,6 +126,16 @@ def _goes_to_space(cur: Cursor, slip: int) -> bool:
         if cur.low(ahead) in SPACE_NOUNS:
             return True
     return False
+
+
+BEGINNING = ("top", "top of", "first", "1st", "beg", "beginning", "the first", "the top")
+
+
+def _to_beginning(cur: Cursor, slip: int) -> bool:
+    """ "sc around, sl st top beg sc": the join of a round that was worked, without its "to"."""
+    length = cur.any_words(BEGINNING, slip)
+    worked = any(cur.stitch(-back) for back in range(1, cur.at + 1))
+    return length > 0 and worked and cur.kind(slip + length) not in ("num", "stars")
 
 
 def _slip_stitch(cur: Cursor) -> int:

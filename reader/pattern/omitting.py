@@ -56,8 +56,12 @@ def last_pass_cut(repeat: Repeat, what: str) -> tuple[tuple[Node, ...], Repeat] 
     """The same stitches told from the other end: the body up to what the last pass leaves out,
     then that and the body again; None where the body holds no such thing.
     """
-    at = _last_of(repeat.body, what)
-    if not at:
+    return cut_at(repeat, _last_of(repeat.body, what))
+
+
+def cut_at(repeat: Repeat, at: int) -> tuple[tuple[Node, ...], Repeat] | None:
+    """The same for a last pass of `at` instructions; None where that is none or all of them."""
+    if not 0 < at < len(repeat.body):
         return None
     head, tail = repeat.body[:at], repeat.body[at:]
     number = repeat.number

@@ -172,6 +172,7 @@ PASSED_OVER = frozenset(
         "side",
         "single",
         "other",
+        "available",
     ]
 )
 """Words inside a place that change neither which stitch nor how many."""

@@ -11,6 +11,7 @@ from reader.pattern.around import around_alone
 from reader.pattern.between import behind_space, between_all, between_groups
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.each_needle import find_each_needle
+from reader.pattern.each_of import AHEAD, INTO, each_of_several, up_to_corner
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.needle_moves import find_move
 from reader.pattern.place_nouns import (
@@ -24,6 +25,7 @@ from reader.pattern.place_nouns import (
 )
 from reader.pattern.place_words import (
     AFTER_IT,
+    AROUND,
     CHAIN_NOUNS,
     DETERMINERS,
     LOOP_ONLY,
@@ -180,14 +182,12 @@ def _each(cur: Cursor, here: object) -> Place:
     cur.at += 1
     place = Place(Where.EACH, cur.span(start), each=True)
     others = cur.words("of the other") or cur.words("of the remaining") or cur.words("of the rem")
-    if cur.low() == "of" and not (others and cur.kind(others) != "num"):
-        cur.at += 1
-        cur.accept("the", "these")
+    of = cur.low() == "of" and not (others and cur.kind(others) != "num")
+    cur.accept(*("of the", "of these", "of") if of else ("of", "the"))
+    if of or each_of_several(cur):
         found = _numbered(cur, here, each=True)
         return found if found is not None else place
-    cur.accept("of", "the")
-    entered = ("under", "over", "in", "into")
-    if cur.kind() == "num" and cur.low(1) in CHAIN_NOUNS and cur.low(-2) in entered:
+    if cur.kind() == "num" and cur.low(1) in CHAIN_NOUNS and cur.low(-2) in INTO:
         # "under every 2 chain", "in each 3 ch": the space that the chains make.
         chains = cur.peek().value
         cur.at += 2
@@ -207,23 +207,13 @@ def _each(cur: Cursor, here: object) -> Place:
     chain = _more_nouns(cur, nouns) or chain
     sides = take_after(cur)
     if among_openings(nouns):
-        _up_to_corner(cur)
+        up_to_corner(cur)
     to_last = to_last_of(cur) if not among_openings(nouns) else None
     if to_last is not None:
         return replace(to_last, each=True)
     return replace(
         place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides
     )
-
-
-def _up_to_corner(cur: Cursor) -> None:
-    """Takes "to next corner" behind stitches and spaces: how far they go is told by what is worked
-    into that corner.
-    """
-    at = cur.at
-    found = to_last_of(cur)
-    if found is None or found.noun != "corner":
-        cur.at = at
 
 
 def _more_nouns(cur: Cursor, nouns: list[str]) -> int:
@@ -282,7 +272,6 @@ class _Said:
 
 
 ONE_LEFT = ("loop", "lp", "sp", "space", "st", "stitch", "corner", "arch")
-AHEAD = ("next", "following", "foll", "remaining", "rem")
 SEVERAL = frozenset(
     one for one in STITCH_NOUNS | SPACE_NOUNS if one.endswith("s") and one not in ("s", "ls")
 )
@@ -304,8 +293,9 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     if not named:
         cur.at = start
         return None
-    if each and said.number is None and said.determiner in AHEAD and cur.low(-1) in SEVERAL:
-        # "in each of the following loops": all that are left.
+    ahead = each and said.number is None and said.determiner in AHEAD
+    if ahead and (cur.low(-1) in SEVERAL or cur.any_words(AROUND)):
+        # "in each of the following loops", "each of next st around": all that are left.
         said.where = Where.EACH
     if before & {"base", "foot"} and (noun in ("ch", "tch") or chain):
         # "base of 3ch": the stitch that the first chain stands on.

@@ -9,10 +9,12 @@ from reader.pattern.needle_totals import by_needle
 from reader.pattern.total_lists import listed
 from reader.pattern.totals import (
     BRACKET,
+    IN_THIS_ROW,
     SO_MANY_LEFT,
     SPOKEN,
     STITCH,
     TAIL,
+    TOLD,
     Printed,
     bracket_total,
 )
@@ -25,12 +27,17 @@ MORE_KINDS = re.compile(
     re.IGNORECASE,
 )
 FOLLOWS = re.compile(
-    r"^\s*,?\s*(?:x\s*\d|\d+\s*(?:more\s*)?times|times|twice|once|in\s|into\s|all in"
-    r"|around\s+\w+\s+post|\*\s*\d|rep\b|, rep)",
+    r"^\s*,?\s*(?:x\s*\d|(?:for\s+)?(?:a\s+total\s+of\s+)?\d+\s*(?:more\s*)?"
+    r"(?:times|sets|reps?\b|repeats)|times|twice|once|in\s|into\s|all in"
+    r"|around\s+\w+\s+post|\*\s*\d|(?:(?:and|then)\s+)*(?:rep(?:eat\w*)?|do (?:this|that))\b)",
     re.IGNORECASE,
 )
 
 
+TOTAL_FIRST = re.compile(
+    r"\s*(?:\d|total|count|stitch (?:count|total)|you|we\b|there|this|makes|=|inc|dec|now)",
+    re.IGNORECASE,
+)
 ONE_FOR = re.compile(r"\s*= (?:1|one|a|an) [a-z]")
 """What a chain stands for: "3 ch (= 1 tr)"."""
 
@@ -57,7 +64,7 @@ def printed_in(
         body = bracket.group("body")
         spelled = IN_WORDS.fullmatch(" ".join(body.split()))
         body = f"{word_number(spelled['n'])} {spelled['rest']}" if spelled else body
-        if not re.match(r"\s*(?:\d|total|you|there|makes|=|inc|dec|now)", body, re.IGNORECASE):
+        if not TOTAL_FIRST.match(body):
             continue
         if FOLLOWS.match(words[bracket.end() :]) or ONE_FOR.match(body):
             continue
@@ -120,8 +127,7 @@ def _by_commas(body: str, sizes: int) -> str:
 
 
 NUMBER = re.compile(
-    rf"^\s*(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)"
-    rf"|makes|=|now)?\s*\d+(?:\s*[\(\[][\d,;:\s\-]*[\)\]])?\s*(?:{STITCH})?",
+    rf"^\s*(?:{TOLD})?\s*\d+(?:\s*[\(\[][\d,;:\s\-]*[\)\]])?\s*(?:{STITCH})?",
     re.IGNORECASE,
 )
 OTHER_SIZES = re.compile(rf"^(?:\s*[,;:]\s*\d+)+\s*(?:{STITCH})?\s*$", re.IGNORECASE)
@@ -147,7 +153,7 @@ def _list_behind(text: str, found: list[Printed]) -> str:
 def _whole(body: str, one: Printed) -> bool:
     if one.change or one.each or body.isdecimal():
         return True
-    rest = NUMBER.sub("", body, count=1)
+    rest = IN_THIS_ROW.sub("", NUMBER.sub("", body, count=1).strip().lower())
     rest = re.sub(r"^\s*,?\s*(?:not )?(?:counting|including)\b.*$", "", rest, flags=re.S | re.I)
     rest = OTHER_SIZES.sub("", rest)
     rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)

@@ -14,7 +14,6 @@ from reader.pattern.tree import ONE, Act, Chain, Group, Node, Num, Place, Repeat
 from reader.pattern.up_to import to_last_of
 from reader.terms.stitches import Craft
 
-TIMES_X = frozenset({"x", "*", "times"})
 ENDING = (
     "ending with",
     "end with",
@@ -88,56 +87,6 @@ class Found:
     altered: bool = False
     noun: str = "st"
     goal: int = 0
-
-
-def count_after(cur: Cursor) -> Num | None:
-    """The "6 times", "x 6", "*6", "twice" that stands here, taken; None when none does."""
-    if cur.low() == "," and cur.low(-1) in (")", "]") and _times_at(cur, 1):
-        # "(3 sp, 4 dc), 4 times"
-        cur.at += 1
-    number = cur.number()
-    if cur.low() in ("(", "[") and cur.low(1) == "x" and cur.kind(2) == "num":
-        # "*k1, yo* (x2)"
-        number = cur.number(2)
-        cur.at += 4
-        return number
-    if cur.kind() == "times":
-        cur.at += 1
-        cur.accept("more")
-        return number
-    if number is not None and cur.kind() == "num":
-        if cur.low(1) in ("times", "time", "x"):
-            cur.at += 2
-            cur.accept("in all", "altogether", "total", "in total", "around")
-            return number
-        if cur.low(-1) == "*" and cur.low(1) in ("", ",", ".", ";", "[", "("):
-            cur.at += 1
-            return number
-    if cur.low() in ("x", "*") and cur.kind(1) == "num":
-        number = cur.number(1)
-        after = cur.low(2)
-        if cur.low() == "*" and (cur.stitch(2) or after in ("ch", "chain", "st", "sts", "in")):
-            return None
-        cur.at += 2
-        cur.accept("times")
-        return number
-    return None
-
-
-def times_before(cur: Cursor) -> int:
-    """How many tokens "6 x", "6 times", "6 sets of" take before a bracket; 0 where none stands."""
-    if cur.kind() != "num":
-        return 0
-    length = 2 if cur.low(1) in TIMES_X else 0
-    if cur.low(1) in ("sets", "repeats", "reps", "lots", "repetitions") and cur.low(2) == "of":
-        length = 3
-    return length if length and cur.low(length) in ("(", "[", "{") else 0
-
-
-def _times_at(cur: Cursor, ahead: int) -> bool:
-    """Whether a number of times stands so many tokens on, and ends its clause."""
-    counted = cur.kind(ahead) == "num" and cur.low(ahead + 1) in ("times", "time")
-    return counted and cur.low(ahead + 2) in ("", ",", ".", ";")
 
 
 def _target(cur: Cursor) -> str:
@@ -222,7 +171,7 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     if cur.accept(*SO_ON):
         cur.accept(",")
         return _how_often(cur, "*", "")
-    if not cur.accept("rep", "repeat", "repeating", "reps", "repeated"):
+    if not (_goes_on(cur) or cur.accept("rep", "repeat", "repeating", "reps", "repeated")):
         if bare:
             return _bare(cur, start)
         cur.at = start
@@ -245,6 +194,12 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         target = _target(cur)
         return replace(found, target=target or found.target)
     return found
+
+
+def _goes_on(cur: Cursor) -> bool:
+    """Takes the "continue" of "continue from * around", "continue * to end"."""
+    star = cur.kind(1) == "stars" or (cur.low(1) == "from" and cur.kind(2) == "stars")
+    return star and cur.accept("continue", "cont", "continuing")
 
 
 REPEATS = ("rep", "repeat", "repeated")

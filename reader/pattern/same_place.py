@@ -10,6 +10,8 @@ from reader.pattern.tree import Place, Where
 
 ENDS = frozenset({*STOPS, "make", "work"})
 """What follows a place that is told by what was worked there."""
+GOES_ON = ("in", "into", "each", "every", "next", "all", "around", "across", "then")
+"""Behind "and", where the work goes on to."""
 
 
 def that_one(cur: Cursor, start: int) -> Place | None:
@@ -44,4 +46,6 @@ def same_as_what(cur: Cursor) -> None:
     cur.accept("place", "spot")
     if cur.low() in ("as", "with", "where"):
         while not cur.done() and cur.low() not in ENDS and cur.kind() != "stars":
+            if cur.low() == "and" and (cur.low(1) in GOES_ON or cur.kind(1) == "num"):
+                break
             cur.at += 1

@@ -170,13 +170,17 @@ def _by_letters(text: str, number: int) -> tuple[str, ...]:
     return ()
 
 
+LEAD = re.compile(r"^\W*(?:to fit |fits )?(?:[a-z']+ ){0,2}(?:sizes?|ages?)\s*:?\s*(?=\d)", re.I)
+"""Before the first of the names: "To fit child sizes 2 (4-6-8)"."""
+
+
 def _names(text: str) -> tuple[str, ...]:
     lines = NAMED.finditer(text)
     found = next((one for one in lines if not WORKED.search(one.group("list"))), None)
     if not found or not re.search(r"[\[(,;/|-]", found.group("list")):
         return ()
     listed = re.split(r"\.\s+(?=[A-Z])", found.group("list"))[0]
-    said = re.sub(r"[\[\](){}]", ",", listed)
+    said = re.sub(r"[\[\](){}]", ",", LEAD.sub("", listed))
     parts = re.split(r"[,;/:|]|(?<=\d)\s*[—-]\s*(?=\d)|\bto\b|\band\b", said)
     names = [name.strip(" .") for name in parts if name.strip(" .")]
     names = [name for name in names if len(name) < 20]

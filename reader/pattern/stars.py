@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.repeats import Found
+from reader.pattern.so_often import IN_TOTAL, SO_OFTEN
 from reader.pattern.tree import Act, Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Craft, Kind
 
@@ -148,7 +149,8 @@ def counted_behind(cur: Cursor) -> bool:
         return any(cur.low(ahead) in ("sts", "stitches") for ahead in range(2, 6))
     boxed = cur.low(1) in ("(", "[") and cur.low(2) in ("x", "repeat", "rep")
     crossed = cur.low(1) in ("x", "*") and cur.kind(2) == "num"
-    times = cur.kind(1) == "num" and cur.low(2) in ("times", "x")
+    told = 1 + cur.any_words(IN_TOTAL, 1)
+    times = cur.kind(told) == "num" and cur.low(told + 1) in SO_OFTEN
     return boxed or crossed or times or cur.kind(1) == "times"
 
 

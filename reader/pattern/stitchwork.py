@@ -11,6 +11,7 @@ from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.list_words import BEFORE_ITEM
 from reader.pattern.number_behind import number_behind, times_behind
+from reader.pattern.other_place import in_other_place
 from reader.pattern.picots import at_picot
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
@@ -314,6 +315,10 @@ def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
 def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) -> Node | None:
     """ "2 in next": the stitch understood from the one before; "dec" words with no stitch are left.
     """
+    if number is None and cur.kind() == "times" and cur.low(1) in ("in", "into"):
+        # "hdc once in next st and twice in the one after"
+        number = cur.number()
+        cur.at += 1
     if number is not None and cur.low() in ("in", "into", "over"):
         last = next((one for one in reversed(made) if isinstance(one, Work)), None)
         if last is not None:
@@ -336,7 +341,7 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
         and isinstance(made[-2], Work)
         and number is None
     ):
-        again = _again(cur, start, made)
+        again = in_other_place(cur, start, made)
         if again is not None:
             return again
     cur.at = start
@@ -362,38 +367,3 @@ def _before_change(cur: Cursor, start: int, number: Num | None) -> Node | None:
         return None
     here = Place(Where.PLAIN, cur.span(start))
     return Work(cur.span(start), cur.said(start), plain, number, here)
-
-
-def _again(cur: Cursor, start: int, made: list[Node]) -> Node | None:
-    """ "and in each ch across": the stitch before, in another place."""
-    each = cur.low() in ("each", "every") and cur.book.craft is Craft.CROCHET
-    if not each and cur.low() not in ("in", "into", "on", "across", "around", "over", "to"):
-        return None
-    last = next((one for one in reversed(made) if isinstance(one, Work)), None)
-    place = find_place(cur)
-    if place is not None and made and isinstance(made[-1], Group) and place.where is Where.EACH:
-        # "(puff, ch 1, puff) in same sp and in each sp around"
-        return replace(made[-1], span=cur.span(start), words=cur.said(start), place=place)
-    if last is None or place is None or place.where is Where.PLAIN:
-        return None
-    if last is made[-1] and last.place.where is Where.PLAIN and cur.tokens[start - 1].low == ",":
-        # "1 tr, on tr of last round": the comma parts a stitch from its place.
-        made.pop()
-        return replace(last, place=place)
-    told = len(made) > 1 and made[-2] is last and isinstance(made[-1], Act)
-    if told and last.place.where is Where.PLAIN and made[-1].words.endswith(")"):
-        # "d tr (3 times over needle) in next sc": the bracket parts a stitch from its place.
-        words = f"{last.words} {made[-1].words} {cur.said(start)}"
-        del made[-2:]
-        return replace(last, place=place, words=words)
-    whole = place.each or place.where is Where.REST
-    # "2 dc in next dc and in each dc around": two in each.
-    several = place.where is Where.EACH and not last.place.each and last.number is not None
-    several = several and last.place.where is Where.NEXT and last.place.number.values == (1,)
-    return replace(
-        last,
-        span=cur.span(start),
-        words=cur.said(start),
-        number=last.number if several or not whole else None,
-        place=place,
-    )

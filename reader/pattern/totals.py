@@ -34,9 +34,14 @@ _STITCH = "|".join(
 _OPENINGS = r"(?:sps?|spaces?|loops?|lps?|arch(?:es)?)"
 STITCH = rf"{_STITCH}|(?:corner\s+)?ch[- ]?\d+[- ]?(?:corner\s+)?{_OPENINGS}"
 """Whatever a printed total may count, as a pattern."""
+TOLD = (
+    r"(?:stitch )?(?:count|total)(?: of| is)?[ ]?[:=]?|(?:you|we)(?:'ll|'ve| will| should| must)?"
+    r" (?:now )?(?:have|end (?:up )?with|get)(?: got)?(?: a total of)?"
+    r"|(?:there|this) (?:are|is|will be|should be|gives you|makes)|makes|=|now"
+)
+"""What may stand before the number of a total."""
 WHOLE = re.compile(
-    rf"^(?:total(?: of)?:?|you (?:should )?(?:now )?have|there (?:are|will be|should be)|makes|="
-    rf"|now)?\s*(?P<n>\d+)(?P<more>(?:\s*[\(\[,;:][\d,;:\s\-]*[\)\]]?)*)\s*(?P<kind>{STITCH})?\.?("
+    rf"^(?:{TOLD})?\s*(?P<n>\d+)(?P<more>(?:\s*[\(\[,;:][\d,;:\s\-]*[\)\]]?)*)\s*(?P<kind>{STITCH})?\.?("
     rf"?P<rest>.*)$",
     re.IGNORECASE,
 )
@@ -130,6 +135,11 @@ FOR_ROWS = re.compile(
 """Behind a total, for how many rows it stands: "(34 sc for 17 rows)", "(28 every time)"."""
 
 
+IN_THIS_ROW = re.compile(
+    r"^(?:in total )?(?:in|on|at the end of|for) (?:this|the|your|that|each)"
+    r" (?:rounds?|rnds?|rows?|rds?)(?: and [^\d]*)?\.?$"
+)
+"""Behind a total, where it stands: "(you will have 10 hdc in this round)"."""
 AND_FIRST_CHAIN = re.compile(r"(?:\+|and|plus) ?(?:the )?[2-5][ -]?ch(?:ain)?s?\.?")
 """Behind the stitches, the chain that stands for one more: "(15 tr + 3 ch)"."""
 
@@ -168,7 +178,7 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     if not found:
         return None
     rest = (found.group("rest") or "").strip().lower()
-    rest = FOR_ROWS.sub("", rest)
+    rest = IN_THIS_ROW.sub("", FOR_ROWS.sub("", rest))
     kind = re.sub(r"[\s.]+", " ", (found.group("kind") or "").lower()).strip()
     numbers = _numbers(found.group("n"), found.group("more"))
     if AND_FIRST_CHAIN.fullmatch(rest):

@@ -25,10 +25,20 @@ RPT = Sought(("rpt",), r"\brpt\b", re.IGNORECASE)
 """Short for repeat, as some write it."""
 
 
+NUMBER_FIRST = Sought(("tog",), r"\b(?P<n>[2-9])(?P<gap> ?)(?P<what>sc|hdc|dc|tr|htr)tog\b", re.I)
+"""Stitches together with their number first: "2sctog"."""
+AND_ON = re.compile(
+    r"^(?P<label>[ ]*(?:rounds?|rnds?|rows?|rds?|R) ?\d{1,3})\+(?=[ ]+[a-z(*\[\d])", re.I | re.M
+)
+"""A label with no mark but that of the rows after it: "Rounds 7+ sc in each sc"."""
+
+
 def with_times(text: str) -> str:
     """The text with an x before such a number, in the place of the space; "rpt" is "rep", "C/O" is
     "Co".
     """
+    text = NUMBER_FIRST.sub(lambda m: f"{m['what']}{m['n']}tog{m['gap']}", text)
+    text = AND_ON.sub(lambda found: f"{found['label']}:", text)
     text = ON_OFF.sub(lambda found: f"{found['what'] or found['low']}o ", RPT.sub("rep", text))
     if not NUMBER_BETWEEN.search(text):
         return text

@@ -1,0 +1,29 @@
+"""Of how many "each" is said: "in each next 2 sts", "in each st and sp to next corner"."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.place_words import STITCH_NOUNS
+from reader.pattern.up_to import to_last_of
+from reader.terms.stitches import Craft
+
+AHEAD = ("next", "following", "foll", "remaining", "rem")
+INTO = ("under", "over", "in", "into")
+TOGETHER = ("tog", "together")
+
+
+def each_of_several(cur: Cursor) -> bool:
+    """Whether "each" is of so many without its "of": "in each next 2 sts", "in each 5 sts"."""
+    several = cur.kind() == "num" and cur.low(1) in STITCH_NOUNS and cur.low(2) not in TOGETHER
+    crochets = cur.book.craft is Craft.CROCHET
+    return (several and crochets) or (cur.low() in AHEAD and cur.kind(1) == "num")
+
+
+def up_to_corner(cur: Cursor) -> None:
+    """Takes "to next corner" behind stitches and spaces: how far they go is told by what is worked
+    into that corner.
+    """
+    at = cur.at
+    found = to_last_of(cur)
+    if found is None or found.noun != "corner":
+        cur.at = at

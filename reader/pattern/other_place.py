@@ -1,0 +1,60 @@
+"""A stitch in another place: "dc in 4th ch from hook and in each ch across"."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.places import find_place
+from reader.pattern.tree import Act, Chain, Group, Node, Where, Work
+from reader.terms.stitches import Craft
+
+
+def in_other_place(cur: Cursor, start: int, made: list[Node]) -> Node | None:
+    """ "and in each ch across": the stitch before, in another place."""
+    each = cur.low() in ("each", "every") and cur.book.craft is Craft.CROCHET
+    if not each and cur.low() not in ("in", "into", "on", "across", "around", "over", "to"):
+        return None
+    last = next((one for one in reversed(made) if isinstance(one, Work)), None)
+    place = find_place(cur)
+    if place is not None and made and isinstance(made[-1], Group) and place.where is Where.EACH:
+        # "(puff, ch 1, puff) in same sp and in each sp around"
+        return replace(made[-1], span=cur.span(start), words=cur.said(start), place=place)
+    if last is None or place is None or place.where is Where.PLAIN:
+        return None
+    if last is made[-1] and last.place.where is Where.PLAIN and cur.tokens[start - 1].low == ",":
+        # "1 tr, on tr of last round": the comma parts a stitch from its place.
+        made.pop()
+        return replace(last, place=place)
+    told = len(made) > 1 and made[-2] is last and isinstance(made[-1], Act)
+    if told and last.place.where is Where.PLAIN and made[-1].words.endswith(")"):
+        # "d tr (3 times over needle) in next sc": the bracket parts a stitch from its place.
+        words = f"{last.words} {made[-1].words} {cur.said(start)}"
+        del made[-2:]
+        return replace(last, place=place, words=words)
+    whole = place.each or place.where is Where.REST
+    # "2 dc in next dc and in each dc around": two in each.
+    several = place.where is Where.EACH and not last.place.each and last.number is not None
+    several = several and last.place.number.values == (1,) and (
+        last.place.where in (Where.NEXT, Where.FIRST)
+        or (last.place.where is Where.SAME and _first_of_row(last, made))
+    )
+    return replace(
+        last,
+        span=cur.span(start),
+        words=cur.said(start),
+        number=last.number if several or not whole else None,
+        place=place,
+    )
+
+
+def _first_of_row(work: Work, made: list[Node]) -> bool:
+    """Whether a stitch is the first of its row, behind one chain at most that is no stitch."""
+    before = made[: made.index(work)]
+    chains = [one for one in before if isinstance(one, Chain)]
+    low = all(one.number.values[0] < TALL and not one.counts for one in chains)
+    return low and all(isinstance(one, Chain | Act) for one in before)
+
+
+TALL = 3
+"""So many chains may stand for a stitch of their own."""

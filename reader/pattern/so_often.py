@@ -1,0 +1,68 @@
+"""How often a bracket or a list is worked, told by number: "6 times", "x 6", "twice", "6 x"."""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import Cursor
+from reader.pattern.tree import Num
+
+TIMES_X = frozenset({"x", "*", "times"})
+SETS = ("sets", "reps", "repeats", "repetitions")
+SO_OFTEN = ("times", "time", "x", *SETS)
+IN_TOTAL = (
+    "for a total of", "a total of", "total of", "for", "in total", "in all", "until you have",
+    "until you have done it", "until you have", "to make", "making",
+)  # fmt: skip
+"""Behind a bracket, before how often: "(sc, inc) for a total of 6 times"."""
+
+
+def count_after(cur: Cursor) -> Num | None:
+    """The "6 times", "x 6", "*6", "twice" that stands here, taken; None when none does."""
+    if cur.low() == "," and cur.low(-1) in (")", "]") and _times_at(cur, 1):
+        # "(3 sp, 4 dc), 4 times"
+        cur.at += 1
+    told = cur.any_words(IN_TOTAL)
+    if told and cur.kind(told) == "num" and cur.low(told + 1) in SO_OFTEN:
+        cur.at += told
+    number = cur.number()
+    if cur.low() in ("(", "[") and cur.low(1) == "x" and cur.kind(2) == "num":
+        # "*k1, yo* (x2)"
+        number = cur.number(2)
+        cur.at += 4
+        return number
+    if cur.kind() == "times":
+        cur.at += 1
+        cur.accept("more")
+        return number
+    if number is not None and cur.kind() == "num":
+        if cur.low(1) in SO_OFTEN and not (cur.low(1) in SETS and cur.low(2) == "of"):
+            cur.at += 2
+            cur.accept("in all", "altogether", "total", "in total", "around")
+            return number
+        if cur.low(-1) == "*" and cur.low(1) in ("", ",", ".", ";", "[", "("):
+            cur.at += 1
+            return number
+    if cur.low() in ("x", "*") and cur.kind(1) == "num":
+        number = cur.number(1)
+        after = cur.low(2)
+        if cur.low() == "*" and (cur.stitch(2) or after in ("ch", "chain", "st", "sts", "in")):
+            return None
+        cur.at += 2
+        cur.accept("times")
+        return number
+    return None
+
+
+def times_before(cur: Cursor) -> int:
+    """How many tokens "6 x", "6 times", "6 sets of" take before a bracket; 0 where none stands."""
+    if cur.kind() != "num":
+        return 0
+    length = 2 if cur.low(1) in TIMES_X else 0
+    if cur.low(1) in ("sets", "repeats", "reps", "lots", "repetitions") and cur.low(2) == "of":
+        length = 3
+    return length if length and cur.low(length) in ("(", "[", "{") else 0
+
+
+def _times_at(cur: Cursor, ahead: int) -> bool:
+    """Whether a number of times stands so many tokens on, and ends its clause."""
+    counted = cur.kind(ahead) == "num" and cur.low(ahead + 1) in ("times", "time")
+    return counted and cur.low(ahead + 2) in ("", ",", ".", ";")

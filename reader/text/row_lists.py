@@ -1,0 +1,70 @@
+"""Rows told in lists: lines under a label that has its line to itself, "Round 2: / - Ch 2. / - 2
+hdc in each hdc.", are one row; bullets without labels that end with totals are a row each; length
+kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+_BULLET = r"(?:[ ]*[-*»>+][ ]+|[ ]{1,12}(?=\S))"
+_LABEL = (
+    r"[ \t#*]*(?:(?:rounds?|rnds?|rows?|rds?|R)\.?[ ]?\d{1,3}(?:[ ]?(?:-|–|to|&|and)[ ]?\d{1,3})?"
+    r"|\d{1,3}(?:st|nd|rd|th)[ ](?:rounds?|rnds?|rows?))[ ]?[:.]?[ \t*]*"
+)
+_GOES_ON = (
+    r"(?:Ch|Chain|Join|Sl|Slip|Repeat|Rep|Turn|Work|Make|Sc|Hdc|Dc|Tr|Htr|Then|Do not|Don't|You"
+    r"|Total|Skip|Sk|Miss|Continue|Cont|Single|Double|Half|Treble|SC|DC|HDC|CH|SL|In)\b(?! ?:)"
+    r"(?=[ .])"
+)
+UNDER_LABEL = re.compile(
+    rf"^(?P<label>(?i:{_LABEL}))(?P<items>(?:\n(?!{_BULLET}?(?i:{_LABEL})$)"
+    rf"(?:{_BULLET}|(?={_GOES_ON})|(?=[(\[*a-z\d])(?!\d+(?:st|nd|rd|th)? ?[.:)]))[^\n]+)+)$",
+    re.MULTILINE,
+)
+ITEM = re.compile(rf"\n(?:(?P<bullet>{_BULLET})|(?={_GOES_ON}))")
+TOTALLED = re.compile(
+    rf"^(?P<items>(?:{_BULLET}[^\n]+(?:\n|\Z)){{4,}})", re.MULTILINE
+)
+OWN_LABEL = re.compile(
+    r"(?:rounds?|rnds?|rows?|rds?|R)\.?[ ]?\d"
+    r"|\d+(?:st|nd|rd|th)?[.:) ]+(?:rounds?|rnds?|rows?)?[:.]",
+    re.IGNORECASE,
+)
+TOTAL = re.compile(r"[(\[]\d{1,3}(?: ?[a-z]{2,8})?[)\]][ .]*$", re.IGNORECASE)
+
+
+def rows_of_lists(text: str) -> str:
+    """The text with such lists as the rows they are; any other text as it is."""
+    text = UNDER_LABEL.sub(_one_row, text)
+    return TOTALLED.sub(_a_row_each, text)
+
+
+def _one_row(found: re.Match[str]) -> str:
+    items = found["items"]
+    if OWN_LABEL.match(items.lstrip("\n -*»>+")):
+        return found.group()
+    out, at = [found["label"]], 0
+    for one in ITEM.finditer(items):
+        before = items[at : one.start()]
+        stopped = not before.strip() or before.rstrip()[-1:] in ".;:,!"
+        gap = (" " if stopped else ",").ljust(len(one.group()))
+        out += [before, gap]
+        at = one.end()
+    return "".join([*out, items[at:]])
+
+
+def _a_row_each(found: re.Match[str]) -> str:
+    """A blank line in the place of each bullet, where most of the lines end with a total."""
+    lines = found.group().splitlines(keepends=True)
+    totals = sum(TOTAL.search(line.rstrip()) is not None for line in lines)
+    labelled = sum(OWN_LABEL.match(re.sub(rf"^{_BULLET}", "", line)) is not None for line in lines)
+    if 3 * totals < 2 * len(lines) or labelled:
+        return found.group()
+    return "".join(_parted(line) for line in lines)
+
+
+def _parted(line: str) -> str:
+    bullet = re.match(_BULLET, line)
+    assert bullet is not None
+    return "\n".ljust(bullet.end()) + line[bullet.end() :]
