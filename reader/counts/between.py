@@ -21,7 +21,28 @@ def between_stitches(nodes: Sequence[Node], below: Below) -> list[Node]:
     closed = below.stitches is not None and all(run.is_stitch for run in below.runs)
     if not closed or (below.stitches or 0) < 3:
         return list(nodes)
+    if _by_turns(nodes):
+        return [_aside(node) for node in nodes]
     return [_one(node) for node in nodes]
+
+
+def _by_turns(nodes: Sequence[Node]) -> bool:
+    """Whether a list works by turns into stitches and between them, "dc in dc, dc between dc": then
+    those between use none.
+    """
+    works = [one for one in nodes if isinstance(one, Work) and one.place.where is Where.NEXT]
+    apart = [BETWEEN.search(one.place.text) is not None for one in works]
+    inner = any(isinstance(one, Repeat) and _by_turns(one.body) for one in nodes)
+    return inner or (True in apart and False in apart)
+
+
+def _aside(node: Node) -> Node:
+    """A stitch between two others that uses none of them; other nodes as they are."""
+    if isinstance(node, Repeat):
+        return replace(node, body=tuple(map(_aside, node.body)))
+    if not isinstance(node, Work) or not BETWEEN.search(node.place.text):
+        return node
+    return replace(node, place=replace(node.place, where=Where.ELSEWHERE, number=ONE, each=False))
 
 
 def _one(node: Node) -> Node:

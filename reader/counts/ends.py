@@ -27,7 +27,7 @@ class Ends:
 
 def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
     """The row taken apart; begun: a row lies below, so a chain at the start is no foundation."""
-    body = list(nodes)
+    body = chain_first(nodes) if begun else list(nodes)
     lead: list[Node] = []
     chain: Chain | None = None
     foundation: Chain | None = None
@@ -60,6 +60,22 @@ def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
             chain = found if isinstance(found, Chain) else None
     ending = _next_chain(body)
     return Ends(tuple(lead), tuple(body), chain, ending, foundation)
+
+
+def chain_first(nodes: Sequence[Node]) -> list[Node]:
+    """The row with the chain that its first group begins with before that group: "(ch 3, dc, ch 2,
+    2 dc) in same sp".
+    """
+    out = list(nodes)
+    at = next((n for n, one in enumerate(out) if not (isinstance(one, Act) or travels(one))), None)
+    group = out[at] if at is not None else None
+    if at is None or not isinstance(group, Group) or len(group.body) < 2:
+        return out
+    chain, *rest = group.body
+    worked = any(isinstance(one, Work) for one in rest)
+    if isinstance(chain, Chain) and worked and group.place.where is not Where.EACH:
+        out[at : at + 1] = [chain, replace(group, body=tuple(rest))]
+    return out
 
 
 def _names_needle(node: Node) -> bool:

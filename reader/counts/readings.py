@@ -23,6 +23,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )  # fmt: skip
+from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
 
@@ -60,12 +61,53 @@ def readings(
     begins = _beginnings(nodes)
     names = (False, True) if named_of_several(nodes, below) else (False,)
     stitch = (True, False) if same and below.spaces else (False,)
+    doubled = _either(two_in_one(nodes) != list(nodes))
     for chain, more, each, cut, bundled, spaced, whole, both, again_all, to_end in options:
-        for begin, on, any_ in product(begins, stitch, names):
+        for begin, on, any_, double in product(begins, stitch, names, doubled):
             yield Choice(
                 chain, more, each, cut and ending, bundled, spaced, whole, both, again_all, to_end,
-                begin, on, any_,
+                begin, on, any_, double,
             )  # fmt: skip
+
+
+def two_in_one(nodes: Sequence[Node]) -> list[Node]:
+    """The row with "2 hdc" beside another number of the same stitch as two in one place: "1 hdc, 2
+    hdc, repeat", since more of them one after the other would be told as one number.
+    """
+    out = list(nodes)
+    for at, one in enumerate(out):
+        if isinstance(one, Repeat):
+            body = tuple(two_in_one(one.body))
+            out[at] = one if body == one.body else replace(one, body=body)
+        elif _is_two(one) and any(_another(one, out[n]) for n in (at - 1, at + 1) if _lies(n, out)):
+            out[at] = _increase_of(one)
+    return out
+
+
+def _lies(at: int, nodes: Sequence[Node]) -> bool:
+    return 0 <= at < len(nodes)
+
+
+def _is_two(one: Node) -> bool:
+    plain = isinstance(one, Work) and one.place.where is Where.PLAIN and one.by is None
+    return plain and isinstance(one, Work) and one.number == Num((2,)) and (
+        one.stitch.craft is Craft.CROCHET and one.stitch.kind is Kind.STITCH
+    )
+
+
+def _another(one: Node, other: Node) -> bool:
+    """Whether another number of the same stitch stands beside one."""
+    if not isinstance(one, Work) or not isinstance(other, Work):
+        return False
+    alike = one.stitch == other.stitch and other.place.where is Where.PLAIN
+    return alike and other.number is not None and other.number != one.number
+
+
+def _increase_of(one: Node) -> Node:
+    if not isinstance(one, Work):
+        return one
+    stitch = stitch_named(f"{one.stitch.name} inc", Craft.CROCHET)
+    return replace(one, stitch=stitch, number=None) if stitch is not None else one
 
 
 def named_of_several(nodes: Sequence[Node], below: Below) -> bool:

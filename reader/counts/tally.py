@@ -27,7 +27,7 @@ class Choice:
     row, though the words don't say so. to_end: "k4, k2tog around" repeats the list, not its last
     stitch alone. begin: where in the list "repeat this 3 times" begins. on_stitch: the "same space"
     that a round begins in is the stitch where it was joined. any_name: a stitch that is named is
-    whichever comes next.
+    whichever comes next. doubled: "1 hdc, 2 hdc" has the two in one stitch.
     """
 
     chain: bool | None = None
@@ -43,6 +43,7 @@ class Choice:
     begin: int = 0
     on_stitch: bool = False
     any_name: bool = False
+    doubled: bool = True
 
     def oddity(self) -> int:
         """How far from the usual reading; the smaller the better."""
@@ -57,6 +58,7 @@ class Choice:
             + 2 * self.over_again
             + (not self.to_end)
             + 2 * self.any_name
+            + (not self.doubled)
         )
 
 

@@ -235,7 +235,13 @@ def stands_for_one(body: Sequence[Node], size: int) -> bool:
     """
     first = next((one for one in body if isinstance(one, Work | Group | Repeat)), None)
     again = next((one for one in body if isinstance(one, Repeat)), None)
-    if not isinstance(first, Work) or again is None or first.number is None:
+    if isinstance(first, Group):
+        return _lacks_one(first, body, size)
+    if not isinstance(first, Work) or again is None:
+        return False
+    if _one_more_in_same(first, again, size):
+        return True
+    if first.number is None:
         return False
     alike = [
         one for one in again.body
@@ -244,6 +250,41 @@ def stands_for_one(body: Sequence[Node], size: int) -> bool:
     numbers = {one.number.at(size) for one in alike if one.number is not None}
     own = first.number.at(size)
     return numbers == {own + 1} and own > 1
+
+
+def _lacks_one(first: Group, body: Sequence[Node], size: int) -> bool:
+    """Whether the first group lacks one stitch at its beginning against those to come: "ch 3, (dc,
+    ch 2, 2 dc) in same sp, (2 dc, ch 2, 2 dc) in each sp".
+    """
+    rest = body[list(body).index(first) + 1 :]
+    inner = [(one, *one.body) if isinstance(one, Repeat) else (one,) for one in rest]
+    full = next((one for many in inner for one in many if isinstance(one, Group)), None)
+    mine, like = _parts(first, size), _parts(full, size) if full is not None else []
+    if not mine or len(mine) != len(like):
+        return False
+    own, other = mine[0], like[0]
+    return own[0] == other[0] and own[1] + 1 == other[1] and mine[1:] == like[1:]
+
+
+def _parts(group: Group, size: int) -> list[tuple[str, int]]:
+    """The stitches and chains of a group, in order, each with its number."""
+    return [
+        (one.stitch.name if isinstance(one, Work) else "ch",
+         one.number.at(size) if one.number is not None else 1)
+        for one in group.body if isinstance(one, Work | Chain)
+    ]  # fmt: skip
+
+
+def _one_more_in_same(first: Work, again: Repeat, size: int) -> bool:
+    """Whether "ch 2, hdc in same st, hdc in next st, * 2 hdc in next st, hdc in next st" begins as
+    each pass does, its chain for one of the two.
+    """
+    full = next((one for one in again.body if isinstance(one, Work | Group | Repeat)), None)
+    if not isinstance(full, Work) or full.number is None or full.stitch != first.stitch:
+        return False
+    own = first.number.at(size) if first.number is not None else 1
+    same = first.place.where is Where.SAME and full.place.where is Where.NEXT
+    return same and full.number.at(size) == own + 1 and full.place.number.at(size) == 1
 
 
 def mirrored(body: Sequence[Node], size: int) -> bool:

@@ -33,7 +33,7 @@ COUNT_STARTS = frozenset(
 )
 NOT_DONE = (
     "do not turn", "don't turn", "do not join", "don't join", "do not join this",
-    "do not fasten off",
+    "do not fasten off", "dnt", "dn turn",
 )  # fmt: skip
 CHANGES = frozenset(["change", "changing", "drop", "attach", "switch", "carry", "carrying"])
 DROPPED = frozenset(["st", "sts", "stitch", "stitches", "loop", "loops", "yo", "over"])

@@ -176,10 +176,30 @@ def _goes_on(last: str, line: str) -> bool:
     return begins and (DEMANDS.search(last) is not None or (open_end and not line[0].isalpha()))
 
 
+LONGEST_LABEL = 40
+"""Characters of a line that is nothing but a label."""
+
+
+def _only_label(before: str) -> bool:
+    """Whether a block is a row's label and nothing else, "Round 4:"."""
+    words = before.strip()
+    if len(words) > LONGEST_LABEL or words[-1:] not in ":.":
+        return False
+    label = label_at(words, 0, True)
+    return label is not None and not words[label.end :].strip()
+
+
+def _under_label(before: str, line: str) -> bool:
+    """Whether a line stands below its label, on a page that sets labels on lines of their own."""
+    if not _only_label(before):
+        return False
+    return label_at(line, 0, True) is None and not is_heading(line)
+
+
 def _continues(before: str, line: str, width: int) -> bool:
     """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
-    if TOTAL_BEHIND.match(line) or _open_bracket(before):
+    if TOTAL_BEHIND.match(line) or _open_bracket(before) or _under_label(before, line):
         return True
     if _stands_alone(last, line, width):
         return False

@@ -51,7 +51,7 @@ def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
         one = made[first - 1]
         # Bare stitches share the place where a chain parts them from it: "dc, ch 2 and dc in sp".
         chained = chained or isinstance(one, Chain)
-        if not _joins(one, chained):
+        if not joins_list(one, chained):
             break
         first -= 1
     while first < len(made) and not isinstance(made[first], Work):
@@ -101,7 +101,7 @@ def _pair_from(made: Sequence[Node], last: Node) -> int | None:
     if not isinstance(before, Work) or not isinstance(last, Work) or not _may_share(last):
         return None
     bare = before.number is None and last.number is None and before.place.where is Where.PLAIN
-    if not bare or before.stitch == last.stitch or not _joins(before, True):
+    if not bare or before.stitch == last.stitch or not joins_list(before, True):
         return None
     return len(made) - 1 if last.place.where is not Where.EACH else None
 
@@ -157,7 +157,8 @@ def _all_in(last: Work) -> bool:
     return " all in" in last.words.lower()
 
 
-def _joins(one: Node, bare: bool = False) -> bool:
+def joins_list(one: Node, bare: bool = False) -> bool:
+    """Whether a node may stand in a list that shares a place. bare: without a number too."""
     if isinstance(one, Act):
         return not one.words.strip()
     if isinstance(one, Chain):

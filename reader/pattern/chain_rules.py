@@ -37,9 +37,9 @@ COUNTS = Sought(
 )
 TOP_OF_CHAIN = Sought(
     ("top of ", "ch of ", "st of ", "chain of "),
-    r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first|starting|\d)[- ]?(?:ch)?|(?:2nd"
-    r"|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?(?:beg|ch|turning|\d|first"
-    r"|starting|end))",
+    r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first(?= ch)|1st(?= ch)|starting|\d)"
+    r"[- ]?(?:ch)?|(?:2nd|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?"
+    r"(?:beg|ch|turning|\d|first|starting|end))",
     re.IGNORECASE,
 )
 TOP_OF_TALL = Sought(("top of ",), r"\btop of (?:the )?ch(?:ain)?[- ]?[3-9]\b", re.IGNORECASE)

@@ -20,6 +20,7 @@ from reader.pattern.brackets import (
 from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, leaves_place
 from reader.pattern.by_hand import find_by_hand
 from reader.pattern.cables import find_cable
+from reader.pattern.chained_places import chain_in_place
 from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor, span_of
 from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
@@ -35,7 +36,7 @@ from reader.pattern.list_words import AFTER_ENDING, FILLER, SLIPS
 from reader.pattern.lost import not_read
 from reader.pattern.needles import find_needle
 from reader.pattern.omitting import cut_at, last_pass_cut, omitted
-from reader.pattern.passing import find_chain, find_skip
+from reader.pattern.passing import find_skip
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.quoting import find_quoted
@@ -166,7 +167,7 @@ class _Reading:
             or said_made(cur, self.made)
             or find_act(cur)
             or find_skip(cur)
-            or find_chain(cur)
+            or chain_in_place(cur, self.made)
             or find_mesh(cur)
             or find_plain_work(cur)
             or find_work(cur, self.made)

@@ -29,6 +29,9 @@ JOIN_STARTS = (
     "slip stitch to join",
     "sl st join",
 )
+CLOSING = ("to join", "join", "to close", "to form", "together to form", "together to make",
+           "together", "tog to form", "to make a ring", "with the top of", "with top of",
+           "with first", "with the first")  # fmt: skip
 CLOSES_PICOT = re.compile(
     r"(?:the )?top of (?:the )?(?:last )?[\w ]{1,12}?(?: just)?(?: made)? "
     r"(?:for|to complete|to form|to make|\() ?(?:a )?picot"
@@ -86,7 +89,7 @@ def find_join(cur: Cursor, start: int) -> Node | None:
     if (
         slip
         and cur.book.craft is Craft.CROCHET
-        and cur.any_words(("to join", "join", "to close", "to form"), slip)
+        and cur.any_words(CLOSING, slip)
     ):
         cur.at += slip
     elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ("in", "to", "into", "with"):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from reader.pattern.cursor import Cursor
 from reader.pattern.place_first import NOT_OURS
 from reader.pattern.place_words import RING_WORDS
+from reader.pattern.so_often import boxed_times
 from reader.pattern.tree import Num
 from reader.terms.stitches import Craft
 
@@ -57,6 +58,9 @@ def times_behind(cur: Cursor) -> Num | None:
         number = cur.number()
         cur.at += 2
         return number
+    boxed = boxed_times(cur)
+    if boxed is not None:
+        return boxed
     if cur.kind() == "times" and cur.low(1) != "more":
         number = cur.number()
         cur.at += 1

@@ -139,6 +139,8 @@ def terms_of(text: str) -> tuple[Terms, str]:
     low = text.lower()
     if UK_TERMS.search(low):
         return Terms.UK, "the pattern says that its terms are UK"
+    if re.search(r"\b(?:uk|british)\b(?: \w+){0,3}? (?:pattern|version|format)\b", low):
+        return Terms.UK, "the pattern says that it is a UK one"
     if re.search(r"\((?:uk|british)(?: (?:version|pattern|english))?\)", low):
         return Terms.UK, "the pattern says that it is a UK one"
     if US_TERMS.search(low):

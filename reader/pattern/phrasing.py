@@ -10,6 +10,11 @@ from reader.pattern.tree import Act, Deed
 
 STRETCH = 30
 VERBS = frozenset(["work", "make", "ch", "chain"])
+OF_CHAIN = frozenset(
+    ["of", "the", "to", "in", "into", "beg", "beginning", "first", "starting", "turning", "1st",
+     "initial"]
+)  # fmt: skip
+"""Before a chain, these say that it is there already."""
 """Tokens a phrase may take along."""
 
 EVERY_ROW = tuple(
@@ -36,7 +41,7 @@ def _goes_on(cur: Cursor) -> bool:
     if cur.low() in ("ch", "chain") and cur.low(2) in SPACE_NOUNS:
         # "in any ch 2 loop": a place, not a chain to be made.
         return False
-    if cur.low() in ("ch", "chain") and cur.low(-1) in ("of", "the", "to", "in", "into"):
+    if cur.low() in ("ch", "chain") and cur.low(-1) in OF_CHAIN:
         # "join in top of ch 3", "join to ch 3": the chain that is there.
         return False
     verb = cur.low(ahead) in VERBS

@@ -177,6 +177,15 @@ def _ring(cur: Cursor) -> int:
     return 0
 
 
+def _of_which(cur: Cursor, here: object) -> Place | None:
+    """Of which "each" is said: "in each of the ch-3 sps" is in all of them."""
+    told = cur.low() in DETERMINERS or cur.kind() in ("num", "ord", "times")
+    found = _numbered(cur, here, each=True)
+    if found is None or told or found.where is not Where.NEXT or found.noun != "sp":
+        return found
+    return replace(found, where=Where.EACH)
+
+
 def _each(cur: Cursor, here: object) -> Place:
     start = cur.at
     cur.at += 1
@@ -185,8 +194,7 @@ def _each(cur: Cursor, here: object) -> Place:
     of = cur.low() == "of" and not (others and cur.kind(others) != "num")
     cur.accept(*("of the", "of these", "of") if of else ("of", "the"))
     if of or each_of_several(cur):
-        found = _numbered(cur, here, each=True)
-        return found if found is not None else place
+        return _of_which(cur, here) or place
     if cur.kind() == "num" and cur.low(1) in CHAIN_NOUNS and cur.low(-2) in INTO:
         # "under every 2 chain", "in each 3 ch": the space that the chains make.
         chains = cur.peek().value
@@ -297,8 +305,13 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     if ahead and (cur.low(-1) in SEVERAL or cur.any_words(AROUND)):
         # "in each of the following loops", "each of next st around": all that are left.
         said.where = Where.EACH
+    untold = not (each or said.number or said.determiner or said.nth)
+    if untold and cur.low(-1) in SEVERAL and cur.any_words(AROUND):
+        # "in the stitches across"
+        said.each, said.where = True, Where.EACH
     if before & {"base", "foot"} and (noun in ("ch", "tch") or chain):
         # "base of 3ch": the stitch that the first chain stands on.
+        cur.at += cur.kind() == "num" and not chain
         take_after(cur)
         return Place(Where.SAME, cur.span(start), ONE, "st", text=cur.said(start))
     alone = cur.low(-1) in ONE_LEFT and said.number is None and not each

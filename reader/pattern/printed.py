@@ -22,7 +22,7 @@ from reader.terms.numbers import SPELLED, word_number
 
 MORE_KINDS = re.compile(
     rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* "
-    rf"?sps?|corners?|[A-Z]\b)|\s*\+\s*\d+ ?ch(?:ains?)?\b)*\s*(?:total|in all|around"
+    rf"?sps?|corners?|[A-Z]\b)|\s*\+\s*(?:\d+ ?ch(?:ains?)?|ch[ -]?\d)\b)*\s*(?:total|in all|around"
     rf"|at each end|rem\w*|on needles?|each|now)?\s*\.?$",
     re.IGNORECASE,
 )
@@ -200,6 +200,8 @@ LONGEST_TAIL = 110
 
 BY_COLOUR = re.compile(r"(?:^|[\s,;(])[A-Z]{1,2}:$")
 """Before stitches, the yarn they are worked with: "A: 9 sc, B: 9 sc"."""
+YARNS = re.compile(r"[(\[][A-Za-z]{1,10}\d?[)\]](?=.*[(\[][A-Za-z]{1,10}\d?[)\]]$)", re.DOTALL)
+"""The yarn in a bracket before each of several stitches: "[MC] 3 sc, [CC] 2 sc, [MC] 3 sc"."""
 ROW_OVER = re.compile(r"\b(?:across|around|(?:to|the) end|times|twice|together),$", re.IGNORECASE)
 
 
@@ -239,6 +241,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
             or (tail.group("b") and tail.group("others") and not OVER.search(before))
             or (tail.group("b") and BY_COLOUR.search(before))
             or (tail.group("b") and before[-1:] in ")]" and _behind(found, end))
+            or (tail.group("b") and YARNS.search(before))
         ):
             continue
         kind = (tail.group("ak") or tail.group("bk") or "").lower()

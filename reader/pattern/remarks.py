@@ -21,7 +21,7 @@ ARE_FIRST = re.compile(
 SERVES = re.compile(
     r"\b(?:stand(?:s|ing)?(?: in)? for|act(?:s|ing)? as|serv(?:es?|ing) as"
     r"|take(?:s|n) (?:the )?place of|replac(?:es?|ing)|represent(?:s|ing)?|equals?"
-    r"|(?:is|are|be) considered(?: as)?|considered as|(?:is|are|to be) (?:used|taken) as"
+    r"|(?:is|are|be) considered(?: as)?|considered as|(?:is|are|be|being) (?:used|taken) as"
     r"|instead of)\b"
 )
 """Said in place of "counts as"."""
@@ -46,6 +46,7 @@ SKIPPED_ARE = re.compile(
     r"(?:the )?(?:first )?\d* ?(?:skipped|missed) (?:chs?|chains?|sts) ?(?:=|are|is|make|form)"
 )
 """What the chains passed over stand for: "(5 skipped ch = dc, ch 1 and ...)"."""
+COUNTS_AS = re.compile(r"\bcount(?:s|ed)? (?:as|for)\b")
 COUNTING = re.compile(
     r"count(?:ing)? (?:the |this |your |that )?(?:first |beginning |beg |starting |turning )*"
     rf"ch(?:ain)?s?(?: ?-? ?\d)? as (?:a |an |one |1 |the )?(?:first )?(?:st\b|stitch|{_TALL})"
@@ -160,9 +161,9 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
     ):
         return False, ""
     if "counts as" in said or "count as" in said or "counted as" in said or "counts for" in said:
-        space = ""
-        if " ch " in said + " " or "+ ch" in said or " chain" in said:
-            numbers = [low for low in lows if low.isdigit()]
+        space, behind = "", COUNTS_AS.split(said)[-1]
+        if " ch " in behind + " " or "+ ch" in behind or " chain" in behind:
+            numbers = [low for low in behind.split() if low.isdigit()]
             space = numbers[-1] if numbers else "1"
         return True, space
     return None

@@ -5,7 +5,7 @@
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.tree import Act, Deed, Node, Place, Where, Work
+from reader.pattern.tree import ONE, Act, Deed, Node, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
 
@@ -20,6 +20,13 @@ KNOTS = (
 def find_shorthand(cur: Cursor) -> Node | None:
     """What stands here in short hand, taken; None (nothing taken) when nothing does."""
     start = cur.at
+    slips = cur.low() == "slip" and cur.book.craft is Craft.CROCHET
+    stitch = stitch_named("sl st", Craft.CROCHET)
+    if slips and stitch and cur.kind(1) == "num" and cur.low(2) in ("sts", "stitches"):
+        # "slip 11 stitches"
+        place = Place(Where.NEXT, cur.span(start), cur.number(1) or ONE, each=True)
+        cur.at += 3
+        return Work(cur.span(start), cur.said(start), stitch, None, place)
     if cur.book.craft is Craft.CROCHET and cur.accept(*KNOTS):
         cur.accept("on hook", "on the hook", "on your hook")
         return Act(cur.span(start), cur.said(start), Deed.START)

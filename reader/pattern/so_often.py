@@ -20,6 +20,9 @@ def count_after(cur: Cursor) -> Num | None:
     if cur.low() == "," and cur.low(-1) in (")", "]") and _times_at(cur, 1):
         # "(3 sp, 4 dc), 4 times"
         cur.at += 1
+    boxed = boxed_times(cur)
+    if boxed is not None:
+        return boxed
     told = cur.any_words(IN_TOTAL)
     if told and cur.kind(told) == "num" and cur.low(told + 1) in SO_OFTEN:
         cur.at += told
@@ -66,3 +69,16 @@ def _times_at(cur: Cursor, ahead: int) -> bool:
     """Whether a number of times stands so many tokens on, and ends its clause."""
     counted = cur.kind(ahead) == "num" and cur.low(ahead + 1) in ("times", "time")
     return counted and cur.low(ahead + 2) in ("", ",", ".", ";")
+
+
+def boxed_times(cur: Cursor) -> Num | None:
+    """The number of "(twice)", "(4 times)", taken; None where no such bracket stands here."""
+    if cur.low() not in ("(", "["):
+        return None
+    number = cur.number(1)
+    length = 2 if cur.kind(1) == "times" else 3
+    counted = cur.kind(1) == "times" or (cur.kind(1) == "num" and cur.low(2) in ("times", "x"))
+    if not counted or cur.low(length) not in (")", "]"):
+        return None
+    cur.at += length + 1
+    return number

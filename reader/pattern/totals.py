@@ -140,7 +140,9 @@ IN_THIS_ROW = re.compile(
     r" (?:rounds?|rnds?|rows?|rds?)(?: and [^\d]*)?\.?$"
 )
 """Behind a total, where it stands: "(you will have 10 hdc in this round)"."""
-AND_FIRST_CHAIN = re.compile(r"(?:\+|and|plus) ?(?:the )?[2-5][ -]?ch(?:ain)?s?\.?")
+AND_FIRST_CHAIN = re.compile(
+    r"(?:\+|and|plus) ?(?:the )?(?:[2-5][ -]?ch(?:ain)?s?|ch[ -]?[2-5])\.?"
+)
 """Behind the stitches, the chain that stands for one more: "(15 tr + 3 ch)"."""
 
 

@@ -51,9 +51,9 @@ def test_spaces_between_groups_are_told_by_their_stitches() -> None:
 def test_a_chain_stands_in_the_loop_where_the_yarn_is_fastened() -> None:
     """Its loop is used, so that the next one is another."""
     said = (
-        "1st rnd: 12 sc in ring, join. 2nd rnd: Ch 6, * dc in next sc, ch 3. Repeat from * around, "
-        "join to 3rd ch of ch-6. 3rd rnd: Attach thread to any ch-3 sp, ch 6 (to count as dc and "
-        "ch-3), * dc in next sp, ch 3. Repeat from * around. Join."
+        "1st rnd: 12 sc in ring, join. 2nd rnd: Ch 6, * dc in next sc, ch 3. Repeat from * "
+        "around, join to 3rd ch of ch-6. 3rd rnd: Attach thread to any ch-3 sp, ch 6 (to count as "
+        "dc and ch-3), * dc in next sp, ch 3. Repeat from * around. Join."
     )
     assert counts_of(RING + said) == [12, 12, 12]
 
@@ -159,3 +159,59 @@ def test_a_long_stitch_works_no_rows() -> None:
     found = counted(RING + said)
     labels = [row.label for row in found.parts[0].rows if row.label != "Start"]
     assert labels == ["Round 1", "Round 2", "Round 3", "Round 4"]
+
+
+def test_a_label_on_a_line_of_its_own_heads_the_next_line() -> None:
+    """As blogs set them; the chain at a join is no chain of the round."""
+    said = (
+        "Round 1:\nCh 3, 11 dc in ring, join to top of beginning ch 3. (12 dc)\nRound 2:\nCh 3, dc "
+        "in same st, 2 dc in each st around, join to top of beginning ch 3. (24 dc)"
+    )
+    found = counted(RING + said)
+    rows = [row for row in found.parts[0].rows if row.label != "Start"]
+    assert [(row.label, row.count, row.spaces) for row in rows] == [
+        ("Round 1", 12, 0), ("Round 2", 24, 0),
+    ]  # fmt: skip
+
+
+def test_stitches_between_those_worked_into_use_none() -> None:
+    """ "Dc in dc, dc between dc": twice as many, and no alarm."""
+    said = (
+        "Rnd 1: Ch 3 (counts as dc), 11 dc in ring, join. (12 dc)\nRnd 2: Ch 3, dc between dc, "
+        "ch 1, (dc in dc, dc between dc, ch 1) 11 times, join in top of ch 3."
+    )
+    found = counted(RING + said)
+    assert counts_of(RING + said) == [12, 24]
+    assert not found.problems
+
+
+def test_the_first_group_lacks_the_stitch_of_its_chain() -> None:
+    """Told as a bracket with the chain, and as a list that ends in a chain."""
+    said = (
+        "Rnd 1: Ch 1, 6 sc in ring, join. Rnd 2: Ch 6, * dc in next sc, ch 3. Repeat from * "
+        "around, join to 3rd ch of ch-6. Rnd 3: (Ch 2, dc, ch 3, 2 dc) in same ch-3 sp, (2 dc, ch "
+        "3, 2 dc) in each of the ch-3 sps around, join. Rnd 4: Ch 3 (is first dc) 2 dc, ch 1 in "
+        "first ch-3 sp, (3 dc, ch 1) in each remaining ch-3 sp, join."
+    )
+    assert counts_of(RING + said) == [6, 6, 24, 18]
+
+
+def test_two_beside_one_of_the_same_are_worked_into_one_stitch() -> None:
+    """Nobody tells three stitches in a row as one and two; with yarns between them they are plain.
+    """
+    said = (
+        "Round 1: 6 hdc in magic ring\nRound 2: 2 hdc in each st\nRound 3: 1 hdc, 2 hdc, repeat\n"
+        "Round 4: 1 hdc, 1 hdc, 2 hdc, repeat\nRound 5: [MC] 12 hdc, [CC] 2 hdc, [MC] 10 hdc"
+    )
+    assert counts_of(said) == [6, 12, 18, 24, 24]
+
+
+def test_times_in_a_bracket_and_slipped_stitches() -> None:
+    """ "(twice)" is a number of times, "slip 11 stitches" goes over them."""
+    said = (
+        "Row 1: Chain 47, hdc into the 3rd chain from hook. Hdc into the stitches across (45 "
+        "stitches).\nRow 2: Slip 11 stitches. Chain 2, hdc into 25 stitches. Leave the last 10 "
+        "stitches.\nRow 3: Ch 1, 1 sc in each of the next 5 sts, hdc2tog (twice), dc2tog (4 "
+        "times), sc in next 8 sts."
+    )
+    assert counts_of("BOOT\n" + said) == [45, 25, 19]
