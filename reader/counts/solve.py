@@ -86,7 +86,6 @@ def work_row(
     ends_met = bool(tally.runs) and tally.runs[0].is_stitch and tally.runs[-1].is_stitch
     tally.runs += [Run("gap")] if tally.grouped and ends_met else []
     next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
-    tally.groups = {}
     return _close(tally, choice, chained, next_chain, ends)
 
 
