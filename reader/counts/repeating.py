@@ -31,6 +31,7 @@ from reader.counts.tally import MOVES, NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind, Pass
 from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
+from reader.terms.stitches import Craft
 
 PASSES = 5_000
 """Passes of one repeat at most; no row that a person works has more."""
@@ -194,8 +195,11 @@ def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
         return node
     share, over = divmod(tally.walk.left - need.stitches, max(1, times))
     rest = share - body_of(node.body, tally, work_all).walk.takes
-    if over or rest <= 0:
+    marked = to_marker[0].stitch.craft is Craft.KNITTING
+    if rest <= 0 or (over and not marked):
         return node
+    # Markers lie as they lie: what is left of equal shares is worked, or stays, behind the last.
+    tally.elastic = tally.elastic or over > 0
     old = to_marker[0]
     place = replace(old.place, where=Where.NEXT, number=Num((rest,)), noun="st", each=True)
     new = replace(old, place=place, number=None)
