@@ -331,6 +331,7 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
     work_each(node, tally, keep, work_all)
     tally.uneven = None
     full = _kept(tally)
+    each = ((begun[0].left or 0) - (tally.walk.left or 0)) // max(1, tally.sections)
     body = written_out(node.body, tally)
     for length in range(len(body) - 1, -1, -1):
         prefix = trimmed(body[:length], node.ending)
@@ -341,9 +342,10 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
         missing = tally.walk.short > short or tally.walk.lacking > lacking
         if missing or tally.walk.left is None:
             continue
-        if _by_groups(node) and tally.walk.left > need.stitches:
+        over = tally.walk.left - need.stitches
+        if _by_groups(node) and 0 < over <= each:
             # What lies between a group and the next is passed over.
-            tally.walk.take(tally.walk.left - need.stitches)
+            tally.walk.take(over)
         if tally.walk.left - need.stitches in (0, tally.walk.before):
             tally.uneven = None
             return True
