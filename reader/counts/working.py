@@ -10,6 +10,7 @@ from reader.counts.fabric import CORNER, GAP, Run, cornered_in, with_corners
 from reader.counts.made import middled
 from reader.counts.meshes import work_mesh
 from reader.counts.openings import SPACES, UNITS, is_opening, wanted
+from reader.counts.passes import repeated
 from reader.counts.passing import chain_space, skip_over
 from reader.counts.placing import (
     OTHER_EDGE,
@@ -20,7 +21,7 @@ from reader.counts.placing import (
     work_into,
 )
 from reader.counts.reaching import all_places
-from reader.counts.repeating import repeated, work_repeat
+from reader.counts.repeating import work_repeat
 from reader.counts.shaped import edge, gain, shape_by_rule
 from reader.counts.tally import MOVES, NOTHING, Need, Tally
 from reader.counts.too_often import too_often
