@@ -96,11 +96,12 @@ def _is_two(one: Node) -> bool:
 
 
 def _another(one: Node, other: Node) -> bool:
-    """Whether another number of the same stitch stands beside one."""
-    if not isinstance(one, Work) or not isinstance(other, Work):
+    """Whether another number of the same stitch stands beside one: "1 sc", "sc", "sc in 3"."""
+    if not isinstance(one, Work) or not isinstance(other, Work) or one.stitch != other.stitch:
         return False
-    alike = one.stitch == other.stitch and other.place.where is Where.PLAIN
-    return alike and other.number is not None and other.number != one.number
+    if other.number is None:
+        return other.place.where in (Where.PLAIN, Where.NEXT) and other.place.noun == "st"
+    return other.place.where is Where.PLAIN and other.number != one.number
 
 
 def _increase_of(one: Node) -> Node:

@@ -114,7 +114,10 @@ def _turn(cur: Cursor, start: int) -> Node | None:
         if cur.low(-1) == "rotate":
             take_phrase(cur)
             return act_here(cur, start, Deed.OTHER_SIDE)
-        cur.accept("work", "your work", "the work", "and")
+        cur.accept("work", "your work", "the work", "and", "piece", "the piece")
+        if cur.kind() == "num" and cur.low(1) in ("degrees", "degree", "deg"):
+            take_phrase(cur)
+            return act_here(cur, start, Deed.OTHER_SIDE)
         cur.accept(*EVERY_ROW)
         return act_here(cur, start, Deed.TURN)
     if cur.accept(*NOT_DONE):

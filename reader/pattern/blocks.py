@@ -214,6 +214,8 @@ def _continues(before: str, line: str, width: int) -> bool:
         return True
     if _amid_phrase(last, line):
         return True
+    if BULLET.match(line) and BULLET.match(before) and not DEMANDS.search(last):
+        return False
     line = line[bulleted(line) :]
     if _labelled(before, last, line):
         return False
@@ -224,11 +226,9 @@ def _continues(before: str, line: str, width: int) -> bool:
         return True
     if re.match(r"^[#•]|^[-*] \w+ ?:", line) or (named and not line[0].islower()):
         return False
-    if is_heading(line) or is_heading(last):
+    if is_heading(line) or is_heading(last) or _begins_part(last, line):
         return False
     if last.endswith((".", ")")) and BEGINS.match(line):
-        return False
-    if _begins_part(last, line):
         return False
     runs_on = line[0].islower() and not last.endswith((".", ":"))
     if runs_on or last.endswith((",", ";", "-", "*", "—")):
@@ -237,6 +237,10 @@ def _continues(before: str, line: str, width: int) -> bool:
         return True
     word = line.split(" ", 1)[0]
     return len(last) >= LEAST_WIDTH and len(last) + 1 + len(word) > width
+
+
+BULLET = re.compile(r"\s*[-*>+]\s+\S")
+"""A line of a list, whose next such line is another item of it."""
 
 
 def _last_number(before: str) -> int:

@@ -93,7 +93,10 @@ def find_join(cur: Cursor, start: int) -> Node | None:
     ):
         cur.at += slip
     elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ("in", "to", "into", "with"):
-        rest = " ".join(cur.low(slip + n) for n in range(1, 9))
+        rest = " ".join(cur.low(slip + n) for n in range(1, 13))
+        if FORMS_RING.match(rest):
+            take_phrase(cur)
+            return act_here(cur, start, Deed.JOIN, cur.said(start).lower())
         if not rest.startswith(JOINED_TO) or "hook" in rest or _goes_to_space(cur, slip):
             return None
         cur.at += slip
@@ -131,6 +134,11 @@ def _goes_to_space(cur: Cursor, slip: int) -> bool:
     return False
 
 
+FORMS_RING = re.compile(
+    r"(?:\w+ ){0,4}from (?:the )?hook (?:, )?(?:to|and) (?:form|make|create|join)(?: into)?"
+    r" (?:a |the |your )?(?:ring|loop|circle)\b"
+)
+"""A slip stitch that closes a chain: "sl st in 5th ch from hook to form ring"."""
 BEGINNING = ("top", "top of", "first", "1st", "beg", "beginning", "the first", "the top")
 
 

@@ -26,12 +26,10 @@ _ORD = rf"(?:\d+(?:st|nd|rd|th|d)\b|{_ORDINAL_WORD})"
 _MANNER = (
     r"(?:(?:open|plain|pattern|patt|lace|fancy|close|solid|rib|garter|knit|purl|eyelet)\s+)?"
 )
-_JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and)\s*)"
+_JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and|(?<=\d)\s+a(?=\s+\d))\s*)"
 _WORKED = r"(?:ch|sl st|ss|sc|s c|hdc|dc|d c|tr|tr c|htr|k|p|yo|inc|dec|sk|skip|miss|knit|purl)"
 _SIDE = (
-    r"(?:\s*[\(\[](?:(?:RS|WS)(?: row)?,?\s*)?(?:inc|dec|increase|decrease)(?:\s+(?:row|round"
-    r"|rnd))?[\)\]]"
-    rf"|\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{_WORKED}\b)[^)\]]{{0,40}}[\)\]]"
+    rf"(?:\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{_WORKED}\b)[^)\]]{{0,40}}[\)\]]"
     r"|,?\s+(?:RS|WS)(?:\s+(?:facing|row|side))?(?=\s*[:.—]))?"
 )
 """Behind a label, words in brackets that work nothing, or the side: "(right side)", "RS"."""
@@ -40,7 +38,6 @@ _AIM = (
     r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"
     rf"|,\s+(?![^:\n]{{0,40}}\b\d* ?{_WORKED}\b)[a-z]+(?: [a-z]+){{0,2}}(?=\s*:\s)"
     r"|,?\s+(?:with|in|using) (?:colou?r )?[A-Z][\w' ]{0,18}(?=\s*:)"
-    r"|\s+(?:increase|decrease|inc|dec)(?=\s*[:.—])"
     r"|\s+(?:in the following (?:manner|way)|as follows|thus)(?=\s*[:;—])"
     r"|\s+(?:of\s+)?(?:the\s+)?(?:thumb|heel|gusset|toe|cuff|cap|neck|band|border|hand|foot|pattern"
     r"|instep|crown|shaping)(?=\s*[:.—])"
@@ -52,7 +49,7 @@ _LOOSE = (
     r"|pearl(?:ed)?|seam(?:ed)?)\b))"
 )
 """Behind a label that begins a sentence a comma, or a verb, may stand for the colon."""
-_ROUND = r"rounds?|rnds?|rds?|rows?"
+_ROUND = r"rounds?|rnds?|rns?|rds?|rows?"
 
 WORD_FIRST = re.compile(
     rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND}|R(?=\d))\s*)?"
@@ -99,6 +96,7 @@ def opened(text: str) -> tuple[int, ...]:
     """The row numbers in a piece of text: "5-8" is 5 6 7 8, "2, 4" is 2 4; () where it has none."""
     if text.isdecimal():
         return (int(text[:6]),)
+    text = re.sub(r"(?<=\d)\s+a\s+(?=\d)", " to ", text)
     text = re.sub(_ORDINAL_WORD, lambda m: str(ordinal_number(m.group())), text.lower())
     text = re.sub(_WORD, lambda m: str(word_number(m.group())), text)
     text = re.sub(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.place_first import NOT_OURS
-from reader.pattern.place_words import RING_WORDS
+from reader.pattern.place_words import LOOP_ONLY, RING_WORDS
 from reader.pattern.so_often import boxed_times
 from reader.pattern.tree import Num
 from reader.terms.stitches import Craft
@@ -16,6 +16,9 @@ def number_behind(cur: Cursor) -> bool:
     """Whether the number here belongs to the stitch before it ("sc 5")."""
     if cur.kind() != "num":
         return False
+    if cur.any_words(LOOP_ONLY, 1) and cur.kind(-1) == "word" and cur.kind(-2) != "num":
+        # "sc 24 in BLO"
+        return True
     placed = cur.low(1) in ("in", "into") and cur.low(2) in ONE_OF_THEM
     if cur.low(1) in ("in", "into") and cur.any_words(RING_WORDS, 2 + (cur.low(2) in ("the", "a"))):
         # "sc 6 in magic ring": nothing else was worked before.

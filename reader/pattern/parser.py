@@ -34,9 +34,11 @@ from reader.text.markdown import unmarked
 from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.numbered import numbered
+from reader.text.one_stitch import one_stitch
 from reader.text.other_ways import without_other_ways
 from reader.text.page_lines import without_page_lines
 from reader.text.part_nouns import without_asides, without_part_nouns
+from reader.text.quoted_lists import with_brackets
 from reader.text.ribs import ribs_named
 from reader.text.row_lists import rows_of_lists
 from reader.text.said_alike import labelled_alike
@@ -254,7 +256,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = with_usual_brackets(unmarked(unbulleted(as_sentences(source.text))))
     plain = untabled(without_columns(without_emphasis(plain)))
-    plain = with_times(without_multiples(without_other_ways(rows_of_lists(plain))))
+    plain = one_stitch(plain)
+    plain = with_times(without_multiples(without_other_ways(rows_of_lists(with_brackets(plain)))))
     plain = starred(with_chain(numbered(punctuated(plain))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))
     plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))

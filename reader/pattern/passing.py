@@ -69,11 +69,13 @@ def _from_chain(cur: Cursor, start: int) -> Node | None:
         return None
     cur.accept("in the", "with the", "at the", "from the", "in", "with", "at", "from")
     nth = cur.peek().value if cur.kind() == "ord" else 0
-    if nth > 1 and cur.low(1) in ("ch", "chain", "st", "stitch") and cur.low(2) in ("from", "of"):
+    chain = cur.low(1) in ("ch", "chain", "st", "stitch", "loop")
+    short = chain and cur.low(1) in ("ch", "chain") and cur.low(2) in (",", ";", ".", ":", "")
+    if nth > 1 and chain and (short or cur.low(2) in ("from", "of")):
         while not cur.done() and cur.low(-1) != "hook" and cur.low() not in (",", ";", "."):
             cur.at += 1
         cur.accept("hook")
-        if cur.low(-1) == "hook":
+        if cur.low(-1) == "hook" or short:
             place = Place(Where.CHAIN, cur.span(start), noun="ch", nth=nth - 1)
             return Skip(cur.span(start), cur.said(start), place)
     cur.at = at

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from reader.pattern.along_edge import along_edge
 from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
@@ -223,7 +224,7 @@ def _finish(
             cur.accept(*IN_ITS_BACK)
         number, place = _how_far(cur, number)
     else:
-        place = _place(cur)
+        place = along_edge(cur, number) or _place(cur)
     if stitch.takes > 1 and place.noun == "sp" and place.chain == stitch.takes:
         # "tr3tog over next 3 ch": the three that become one, not the space of three.
         number_below = Num((place.chain,))

@@ -47,15 +47,15 @@ WHOLE = re.compile(
 )
 _ROW = r"(?:row|rnd|round|rd)"
 TAIL = re.compile(
-    rf"(?:^|(?<=[\s.,;:)\]*])|(?=—))(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
+    rf"(?:^|(?<=[\s.,;:)\]*])|(?=—)|(?<=[a-z])(?==))"
+    rf"(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
     rf"\s*[\(\[][\d,;\s]+[\)\]]|(?:/\d+)+)?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
     rf"\)\]]|(?:/\d+)+)?\s*(?P<bk>{STITCH}))(?:\b|(?<=[)\]]))(?P<rest>(?P<others>(?:\s*(?:and|,|,\s*and|&|\+)\s*\d+\s+"
     rf"(?:half )?(?:{_STITCH})\b(?!-))*)"
     rf"(?:\s*(?:and|,|,\s*and|&|\+|/)\s*(?:\d+\s*)?(?:corner\s*|cnr\s*)?"
     rf"(?:ch-\d+s?\b(?!\s*\w)|(?:ch[- ]?\d*\s*)?(?:corner\s*)?"
     rf"(?:sps?|spaces?|loops?|lps?|corners?|arches|picots?|sl sts?|ss)\b))*(?:\s*(?:on needles?"
-    rf"|rem(?:ain(?:ing)?)?|left|in all|total|(?:at (?:the )?end of|after|in|on) (?:{_ROW} \d+|"
-    rf"(?:this|the) {_ROW})|on each "
+    rf"|rem(?:ain(?:ing)?)?|left|in all|total|(?:at (?:the )?end of|after|in) {_ROW} \d+|on each "
     rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
     re.IGNORECASE,
 )

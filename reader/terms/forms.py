@@ -71,6 +71,9 @@ def name_of(form: str, craft: Craft, terms: Terms) -> str:
         return f"{base}{int(tog.group(2))}tog" if base else ""
     if craft is Craft.KNITTING and CABLE.match(form):
         return form
-    wide = WIDENED.fullmatch(form) if craft is Craft.CROCHET and " " not in form else None
+    wide = WIDENED.fullmatch(form) if craft is Craft.CROCHET else None
     base = table.get(wide["base"], "") if wide else ""
+    if wide and wide["gap"] and base == "sc":
+        # "Sc inc" in short rows are two items.
+        return ""
     return "" if not wide or not base else f"{base} inc" if wide["inc"] else f"{base}2tog"

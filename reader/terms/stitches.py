@@ -92,8 +92,8 @@ def together(base: str, number: int, spoken: str, craft: Craft) -> Stitch:
     return Stitch(name, words, number, 1, craft, Kind.DECREASE, source, base=base)
 
 
-WIDENED = re.compile(r"(?P<base>sc|hdc|dc|tr|dtr|htr)(?:(?P<inc> ?incs?)|decs?)")
-"""Glued names as "DcInc", "hdcdec": so many of a stitch in one place, or one over two."""
+WIDENED = re.compile(r"(?P<base>sc|hdc|dc|tr|dtr|htr)(?P<gap> ?)(?:(?P<inc>incs?)|decs?)")
+"""Names as "DcInc", "hdcdec", "hdc inc": so many of a stitch in one place, or one over two."""
 
 
 def widened(name: str, plain: Stitch) -> Stitch:

@@ -17,7 +17,7 @@ BRACKETED = re.compile(
     re.MULTILINE,
 )
 BARE = re.compile(
-    rf"^(?P<label>[ ]*(?:R|rnd|round|row|rd)s?[ ]?(?P<first>\d{{1,3}}){_MORE})(?P<gap>[ ]+)"
+    rf"^(?P<label>[ ]*(?:R|rnd|rn|round|row|rd)s?[ ]?(?P<first>\d{{1,3}}){_MORE})(?P<gap>[ ]+)"
     r"(?=\d+ ?[a-z]|[a-z(*\[])(?!(?:to|and|through|of|is|are|in|for|has|have|on)\b)"
     r"(?![^:\n.]{0,40}:)",
     re.MULTILINE | re.IGNORECASE,
@@ -39,10 +39,65 @@ def numbered(text: str) -> str:
     if _counts_on(BARE, text):
         text = NAMED.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
         text = BARE.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
+    text = RANGE.sub(lambda found: f"{found['first']}{found['rest'] or found['more']}.", text)
+    text = RUN_ON.sub(_with_marks, _next_ones(text))
     if _counts_on(BRACKETED, text):
         text = BRACKETED.sub(_without_brackets, text)
         text = CALLED_BACK.sub(_by_letter, text)
     return _no_ranges(text)
+
+
+RANGE = re.compile(
+    r"^(?P<first>[ ]*\d{1,3})(?:\.(?P<rest>[ ]?-[ ]?\d{1,3})|(?P<more>[ ]?-[ ]?\d{1,3})-)"
+    r"(?=[ ]+[A-Za-z\d(*\[])",
+    re.MULTILINE,
+)
+"""Numbers of several rows with their mark in the wrong place: "5.-7 sc", "7-9- 36 sc"."""
+_LABEL = r"(?:rows?|rnds?|rounds?|rds?)[ ](?P<n>\d{1,3})(?:[ ]?\((?:RS|WS)\))?"
+RUN_ON = re.compile(
+    r"^[^\n]*\b(?:row|rnd|round|rd)[ ]1(?:[ ]?\((?:RS|WS)\))?[ ][^\n]*"
+    r"\b(?:row|rnd|round|rd)[ ]2(?:[ ]?\((?:RS|WS)\))?[ ][^\n]*\b(?:row|rnd|round|rd)[ ]3\b[^\n]*$",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""A paragraph in which a copy ran the rows together."""
+INSIDE = re.compile(rf"\b{_LABEL}(?P<gap>[ ]+)(?=[a-z\d(*\[])", re.IGNORECASE)
+ENDED = re.compile(r"(?:[\])}.;*:]|\b(?:turn|join|around|across|end|times))[ ]*$", re.IGNORECASE)
+
+
+AMONG = re.compile(
+    r"[ ]*(?:rnd|rn|round|row|rd)s?[ ]?(?P<first>\d{1,3})(?:-(?P<last>\d{1,3}))?(?P<gap>[ ]+)"
+    r"(?=\d+ ?[a-z]|[a-z(*\[])(?!(?:to|and|through|of|is|are|in|for|has|have|on)\b|[(\[]\d)"
+    r"(?![^:\n.]{0,40}:)",
+    re.IGNORECASE,
+)
+"""A label with no mark behind it, among labels that have theirs."""
+
+
+def _with_marks(found: re.Match[str]) -> str:
+    """The paragraph with a colon behind each label that counts on from the one before it."""
+    line, out, last = found.group(), list(found.group()), 0
+    for one in INSIDE.finditer(line):
+        before = line[: one.start()]
+        if int(one["n"]) == last + 1 and (not last or ENDED.search(before)):
+            out[one.start("gap")] = ":"
+            last += 1
+            if last > 1 and not before.rstrip().endswith((".", ";", ":", ")", "]")):
+                out[one.start() - 1] = "."
+    return "".join(out) if last >= LEAST else line
+
+
+def _next_ones(text: str) -> str:
+    """The text with the mark behind a label that lacks it among rows that have theirs."""
+    last, out = -1, list(text)
+    for line in re.finditer(r"^[^\n]+$", text, re.MULTILINE):
+        bare = AMONG.match(line.group())
+        label = LABELLED.match(line.group())
+        so_far = bare is None or int(bare["last"] or 999) > int(bare["first"])
+        if bare and so_far and int(bare["first"]) == last + 1 and label is not None:
+            out[line.start() + bare.start("gap")] = ":"
+        if label is not None:
+            last = int(label["last"] or label["first"])
+    return "".join(out)
 
 
 CALLED_BACK = re.compile(
@@ -64,7 +119,7 @@ def _without_brackets(found: re.Match[str]) -> str:
 
 
 LABELLED = re.compile(
-    r"^[ ]*(?:R|rnds?|rounds?|rows?|rds?)[ ]?(?P<first>\d{1,3})"
+    r"^[ ]*(?:R|rnds?|rns?|rounds?|rows?|rds?)[ ]?(?P<first>\d{1,3})"
     r"(?:(?P<gap>[ ]?)(?P<dash>[-—])[ ]?(?P<last>\d{1,3})\b(?P<end>[ ]?[:.)—-])?)?",
     re.MULTILINE | re.IGNORECASE,
 )

@@ -36,8 +36,41 @@ TOTAL = re.compile(r"[(\[]\d{1,3}(?: ?[a-z]{2,8})?[)\]][ .]*$", re.IGNORECASE)
 
 def rows_of_lists(text: str) -> str:
     """The text with such lists as the rows they are; any other text as it is."""
-    text = UNDER_LABEL.sub(_one_row, text)
+    text = _to_its_total(UNDER_LABEL.sub(_one_row, text))
     return TOTALLED.sub(_a_row_each, text)
+
+
+LABELLED = re.compile(
+    rf"^(?:{_LABEL}|[ ]*\d{{1,3}}(?:[ ]?-[ ]?\d{{1,3}})?[.):][ ]*)(?=\S)", re.IGNORECASE
+)
+LEAST = 5
+"""Rows with their totals that show that all have one."""
+MOST_LINES = 3
+"""Lines that a row goes on over without its total."""
+
+
+def _to_its_total(text: str) -> str:
+    """The text with the lines of a row that end with its total joined, where all rows have one:
+    "11. Sc once. / (hdc, sk 1) around. / Sc in the last st. (42)".
+    """
+    lines = text.split("\n")
+    labelled = [at for at, line in enumerate(lines) if LABELLED.match(line)]
+    without = [at for at in labelled if not TOTAL.search(lines[at].rstrip())]
+    if len(labelled) < LEAST or 4 * len(without) > len(labelled):
+        return text
+    stops = ["\n"] * (len(lines) - 1) + [""]
+    for at in without:
+        behind = lines[at + 1 : at + 1 + MOST_LINES]
+        ends = next((n for n, line in enumerate(behind) if TOTAL.search(line.rstrip())), None)
+        if ends is None or not all(map(_goes_on, behind[: ends + 1])):
+            continue
+        for n in range(at, at + ends + 1):
+            stops[n] = " "
+    return "".join(line + stop for line, stop in zip(lines, stops, strict=True))
+
+
+def _goes_on(line: str) -> bool:
+    return bool(line.strip()) and not LABELLED.match(line) and len(line.split()) > 3
 
 
 def _one_row(found: re.Match[str]) -> str:

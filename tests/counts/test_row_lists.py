@@ -51,3 +51,41 @@ def test_a_second_way_to_begin_is_not_worked() -> None:
         "hook {5 sts}\nR2: inc 5 times {10 sts}\n"
     )
     assert counts(bracket) == counts(line) == ([5, 10], 0)
+
+
+def test_items_of_a_list_that_are_no_rows_part_them() -> None:
+    """What is done by hand between two rounds belongs to neither."""
+    text = (
+        "Gull\n- Round 1: 6 sc in magic ring\n- Round 2: 2 sc in each sc around - 12 st\n"
+        "- Set eyes between rounds 1 and 2\n- Stuff lightly\n- Round 3:*sc2tog around - 6 st\n"
+    )
+    assert counts(text) == ([6, 12, 6], 0)
+
+
+def test_lines_go_on_to_the_total_of_their_row() -> None:
+    """Where all rows end with a total, a line without one is not the row's last."""
+    text = (
+        "1. 6 sc into a magic ring. (6)\n2. increase around (12)\n3. \"sc, increase\" around (18)\n"
+        "4.-5 sc around. (18)\n6. Single crochet once.\n\"2 sc in the next stitch, sc in the next "
+        "stitch\" around.\nSingle crochet in the last stitch. (26)\n7. sc around (26)\n"
+    )
+    assert counts(text) == ([6, 12, 18, 18, 18, 26, 26], 0)
+
+
+def test_rows_that_a_copy_ran_together_are_parted() -> None:
+    """Labels without a mark, in one paragraph."""
+    text = (
+        "Sleeve Row 1 (RS) ch 12, sc in 2nd ch from hook and in each ch across, turn [11 sts] "
+        "Row 2 ch 1, 2 sc in first st, sc in each st to end, turn [12 sts] Row 3 ch 1, sc in each "
+        "st to end, turn Row 4 ch 1, sc in each st to last st, 2 sc in last st, turn [13 sts]\n"
+    )
+    assert counts(text) == ([11, 12, 12, 13], 0)
+
+
+def test_a_label_among_others_may_lack_its_mark() -> None:
+    """And its word may be misspelled."""
+    text = (
+        "Rnd 1: 6 sc in mr.\nRnd 2: inc 6 times (12);\nRns 3-5 1 sc in every sc (12); 3 rnds;\n"
+        "Rnd 6: (2 sc, dec) X 3 (9);\n"
+    )
+    assert counts(text) == ([6, 12, 12, 12, 12, 9], 0)

@@ -1,0 +1,59 @@
+"""So many stitches along an edge, "43 sc evenly across long edge of ribbing": the row below does
+not tell where they go.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.tree import ONE, Num, Place, Where
+
+EVENLY = ("evenly spaced", "evenly", "spaced evenly", "loosely")
+ALONG = ("across", "along", "around", "down", "up", "on", "over", "in", "into")
+WHICH = frozenset(
+    ["the", "your", "this", "one", "each", "long", "longer", "short", "shorter", "side", "left",
+     "right", "top", "bottom", "other", "opposite", "outer", "outside", "raw", "straight", "lower",
+     "upper", "neck", "armhole", "front", "back", "row", "cuff", "brim", "ribbing", "band", "whole",
+     "entire"]
+)  # fmt: skip
+EDGES = frozenset(["edge", "edges", "side", "sides", "ends", "opening"])
+LONGEST = 5
+
+
+def along_edge(cur: Cursor, number: Num | None) -> Place | None:
+    """The edge that so many stitches go along, taken; None (nothing taken) where no number is told,
+    or no such words stand here.
+    """
+    if number is None or number.values[0] < MANY:
+        return None
+    start = cur.at
+    cur.accept(*EVENLY)
+    if not cur.accept(*ALONG):
+        cur.at = start
+        return None
+    cur.accept("the", "each")
+    for _ in range(LONGEST):
+        if cur.low() in EDGES and cur.low(1) not in EDGES:
+            cur.at += 1
+            _of_what(cur)
+            return Place(Where.ELSEWHERE, cur.span(start), ONE, "edge", text=cur.said(start))
+        if cur.low() not in WHICH:
+            break
+        cur.at += 1
+    cur.at = start
+    return None
+
+
+MANY = 6
+"""Stitches: fewer may be of a corner or a group."""
+
+
+def _of_what(cur: Cursor) -> None:
+    """Takes "of the ribbing" behind an edge."""
+    if cur.low() != "of":
+        return
+    at = cur.at
+    for _ in range(LONGEST):
+        cur.at += 1
+        if cur.low() in (*STOPS, ""):
+            return
+    cur.at = at
