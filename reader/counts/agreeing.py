@@ -84,11 +84,12 @@ SHORTEST_LOOP = 3
 
 
 def loops_only(tally: Tally) -> int:
-    """How many loops a row has that is nothing else: chains, each held by one low stitch; 0 for
-    other rows.
+    """How many loops a row has that is nothing else: chains, each held by one low stitch, the last
+    perhaps by a tall one that closes the round; 0 for other rows.
     """
     loops = 0
-    for run in tally.runs:
+    closed = tally.runs[-1:] and tally.runs[-1].is_stitch and tally.runs[-1].n == 1
+    for run in tally.runs[: -1 if closed else None]:
         if run.name == SPACE and run.chains >= SHORTEST_LOOP:
             loops += run.n
         elif run.name not in ("sc", "sl st") or run.n > 1:

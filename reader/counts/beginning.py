@@ -5,6 +5,7 @@ is joined, or to which slip stitches lead.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.endings import AROUND
@@ -14,7 +15,18 @@ from reader.counts.placing import completes
 from reader.counts.tally import Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.tree import ONE, Act, Group, Node, Repeat, Where, Work
+from reader.pattern.tree import (
+    ONE,
+    Act,
+    Chain,
+    Deed,
+    Group,
+    Node,
+    Repeat,
+    Until,
+    Where,
+    Work,
+)  # fmt: skip
 
 BARE_SPACE = re.compile(r"^(?:all )?(?:in|into|under|over|inside)(?: the)? (?:sp|space|loop|lp)$")
 
@@ -63,6 +75,23 @@ def _begin_at_stitch(first: Node | None, tally: Tally) -> None:
         tally.walk.begin_at_stitch(1, name)
 
 
+def closes_by_chain(rest: Sequence[Node]) -> bool:
+    """Whether the words close the round themselves, by the chain that begins each of its passes:
+    "* ch 3, sc in next sc, repeat from * all around, ch 3, join" leaves out where it began.
+    """
+    works = [one for one in rest if not isinstance(one, Act) and not travels(one)]
+    joins = [one for one in rest if isinstance(one, Act) and one.deed is Deed.JOIN]
+    if len(works) != 2 or not joins or rest.index(joins[-1]) < rest.index(works[1]):
+        return False
+    again, chain = works
+    if not isinstance(again, Repeat) or again.ending or again.until is not Until.OPEN:
+        return False
+    first = next((one for one in again.body if not isinstance(one, Act)), None)
+    last = [one for one in again.body if isinstance(one, Work | Group | Repeat)][-1:]
+    alike = isinstance(first, Chain) and isinstance(chain, Chain) and first.number == chain.number
+    return alike and isinstance(again.body[-1], Work | Group) and last == [again.body[-1]]
+
+
 def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) -> None:
     """Turns the row below so that it begins where the yarn is joined, when that is a space.
     chained: the first chain is a stitch, and stands there.
@@ -77,6 +106,9 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
         if any(isinstance(one, Repeat) and AROUND.search(one.words) for one in works):
             tally.walk.leave_opening()
             _begin_at_stitch(first, tally)
+        if not (chained or tally.below.flat or travels(first)) and closes_by_chain(rest):
+            # The stitch that the round below was joined to: nothing goes into it.
+            tally.walk.take(1)
         return
     lead = " ".join(one.words for one in ends.lead if isinstance(one, Act))
     same = first.place.where is Where.SAME
@@ -88,6 +120,7 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
         first is works[0]
         and travels(first)
         and not chained
+        and not closes_by_chain(rest)
         and not (isinstance(second, Work | Group) and second.place.where is Where.SAME)
     ):
         # Slipped to and not worked into: its turn comes at the end of the round.

@@ -301,8 +301,18 @@ def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
             ledger.work(replace(entry, row=row, printed=total, quoted=True), number)
 
 
+def _block(ledger: Ledger) -> list[Entry]:
+    """The rows told last, from that with number 1; two where they have no numbers."""
+    first = [at for at, one in enumerate(ledger.entries) if one.number == 1]
+    rows = ledger.entries[first[-1] :] if first else []
+    numbers = [one.number for one in rows]
+    return rows if numbers and numbers == list(range(1, len(rows) + 1)) else ledger.entries[-2:]
+
+
 def body_of(ledger: Ledger, rule: Rule) -> list[Entry]:
     """The rows that a repeat calls back."""
+    if rule.kind == "last" and not rule.rows:
+        return _block(ledger)
     if rule.kind == "last":
         return ledger.entries[-max(1, min(rule.rows, len(ledger.entries) or 1)) :]
     last = rule.last or ledger.number

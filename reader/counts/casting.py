@@ -11,6 +11,7 @@ from reader.terms.numbers import SPELLED
 CASTS = re.compile(
     r"(?<!from )(?<!after )(?<!the )\b(?:cast(?:ing)?|set|put)\s+(?:on|up)?\s*"
     r"(?:loosely\s+|very \w+\s+|about\s+|on\s+)*"
+    r"(?:(?:with|using)\s+(?:\w+\s+){1,4}?(?:needles?|yarn|wool|hook)\s+)?"
     r"(?:to\s+each[^,.;]{0,30}?\s+)?"
     rf"(?:\d+|{SPELLED})(?!\s*(?:inch|ins?\b|cm|\"|rows|rounds))\s*"
     r"(?:[\(\[][\d,;:\s-]+[\)\]]\s*)?(?:sts?\b|stitches|loops)?|\bCO\s+\d+",
@@ -48,6 +49,13 @@ AT_AN_EDGE = re.compile(
     r"|\bin place of\b",
     re.IGNORECASE,
 )
+
+
+LAID_OUT = re.compile(
+    r",?\s+(?:placing|having|putting|arrang\w+|divid\w+|distribut\w+|with)\s+(?:them\s+)?(?:\d+|so|evenly|on|over)\b",
+    re.IGNORECASE,
+)
+"""Behind a cast on, how its stitches lie on the needles."""
 
 
 @dataclass(frozen=True, slots=True)

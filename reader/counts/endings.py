@@ -13,7 +13,7 @@ from reader.counts.ends import first_work, travels
 from reader.counts.fabric import SPACE, any_opening
 from reader.counts.openings import is_opening, wanted
 from reader.counts.tally import Need, Tally
-from reader.counts.worked import MoveKind
+from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import ONE, Act, Chain, Deed, Group, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
@@ -42,9 +42,15 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     """
     if keeps_loop(node, tally) and tally.walk.spaces:
         # The round ends in the loop where it began, with a tall stitch of its own.
-        work_all(node.ending[:-1], tally, need)
-        tally.walk.take_spaces(1, any_opening)
-        tally.make(1, "dc")
+        tall = _last_work(node.ending)
+        for one in node.ending:
+            if one is not tall or tall is None:
+                work_all([one], tally, need)
+                continue
+            tally.walk.take_spaces(1, any_opening)
+            tally.make(1, "dc")
+            move = Move(MoveKind.WORK, tall.words, tall.span, 0, 1, 0, tall.stitch.name)
+            tally.moves.append(move._replace(into=tall.place.text))
         return
     tally.spaced = tally.spaced or tally.walk.takes > 0
     closing = _closing(node.ending)
@@ -52,7 +58,10 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     work_all(node.ending[: len(node.ending) - closing], tally, need)
     before, made = tally.makes, tally.spaces
     last = node.ending[len(node.ending) - closing :]
-    begun = node.until is not Until.OPEN or (closes_openings(node, tally) and not tally.walk.left)
+    in_chain = bool(last) and isinstance(last[-1], Work) and last[-1].place.noun == "tch"
+    begun = node.until is not Until.OPEN or (
+        not tally.walk.left and (in_chain or closes_openings(node, tally))
+    )
     work_all(_into_beginning(last) if begun else last, tally, need)
     if not closes_loop(node) or into_tall_of(node):
         return
@@ -88,12 +97,21 @@ def _closing(ending: Sequence[Node]) -> int:
     return len(ending) - chains[-1] if chains else len(ending)
 
 
+def _last_work(ending: Sequence[Node]) -> Work | None:
+    """The stitch that an ending ends with, whatever is only said behind it."""
+    last = [one for one in ending if not isinstance(one, Act)][-1:]
+    return last[0] if last and isinstance(last[0], Work) else None
+
+
 def into_tall_of(node: Repeat) -> bool:
     """Whether the ending goes into the tall stitch that closed the round below: in the loop that it
     made this round began, and ends.
     """
-    last = node.ending[-1] if node.ending else None
-    if not isinstance(last, Work) or last.place.where is not Where.NEXT:
+    last = _last_work(node.ending)
+    if last is not None and last.place.noun == "sl st" and last.place.where is Where.LAST:
+        # A round that slipped to a loop ends in that slip stitch.
+        return last.stitch.height > 1
+    if last is None or last.place.where is not Where.NEXT:
         return False
     into = stitch_named(last.place.noun, Craft.CROCHET)
     tall = into is not None and into.height > 2 and into.kind is Kind.STITCH
@@ -114,7 +132,7 @@ def keeps_loop(node: Repeat, tally: Tally) -> bool:
     """Whether a repeat leaves the loop where the round began for the ending to go into: it does,
     unless the round's first stitches went into it ("sc in same loop").
     """
-    if not (closes_loop(node) and into_tall_of(node)):
+    if not (closes_loop(node) and into_tall_of(node) and tally.below.spaces):
         return False
     worked = next((one.into for one in tally.moves if one.kind is MoveKind.WORK), None)
     if worked is None:

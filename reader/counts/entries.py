@@ -169,7 +169,9 @@ def over_rows(entry: Entry) -> list[Entry]:
     works = [one for one in entry.nodes if not isinstance(one, Act)]
     edges = [one for one in works if isinstance(one, Edge)]
     behind = works[len(edges) :]
-    if all(one.rows == 1 for one in edges) or works[: len(edges)] != edges:
+    apart = len(edges) > 1 and all(SO_OFTEN.search(one.words) for one in edges)
+    single = all(one.rows == 1 for one in edges) and not apart
+    if single or works[: len(edges)] != edges:
         return [entry]
     left = _left_waiting(behind)
     if behind and left is None:
@@ -182,6 +184,7 @@ def over_rows(entry: Entry) -> list[Entry]:
     return [*out[:-1], replace(out[-1], printed=printed)] if out else [entry]
 
 
+SO_OFTEN = re.compile(r"\b(?:once|twice|times)\b", re.IGNORECASE)
 REST = re.compile(r"\b(?:rem|remaining|rest|last|left)\b", re.IGNORECASE)
 
 

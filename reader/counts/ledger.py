@@ -250,7 +250,7 @@ class Ledger:
     def go_on(self, entry: Entry | None) -> None:
         """A part that starts nothing goes on with what the part before it left."""
         nothing = self.below.stitches is None and not self.below.runs and not self.rows
-        if nothing and (entry is None or not begins(entry.nodes)):
+        if nothing and self.before.stitches != 0 and (entry is None or not begins(entry.nodes)):
             self.below = self.before
 
     def solve(

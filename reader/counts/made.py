@@ -64,10 +64,10 @@ def middled(runs: list[Run], name: str = "group") -> list[Run]:
     spaces = [index for index, run in enumerate(runs) if run.name == "sp"]
     inside = [at for at in spaces if 0 < at < len(runs) - 1]
     if inside:
-        at = inside[len(inside) // 2]
+        at, corners = inside[len(inside) // 2], frozenset(inside)
         return [
             replace(run, corner=True, unit=name if index == at else run.unit)
-            if index in inside
+            if index in corners
             else run
             for index, run in enumerate(runs)
         ]

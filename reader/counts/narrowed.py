@@ -84,6 +84,12 @@ EACH_SIDE = re.compile(
 """So many on each side of one stitch."""
 
 
+LAID_ON = re.compile(
+    rf"\b(?:re-?arrange|arrange|divide|distribute|place|put|slip)\s+(?:these|those)\s+{_N}\s+{_STS}\s+"
+    r"(?:\w+\s+)?(?:on|onto|on to|over|between|among)\s+(?:the\s+)?(?:\w+\s+){0,3}needles\b",
+    re.IGNORECASE,
+)
+"""Some stitches laid on needles of their own, to be worked from here."""
 TOLD_ON = re.compile(
     r"\b(?:heel|flap|toe|panel|band|thumb|cuff|yoke|crown|strap|tab|piece|sampler)\b[^.;:]{0,28}?"
     r"\b(?:on|over|across)\s+(?:only\s+)?"
@@ -134,6 +140,9 @@ def worked_on(words: str) -> int | None:
     heel = FOR_HEEL_NEEDLE.search(words) or FOR_HEEL.search(words)
     if heel:
         return _value(heel.group("n") or heel.group("m"))
+    laid = LAID_ON.search(words)
+    if laid:
+        return _value(laid.group("n"))
     for sentence in re.split(r"[.;]", words):
         only = ONLY.search(sentence)
         ribbed = only is not None and RIBBED.search(sentence[: only.start()]) is not None

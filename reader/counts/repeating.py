@@ -27,56 +27,17 @@ from reader.counts.last_pass import (
     written_out,
 )  # fmt: skip
 from reader.counts.openings import UNITS, is_opening
-from reader.counts.tally import MOVES, NOTHING, Need, Tally
+from reader.counts.passes import one_pass, repeated
+from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
-from reader.counts.worked import Move, MoveKind, Pass
+from reader.counts.worked import Move
 from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
+from reader.terms.stitches import Craft
 
 PASSES = 5_000
 """Passes of one repeat at most; no row that a person works has more."""
 FAR_SHORT = 500
 """Stitches that a repeat may ask for and not find before it is followed no further."""
-
-
-def repeated(
-    moves: Sequence[Move], times: int, node: Group | Repeat, tally: Tally, spread: int | None = None
-) -> None:
-    """Adds the moves of a body `times` over, each pass numbered; spread: stitches each pass uses
-    (for a group).
-    """
-    for number in range(1, 1 + max(0, times)):
-        if not one_pass(moves, number, times, node, tally, spread):
-            return
-
-
-def one_pass(
-    moves: Sequence[Move],
-    number: int,
-    of: int,
-    node: Group | Repeat,
-    tally: Tally,
-    spread: int | None = None,
-) -> bool:
-    """Adds the moves of one pass; False when the row has too many moves to be opened further. The
-    first pass is opened in any row, since its mend is told from it.
-    """
-    if len(tally.moves) + len(moves) > (MOVES if number == 1 else tally.room):
-        tally.moves.append(Move(MoveKind.NOTE, node.words, node.span))
-        return False
-    here = (Pass(number, of, node.span),) if of > 1 else ()
-    if not here and spread is None:
-        tally.moves += moves
-        return True
-    # The passes are a move's last field: made whole, since rows of thousands are made move by move.
-    told = [Move._make((*move[:-1], (*here, *move.passes))) for move in moves]
-    if spread is not None:
-        within = node.place.text if isinstance(node, Group) else ""
-        told = [
-            move._replace(takes=0 if index else spread, into=move.into or within)
-            for index, move in enumerate(told)
-        ]
-    tally.moves += told
-    return True
 
 
 def body_of(
@@ -194,8 +155,11 @@ def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
         return node
     share, over = divmod(tally.walk.left - need.stitches, max(1, times))
     rest = share - body_of(node.body, tally, work_all).walk.takes
-    if over or rest <= 0:
+    marked = to_marker[0].stitch.craft is Craft.KNITTING
+    if rest <= 0 or (over and not marked):
         return node
+    # Markers lie as they lie: what is left of equal shares is worked, or stays, behind the last.
+    tally.elastic = tally.elastic or over > 0
     old = to_marker[0]
     place = replace(old.place, where=Where.NEXT, number=Num((rest,)), noun="st", each=True)
     new = replace(old, place=place, number=None)
@@ -327,6 +291,7 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
     work_each(node, tally, keep, work_all)
     tally.uneven = None
     full = _kept(tally)
+    each = ((begun[0].left or 0) - (tally.walk.left or 0)) // max(1, tally.sections)
     body = written_out(node.body, tally)
     for length in range(len(body) - 1, -1, -1):
         prefix = trimmed(body[:length], node.ending)
@@ -337,9 +302,10 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
         missing = tally.walk.short > short or tally.walk.lacking > lacking
         if missing or tally.walk.left is None:
             continue
-        if _by_groups(node) and tally.walk.left > need.stitches:
+        over = tally.walk.left - need.stitches
+        if _by_groups(node) and 0 < over <= each:
             # What lies between a group and the next is passed over.
-            tally.walk.take(tally.walk.left - need.stitches)
+            tally.walk.take(over)
         if tally.walk.left - need.stitches in (0, tally.walk.before):
             tally.uneven = None
             return True

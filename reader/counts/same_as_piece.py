@@ -21,17 +21,25 @@ from reader.terms.numbers import SPELLED, word_number
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
-_SAME = r"(?:(?:exactly |just |the )*same as|as|like|to match|to correspond (?:to|with))"
+_SAME = (
+    r"(?:(?:the\s+)?(?:directions|instructions)|(?:exactly |just |the )*same as|as|like|to match"
+    r"|to correspond (?:to|with))"
+)
 _ROWS = r"(?:rows?|rounds?|rnds?)"
 _WHICH = (
     rf"(?:the\s+)?(?:(?:first|1st)\s+(?P<first>\d+|{SPELLED})\s+{_ROWS}"
     rf"|{_ROWS}\s+(?P<a>\d+)(?:\s*(?:-|—|to|through|and|&)\s*(?P<b>\d+))?)"
 )
 QUOTES = re.compile(
-    r"(?:(?<=[.;:,])\s+|^\W*)(?:(?:then|now)\s+)?(?:work|make|made|worked|shape|continue|complete"
+    r"(?:(?<=[.;:,])\s+|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
+    r"|continue|complete|knit|proceed|follow"
     rf"|finish|crochet|repeat)\b\s*(?:{_WHICH}\s+)?(?P<what>(?:[a-z]+\s+){{0,4}}?)"
     rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
     r"(?P<piece>[A-Za-z]+(?:\s+[a-z]+){0,2}?)"
+    r"(?:,?\s+(?:until|till|to)\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<left>\d+)\s+(?:sts|stitches)\b"
+    r"(?:\s+(?:rem\w*|are\s+left|left|on\s+(?:the\s+)?needle))?"
+    r"|,?\s+(?:until|till|for|to\s+where)\s+(?:(?:the\s+|your\s+)?(?P<deep>\w+)\s+measures?\s+)?(?P<far>\d+)"
+    r"[^.;,]{0,4}(?:\([^()]*\)\s*)?\s*(?:inch(?:es)?|ins?\b|cm|\")[^.;,]*)?"
     r"(?:,?\s+(?:from\s+(?:the\s+)?(?P<from>[a-z]+)\s+)?(?:up\s+)?(?:to|until|as far as|through)\s+"
     r"(?:the\s+)?(?:(?:first|1st|beginning of)\s+)?(?P<spot>[a-z]+)(?:\s+(?:shaping|dec\w*))?"
     r"|\s+for\s+(?:the\s+first\s+)?(?P<rows>\d+)\s+(?:rows|rounds|rnds))?"
@@ -41,6 +49,10 @@ QUOTES = re.compile(
 HEADING = re.compile(
     r"(?:^|[.;:)\]]\s+|\n\s*)(?P<head>[A-Z][A-Za-z]*(?:\s+[A-Za-z]+){0,4})\s*:\s*$"
 )
+SHAPING_AT = re.compile(
+    r"\W*(?:to\s+)?(?:shape|shaping)\s+(?:for\s+)?(?P<where>[a-z]+)", re.IGNORECASE
+)
+"""How a row begins that shapes a part of its piece."""
 QUOTED = "as in the piece that is quoted"
 BEFORE = 60
 """Characters before a row in which its heading stands."""
@@ -154,6 +166,8 @@ def _section(
     numbers = _numbers_of(found, mark)
     if numbers:
         return [one for one in rows if one.number in numbers] or None
+    if found["left"] or found["far"]:
+        return _as_far(piece, found)
     if found["spot"]:
         spot = _spot(piece, {found["spot"].lower()})
         begin = _spot(piece, {found["from"].lower()}) if found["from"] else 0
@@ -168,6 +182,31 @@ def _section(
     even = next((at for at, one in enumerate(rows) if _measured(one)), None)
     # What is worked even behind it, and what follows that, is no shaping.
     return rows[:even] if even else rows
+
+
+def _as_far(piece: Piece, found: re.Match[str]) -> list[CountedRow] | None:
+    """The rows up to a number of stitches, or a measure; None where no row tells of it."""
+    rows = list(piece.rows)
+    if found["left"]:
+        here = (at for at, one in enumerate(rows) if one.count == int(found["left"][:5]))
+        return rows[: next(here, -1) + 1] or None
+    deep = (found["deep"] or "").lower().startswith("arm")
+    first = (_spot(piece, {"armhole"}) or 0) if deep else 0
+    far = int(found["far"][:4])
+    for at, one in enumerate(rows[first:], first):
+        told = MEASURE.search(one.written) if _measured(one) else None
+        if told and (deep or ("armhole" not in one.written.lower() and int(told[1]) >= far)):
+            return rows[: at + 1]
+    spot = _spot(piece, {"armhole"}) if not deep else None
+    return rows[:spot] if spot else None
+
+
+MEASURE = re.compile(
+    r"\b(\d{1,3})(?:\s*[½¼¾⅓⅔⅛]|[ -]\d/\d)?\s*(?:\([^()]*\)\s*)?(?:inch|ins?\b|cm|\")",
+    re.IGNORECASE,
+)
+"""How far a piece is worked."""
+OFF = re.compile(r"\b(?:bind|cast) off\b|\bbo\b", re.IGNORECASE)
 
 
 def _so_many(rows: list[CountedRow], number: int) -> list[CountedRow]:
@@ -193,7 +232,18 @@ def _spot(piece: Piece, words: set[str]) -> int | None:
     for at, head in piece.spots:
         if any(word.removesuffix("s") in stems for word in head.split()):
             return at
-    return None
+    for at, one in enumerate(piece.rows):
+        begun = SHAPING_AT.match(one.written)
+        if begun and begun["where"].lower().removesuffix("s") in stems:
+            return at
+    off = (at for at, one in enumerate(piece.rows) if one.before and _binds_off(one))
+    return next(off, None) if "armhole" in stems else None
+
+
+def _binds_off(one: CountedRow) -> bool:
+    """Whether a row binds off some of its stitches, as armholes begin."""
+    some = one.count is not None and 0 < one.count < (one.before or 0)
+    return some and OFF.search(one.written) is not None
 
 
 def _is_half(ledger: Ledger, piece: Piece) -> bool:

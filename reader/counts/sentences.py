@@ -30,7 +30,7 @@ NEXT_LIST = re.compile(r"(?<=[.])\s+(?=[(\[]\s*[kp]\s?\d|k\s?\d|p\s?\d)", re.IGN
 TURNED = re.compile(
     r"\bturn(?: work| the work| again| round)?\s*[;,:.]\s*(?:and\s+|then\s+)*"
     r"(?=(?:slip|sl|knit|k|purl|pearl|p|work|s)\b\.?\s*(?:\d|one|two|three|four|five|six|seven|eight"
-    r"|nine|ten|eleven|twelve|thirteen|fourteen|the|to|back|all|until|till))",
+    r"|nine|ten|eleven|twelve|thirteen|fourteen|the|to|back|all|until|till)|[kp]\d\d\b)",
     re.IGNORECASE,
 )
 """Where the work is turned and goes on in the same sentence: short rows told one after the other.
@@ -42,6 +42,10 @@ RUNS_ON = re.compile(
     r"|(?:knit|purl|pearl|work|rib)\s+(?:on\s+)?the\s+(?:remaining|other|rest)\b"
     rf"|cast\s+on\s+(?:\d+|{SPELLED})\s+(?:stitches|sts)\s*,\s+(?:and\s+|then\s+)?"
     rf"(?:knit|purl|work|rib)\s+{_COUNTED}|(?:cast|bind)\s+off\s*(?:[.;,]|$)"
+    rf"|(?:bind|cast)\s+off\s+(?:\d+|{SPELLED})\s+(?:sts?\s+|stitches\s+)?at\s+(?:the\s+)?(?:beg\w*|start)"
+    r"\s+of\s+(?:each\s+of\s+)?(?:the\s+)?(?:next|foll)"
+    rf"|(?:dec|inc)\w*\.?\s+(?:\d+|{SPELLED})\s+(?:sts?\s+|stitch\w*\s+)?(?:at\s+)?(?:the\s+)?(?:beg\w*|(?:each|both)"
+    r"\s+(?:ends?|sides?))\s+of\s+(?:each\s+of\s+)?(?:the\s+)?next"
     r"|(?:work|knit|rib|continue)\s+(?:in\s+)?(?:the\s+)?[a-z][^.,;:]{1,30}?\s+for\s+\d+[^.,;]{0,6}"
     r"\s*(?:rows|rounds|rnds|inches|inch|ins|in|cm)\b"
     rf"|for\s+(?:which|this)\s+(?:take|pick)\s+up\s+(?:\d+|{SPELLED}))",

@@ -52,6 +52,9 @@ def change_of(shape: Shape, tally: Tally, before: int) -> int:
     """Stitches gained (or lost) by a rule worked over `before` stitches."""
     repeats = shape.repeats.at(tally.size)
     number = shape.number.at(tally.size)
+    if shape.markers:
+        tally.unread = tally.unread or not tally.below.markers
+        return shape.gain * number * shape.markers * tally.below.markers
     if shape.until is not None:
         return shape.until.at(tally.size) - before
     if shape.every:

@@ -85,7 +85,8 @@ class Tally:
     come belong to the same loop. closed: the chain that closes the round was made though no word
     had told of it yet. fastened: a slip stitch into the row below ended the last chain. untold:
     stitches that the row goes on over though no word tells of them. joined: the row is joined to
-    its own beginning.
+    its own beginning. groups: what the groups of the row hold, each worked once though every pass
+    of a repeat comes to it.
     """
 
     size: int
@@ -115,6 +116,7 @@ class Tally:
     closed: bool = False
     fastened: bool = False
     joined: bool = False
+    groups: dict[int, tuple[Node, Tally]] = field(default_factory=dict)
 
     @property
     def makes(self) -> int:
@@ -186,4 +188,7 @@ class Tally:
 
     def fresh(self, walk: Walk | None = None) -> Tally:
         """An empty tally for trying a body, along the given walk or along nothing known."""
-        return Tally(self.size, self.below, self.choice, walk or Walk(None), room=self.room)
+        return Tally(
+            self.size, self.below, self.choice, walk or Walk(None), room=self.room,
+            groups=self.groups,
+        )  # fmt: skip

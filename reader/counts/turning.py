@@ -78,9 +78,28 @@ def _by_height(
         if height < 3:
             return [False]
         likely = stands_for_one(body, size) or symmetric_edge(body) is not None
+        likely = likely or closed_in_its_stitch(body, height)
         return [likely, not likely]
     usual = (height >= 3 if silent is None else silent) or stands_for_one(body, size)
     return [usual, not usual]
+
+
+NTH_OF_CHAIN = re.compile(
+    r"\b(?P<nth>[2-7])(?:nd|rd|th) (?:st|stitch|ch|chain)(?: of| on)?(?: the)?(?: first| 1st"
+    r"| beginning| starting)? ch",
+    re.IGNORECASE,
+)
+
+
+def closed_in_its_stitch(body: Sequence[Node], height: int) -> bool:
+    """Whether a round is closed in a stitch of its first chain, which is longer: "ch 9, * ...,
+    ending with ch 3, tr in 3rd st of ch" began with a stitch and a loop.
+    """
+    last = body[-1] if body else None
+    if isinstance(last, Repeat):
+        return closed_in_its_stitch(last.ending, height)
+    told = NTH_OF_CHAIN.search(last.words) if isinstance(last, Act | Work) else None
+    return told is not None and 2 < int(told["nth"]) < height
 
 
 ALL_ROWS = re.compile(r"\b(?:all|each|every) (?:rows?|rnds?|rounds?)\b", re.IGNORECASE)

@@ -10,6 +10,7 @@ from reader.counts.fabric import CORNER, GAP, Run, cornered_in, with_corners
 from reader.counts.made import middled
 from reader.counts.meshes import work_mesh
 from reader.counts.openings import SPACES, UNITS, is_opening, wanted
+from reader.counts.passes import repeated
 from reader.counts.passing import chain_space, skip_over
 from reader.counts.placing import (
     OTHER_EDGE,
@@ -20,9 +21,10 @@ from reader.counts.placing import (
     work_into,
 )
 from reader.counts.reaching import all_places
-from reader.counts.repeating import repeated, work_repeat
+from reader.counts.repeating import work_repeat
 from reader.counts.shaped import edge, gain, shape_by_rule
-from reader.counts.tally import NOTHING, Need, Tally
+from reader.counts.tally import MOVES, NOTHING, Need, Tally
+from reader.counts.too_often import too_often
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import (
     ONE,
@@ -127,6 +129,10 @@ def work_one(node: Node, tally: Tally, need: Need, limit: tuple[int, int] | None
         chain_space(node, tally)
     elif isinstance(node, Group):
         work_group(node, tally, need, limit)
+    elif isinstance(node, Repeat) and too_often(node, tally.size):
+        # Worked once, so that its words are told; how many stitches it leaves nobody knows.
+        work_all(node.body, tally, need)
+        tally.unread = tally.unsure = True
     elif isinstance(node, Repeat):
         work_repeat(node, tally, need, work_all)
     elif isinstance(node, Shape):
@@ -176,9 +182,7 @@ def work_group(
         if isinstance(last, Work):
             work_into(replace(last, place=place), tally, need, limit)
         return
-    trial = tally.fresh()
-    trial.walk.takes = 1
-    work_all(list(group.body), trial)
+    trial = _held_by(group, tally)
     opening = is_opening(place, walk)
     before = walk.takes
     number = cap(place.number.at(tally.size) * place.sides)
@@ -204,6 +208,25 @@ def work_group(
     tally.sections = times
     tally.unread = tally.unread or trial.unread
     repeated(trial.moves, times, group, tally, spread=(walk.takes - before) // max(1, times))
+
+
+def _held_by(group: Group, tally: Tally) -> Tally:
+    """What is worked into one place of a group, over nothing known. It is the same in every pass,
+    unless there is no room for all its moves.
+    """
+    if id(group) in tally.groups:
+        _, trial = tally.groups[id(group)]
+    else:
+        trial = tally.fresh()
+        trial.room, trial.walk.takes = MOVES, 1
+        work_all(list(group.body), trial)
+        # The group is kept too, so that no other comes to have its identity.
+        tally.groups[id(group)] = group, trial
+    if len(trial.moves) > tally.room:
+        trial = tally.fresh()
+        trial.walk.takes = 1
+        work_all(list(group.body), trial)
+    return trial
 
 
 def _same_place(place: Place, tally: Tally, opening: bool) -> None:

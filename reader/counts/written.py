@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from reader.counts.casting import cast_on_in
+from reader.counts.casting import LAID_OUT, cast_on_in
 from reader.counts.differing import as_before
 from reader.counts.entries import Entry, without_sayings
 from reader.counts.joined_pieces import over_pieces
@@ -26,7 +26,9 @@ def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> E
     blank = without_sayings(blank) if knits else blank
     begun = cast_on_in(blank) if knits and row.mark is None else None
     if begun is not None:
-        blank = (" " * begun.start + blank[begun.start : begun.end]).ljust(len(blank))
+        laid = LAID_OUT.search(blank, begun.start, begun.end)
+        end = laid.start() if laid else begun.end
+        blank = (" " * begun.start + blank[begun.start : end]).ljust(len(blank))
     finished = _as_read if knits else _begun_and_ended
     copied = nodes_of(blank, row.start, row.end, pattern.book, finished)
     return Entry(None, as_before(copied.nodes, blank, last), row, printed, copied=copied)

@@ -221,9 +221,21 @@ def bracketed(
         return Repeat(cur.span(start), cur.said(start), body, until, place.number)
     if place is not None:
         return Group(cur.span(start), cur.said(start), body, place)
+    if cur.book.craft is Craft.KNITTING and not made and _stands_alone(cur):
+        return Repeat(cur.span(start), cur.said(start), body, Until.OPEN)
     if len(works) == 1 and isinstance(works[0], Work) and works[0].number is None and made:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, ONE)
+
+
+def _stands_alone(cur: Cursor) -> bool:
+    """Whether nothing, or only a star, stands behind a row's one bracket, "(k1, kfb)*", up to the
+    end of its sentence; the star is taken.
+    """
+    at = 1 if cur.kind() == "stars" else 0
+    alone = cur.low(at) in ("", ".", "-", "—", "=") and cur.kind(at + 1) in ("end", "num")
+    cur.at += at * alone
+    return alone
 
 
 OVER = ("over the", "over", "across the", "across", "for the", "for", "on the", "on")

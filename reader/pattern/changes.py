@@ -262,6 +262,10 @@ def _bound_alone(found: re.Match[str]) -> bool:
     return bound and (found.group("n") is None or not found.group("every"))
 
 
+ONCE_MORE = re.compile(r"(?<=row|rnd)(?![^.;]*\b(?:until|till|times|twice|to \d))", re.IGNORECASE)
+"""Behind "next and foll alt row": this one row, and no more."""
+
+
 def _how_often(found: re.Match[str], step: int) -> Change:
     at = found.start()
     if found.group("rows"):
@@ -272,6 +276,9 @@ def _how_often(found: re.Match[str], step: int) -> Change:
             at, step, 2 if found.group("alt") else 1, 1 + int(found.group("more")[:3]), True,
             end=found.end(),
         )  # fmt: skip
+    if found.group("also") and found.group("after") and ONCE_MORE.match(found.string, found.end()):
+        every = int((found.group("nth") or "0")[:3]) or (2 if found.group("other") else 1)
+        return Change(at, step, every, 2, True, end=found.end())
     nth = found.group("nth")
     every = int(nth[:3]) if nth else 2 if found.group("other") else 1
     first = found.group("also") or ""

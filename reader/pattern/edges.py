@@ -101,17 +101,17 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     cur.accept(*FIRST_WHERE)
     while cur.accept(*BESIDE):
         pass
+    if cast_on:
+        _with_needles(cur)
     number = cur.number()
     if number is not None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
     picked = cast_on and cur.low(start - cur.at).startswith(("pick", "pu", "tak"))
     if picked:
-        number = _each_of_so_many(cur, number)
-        by_rate = number is not None and cur.any_words(BY_RATE) > 0
-        number = None if by_rate else _further_edges(cur, _on_each_side(cur, number))
+        number = _picked_up(cur, number)
     elif cast_on:
-        number = _on_needles(cur, number)
+        number = _at_edges(cur, _on_needles(cur, number))
     rows, times = _edge_rows(cur)
     rows = rows if rows > 1 else _rows_before(cur, start)
     if (not picked and EACH_EDGE.search(cur.said(start))) or (times and _both_edges(cur, start)):
@@ -121,10 +121,23 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
 
 
+def _picked_up(cur: Cursor, number: Num | None) -> Num | None:
+    """How many are picked up in all; None where only their rate is told."""
+    number = _each_of_so_many(cur, number)
+    by_rate = number is not None and cur.any_words(BY_RATE) > 0
+    return None if by_rate else _further_edges(cur, _on_each_side(cur, number))
+
+
 def _edge_again(cur: Cursor) -> bool:
     """ "then 7 sts at beg of next 2 rows": the binding off goes on."""
     start = cur.at
     cur.accept("then", "and")
+    at = cur.at
+    rest = cur.accept("rem", "remaining", "the rem", "the remaining", "last")
+    counted = cur.kind() == "num" and cur.low(1) in ("sts", "st", "stitches", "stitch")
+    if rest and counted and cur.low(2) in (*STOPS, "") and _bound_off_before(cur, start):
+        return True
+    cur.at = at
     counted = cur.kind() == "num" and cur.low(1) in ("sts", "st", "stitches", "stitch")
     so_often = cur.kind(2) == "times" or (cur.kind(2) == "num" and cur.low(3) == "times")
     if counted and so_often and _bound_off_before(cur, start):
@@ -173,6 +186,28 @@ def _both_edges(cur: Cursor, start: int) -> bool:
             break
         lows.insert(0, cur.tokens[at].low)
     return EACH_EDGE.search(" ".join(lows).split(" bind")[0].split(" cast")[0]) is not None
+
+
+def _with_needles(cur: Cursor) -> None:
+    """Takes "with larger needles" before the number that is cast on."""
+    for ahead in range(1, 6 if cur.low() in ("with", "using") else 1):
+        if cur.low(ahead) in ("needles", "needle", "yarn", "wool") and cur.kind(ahead + 1) == "num":
+            cur.at += ahead + 1
+            return
+
+
+EDGES = ("edge", "edges", "selvedge", "selvage", "extra", "border", "seam", "turning", "more")
+
+
+def _at_edges(cur: Cursor, number: Num | None) -> Num | None:
+    """ "30 sts + 1 edge st": all of them together."""
+    at = 1 if cur.low() in ("+", "plus") else 0
+    more = cur.number(at) if at and cur.kind(at) == "num" else None
+    at += 1 + (cur.low(at + 1) in EDGES)
+    if number is None or more is None or cur.low(at) not in ("st", "sts", "stitch", "stitches"):
+        return number
+    cur.at += at + 1
+    return Num(tuple(one + more.at(size) for size, one in enumerate(number.values)))
 
 
 def _on_needles(cur: Cursor, number: Num | None) -> Num | None:

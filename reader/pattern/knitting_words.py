@@ -177,6 +177,9 @@ def _twice_into(cur: Cursor, start: int) -> Node | None:
         return None
     cur.accept("1", "one")
     front = _front_and_back(cur)
+    if front and (cur.low() in (*STOPS, "", "twice", "once") or cur.kind(1) == "times"):
+        cur.accept("( kfb )", "( kf&b )", "( k1f&b )", "( kfb)", "(kfb)")
+        return worked(cur, start, "kfb", how_many(cur))
     if front and cur.accept("each", "every") and cur.low() in (*NOUNS, "one"):
         cur.at += 1
         stitch = stitch_named("kfb", cur.book.craft)
@@ -219,9 +222,11 @@ def _front_and_back(cur: Cursor) -> bool:
     cur.accept("in", "into", "through", "thru")
     cur.accept("both", "the")
     cur.accept("the")
-    if cur.accept(*BOTH_LOOPS) and cur.accept("of the same", "of"):
+    if cur.accept(*BOTH_LOOPS):
+        of = cur.accept("of the same", "of")
         cur.accept("the")
-        return True
+        alone = cur.low() in (*STOPS, "") or cur.kind() == "times"
+        return of or alone or (cur.kind() == "num" and cur.low(1) in ("times", "x"))
     cur.at = at
     return False
 
@@ -231,8 +236,8 @@ def _of_each(cur: Cursor) -> Num | None:
     at = cur.at
     each = cur.accept("each of")
     cur.accept("the")
-    cur.accept("next", "first", "last", "following")
-    number = cur.number() if each and cur.kind() == "num" else None
+    which = cur.accept("next", "first", "last", "following")
+    number = cur.number() if (each or which) and cur.kind() == "num" else None
     if number is None:
         cur.at = at
         return None

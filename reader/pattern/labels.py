@@ -29,7 +29,9 @@ _MANNER = (
 _JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and|(?<=\d)\s+a(?=\s+\d))\s*)"
 _WORKED = r"(?:ch|sl st|ss|sc|s c|hdc|dc|d c|tr|tr c|htr|k|p|yo|inc|dec|sk|skip|miss|knit|purl)"
 _SIDE = (
-    rf"(?:\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{_WORKED}\b)[^)\]]{{0,40}}[\)\]]"
+    r"(?:\s*[\(\[](?:(?:RS|WS)(?: row)?,?\s*)?(?:inc|dec|increase|decrease)(?:\s+(?:row|round"
+    r"|rnd))?[\)\]]"
+    rf"|\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{_WORKED}\b)[^)\]]{{0,40}}[\)\]]"
     r"|,?\s+(?:RS|WS)(?:\s+(?:facing|row|side))?(?=\s*[:.—]))?"
 )
 """Behind a label, words in brackets that work nothing, or the side: "(right side)", "RS"."""
@@ -38,6 +40,7 @@ _AIM = (
     r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"
     rf"|,\s+(?![^:\n]{{0,40}}\b\d* ?{_WORKED}\b)[a-z]+(?: [a-z]+){{0,2}}(?=\s*:\s)"
     r"|,?\s+(?:with|in|using) (?:colou?r )?[A-Z][\w' ]{0,18}(?=\s*:)"
+    r"|\s+(?:increase|decrease|inc|dec)(?=\s*[:.—])"
     r"|\s+(?:in the following (?:manner|way)|as follows|thus)(?=\s*[:;—])"
     r"|\s+(?:of\s+)?(?:the\s+)?(?:thumb|heel|gusset|toe|cuff|cap|neck|band|border|hand|foot|pattern"
     r"|instep|crown|shaping)(?=\s*[:.—])"

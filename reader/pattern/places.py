@@ -343,6 +343,10 @@ MADE_BEHIND = (
     "already worked in", "already worked into", "just worked in", "just worked into",
     "already used", "just used",
 )  # fmt: skip
+IN_LOOP = re.compile(
+    r"\b(?:st|stitch|ch|chain) (?:st )?of (?:the |a )?(?:next |following |first |1st "
+    r"|\d+[- ]ch(?:ain)? |ch(?:ain)?[- ]\d+ |chain )*(?:loops?|lps?|sps?|spaces?)$"
+)
 OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch", "of end ch", "of last ch")
 
 
@@ -365,6 +369,9 @@ def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Plac
     _of_next_group(cur)
     words = cur.said(start).lower()
     number = said.number or ONE
+    if noun in ("st", "ch") and said.nth and IN_LOOP.search(words):
+        # "to 2nd st of next loop": a chain of that loop.
+        noun, said.nth, said.determiner = "sp", 0, "next"
     if noun == "ch" and number.values[0] > 1 and cur.low(start - cur.at - 1) in ("under", "over"):
         # "under 2 chain" is the space that the two chains make.
         return Place(Where.NEXT, span, ONE, "sp", False, 0, sides, number.values[0])

@@ -91,7 +91,7 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     if colon or SAYING & set(lows[:4]) or lows[0] in TALKING:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     alone = len(lows) == 1 and inner[0].kind != "num"
-    if alone and not (lows[0] in cur.book.known and so_often(cur)):
+    if alone and not (lows[0] in cur.book.known and (so_often(cur) or not start)):
         deed = Deed.COLOUR if lows[0].isalpha() else Deed.NOTE
         return Act(cur.span(start), cur.said(start), deed)
     return None

@@ -86,6 +86,12 @@ THEM_AGAIN = re.compile(
 """Rows that are told to form the pattern, and then how often they come: "Rep them 3 times more"."""
 
 
+SEVERAL = re.compile(
+    r"\b(?:these|those|above|previous|preceding|last)\b.*\b(?:rows|rounds|rnds)$", re.IGNORECASE
+)
+"""Rows called back of which no number says how many they are."""
+
+
 def last_again(words: str, rows: bool) -> Rule | None:
     """ "Repeat the last 2 rows 15 times", "keep doing that till you've got 18 rows"; rows: whether
     the words name any.
@@ -107,7 +113,8 @@ def last_again(words: str, rows: bool) -> Rule | None:
     if goal is not None and VARIED.search(words[found.end() :]):
         # Each time with one stitch fewer between: the counts go on as they went.
         return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
-    return _again("last", words, found, 0, 0, value_of(found.group(1), found.group(2)) or 1)
+    said = value_of(found.group(1), found.group(2))
+    return _again("last", words, found, 0, 0, said or (0 if SEVERAL.search(found.group()) else 1))
 
 
 def change_again(words: str) -> Rule | None:

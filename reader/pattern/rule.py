@@ -9,10 +9,10 @@ from dataclasses import dataclass
 class Rule:
     """What a row's words ask for by rule.
 
-    kind: "last" (the last `rows` rows again), "rows" (rows first to last again), "same" (as row
-    `first`), "even" (rows plain rows), "grow" (go on as the last rounds grew), "halve"
-    (two together, over and over), "mirror" (the shaping before, turned about). times: how often
-    more, None for open. goal: a stitch number to stop at.
+    kind: "last" (the last `rows` rows again; 0: those told last), "rows" (rows first to last
+    again), "same" (as row `first`), "even" (rows plain rows), "grow" (go on as the last rounds
+    grew), "halve" (two together, over and over), "mirror" (the shaping before, turned about).
+    times: how often more, None for open. goal: a stitch number to stop at.
     paced: as the last change, of that sign (0: of either), in every how manieth row.
     in_all: the rows worked already are among the times.
     endless: a change at a pace, of which nothing says how often. unclear: a change is told of

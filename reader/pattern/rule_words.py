@@ -77,7 +77,8 @@ TIMES = re.compile(
 )
 UNTIL = re.compile(
     r"\b(?:until|till|til|to)\s+(?:(?:there(?:\s+(?:are|is|remains?|will be|shall be)|'s)"
-    r"|you(?:\s+(?:have|get to|reach|are down to|are back to|are at|only have)|'ve"
+    r"|i(?:\s+have|'ve|\s+reach)|you(?:\s+(?:have|get to|reach|are down to|are back to|are at"
+    r"|only have)|'ve"
     r"|'re (?:down|back) to)"
     r"|got|it\s+has"
     r"|but|only|just|all but)\s+)*(\d+)\s*(?:\([\d,\s]"
@@ -262,7 +263,8 @@ CHART = re.compile(
 )
 """Rows that only a chart shows: their count is taken to stay."""
 FABRIC = re.compile(
-    rf"^[^\w*]*(?:work(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
+    rf"^[^\w*]*(?:(?:beg\w*|start\w*)\s+with\s+(?:an?\s+)?\w+(?: \w+)?\s+row,?\s*)?(?:work"
+    rf"(?:ing)?\s+|cont(?:inue)?\s+)?(?:even\s+|straight\s+)?(?:in\s+)?{_FABRIC}"
     r"(?:\s+(?:st|stitch|ribbing))?\b[^.\d*]*(?:\([^)*]*\))?[^.\d*]*\.?\s*$",
     re.IGNORECASE,
 )
@@ -316,6 +318,7 @@ GOES_ON = re.compile(
     r"(?= like| in (?:this|the same)| thus| so\b| as\b| dec| inc))\b[^.]*?\b"
     r"(?:inc|dec|having|adding|with|working"
     r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)"
+    r"|^\W*(?:and |then )*rep(?:eat)?\.?(?= (?:until|till)\b)[^.]*?\b(?:until|till)"
     r"|^\W*(?:and )?so (?:on|forth)\b[^.]*?\b(?:until|till)",
     re.IGNORECASE,
 )

@@ -11,7 +11,7 @@ from reader.terms.numbers import SPELLED
 
 HOOKED = re.compile(
     r"\b(?:(?:pull|draw)(?:ing)? up a (?:loop|lp)|insert(?:ing)? (?:the |your )?hook"
-    r"|yo(?:h|rh)?,|yarn over)",
+    r"|yo(?:h|rh)?,(?=[^.]{0,40}\b(?:draw|pull|insert|loop|hook|through))|yarn over (?:and|hook))",
     re.IGNORECASE,
 )
 """Words that tell how a stitch is made."""
@@ -19,9 +19,15 @@ NEAR = 80
 """Characters behind a name in which its meaning tells so."""
 
 
+GOES_ON = re.compile(r"\b(?:until|till|repeat this|rep this|every row|each row)\b", re.IGNORECASE)
+"""How a piece goes on: what stands before is worked, not only told."""
+
+
 def defines(words: str, head: str) -> bool:
     """ "V-st: (dc, ch 1, dc) in one stitch." defines; "BODY: With red, ch 4" begins a part."""
     low = head.lower()
+    if re.match(r"to (?:inc|dec|narrow|widen)", low) and GOES_ON.search(words):
+        return False
     told = re.match(rf"{re.escape(head)}\s*:", words)
     if told and HOOKED.search(words[told.end() : told.end() + NEAR]):
         return True

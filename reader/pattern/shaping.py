@@ -65,7 +65,8 @@ def _words(cur: Cursor) -> tuple[list[str], int]:
 def find_shape(cur: Cursor, start: int) -> Shape | None:
     """The shaping rule that stands here, taken; None when the words are a stitch or something else.
     """
-    return _doubled(cur, start) or _so_often(cur, start) or _by_rule(cur, start)
+    special = _doubled(cur, start) or _so_often(cur, start)
+    return special or _by_rule(cur, start)
 
 
 DOUBLES = tuple(

@@ -4,6 +4,8 @@ stitch together", "k2tog at the end of the 1st needle and the beginning of the 3
 
 from __future__ import annotations
 
+import re
+
 from reader.pattern.cursor import Cursor
 from reader.pattern.tree import ONE, Node, Place, Shape, Unread, Where, Work
 from reader.terms.forms import stitch_named
@@ -11,9 +13,13 @@ from reader.terms.forms import stitch_named
 DECREASES = (
     "knit 2 together", "knit 2 tog", "k 2 together", "k 2 tog", "k2tog", "take 2 together",
     "narrow once", "narrow", "take in", "decrease once", "decrease 1", "decrease", "dec 1", "dec",
+    "decreasing once", "decreasing 1", "decreasing", "dec'ing 1", "dec'ing",
     "purl 2 together", "p 2 tog", "p2tog",
 )  # fmt: skip
-INCREASES = ("increase once", "increase 1", "increase", "inc 1", "inc", "widen", "make 1", "m1")
+INCREASES = (
+    "increase once", "increase 1", "increase", "inc 1", "inc", "widen", "make 1", "m1",
+    "increasing once", "increasing 1", "increasing", "inc'ing 1", "inc'ing", "widening",
+)  # fmt: skip
 NOUNS = ("sts", "st", "stitches", "stitch")
 ENDS = ("beg", "beginning", "end", "start")
 BOTH_SIDES = (
@@ -54,8 +60,8 @@ def _pairs(cur: Cursor, start: int) -> Shape | None:
 
 
 def _at_markers(cur: Cursor, start: int) -> Shape | Unread | None:
-    """ "inc 1 st before and after each of the 4 markers"; not to be read where nothing tells how
-    many there are.
+    """ "inc 1 st before and after each of the 4 markers"; without a number, as many as lie in the
+    row; seams of which nothing tells how many there are cannot be read.
     """
     gain = -1 if cur.accept(*DECREASES) else 1 if cur.accept(*INCREASES, "kfb", "k1fb") else 0
     cur.accept(*NOUNS, "in the st", "in st", "in the sts", "in sts", "in each st", "in the stitch")
@@ -74,9 +80,14 @@ def _at_markers(cur: Cursor, start: int) -> Shape | Unread | None:
     if cur.low() == "(" and cur.kind(1) == "num" and cur.low(2) == "markers":
         number = cur.peek(1).value
         cur.at += 4
+    if not number and MARKED.search(cur.said(start)):
+        return Shape(cur.span(start), cur.said(start), gain, ONE, markers=spots)
     if not number:
         return Unread(cur.span(start), cur.said(start))
     return Shape(cur.span(start), cur.said(start), gain, ONE, spots * number)
+
+
+MARKED = re.compile(r"\bmarkers?\b", re.IGNORECASE)
 
 
 def _times_evenly(cur: Cursor, start: int) -> Shape | None:

@@ -205,7 +205,7 @@ class Shape:
 
     change: stitches gained (or lost) in all, each `step` times `spots`. stitch: of what the rest is
     worked. of: what is dropped of the row below, "yo": `number` of those that lie side by side, 0
-    for all.
+    for all. markers: so often at each marker.
     """
 
     span: Span
@@ -219,6 +219,7 @@ class Shape:
     plain: Stitch | None = None
     until: Num | None = None
     of: str = ""
+    markers: int = 0
 
 
 @dataclass(frozen=True, slots=True)
