@@ -4,6 +4,7 @@ booked one by one; where the words do not say how many they are, as one row that
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from itertools import chain, islice
 
@@ -17,6 +18,12 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
 from reader.terms.stitches import Craft
 
+SO_MANY_ROUNDS = re.compile(
+    r"\buntil (?:there are )?(\d{1,3}) (?:rnds|rounds|rows) (?:in all )?"
+    r"(?:(?:have been|are|were) )?(?:completed|made|worked|done|finished|in all)", re.IGNORECASE
+)
+"""How many rounds there are in the end."""
+
 
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     """ "Continue in this way, having 1 more in each section until there are 15"."""
@@ -27,6 +34,8 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     if not counts and ledger.below.stitches is not None:
         counts = [ledger.below.stitches]
     last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
+    rounds = SO_MANY_ROUNDS.search(rule.rest)
+    last = int(rounds[1]) if rounds and last is None else last
     start, end = row.start + rule.start, row.start + rule.end
     sections = max(1, sections_of(ledger.below))
     if rule.goal is None and rule.times is None and ledger.pattern.craft is Craft.KNITTING:

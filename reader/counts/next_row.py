@@ -38,7 +38,8 @@ SPACED = re.compile(
 )
 """A row that ends in an opening of the row below."""
 WHOLE_IN = re.compile(
-    r"\W*(?:[\w. ]{0,12}(?:row|rnd|round)\b[\w ]{0,6}\W*)?\b(?:in|into) (?:the )?(?:\w+[- ]){0,3}?"
+    r"\W*(?:[\w. ]{0,12}(?:row|rnd|round)\b[\w ]{0,6}\W*)?\b(?:in|into) (?!each|every|all|both)"
+    r"(?:the )?(?:\w+[- ]){0,3}?"
     r"(?:loops?|lps?|sps?|spaces?|shells?)\b,? (?:make|work)\b",
     re.IGNORECASE,
 )

@@ -5,13 +5,15 @@ row ch 5, turn".
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from reader.counts.entries import Entry
 from reader.counts.quoted_parts import with_end
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
-from reader.pattern.tree import Node, Unread
+from reader.pattern.tree import ONE, Node, Num, Repeat, Unread, Where, Work
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
@@ -27,7 +29,14 @@ OTHER_END = re.compile(
 def differing(
     ledger: Ledger, entry: Entry, nodes: tuple[Node, ...], rule: Rule
 ) -> tuple[Node, ...]:
-    """The row that is quoted with what differs: another end; other differences are not read."""
+    """The row that is quoted with what differs: another end, longer sides; other differences are
+    not read.
+    """
+    longer = TO_A_SIDE.search(rule.rest)
+    if longer is not None:
+        sides = _with_sides(nodes, int(longer["n"]))
+        if sides is not None:
+            return sides
     ended = OTHER_END.search(ledger.text, entry.row.start, entry.row.end)
     if ended is not None:
         end = ledger.read(WrittenRow(None, ended.start("end"), entry.row.end)).nodes
@@ -35,6 +44,45 @@ def differing(
         if found is not None:
             return found
     return (*nodes, Unread(ledger.span(entry.row.start, entry.row.end), rule.rest.strip()))
+
+
+TO_A_SIDE = re.compile(
+    r"\b(?:with|having|making|working) (?P<n>\d{1,3}) (?:[shdtr] ?)+c?\w* "
+    r"(?:to|on|along|in|at|for) "
+    r"(?:a|each|every|the|one) (?:side|edge|straight)",
+    re.IGNORECASE,
+)
+"""So many stitches between the corners of a square, where the row that is quoted had fewer."""
+
+
+def _with_sides(nodes: tuple[Node, ...], number: int) -> tuple[Node, ...] | None:
+    """The row with so many stitches to a side; None where its sides are not of one length."""
+    long = {
+        one.place.number.values[0] for one in _all_works(nodes)
+        if one.place.where is Where.NEXT and one.number in (None, ONE)
+        and one.place.number.values[0] > 2
+    }  # fmt: skip
+    if len(long) != 1:
+        return None
+    (side,) = long
+    return tuple(_sided(one, side, number) for one in nodes)
+
+
+def _all_works(nodes: Sequence[Node]) -> Iterator[Work]:
+    for one in nodes:
+        if isinstance(one, Work):
+            yield one
+        elif isinstance(one, Repeat):
+            yield from _all_works((*one.body, *one.ending))
+
+
+def _sided(node: Node, old: int, new: int) -> Node:
+    if isinstance(node, Repeat):
+        body = tuple(_sided(one, old, new) for one in node.body)
+        return replace(node, body=body, ending=tuple(_sided(one, old, new) for one in node.ending))
+    if isinstance(node, Work) and node.place.number.values == (old,):
+        return replace(node, place=replace(node.place, number=Num((new,))))
+    return node
 
 
 LAST_CHAIN = re.compile(

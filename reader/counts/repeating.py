@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from reader.counts.bare_repeats import inside, is_bare, named_in, takes_nothing
 from reader.counts.endings import (
     Worker,
     close_round,
@@ -14,6 +15,7 @@ from reader.counts.endings import (
     trimmed,
     work_ending,
 )
+from reader.counts.ends import first_work
 from reader.counts.fabric import Run
 from reader.counts.last_pass import (
     IN_PATTERN,
@@ -62,11 +64,11 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     node = filled(node, tally, need, work_all)
     one = body_of(node.body, tally, work_all)
     open_here = node.until is Until.OPEN and not node.ending and is_bare(node)
-    if open_here and (_takes_nothing(one) or _inside(node, tally)):
+    if open_here and (takes_nothing(one) or inside(node, tally)):
         # "* ch 6, picot, repeat from *, ch 1": the row below does not tell how often; once more.
         node = replace(node, until=Until.TIMES, number=Num((2,)))
-    elif node.until is Until.OPEN and not node.ending and _takes_nothing(one):
-        named = _named_in(node, tally)
+    elif node.until is Until.OPEN and not node.ending and takes_nothing(one):
+        named = named_in(node, tally)
         node = replace(node, until=Until.TIMES, number=Num((named,))) if named else node
     ending = body_of(node.ending, tally, work_all, True).walk if node.ending else Walk(None)
     into_tall = keeps_loop(node, tally)
@@ -87,12 +89,25 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     if not fixed(node) and not node.ending:
         close_round(node, tally, need, begun, work_all)
     if not cut and node.ending and not (node.altered and tally.sections):
-        work_ending(node, tally, need, work_all)
+        _ended(node, tally, need, work_all)
     tally.unsure = tally.unsure or (one.unsure and not tally.walk.known)
     tally.unread = tally.unread or one.unread
     tally.elastic = tally.elastic or one.elastic
     tally.branched = tally.branched or one.branched
     tally.spaced = tally.spaced or one.spaced
+
+
+def _ended(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
+    """Works the ending; where it begins as a pass does, it goes over what a pass would: "* sc in
+    3rd dc of next shell, 5 dc in next sc; ending with sc in 3rd dc of last shell, 3 dc in last sc".
+    """
+    work_ending(node, tally, need, work_all)
+    first, begins = first_work(node.ending), first_work(node.body)
+    if first is None or begins is None or fixed(node) or tally.walk.left != need.stitches:
+        return
+    at_once = node.body[0] is begins and node.ending[0] is first
+    if at_once and (first.stitch, first.place.noun) == (begins.stitch, begins.place.noun):
+        tally.uneven = None
 
 
 def _passes_alike(node: Repeat, tally: Tally) -> bool:
@@ -110,34 +125,6 @@ def to_last_group(node: Repeat) -> bool:
 def leaves_groups(node: Repeat, tally: Tally, walk: Walk) -> bool:
     """Whether as many groups lie ahead as a repeat "to last 2 shells" is to leave."""
     return not to_last_group(node) or walk.units_ahead(node.noun) >= node.number.at(tally.size)
-
-
-def _named_in(node: Repeat, tally: Tally) -> int:
-    """How many stitches below there are of the one kind that a body's words name, 0 where they name
-    none: "sl st in ch below cluster st, ch 5" is worked at each cluster.
-    """
-    said = " ".join(one.words for one in node.body).lower()
-    named = [n for name, n in tally.below.kinds.items() if name in said and len(name) > 3]
-    return named[0] if len(named) == 1 and named[0] > 1 else 0
-
-
-def is_bare(node: Repeat) -> bool:
-    """Whether the words say no more than where to go back to."""
-    return node.words.lower().rstrip(" ,;.").endswith("*")
-
-
-def _takes_nothing(one: Tally) -> bool:
-    """Whether a body is only chains and what is worked into them."""
-    walk = one.walk
-    return not (walk.takes or walk.space_takes or one.unsure or one.unread or one.elastic)
-
-
-def _inside(node: Repeat, tally: Tally) -> bool:
-    """Whether an open repeat is a part of what another repeats: "* ch 5, sc in next loop, repeat
-    from *, ch 5, skip 2 ... repeat from **".
-    """
-    at = next((at for at, one in enumerate(tally.cycle) if one is node), -1)
-    return at >= 0 and any(isinstance(one, Work) for one in tally.cycle[at + 1 :])
 
 
 def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
@@ -184,7 +171,8 @@ def work_alike(node: Repeat, one: Tally, times: int, tally: Tally) -> None:
             tally.make_space(run.chains)
             tally.picoted = True
     else:
-        tally.make_runs(one.runs, times, False)
+        alone = len(node.body) == 1 and isinstance(node.body[0], Group)
+        tally.make_runs(one.runs, times, alone and one.grouped)
     tally.grouped, tally.fastened = one.grouped, one.fastened
     tally.sections = times
     repeated(one.moves, times, node, tally)

@@ -60,7 +60,7 @@ ONLY_TOLD = (
 )  # fmt: skip
 HANDWORK = frozenset(
     [
-    "stuff", "stuffing", "place", "start", "insert", "leave", "sew", "flatten", "pull",
+    "stuff", "stuffing", "mark", "place", "start", "insert", "leave", "sew", "flatten", "pull",
     "tighten", "divide", "taking", "keeping", "thread", "draw",
     ]
 )  # fmt: skip

@@ -91,3 +91,20 @@ def between_groups(cur: Cursor) -> bool:
             return True
     cur.at = at
     return False
+
+
+def past_edge_stitches(cur: Cursor) -> None:
+    """Takes "the last s c of" behind "between" where groups follow: "between the s c of next 2
+    petals" is between the petals.
+    """
+    at = cur.at
+    while cur.low() in ("the", "last", "first", "end") and cur.at < at + 3:
+        cur.at += 1
+    found = cur.stitch()
+    behind = at and (cur.tokens[at - 1].low in WORDS or cur.tokens[at - 2].low in WORDS)
+    if found is not None and behind and cur.low(found.length) in ("of", "at", "on"):
+        length = found.length + 1
+        if any(cur.low(length + far) in GROUPS for far in range(4)):
+            cur.at += length
+            return
+    cur.at = at

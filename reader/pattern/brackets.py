@@ -220,7 +220,12 @@ def bracketed(
         until = Until.OPEN if place.where is Where.REST else Until.TO_LAST
         return Repeat(cur.span(start), cur.said(start), body, until, place.number)
     if place is not None:
-        return Group(cur.span(start), cur.said(start), body, place)
+        group = Group(cur.span(start), cur.said(start), body, place)
+        often = count_after(cur)
+        if often is None:
+            return group
+        # "(sc, ch 3, sc) in ring 6 times"
+        return Repeat(cur.span(start), cur.said(start), (group,), Until.TIMES, often)
     if cur.book.craft is Craft.KNITTING and not made and _stands_alone(cur):
         return Repeat(cur.span(start), cur.said(start), body, Until.OPEN)
     if len(works) == 1 and isinstance(works[0], Work) and works[0].number is None and made:

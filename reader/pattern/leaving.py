@@ -88,6 +88,9 @@ def _are_left(cur: Cursor, lows: list[str]) -> bool:
     verb = next((at for at, low in enumerate(lows) if low in STAYS), 0)
     if not begins or not 1 < verb < 8 or not _stitches(cur, lows[:verb]):
         return False
+    if lows[verb] in ("remain", "remains") and lows[verb - 1] in ("that", "which"):
+        # "The 11 sc that remain are the back of the neck."
+        return True
     before, after = set(lows[:verb]), set(lows[verb:])
     return bool((REST | LEFT) & before) or bool(LEFT & after) or {"not", "worked"} <= after
 

@@ -7,6 +7,10 @@ from reader.pattern.cursor import Cursor
 from reader.pattern.list_words import names_stitches, stitchy
 from reader.pattern.tree import LOST, Act, Deed, Unread
 
+SHOWN = frozenset(["show", "shows", "showing", "appear", "appears", "look", "looks", "visible"])
+"""Said of what is seen, and of nothing that is done."""
+
+
 
 def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     """What the tokens from `first` to before `last` are."""
@@ -14,7 +18,8 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     keep, cur.at = cur.at, last
     span, words = cur.span(first), cur.said(first)
     cur.at = keep
-    risky = any(t.kind == "num" for t in tokens) and any(stitchy(t.low, cur.book) for t in tokens)
+    counted = any(t.kind == "num" for t in tokens) and not any(t.low in SHOWN for t in tokens)
+    risky = counted and any(stitchy(t.low, cur.book) for t in tokens)
     risky = risky or names_stitches(cur, first, last)
     turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
     other = "other side" in words.lower() or "opposite side" in words.lower()

@@ -49,6 +49,7 @@ from reader.text.same_length import (
     without_front_matter,
     without_links,
     without_multiples,
+    without_ticks,
 )
 from reader.text.short_names import without_short_names
 from reader.text.shorthand import with_times
@@ -255,7 +256,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = with_usual_brackets(unmarked(unbulleted(as_sentences(source.text))))
-    plain = untabled(without_columns(without_emphasis(plain)))
+    plain = untabled(without_columns(without_ticks(without_emphasis(plain))))
     plain = one_stitch(plain)
     plain = with_times(without_multiples(without_other_ways(rows_of_lists(with_brackets(plain)))))
     plain = starred(with_chain(numbered(punctuated(plain))))

@@ -8,7 +8,7 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.around import around_alone
-from reader.pattern.between import behind_space, between_all, between_groups
+from reader.pattern.between import behind_space, between_all, between_groups, past_edge_stitches
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.each_needle import find_each_needle
 from reader.pattern.each_of import AHEAD, INTO, each_of_several, up_to_corner
@@ -36,9 +36,9 @@ from reader.pattern.place_words import (
     STITCH_NOUNS,
     TOPS,
 )
-from reader.pattern.same_place import same_as_what, that_holds, that_one
+from reader.pattern.same_place import same_as_what, that_holds, that_one, where_joined
 from reader.pattern.tree import ONE, Num, Place, Where
-from reader.pattern.up_to import to_last_of
+from reader.pattern.up_to import of_the_group, to_last_of
 from reader.terms.stitches import Craft
 
 LOOP_FIRST = frozenset(phrase.split()[0] for phrase in LOOP_ONLY)
@@ -86,7 +86,7 @@ def find_place(cur: Cursor) -> Place | None:
         cur.at = start
         return None
     loops = skip_loop_words(cur)
-    place = between_all(cur, start) or _place(cur, start, loops)
+    place = where_joined(cur, start) or between_all(cur, start) or _place(cur, start, loops)
     if place is None:
         if loops:
             return Place(Where.PLAIN, cur.span(start), text=cur.said(start))
@@ -112,6 +112,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
     if around_alone(cur):
         return Place(Where.REST, here)
     saw = bare or _prepositions(cur)
+    past_edge_stitches(cur)
     cur.accept("only")
     middle = cur.low() in ("center", "centre", "middle")
     if cur.accept(*TOPS) or middle_of(cur):
@@ -121,8 +122,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
             return loop
     if cur.low() in ("each", "every", "ea") and not cur.words("each time"):
         return _each(cur, here)
-    held = that_holds(cur, start) if saw else None
-    if held is not None:
+    if saw and (held := that_holds(cur, start)) is not None:
         return held
     if saw and cur.accept(*AFTER_IT):
         return Place(Where.NEXT, cur.span(start), noun="st")
@@ -216,9 +216,10 @@ def _each(cur: Cursor, here: object) -> Place:
     sides = take_after(cur)
     if among_openings(nouns):
         up_to_corner(cur)
+    grouped = of_the_group(cur)
     to_last = to_last_of(cur) if not among_openings(nouns) else None
     if to_last is not None:
-        return replace(to_last, each=True)
+        return replace(to_last, each=True, remaining=to_last.remaining or grouped)
     return replace(
         place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides
     )

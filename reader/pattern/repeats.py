@@ -196,10 +196,22 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     return found
 
 
+GOES_BACK = (
+    "continue", "cont", "continuing", "go on", "carry on", "keep going", "go back", "return",
+    "start again", "begin again", "start over", "work", "again", "over again", "going back",
+)  # fmt: skip
+"""Before "from *", these repeat as well."""
+
+
 def _goes_on(cur: Cursor) -> bool:
     """Takes the "continue" of "continue from * around", "continue * to end"."""
-    star = cur.kind(1) == "stars" or (cur.low(1) == "from" and cur.kind(2) == "stars")
-    return star and cur.accept("continue", "cont", "continuing")
+    length = cur.any_words(GOES_BACK)
+    after = length + (cur.low(length) in ("from", "to", "at"))
+    if not length or cur.kind(after) != "stars":
+        return False
+    cur.at += length
+    cur.accept("to", "at")
+    return True
 
 
 REPEATS = ("rep", "repeat", "repeated")

@@ -21,7 +21,7 @@ ROWS_BELOW = re.compile(
 
 def long_stitches(nodes: list[Node], cur: Cursor) -> list[Node]:
     """The list with its long stitches so, those of its repeats too."""
-    if not any(token.low in ("below", "down") for token in cur.tokens):
+    if not any(token.low in ("below", "down", "behind") for token in cur.tokens):
         return nodes
     return _all_long(nodes)
 
@@ -46,7 +46,7 @@ def _is_long(one: Node) -> bool:
     return (
         isinstance(one, Work)
         and one.place.where in (Where.NEXT, Where.PLAIN, Where.FIRST)
-        and ROWS_BELOW.search(one.words) is not None
+        and (one.stitch.name == "spike" or ROWS_BELOW.search(one.words) is not None)
     )
 
 

@@ -49,3 +49,25 @@ def same_as_what(cur: Cursor) -> None:
             if cur.low() == "and" and (cur.low(1) in GOES_ON or cur.kind(1) == "num"):
                 break
             cur.at += 1
+
+
+FASTENED = frozenset(
+    ["sl", "ss", "slip", "join", "joined", "joining", "yarn", "thread", "fastened"]
+)
+DONE_THERE = frozenset(
+    ["made", "worked", "joined", "join", "fastened", "attached", "started", "began", "done"]
+)
+
+
+def where_joined(cur: Cursor, start: int) -> Place | None:
+    """ "where the sl st was made", "where you joined": the stitch that the round was joined to, or
+    the yarn fastened in; None (nothing taken) for other clauses.
+    """
+    ahead, lows = 1, set()
+    while cur.low() == "where" and cur.low(ahead) not in (",", *STOPS, "") and ahead < 10:
+        lows.add(cur.low(ahead))
+        ahead += 1
+    if not (FASTENED & lows and DONE_THERE & lows):
+        return None
+    cur.at += ahead
+    return Place(Where.SAME, cur.span(start), noun="st", text="same st " + cur.said(start))

@@ -17,6 +17,7 @@ from reader.pattern.picots import at_picot
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
 from reader.pattern.rings import closed
+from reader.pattern.so_often import count_after
 from reader.pattern.told_behind import (
     chained_each,
     chains_after,
@@ -225,6 +226,7 @@ def _finish(
         number, place = _how_far(cur, number)
     else:
         place = along_edge(cur, number) or _place(cur)
+        number = _multiplied(number, count_after(cur) if place.where is Where.RING else None)
     if stitch.takes > 1 and place.noun == "sp" and place.chain == stitch.takes:
         # "tr3tog over next 3 ch": the three that become one, not the space of three.
         number_below = Num((place.chain,))

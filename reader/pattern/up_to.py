@@ -119,6 +119,18 @@ def _of_a_group(cur: Cursor) -> bool:
     return False
 
 
+def of_the_group(cur: Cursor) -> bool:
+    """Takes "of the block", the section of the row in which each stitch is meant."""
+    at = cur.at
+    while cur.low() in ("of", "the", "that", "this", "same"):
+        cur.at += 1
+    if cur.low() in GROUPS and (cur.at > at or cur.low(-1) == "of"):
+        cur.at += 1
+        return True
+    cur.at = at
+    return False
+
+
 PARTS = frozenset(["rib", "stripe", "section", "gusset", "panel", "cable"])
 
 

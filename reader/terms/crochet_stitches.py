@@ -156,6 +156,7 @@ FORMS: dict[str, str] = {
     "spike st": "spike",
     "spike stitch": "spike",
     "long sc": "spike",
+    "lsc": "spike",
     "spike sc": "spike",
     "spike sts": "spike",
     "fpsc": "fpsc",

@@ -119,3 +119,15 @@ def _that_number(found: re.Match[str]) -> str:
     said = found["n"] or found["said"]
     number = int(said[:4]) if said.isdigit() else word_number(said)
     return f"{found['verb']} {number} stitches".ljust(len(found.group()))
+
+
+TICKS = Sought(
+    tuple("\u2713\u2714\u2705\u2611\u2794\u2192\u21d2\u279c\u25b6\u25ba"),
+    r"[\u2713\u2714\u2705\u2611\u2794\u2192\u21d2\u279c\u25b6\u25ba](?=\s*[(\[]?\d)",
+)
+"""Signs that some put before a row's total."""
+
+
+def without_ticks(text: str) -> str:
+    """The text with such a sign as the dash that others put there."""
+    return TICKS.sub("\u2014", text)

@@ -1,0 +1,34 @@
+"""Repeats of which neither the words nor the row below tell how often: "* ch 6, repeat from *"."""
+
+from __future__ import annotations
+
+from reader.counts.tally import Tally
+from reader.pattern.tree import Repeat, Work
+
+
+def named_in(node: Repeat, tally: Tally) -> int:
+    """How many stitches below there are of the one kind that a body's words name, 0 where they name
+    none: "sl st in ch below cluster st, ch 5" is worked at each cluster.
+    """
+    said = " ".join(one.words for one in node.body).lower()
+    named = [n for name, n in tally.below.kinds.items() if name in said and len(name) > 3]
+    return named[0] if len(named) == 1 and named[0] > 1 else 0
+
+
+def is_bare(node: Repeat) -> bool:
+    """Whether the words say no more than where to go back to."""
+    return node.words.lower().rstrip(" ,;.").endswith("*")
+
+
+def takes_nothing(one: Tally) -> bool:
+    """Whether a body is only chains and what is worked into them."""
+    walk = one.walk
+    return not (walk.takes or walk.space_takes or one.unsure or one.unread or one.elastic)
+
+
+def inside(node: Repeat, tally: Tally) -> bool:
+    """Whether an open repeat is a part of what another repeats: "* ch 5, sc in next loop, repeat
+    from *, ch 5, skip 2 ... repeat from **".
+    """
+    at = next((at for at, one in enumerate(tally.cycle) if one is node), -1)
+    return at >= 0 and any(isinstance(one, Work) for one in tally.cycle[at + 1 :])
