@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.places import find_place, skip_loop_words
+from reader.pattern.loops_entered import skip_loop_words
+from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Deed, Group, Node, Where
 from reader.terms.stitches import Craft
 

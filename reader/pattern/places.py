@@ -12,6 +12,7 @@ from reader.pattern.between import behind_space, between_all, between_groups, pa
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.each_needle import find_each_needle
 from reader.pattern.each_of import AHEAD, INTO, each_of_several, up_to_corner
+from reader.pattern.loops_entered import skip_loop_words
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.needle_moves import find_move
 from reader.pattern.place_nouns import (
@@ -28,7 +29,6 @@ from reader.pattern.place_words import (
     AROUND,
     CHAIN_NOUNS,
     DETERMINERS,
-    LOOP_ONLY,
     PASSED_OVER,
     PREPOSITIONS,
     RING_WORDS,
@@ -40,43 +40,6 @@ from reader.pattern.same_place import same_as_what, that_holds, that_one, where_
 from reader.pattern.tree import ONE, Num, Place, Where
 from reader.pattern.up_to import of_the_group, to_last_of
 from reader.terms.stitches import Craft
-
-LOOP_FIRST = frozenset(phrase.split()[0] for phrase in LOOP_ONLY)
-ENTERED = ("next", "each", "first", "last", "the", "all")
-"""After "in back loop of", these go on with the place."""
-
-
-ALL_OF_THEM = (
-    "all sts throughout", "all stitches throughout", "sts throughout", "all sts now on",
-    "each st throughout", "all sts from now on",
-)  # fmt: skip
-"""Behind "in back loop of", these say how all are entered, and no place."""
-
-
-def skip_loop_words(cur: Cursor) -> bool:
-    """Takes words that say how the stitch is entered, which change no count."""
-    took = False
-    while True:
-        # Looked for behind every place, and hardly ever there.
-        length = cur.any_words(LOOP_ONLY) if cur.low() in LOOP_FIRST else 0
-        if not length:
-            return took
-        cur.at += length
-        if cur.low() == "only":
-            cur.at += 1
-        took = True
-        if cur.low() == "of" and cur.low(1) not in ("ch",):
-            cur.at += 1
-            if cur.accept(*ALL_OF_THEM):
-                continue
-            if cur.kind() in ("num", "ord") or cur.low() in ENTERED:
-                return True
-            if cur.accept("sts", "stitches"):
-                # "in back loop of sts only": how all are entered, and no place.
-                cur.accept("only", "throughout")
-            elif cur.low() in STITCH_NOUNS and cur.low(1) in (",", ";", ":"):
-                # "in front loop of st, 2 sc in next st": said of the stitch to come.
-                cur.at += 1
 
 
 def find_place(cur: Cursor) -> Place | None:
