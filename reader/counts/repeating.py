@@ -30,7 +30,7 @@ from reader.counts.last_pass import (
 )  # fmt: skip
 from reader.counts.openings import UNITS, is_opening
 from reader.counts.passes import one_pass, repeated
-from reader.counts.tally import NOTHING, Need, Tally
+from reader.counts.tally import MOST_MADE, NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move
 from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
@@ -200,7 +200,7 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
     keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
     keep = max(0 if group else keep, beyond_corner(node, tally))
     passes: list[Tally] = []
-    opened = len(tally.moves)
+    opened, made = len(tally.moves), 0
     while len(passes) < said:
         trial = tally.fresh(tally.walk.copy())
         trial.room = max(0, tally.room - opened)
@@ -215,7 +215,8 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
             break
         passes.append(trial)
         opened += len(trial.moves)
-        if trial.walk.short > FAR_SHORT:
+        made += len(trial.runs)
+        if trial.walk.short > FAR_SHORT or made > MOST_MADE:
             tally.walk = trial.walk
             break
         start = tally.walk

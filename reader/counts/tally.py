@@ -11,6 +11,8 @@ from reader.pattern.tree import Node
 
 CHAINS = 2
 """Of an open square of a net. Common practice, no source: some threads take one or three."""
+MOST_MADE = 20_000
+"""Runs that one row leaves at most, twice as many as the longest one that is followed has."""
 MOVES = 4_000
 """Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
 
@@ -162,6 +164,10 @@ class Tally:
             only = runs[0]
             runs = [Run(only.name, only.n * times, only.chains, only.corner)]
             times = min(times, 1)
+        if len(self.runs) + len(runs) * times > MOST_MADE:
+            # A misprint, or a misreading: the row is not counted, but asked about.
+            self.unread = self.unsure = True
+            return
         for _ in range(times):
             if group and self.grouped and self.runs and self.runs[-1].is_stitch:
                 self.runs.append(Run(GAP))

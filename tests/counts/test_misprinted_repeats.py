@@ -45,3 +45,14 @@ def test_a_long_row_is_no_misprint() -> None:
     net = counted("Cast on 800 sts.\nRow 1: (k1, p1) 400 times.\n")
     assert not net.problems
     assert net.parts[0].rows[-1].count == 800
+
+
+def test_a_repeat_in_an_ending_is_not_opened_without_end() -> None:
+    """A thousand loops for each of a thousand loops are not laid down one by one."""
+    loops = "* ch 6, 1 sc in next (ch 5) loop; repeat from * around"
+    ring = counted(
+        "Rnd 1: Ch 6, join with a sl st into a ring, ch 4, 1896 tr into ring, sl st in ch 4.\n"
+        "Rnd 2: Ch 1, 1 sc in same st, * ch 5, 1 sc in next tr; repeat from * around.\n"
+        f"Rnd 3: Ch 1, 1 sc in same (ch 5) loop, {loops} ending with ch 6, a sl st in {loops}.\n"
+    )
+    assert sum(len(row.moves) for row in ring.parts[0].rows) < 20_000
