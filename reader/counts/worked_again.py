@@ -31,7 +31,7 @@ def over_and_over(
     if times is not None and times * len(entries) > TOO_MANY:
         times = max(1, SHOWN // len(entries))
         ask_of_number(ledger, span.start, span.end, SHOWN)
-    for _ in range(min(times if times is not None else most, most)):
+    for done in range(1, 1 + min(times if times is not None else most, most)):
         for entry in entries:
             there = times is None and reached(ledger, goal)
             plain_before = entry.gain == 0 and 0 < ledger.number < (upto or 0) - 1
@@ -46,4 +46,9 @@ def over_and_over(
             if not 0 < far < before:
                 # The goal is reached, or is not to be reached this way: the words are believed.
                 ledger.settle(goal)
+                break
+            if done * len(entries) >= SHOWN and far > (most - done) * (before - far):
+                # At this pace more rows than any piece has would lead there.
+                ask_of_number(ledger, span.start, span.end, done * len(entries))
+                ledger.doubted = True
                 break
