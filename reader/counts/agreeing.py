@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from reader.counts.fabric import SPACE, units_of
+from reader.counts.fabric import PICOT, SPACE, units_of
 from reader.counts.openings import UNITS
 from reader.counts.solved import Solved
 from reader.counts.tally import Tally
@@ -92,7 +92,7 @@ def loops_only(tally: Tally) -> int:
     for run in tally.runs[: -1 if closed else None]:
         if run.name == SPACE and run.chains >= SHORTEST_LOOP:
             loops += run.n
-        elif run.name not in ("sc", "sl st") or run.n > 1:
+        elif run.name not in ("sc", "sl st", PICOT) or run.n > 1:
             return 0
     return loops if loops > 1 and abs(loops - tally.makes) <= 1 else 0
 

@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from reader.counts.endings import AROUND
 from reader.counts.ends import Ends, travels
+from reader.counts.fabric import Below
 from reader.counts.openings import is_opening, wanted
 from reader.counts.placing import completes
 from reader.counts.tally import Tally
@@ -43,6 +44,26 @@ def _in_that_space(rest: list[Node]) -> None:
             return
         if isinstance(one, Work | Group) and BARE_SPACE.match(one.place.text.lower()):
             rest[at] = replace(one, place=replace(one.place, where=Where.SAME))
+
+
+OVER_TALL = re.compile(
+    r"^over (?:the |same |last )*(?:[dt]? ?tr(?: ?c)?|h? ?d ?c"
+    r"|(?:double |half )?(?:double|treble)(?: crochet)?)$"
+)
+"""Around the tall stitch that closed the round below: in the loop that it made."""
+
+
+def over_the_tall(nodes: Sequence[Node], below: Below) -> list[Node]:
+    """The row with "ch 4, tr over tr" as worked into the loop that the round below ended with."""
+    rest = list(nodes)
+    for at, one in enumerate(rest if below.in_loop else ()):
+        if isinstance(one, Repeat):
+            break
+        if isinstance(one, Work | Group) and OVER_TALL.match(one.place.text.lower()):
+            told = f"{one.place.text} just made"
+            place = replace(one.place, where=Where.SAME, noun="sp", number=ONE, text=told)
+            rest[at] = replace(one, place=place)
+    return rest
 
 
 def _along_its_chains(rest: list[Node], walk: Walk) -> None:

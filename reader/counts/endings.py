@@ -128,6 +128,10 @@ def closes_in_pass(node: Repeat) -> bool:
     return node.until is Until.OPEN and len(works) > 1 and closes_loop(node)
 
 
+BEGUN_IN_IT = re.compile(r"\bsame\b|\bjust made\b|^over (?:the )?[a-z ]{1,12}$")
+"""The round's first stitches went into the loop in which it began."""
+
+
 def keeps_loop(node: Repeat, tally: Tally) -> bool:
     """Whether a repeat leaves the loop where the round began for the ending to go into: it does,
     unless the round's first stitches went into it ("sc in same loop").
@@ -138,7 +142,7 @@ def keeps_loop(node: Repeat, tally: Tally) -> bool:
     if worked is None:
         first = first_work(node.body)
         worked = first.place.text if first is not None else ""
-    return "same" not in worked.lower()
+    return not BEGUN_IN_IT.search(worked.lower())
 
 
 def _slips_last(node: Repeat) -> bool:

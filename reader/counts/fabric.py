@@ -8,7 +8,9 @@ from dataclasses import dataclass, replace
 SPACE = "sp"
 GAP = "gap"
 """A space without a chain, between two groups that were worked into different places."""
-OPENINGS = frozenset((SPACE, GAP))
+PICOT = "picot on a stitch"
+"""A chain closed on the stitch that it stands on: no loop to go into, unless it is called so."""
+OPENINGS = frozenset((SPACE, GAP, PICOT))
 MOST_RUNS = 1_500
 """Runs kept of one row at most; a longer row is kept as one plain run. Looking for the next loop,
 loop by loop, takes time in the square of the length, and no hand works such a row.
@@ -19,7 +21,7 @@ loop by loop, takes time in the square of the length, and no hand works such a r
 class Run:
     """`n` things alike, one after the other.
 
-    name: the stitch's US name, SPACE or GAP. chains: how many chains a space has. corner: the space
+    name: the stitch's US name, or opening. chains: how many chains a space has. corner: the space
     lies inside stitches that share one place. unit: the group that the space or gap lies in the
     middle of; of stitches, that they are such a group by themselves, told stitch by stitch.
     """
@@ -252,3 +254,8 @@ def any_space(run: Run) -> bool:
 def any_opening(run: Run) -> bool:
     """A chain space, or a gap between groups."""
     return run.name == SPACE or (run.name == GAP and not run.unit)
+
+
+def any_picot(run: Run) -> bool:
+    """A picot that stands on a stitch."""
+    return run.name == PICOT

@@ -5,7 +5,16 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
-from reader.counts.fabric import GAP, Held, Run, any_opening, any_space
+from reader.counts.fabric import (
+    GAP,
+    PICOT,
+    SPACE,
+    Held,
+    Run,
+    any_opening,
+    any_picot,
+    any_space,
+)  # fmt: skip
 from reader.counts.walk import Walk
 from reader.pattern.tree import ONE, Place
 
@@ -52,18 +61,34 @@ def of_chain_ahead(place: Place, walk: Walk) -> bool:
 def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
     """The spaces a place means; where the row has none so named, any."""
     text = (place.text + " " + words).lower()
+    if place.noun == "picot":
+        return any_picot if walk.has("name", PICOT) else any_space
     grouped = OF_GROUPS.search(text)
     if grouped and place.noun == "sp" and walk.has_held(Held(_kind(grouped["of"]))):
         return Held(_kind(grouped["of"]))
+    sized = OF_SIZE.search(text)
+    if sized and place.noun == "sp" and walk.middle_size():
+        middle = walk.middle_size()
+        if sized["size"] in LARGE:
+            return lambda run: run.name == SPACE and run.chains > middle
+        return lambda run: run.name == SPACE and run.chains < middle
     if place.noun in UNITS or walk.has("unit", place.noun):
         return _unit(place.noun, text, walk)
     if place.chain and walk.has("chains", place.chain):
         return lambda run: run.chains == place.chain
     if "corner" in text and walk.lies_ahead("corner", True):
         return lambda run: run.corner
+    if not walk.has("space", True) and walk.has("name", PICOT):
+        return any_picot
     return any_space if LOOP.search(text) and not BETWEEN.search(text) else any_opening
 
 
+LARGE = frozenset(("large", "larger", "big", "bigger", "long", "longer"))
+OF_SIZE = re.compile(
+    r"\b(?P<size>large|larger|big|bigger|long|longer|small|smaller|short|shorter|little)"
+    r" (?:ch(?:ain)? ?|\d+[- ]ch(?:ain)? ?)?(?:loop|lp|sp|space)s?\b"
+)
+"""Loops told apart by their size alone."""
 OF_GROUPS = re.compile(
     r"\b(?:between|bet)(?: (?:the|next|two|2|each))* (?P<of>h ?d ?c|d ?c|s ?c|d ?tr|tr(?: ?c)?)"
     r"[- ](?:groups?|grps?)\b"

@@ -15,6 +15,8 @@ from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import ONE, Place, Where, Work
 from reader.terms.stitches import Craft, Kind
 
+LONGEST_PICOT = 5
+"""Chains; a longer chain closed on its own stitch is a petal or a loop to be worked into."""
 OTHER_EDGE = ("other side", "opposite side", "down the other")
 NEXT_GROUP = re.compile(
     r"\bof (?:the )?(?:next|following) .{0,12}(?:group|grp|petal|shell|scallop|fan)"
@@ -126,6 +128,8 @@ def _slip(
         whole = last is not None and last.chains == place.nth
         tally.picoted = place.where is Where.CHAIN and not (whole and len(tally.runs) > 1)
         tally.fastened = place.where is Where.CHAIN and not tally.picoted
+        if last is not None and last.chains <= LONGEST_PICOT and (whole or not tally.picoted):
+            tally.close_picot()
         return
     named = place.noun if place.noun not in ("st", "ch", "tch") else ""
     tally.fastened = place.where is Where.NEXT

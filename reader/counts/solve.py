@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.agreeing import counts_stitches, values
-from reader.counts.beginning import begin_in_space
+from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
 from reader.counts.endings import skipped_at_close, with_closing
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
@@ -53,7 +53,7 @@ def work_row(
     below = lies_below(ends, below, choice, size)
     listed = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
     rest = to_last_loop(between_stitches(over_loops(by_needles(listed), below), below))
-    rest = rest if below.half else with_closing(rest)
+    rest = over_the_tall(rest if below.half else with_closing(rest), below)
     joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in rest)
     tally = Tally(size, below, choice, Walk(below), carried=carried, room=room, joined=joined)
     for one in ends.lead:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from reader.counts.fabric import GAP, SPACE, Below, Run, added, kinds_of
+from reader.counts.fabric import GAP, PICOT, SPACE, Below, Run, added, kinds_of
 from reader.counts.walk import Walk
 from reader.counts.worked import Move
 from reader.pattern.tree import Node
@@ -136,7 +136,7 @@ class Tally:
         for one in self.runs[run:]:
             if one.name == SPACE:
                 spaces += one.n
-            elif one.name != GAP:
+            elif one.is_stitch:
                 stitches += one.n
         return stitches, spaces
 
@@ -183,6 +183,12 @@ class Tally:
             self.runs[-1:] = [replace(last, n=last.n - 1), longer] if last.n > 1 else [longer]
         else:
             self.runs.append(Run(SPACE, 1, chains))
+
+    def close_picot(self) -> None:
+        """Makes the chain that stands on a stitch, and was closed on it, a picot."""
+        chain = self.runs[-1] if len(self.runs) > 1 and self.runs[-2].is_stitch else None
+        if chain is not None and chain.name == SPACE and chain.n == 1:
+            self.runs[-1] = replace(chain, name=PICOT)
 
     def close_group(self) -> None:
         """The stitch just made shares its place with the one before the last space."""

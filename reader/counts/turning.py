@@ -138,6 +138,9 @@ def makes_loop(work: Work | None, height: int, below: Below) -> bool:
     """
     if below.half and work is not None and work.stitch.height <= 1:
         return height >= 4
+    if below.in_loop and work is not None and work.stitch.height == 1 and height >= 3:
+        # "Ch 3, sc over tr just made": from the tall stitch that closed the round below.
+        return work.place.where is Where.SAME
     if work is None or work.place.where is not Where.FIRST or work.place.noun == "sp":
         return False
     single = work.number is None or work.number.values == (1,)

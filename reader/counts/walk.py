@@ -66,10 +66,8 @@ class Walk(StitchWalk):
         """
         if not self.known or self.takes or self.space_takes:
             return
-        index = self._next(wanted)
-        if last:
-            fits = [at for at, one in enumerate(self._runs) if not one.is_stitch and wanted(one)]
-            index = fits[-1] if fits else None
+        fits = [at for at, one in enumerate(self._runs) if not one.is_stitch and wanted(one)]
+        index = (fits[-1] if fits else None) if last else self._next(wanted)
         if index:
             self.before = sum(run.n for run in self._runs[:index] if run.is_stitch)
             self._lie(self._runs[index:] + self._runs[:index])
@@ -151,10 +149,6 @@ class Walk(StitchWalk):
         stitches = sum(run.n for run in before if run.is_stitch)
         return stitches, sum(run.n for run in before if run.name == SPACE)
 
-    def past_corners(self) -> bool:
-        """Whether all spaces between stitches of one place lie behind."""
-        return 0 <= self._last("corner", True) < self.at
-
     def lies_ahead(self, what: str, kind: str | int) -> bool:
         """Whether a "corner" (True: a space inside stitches of one place), a group "told" stitch by
         stitch (True), or the middle of a "unit" of that name lies ahead.
@@ -169,6 +163,11 @@ class Walk(StitchWalk):
     def has(self, what: str, kind: str | int) -> bool:
         """Whether the row has a space of so many "chains", or a "unit" of that name, at all."""
         return self._last(what, kind) >= 0
+
+    def middle_size(self) -> float:
+        """Chains between those of the row's smallest and largest loop, 0 where all are alike."""
+        sizes = {run.chains for run in self._runs if run.name == SPACE}
+        return (min(sizes) + max(sizes)) / 2 if len(sizes) > 1 else 0
 
     def has_held(self, wanted: Held) -> bool:
         """Whether the row has a wanted space at all, used or not."""

@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.counts.fabric import CORNER, GAP, Run, cornered_in, with_corners
+from reader.counts.fabric import CORNER, GAP, PICOT, SPACE, Run, cornered_in, with_corners
 from reader.counts.made import middled
 from reader.counts.meshes import work_mesh
 from reader.counts.openings import SPACES, UNITS, is_opening, wanted
@@ -96,7 +96,8 @@ def up_to_opening(rest: Sequence[Node], tally: Tally) -> tuple[int, int] | None:
         if isinstance(node, Work | Skip | Group) and is_opening(node.place, tally.walk):
             if node.place.where in (Where.SAME, *OPEN_PLACES):
                 return None
-            if "corner" in node.place.text.lower() and tally.walk.past_corners():
+            passed = tally.walk.has("corner", True) and not tally.walk.lies_ahead("corner", True)
+            if "corner" in node.place.text.lower() and passed:
                 return None
             return tally.walk.to_next(wanted(node.place, tally.walk))
         if isinstance(node, Repeat):
@@ -168,7 +169,16 @@ def other(node: Node, tally: Tally) -> None:
             to_other_edge(tally)
         if isinstance(node, Act) and "picot" in node.words.lower():
             tally.picoted = bool(tally.runs) and not tally.runs[-1].is_stitch
+        if isinstance(node, Act) and ON_ITS_STITCH.match(node.words):
+            tally.close_picot()
     tally.moves.append(Move(kind, node.words, node.span))
+
+
+ON_ITS_STITCH = re.compile(
+    r"(?:sl(?:ip)? ?st\w*|ss) (?:back )?(?:in|into|to|on)\b[^,;]*\b(?:made|just worked|picot)\b",
+    re.IGNORECASE,
+)
+"""A slip stitch that closes the chain before it on the stitch that it stands on."""
 
 
 def work_group(
@@ -204,7 +214,8 @@ def work_group(
         elif place.noun not in UNITS or not group_places(place, times, tally):
             walk.take(times, place.noun if place.noun not in ("st", "ch", "tch") else "")
     tally.spaced = tally.spaced or opening
-    tally.make_runs(middled(trial.runs, group.name or "group"), times, True)
+    runs = as_picot(trial.runs) if makes_picot(group) else trial.runs
+    tally.make_runs(middled(runs, group.name or "group"), times, True)
     tally.sections = times
     tally.unread = tally.unread or trial.unread
     repeated(trial.moves, times, group, tally, spread=(walk.takes - before) // max(1, times))
@@ -227,6 +238,20 @@ def _held_by(group: Group, tally: Tally) -> Tally:
         trial.walk.takes = 1
         work_all(list(group.body), trial)
     return trial
+
+
+def makes_picot(group: Group) -> bool:
+    """Whether a group is called a picot: "1 sc, ch 3, 1 sc (picot) in next loop"."""
+    kinds = [type(one) for one in group.body]
+    return kinds == [Work, Chain, Work] and PICOT_SAID.search(group.words) is not None
+
+
+PICOT_SAID = re.compile(r"\((?:a |1 |for )?(?:picot|p)(?: made)?\)", re.IGNORECASE)
+
+
+def as_picot(runs: Sequence[Run]) -> list[Run]:
+    """The runs with their spaces as picots."""
+    return [replace(run, name=PICOT) if run.name == SPACE else run for run in runs]
 
 
 def _same_place(place: Place, tally: Tally, opening: bool) -> None:
