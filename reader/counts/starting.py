@@ -55,6 +55,10 @@ def start(ledger: Ledger, entry: Entry) -> None:
     if added_at_edge(ledger, entry):
         return
     afresh = not runs_on and begins_anew(entry.nodes, words, below, size, craft, stated)
+    if craft is Craft.KNITTING and not afresh and below.stitches is None and ledger.rows:
+        # Added to what is not known.
+        ledger.even(-1, None, entry.row.start, entry.row.end, "")
+        return
     ledger.below, count, moves = started(entry.nodes, below, size, craft, afresh)
     label = "Cast on" if craft is Craft.KNITTING else "Foundation" if count is not None else "Start"
     span = ledger.span(entry.row.start, entry.row.end)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.key_lines import tells_meaning
 from reader.pattern.label_places import ends_sentence
 from reader.pattern.labels import bulleted, label_at
 from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, MEANING, RUN_IN
@@ -228,7 +229,7 @@ def _continues(before: str, line: str, width: int) -> bool:
         return False
     if is_heading(line) or is_heading(last) or _begins_part(last, line):
         return False
-    if last.endswith((".", ")")) and BEGINS.match(line):
+    if BEGINS.match(line) and (last.endswith((".", ")")) or tells_meaning(last)):
         return False
     runs_on = line[0].islower() and not last.endswith((".", ":"))
     if runs_on or last.endswith((",", ";", "-", "*", "—")):

@@ -33,7 +33,8 @@ _EVERY = (
     r"|\b(?:of|in) (?:each|every)(?: (?:one|1))?(?=\s*[,.;]|\s+(?:until|till)\b|\s*$)"
 )
 _OTHER = (
-    rf"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b|{_TOG})"
+    rf"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b|{_TOG}"
+    r"|mak(?:e|ing) (?:1|one)\b)"
 )
 """Another change, to which what follows belongs."""
 _FIRST = rf"(?:next|this|same|the|\d+(?:st|nd|rd|th)|last)(?: {_ROWS})?\s*,?\s*(?:and|then)"

@@ -14,7 +14,8 @@ CABLE_NEEDLES = (
 NEEDLES = ("needles", "needle", "dpns", "larger", "smaller", "double pointed", "size", "no")
 HOLDERS = (
     "holder", "holders", "st holder", "stitch holder", "waste", "spare", "thread", "scrap",
-    "contrasting", "safety", "extra needle", "another needle", "length of", "piece of", "strand",
+    "contrasting", "safety", "st pin", "stitch pin",
+    "extra needle", "another needle", "length of", "piece of", "strand",
 )  # fmt: skip
 ASIDE = "set aside"
 """The place of stitches that wait; those that are left stay on hand."""

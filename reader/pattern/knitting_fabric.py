@@ -158,7 +158,12 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
     elif not cur.accept(*FABRICS):
         return None
     cur.accept("across", "over")
-    cur.accept("the next", "next", "the")
+    at = cur.at
+    cur.accept("the")
+    cur.accept("remaining", "rem", "other", "last", "first", "next")
+    if cur.kind() != "num":
+        cur.at = at
+        cur.accept("the next", "next", "the")
     stitch = stitch_named("st", cur.book.craft)
     if stitch is None:
         return None

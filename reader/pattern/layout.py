@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 from reader.pattern.blocks import blocks, is_heading
 from reader.pattern.copies import make_of
 from reader.pattern.for_sizes import row_sizes, run_in_sizes, sizes_in, sizes_inside
+from reader.pattern.key_lines import tells_meaning
 from reader.pattern.labels import Mark, bulleted, labels_in
 from reader.pattern.line_words import (
     ACTION,
@@ -166,7 +167,8 @@ class _LayingOut:
         if kind and not (marks and marks[0].start > start + 3 and len(marks) > 1):
             self.note(_kind(kind.group(1)), start, end)
             return
-        if not marks and lists_meanings(words):
+        meant = not self.begun and not self.crocheted and tells_meaning(words)
+        if not marks and (meant or lists_meanings(words)):
             self.note("key", start, end)
             return
         run_in = RUN_IN.match(words)

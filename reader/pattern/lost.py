@@ -3,9 +3,12 @@
 
 from __future__ import annotations
 
+import re
+
 from reader.pattern.cursor import Cursor
 from reader.pattern.list_words import names_stitches, stitchy
 from reader.pattern.tree import LOST, Act, Deed, Unread
+from reader.terms.stitches import Craft
 
 SHOWN = frozenset(["show", "shows", "showing", "appear", "appears", "look", "looks", "visible"])
 """Said of what is seen, and of nothing that is done."""
@@ -21,8 +24,25 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     counted = any(t.kind == "num" for t in tokens) and not any(t.low in SHOWN for t in tokens)
     risky = counted and any(stitchy(t.low, cur.book) for t in tokens)
     risky = risky or names_stitches(cur, first, last)
+    risky = risky or _unknown_short(cur, first, last)
     turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
     other = "other side" in words.lower() or "opposite side" in words.lower()
     if (risky or turns) and not other:
         return Unread(span, words)
     return Act(span, words, Deed.OTHER_SIDE if other else Deed.NOTE, LOST)
+
+
+def _unknown_short(cur: Cursor, first: int, last: int) -> bool:
+    """Whether one word of a knitted list is short for something unknown: "k4, kzt, k4"."""
+    one = cur.tokens[first]
+    if cur.book.craft is not Craft.KNITTING or last - first != 1 or one.kind != "word":
+        return False
+    before = cur.tokens[first - 1].low if first else ","
+    behind = cur.tokens[last].low if last < len(cur.tokens) else ","
+    amid = before in (",", "*", "(", "[") or cur.tokens[first - 1].kind == "num"
+    return amid and behind in (",", ")", "]", "*") and SHORT.fullmatch(one.low) is not None
+
+
+SHORT = re.compile(
+    r"(?!(?:mc|cc|rs|ws|cn|nd|th|st|sts|tbl|pm|sm|rm|bh|sp|lh|rh|m|b)$)[bcdfghjklmnpqrstvwxz]{1,5}\d?"
+)

@@ -16,7 +16,8 @@ FARTHEST = 26
 MOVED = re.compile(
     r"^(?:sl|slip|transfer|move|put|place|return|pass|rearrange|re-arrange)\b"
     r"(?:(?! (?:k|p|knit|purl|yo|ssk|k2tog|turn|work)\b).)*? "
-    r"(?:on to|onto|on|to|with|at) (?:(?!\b(?:spare|extra|holder|waste|cable|cn|safety|crochet"
+    r"(?:on to|onto|on|to|with|at) (?:(?!\b(?:spare|extra|holder|st|stitch|waste|cable|cn|safety"
+    r"|crochet"
     r"|thread|scrap|hold)\b)"
     r"[\w-]+ ){0,7}?(?:needles?|pins?|ndls?|dpns?)\b"
 )

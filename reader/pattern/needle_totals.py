@@ -32,7 +32,7 @@ def by_needle(text: str) -> tuple[list[Printed], str]:
     found: list[Printed] = []
     for sentence in re.finditer(r"[^.;]+", text):
         words = sentence.group()
-        said = SAID.search(words)
+        said = SAID.search(words) or lists_needles(words)
         if not said or re.search(r"\b(?:until|till)\b", words[: said.start()], re.IGNORECASE):
             continue
         parts = list(PART.finditer(words))
@@ -48,6 +48,21 @@ def by_needle(text: str) -> tuple[list[Printed], str]:
     return found, text
 
 
+LISTED = re.compile(
+    rf"\(\s*{_N}\s*on\s+(?:the\s+)?(?:1st|first)\b[^()]{{0,24}}needles?\b[^()]*"
+    r"\b(?:2nd|second|others?|each of)\b[^()]*\)",
+    re.IGNORECASE,
+)
+"""A bracket that lists what each needle has: "(48 sts on first needle, 24 on 2nd and 3rd)"."""
+NTH = re.compile(r"\d(?:nd|rd|th)\b|second|third|fourth", re.IGNORECASE)
+AND_ON = re.compile(r"(?:\s*(?:,|\band|&)\s*(?:2nd|3rd|4th|second|third|fourth)\b)+", re.IGNORECASE)
+
+
+def lists_needles(words: str) -> re.Match[str] | None:
+    """The bracket that lists so, where the words hold one."""
+    return LISTED.search(words)
+
+
 def _value(one: re.Match[str]) -> int:
     said = one.group("n")
     return int(said[:6]) if said.isdigit() else word_number(said) or 0
@@ -57,4 +72,12 @@ def _sum(parts: list[re.Match[str]]) -> int | None:
     """All needles together, None where only some are told of."""
     if len(parts) < 2:
         return None
-    return sum(_value(one) * (2 if "each" in one.group("which").lower() else 1) for one in parts)
+    return sum(_value(one) * _needles(one) for one in parts)
+
+
+def _needles(one: re.Match[str]) -> int:
+    """On how many needles so many stitches lie: "6 on 2nd and 3rd needles"."""
+    if "each" in one.group("which").lower():
+        return 2
+    more = AND_ON.match(one.string, one.end("which"))
+    return 1 + len(NTH.findall(more.group())) if more else 1

@@ -57,7 +57,8 @@ def times_behind(cur: Cursor) -> Num | None:
         number = cur.number(1)
         cur.at += 2
         return number
-    if cur.kind() == "num" and cur.low(1) in ("times", "time"):
+    crossed = cur.low(1) == "x" and cur.low(2) in ("", ",", ".", ";", ")", "]")
+    if cur.kind() == "num" and (cur.low(1) in ("times", "time") or crossed):
         number = cur.number()
         cur.at += 2
         return number

@@ -92,7 +92,7 @@ def how_many(cur: Cursor) -> Num | None:
 
 def _over(cur: Cursor, start: int) -> Node | None:
     if cur.accept(*OVERS) or (_thread(cur) and cur.accept(*FORWARD)) or _forward(cur, start):
-        if _comes_back(cur):
+        if _comes_back(cur) or _came_back(cur, start):
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
         cur.accept("the needle", "needle", "the pin", "pin", "again")
         number = how_many(cur)
@@ -140,6 +140,18 @@ def _comes_back(cur: Cursor) -> bool:
     if not slipped and {"together", "tog"} & set(lows[:4]):
         return False
     return any(one in THREADS and after == "back" for one, after in pairwise(lows))
+
+
+BACK = ("yb", "ybk", "ytb", "yab", "wb", "wbk")
+
+
+def _came_back(cur: Cursor, start: int) -> bool:
+    """Whether the yarn only comes to the front again behind a stitch that was slipped with it at
+    the back, "yb, sl 1, yf".
+    """
+    lows = [one.low for one in cur.tokens[max(0, start - 7) : start]]
+    behind = next((lows[at + 1 :] for at, low in enumerate(lows) if low in BACK), [])
+    return bool({"sl", "slip"} & set(behind)) and not {"k", "p", "knit", "purl"} & set(behind)
 
 
 PURLS = ("p", "purl", "pearl", "seam")

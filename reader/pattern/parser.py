@@ -15,6 +15,7 @@ from reader.pattern.filet import is_filet
 from reader.pattern.layout import Layout, lay_out
 from reader.pattern.letter_codes import CIRCLED, letter_codes, with_circled
 from reader.pattern.named_groups import GROUPS, OWN_KEY, named_groups, parts_of
+from reader.pattern.own_key import learn_key
 from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
@@ -282,6 +283,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     book.filet = which is Craft.CROCHET and is_filet(plain)
     book.needles = needles_told(plain) if which is Craft.KNITTING else 0
     book.learn()
+    learn_key(book, plain)
     rules, silent = chain_rules(plain)
     return Pattern(
         layout.title, which, chosen, why, sizes, layout, key, source, book, rules, silent,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from reader.pattern.needle_totals import by_needle
+from reader.pattern.needle_totals import by_needle, lists_needles
 from reader.pattern.total_lists import listed
 from reader.pattern.totals import (
     BRACKET,
@@ -67,6 +67,8 @@ def printed_in(
         if not TOTAL_FIRST.match(body):
             continue
         if FOLLOWS.match(words[bracket.end() :]) or ONE_FOR.match(body):
+            continue
+        if "needle" in body and lists_needles(bracket.group()):
             continue
         before = words[: bracket.start()]
         if sizes > 1 and re.search(r"\d\s*$", before) and not _whole_list(before, sizes):

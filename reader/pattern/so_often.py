@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.tree import Num
+from reader.terms.stitches import Craft
 
 TIMES_X = frozenset({"x", "*", "times"})
 SETS = ("sets", "reps", "repeats", "repetitions")
@@ -41,7 +42,9 @@ def count_after(cur: Cursor) -> Num | None:
             cur.at += 2
             cur.accept("in all", "altogether", "total", "in total", "around")
             return number
-        if cur.low(-1) == "*" and cur.low(1) in ("", ",", ".", ";", "[", "("):
+        glued = cur.low(-1) in (")", "]") and not cur.peek().spaced
+        glued = glued and cur.book.craft is Craft.KNITTING
+        if (cur.low(-1) == "*" or glued) and cur.low(1) in ("", ",", ".", ";", "[", "("):
             cur.at += 1
             return number
     if cur.low() in ("x", "*") and cur.kind(1) == "num":

@@ -241,6 +241,8 @@ KNITTING: dict[str, HowTo] = {
         "knit them as one.",
         CYC,
     ),
+    "ssssk": HowTo("As for sssk, with four stitches.", PRACTICE),
+    "kyok": HowTo("Knit, lay the yarn over, and knit again, all into one stitch.", PRACTICE),
     "skp": HowTo(
         "Slip one, knit one, and lift the slipped stitch over the knitted one.", PAMPHLETS
     ),
