@@ -32,6 +32,10 @@ from reader.pattern.tree import (
 BARE_SPACE = re.compile(r"^(?:all )?(?:in|into|under|over|inside)(?: the)? (?:sp|space|loop|lp)$")
 
 
+JUST = re.compile(r"\bjust (?:made|formed|completed|worked)\b", re.IGNORECASE)
+"""The loop that the round before closed with."""
+
+
 def _in_that_space(rest: list[Node]) -> None:
     """ "Sl st to next sp, ch 3, 2 dc in sp": the space that the slip stitch went to."""
     works = [at for at, one in enumerate(rest) if isinstance(one, Work | Group | Repeat)]
@@ -113,12 +117,39 @@ def closes_by_chain(rest: Sequence[Node]) -> bool:
     return alike and isinstance(again.body[-1], Work | Group) and last == [again.body[-1]]
 
 
+OVER_ITSELF = re.compile(r"^(?:in|into|over|on) (?:the )?(?:shell|fan|v[- ]?st|group)$")
+
+
+def _over_itself(node: Node | None) -> bool:
+    """Whether a group goes over the one that the hook stands at, "shell over shell"."""
+    one = node.body[0] if isinstance(node, Repeat) and node.body else node
+    at = isinstance(one, Work | Group) and one.place.where is Where.NEXT
+    return at and isinstance(one, Work | Group) and (
+        OVER_ITSELF.match(one.place.text.lower()) is not None
+    )
+
+
+def _on_one_way(rest: list[Node], tally: Tally) -> None:
+    """ "Sl st in next dc and in next sp": the first slip stitch is only the way to the second."""
+    works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
+    if len(works) < 2 or not (travels(works[0]) and travels(works[1])):
+        return
+    first, then = works[0], works[1]
+    if not isinstance(first, Work) or not isinstance(then, Work):
+        return
+    stitch = first.place.where is Where.NEXT and not is_opening(first.place, tally.walk)
+    if stitch and then.place.where is Where.NEXT and is_opening(then.place, tally.walk):
+        tally.moves.append(Move(MoveKind.SLIP, first.words, first.span))
+        rest.remove(first)
+
+
 def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) -> None:
     """Turns the row below so that it begins where the yarn is joined, when that is a space.
     chained: the first chain is a stitch, and stands there.
     """
     _in_that_space(rest)
     _along_its_chains(rest, tally.walk)
+    _on_one_way(rest, tally)
     works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
     first: Node | None = works[0] if works else None
     if isinstance(first, Repeat):
@@ -137,15 +168,15 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
     if not same and first.place.where not in (Where.NEXT, Where.FIRST, Where.ONE_PLACE):
         return
     second = works[1] if len(works) > 1 else None
-    if (
-        first is works[0]
-        and travels(first)
-        and not chained
-        and not closes_by_chain(rest)
-        and not (isinstance(second, Work | Group) and second.place.where is Where.SAME)
-    ):
-        # Slipped to and not worked into: its turn comes at the end of the round.
-        tally.walk.begin_after(which)
+    into_it = isinstance(second, Work | Group) and second.place.where is Where.SAME
+    into_it = into_it or closes_by_chain(rest)
+    if first is works[0] and travels(first) and not chained and not into_it:
+        if _over_itself(second):
+            # "Sl st in next sp, * shell over shell": the first goes over the one slipped to.
+            tally.walk.begin_at(which)
+        else:
+            # Slipped to and not worked into: its turn comes at the end of the round.
+            tally.walk.begin_after(which)
         tally.moves.append(Move(MoveKind.SLIP, first.words, first.span))
         rest.remove(first)
         return
@@ -153,4 +184,4 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
         # The hook stands at the top of the last loop: the next one is the one behind it.
         tally.walk.leave_loop()
     elif not tally.below.turning:
-        tally.walk.begin_at(which, "just made" in first.place.text)
+        tally.walk.begin_at(which, JUST.search(first.place.text) is not None)

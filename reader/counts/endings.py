@@ -53,13 +53,15 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
             tally.moves.append(move._replace(into=tall.place.text))
         return
     tally.spaced = tally.spaced or tally.walk.takes > 0
+    if _replaces_last_chain(node, tally):
+        tally.runs.pop()
     closing = _closing(node.ending)
     used_up = tally.walk.left == 0 and any(isinstance(one, Skip) for one in node.body)
     work_all(node.ending[: len(node.ending) - closing], tally, need)
     before, made = tally.makes, tally.spaces
     last = node.ending[len(node.ending) - closing :]
     in_chain = bool(last) and isinstance(last[-1], Work) and last[-1].place.noun == "tch"
-    begun = node.until is not Until.OPEN or (
+    begun = node.until is not Until.OPEN or closes_at_chain(node) or (
         not tally.walk.left and (in_chain or closes_openings(node, tally))
     )
     work_all(_into_beginning(last) if begun else last, tally, need)
@@ -73,6 +75,15 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         if used_up and tally.runs and not tally.runs[-1].is_stitch:
             # The last pass came back to where the round began: its loop is the one so closed.
             tally.runs.pop()
+
+
+def _replaces_last_chain(node: Repeat, tally: Tally) -> bool:
+    """Whether the loop that the ending closes stands for the chain that the last pass ended with:
+    "* skip 1, dc in next, ch 3; ending with ch 1, hdc in 3rd ch".
+    """
+    alone = sum(isinstance(one, Work | Group | Repeat) for one in node.ending) == 1
+    chained = isinstance(node.body[-1], Chain) and bool(tally.sections and tally.runs)
+    return alone and chained and closes_at_chain(node) and not tally.runs[-1].is_stitch
 
 
 def _into_beginning(closing: Sequence[Node]) -> list[Node]:
@@ -180,6 +191,22 @@ def closes_loop(node: Repeat) -> bool:
     # The tall stitch stands for the rest of the loop: as many chains as in the body close none.
     half = works[0]
     return at_start and isinstance(half, Chain) and half.number.values[0] < max(loops, default=0)
+
+
+def closes_at_chain(node: Repeat) -> bool:
+    """Whether a round's last loop is closed into the chain that it began with, "ending with ch 2,
+    dc in 3rd ch of ch-6": nothing of the row below is used by that.
+    """
+    tall = next((one for one in reversed(node.ending) if not isinstance(one, Act)), None)
+    at_chain = isinstance(tall, Work) and tall.place.noun == "tch" and OF_CHAIN.search(
+        tall.place.text.lower()
+    )
+    return bool(at_chain) and closes_loop(node)
+
+
+OF_CHAIN = re.compile(
+    r"\b(?:\d(?:st|nd|rd|th)|top|second|third|fourth|fifth) (?:\w+ )?of (?:the )?ch"
+)
 
 
 def with_closing(rest: list[Node]) -> list[Node]:

@@ -74,6 +74,10 @@ def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
         return lambda run: run.name == SPACE and run.chains < middle
     if place.noun in UNITS or walk.has("unit", place.noun):
         return _unit(place.noun, text, walk)
+    unit = OF_UNIT.search(text) if place.noun == "sp" else None
+    if unit and walk.has("unit", unit["of"]):
+        # "next ch-2 sp of shell", and not the one between two shells.
+        return lambda run: run.unit == unit["of"]
     if place.chain and walk.has("chains", place.chain):
         return lambda run: run.chains == place.chain
     if "corner" in text and walk.lies_ahead("corner", True):
@@ -92,6 +96,12 @@ OF_SIZE = re.compile(
 OF_GROUPS = re.compile(
     r"\b(?:between|bet)(?: (?:the|next|two|2|each))* (?P<of>h ?d ?c|d ?c|s ?c|d ?tr|tr(?: ?c)?)"
     r"[- ](?:groups?|grps?)\b"
+)
+
+
+OF_UNIT = re.compile(
+    r"\b(?:sps?|spaces?|loops?) (?:of|in) (?:(?:the|next|each|same|1st|first|last|every) )*"
+    r"(?P<of>shell|fan|v-st)s?\b"
 )
 
 

@@ -21,7 +21,9 @@ OTHER_EDGE = ("other side", "opposite side", "down the other")
 NEXT_GROUP = re.compile(
     r"\bof (?:the )?(?:next|following) .{0,12}(?:group|grp|petal|shell|scallop|fan)"
 )
-COMPLETES = re.compile(r"\b(?:complete|finish|first|1st)\b", re.IGNORECASE)
+COMPLETES = re.compile(
+    r"\b(?:complete|finish|first|1st|starting|beginning|beg)\b", re.IGNORECASE
+)
 SIZED_GROUP = re.compile(
     r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b"
     r"|\bbetween (?:the )?(\d) \w+ of (?:the )?(?:next|each|every|following) "

@@ -9,6 +9,7 @@ from reader.counts.bare_repeats import inside, is_bare, named_in, takes_nothing
 from reader.counts.endings import (
     Worker,
     close_round,
+    closes_at_chain,
     closes_in_pass,
     closes_openings,
     keeps_loop,
@@ -72,7 +73,8 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         node = replace(node, until=Until.TIMES, number=Num((named,))) if named else node
     ending = body_of(node.ending, tally, work_all, True).walk if node.ending else Walk(None)
     into_tall = keeps_loop(node, tally)
-    takes = 0 if into_tall else max(0, ending.takes - closes_openings(node, tally))
+    none = into_tall or closes_at_chain(node)
+    takes = 0 if none else max(0, ending.takes - closes_openings(node, tally))
     behind = Need(need.stitches + takes, need.spaces + ending.space_takes + into_tall)
     cut = not fixed(node) and bool(node.ending) and tally.choice.cut_ending
     walks = not tally.walk.alike(names_in(node.body))

@@ -157,7 +157,8 @@ def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> Non
     told = ends.chain.counts_sp if ends.chain is not None else 0
     # For very tall stitches one chain more is no space: what stands for them differs by one.
     over = told or (height - tall if height - tall >= 1 + (tall > 4) and height >= 4 else 0)
-    if over and ends.foundation is None:
+    into_it = work is not None and work.place.noun == "tch" and tally.below.stitches is None
+    if over and ends.foundation is None and not into_it:
         tally.make_space(over)
     if work is not None and work.place.where is Where.CHAIN:
         passed = work.place.nth - 1 - tall

@@ -209,6 +209,9 @@ def belongs_to_cluster(work: Work | None, body: Sequence[Node], size: int) -> bo
     """Whether the chain before a cluster is a part of it: the round is joined to a cluster, or it
     begins with as many clusters as each pass has.
     """
+    if work is not None and work.stitch.kind is Kind.GROUP and work.place.where is Where.SAME:
+        # "Ch 3, shell in same space, * ch 2, shell in next shell".
+        return any(isinstance(one, Repeat) and _has(work, one.body) for one in body)
     if work is None or not _drawn_together(work.stitch):
         return False
     joins = [one for one in body if isinstance(one, Act) and one.deed is Deed.JOIN]
@@ -218,9 +221,6 @@ def belongs_to_cluster(work: Work | None, body: Sequence[Node], size: int) -> bo
         # "Ch 4, cluster in same sp": what stands beside it in its place.
         return True
     again = next((one for one in body if isinstance(one, Repeat)), None)
-    if again is not None and work.place.where is Where.SAME and _only_of(work, again.body):
-        # "Ch 4, cluster in same loop, * ch 5, cluster in next loop": as high as the first of them.
-        return True
     if work.stitch.parts and again is not None and _one_more(work.stitch, again.body):
         return True
     alike = [
@@ -230,13 +230,13 @@ def belongs_to_cluster(work: Work | None, body: Sequence[Node], size: int) -> bo
     return work.number is not None and work.number.at(size) > 1 and work.number.at(size) in alike
 
 
-def _only_of(work: Work, body: Sequence[Node]) -> bool:
-    """Whether all stitches of a list are of the kind of one."""
-    works = [one for one in body if isinstance(one, Work | Group | Repeat)]
-    return bool(works) and all(
-        _only_of(work, one.body) if isinstance(one, Repeat | Group) else one.stitch == work.stitch
-        for one in works
-    )
+def _has(work: Work, body: Sequence[Node]) -> bool:
+    """Whether a list has the stitch of one."""
+    return any(
+        _has(work, one.body) if isinstance(one, Repeat)
+        else isinstance(one, Work) and one.stitch == work.stitch
+        for one in body
+    )  # fmt: skip
 
 
 def _drawn_together(stitch: Stitch) -> bool:

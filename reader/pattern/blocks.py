@@ -190,8 +190,21 @@ def _only_label(before: str) -> bool:
     return label is not None and not words[label.end :].strip()
 
 
+LABEL_ALONE = re.compile(
+    r"\W*(?:rounds?|rnds?|rows?) \d{1,3}(?:\s?[-—]\s?\d{1,3})?\s*(?:\([^()]{1,20}\))?\s*:?\s*$",
+    re.IGNORECASE,
+)
+BULLET_LINE = re.compile(r"[-•*–] ?\S")
+
+
 def _under_label(before: str, line: str) -> bool:
-    """Whether a line stands below its label, on a page that sets labels on lines of their own."""
+    """Whether a line stands below its label, on a page that sets labels on lines of their own, with
+    what is done in a list of points.
+    """
+    first, *points = before.strip().split("\n")
+    listed = LABEL_ALONE.match(first) and all(BULLET_LINE.match(one.strip()) for one in points)
+    if listed and BULLET_LINE.match(line) and label_at(line[1:].strip(), 0, True) is None:
+        return True
     if not _only_label(before):
         return False
     return label_at(line, 0, True) is None and not is_heading(line)

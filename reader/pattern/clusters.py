@@ -142,7 +142,9 @@ def clustered(made: list[Node], told: Act) -> bool:
     places = last.place.number.values[0] if last.place.where is Where.NEXT else 1
     if last.stitch.craft is not Craft.CROCHET or (popcorn and places > 1):
         return False
-    if popcorn and per < 2:
+    named = last.stitch.kind is Kind.CLUSTER or last.stitch.name == "cluster"
+    if (popcorn and per < 2) or named:
+        # Of a cluster called so the words only tell how it is made.
         return False
     begun = chain_joins_in(made, len(made) - 1)
     if per * places < 2 and not begun:

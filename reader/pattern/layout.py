@@ -17,6 +17,7 @@ from reader.pattern.line_words import (
     FINISHING,
     MATERIALS,
     NO_HEADING,
+    NOTES_FIRST,
     RUN_IN,
     STITCHY,
 )
@@ -187,6 +188,12 @@ class _LayingOut:
                 return
         self.rows(start, end, marks)
 
+    def only_notes(self, words: str) -> bool:
+        """Whether words without a label work nothing."""
+        noted = not self.begun and NOTES_FIRST.match(words) is not None
+        by_hand = BY_HAND.match(words) is not None
+        return noted or by_hand or only_says(words) or self.begins_nothing(words)
+
     def begins_nothing(self, words: str) -> bool:
         """Whether words before the first row of all start no work."""
         starts = self.begun or STARTS.search(without_rules(words))
@@ -256,7 +263,7 @@ class _LayingOut:
             return
         if FINISHING.match(words.strip()):
             self.note("finishing", start, end)
-        elif BY_HAND.match(words) or only_says(words) or self.begins_nothing(words):
+        elif self.only_notes(words):
             self.note("note", start, end)
         elif self.quotes_a_part(words) or _works(without_rules(words)):
             self.add_row(None, start, end)

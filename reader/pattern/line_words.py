@@ -10,10 +10,15 @@ MATERIALS = re.compile(
     r"^\W*(materials?|supplies|you(?: will|'ll)? need|yarn|hook|needles?|notions|gauge|tension"
     r"|sizes?|finished|measurements?|abbreviations?|abbrevs?|glossary"
     r"|stitch(?:es)?(?: used| guide| count| multiple| key)?"
-    r"|special stitch(?:es)?|notes?|key|terms|skill level|difficulty|summary|overview)\b"
+    r"|special stitch(?:es)?|(?:pattern )?notes?|key|terms|skill level|difficulty|summary"
+    r"|overview)\b"
     r"\s*(?:[:.—-]|$)",
     re.IGNORECASE,
 )
+NOTES_FIRST = re.compile(
+    r"^\W*(?:pattern|special|crochet) (?:notes?|stitch(?:es)?)\b", re.IGNORECASE
+)
+"""Before the first row, what the whole pattern is told by."""
 FINISHING = re.compile(
     r"^\W*(finishing|assembly|to finish|making up|to make up|sew |weave in|block|steam|stuff"
     r"|fringe|tassel|trim |embroider|to assemble|joining)\b",

@@ -40,7 +40,8 @@ def middle_of(cur: Cursor) -> bool:
     if found is not None and centered:
         length += found.length
     length += cur.low(length) in STITCH_NOUNS | SPACE_NOUNS | CHAIN_NOUNS
-    if not length or cur.low(length) != "of":
+    over = not centered and cur.low(length) in ("over", "on") and cur.low(length + 2) in GROUPS
+    if not length or not (cur.low(length) == "of" or over):
         return False
     if not centered and cur.low(length + 1) not in ("next", "each", "same", "first", "last"):
         return False

@@ -30,7 +30,8 @@ def place_first(cur: Cursor) -> bool:
     for ahead in range(1, FARTHEST):
         if cur.low(ahead) in VERBS and cur.low(ahead - 1) != "same":
             return True
-        if cur.low(ahead) in (".", ";", "(", "["):
+        chained = cur.low(ahead) in ("ch", "chain") and cur.low(ahead - 1) == ","
+        if chained or cur.low(ahead) in (".", ";", "(", "["):
             break
         if ahead >= NEAR and "," in {cur.low(far) for far in range(1, ahead + 1)}:
             break

@@ -12,6 +12,8 @@ from reader.terms.stitches import Craft
 
 SHAPING_WORDS = ("dec", "inc", "decrease", "increase", "make", "narrow", "widen")
 """Behind "to" in a bracket: how such a thing is worked, told once."""
+MOVING_WORDS = ("get", "reach", "bring", "move", "go", "come", "form", "start", "begin")
+"""What the slip stitches before the bracket are for."""
 
 
 ARE_FIRST = re.compile(
@@ -46,6 +48,8 @@ SKIPPED_ARE = re.compile(
     r"(?:the )?(?:first )?\d* ?(?:skipped|missed) (?:chs?|chains?|sts) ?(?:=|are|is|make|form)"
 )
 """What the chains passed over stand for: "(5 skipped ch = dc, ch 1 and ...)"."""
+PART_OF = re.compile(r"\b(?:count|serv|form|is|are)\w* (?:as )?(?:always )?(?:a )?part of\b")
+"""Said of a chain that is no stitch of its own: "counts as part of first shell"."""
 COUNTS_AS = re.compile(r"\bcount(?:s|ed)? (?:as|for)\b")
 COUNTING = re.compile(
     r"count(?:ing)? (?:the |this |your |that )?(?:first |beginning |beg |starting |turning )*"
@@ -127,7 +131,7 @@ def _told_once(lows: list[str]) -> bool:
         return len(lows) > 2 and ":" in lows[:8]
     if lows[0] in ("on", "at", "after", "there"):
         return bool({"rnd", "row", "round"} & set(lows))
-    return lows[0] == "to" and len(lows) > 2 and lows[1] in SHAPING_WORDS
+    return lows[0] == "to" and len(lows) > 2 and lows[1] in (*SHAPING_WORDS, *MOVING_WORDS)
 
 
 def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
@@ -142,6 +146,8 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
         return True, ""
     if COUNTING.match(said):
         return True, ""
+    if PART_OF.search(said):
+        return False, ""
     said = SERVES.sub("counts as", said)
     if NO_STITCH.match(said):
         return False, ""

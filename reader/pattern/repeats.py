@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_words import CHAIN_NOUNS, STITCH_NOUNS
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Act, Chain, Group, Node, Num, Place, Repeat, Until, Where, Work
@@ -292,11 +293,26 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
     elif cur.low() in ("x", "*") and cur.kind(1) == "num":
         times, until = cur.number(1) or ONE, Until.TIMES
         cur.at += 2
+    if _told_so(cur) or (until is not Until.OPEN and cur.low() in ("until", "till", "so")):
+        # "2 more times until you have 4 sets of 3 dc": what comes of it.
+        take_phrase(cur)
     place = _how_far(cur)
     if place is not None and until is Until.OPEN and place.where is Where.TO_LAST:
         until, times, noun = Until.TO_LAST, place.number, place.noun
     ending, altered = _ending(cur)
     return Found(target, until, times, ending, altered, noun)
+
+
+def _told_so(cur: Cursor) -> bool:
+    """Whether "until all corners are formed" stands here: how far, by what is done then."""
+    if cur.low() not in ("until", "till") or cur.kind(1) == "num":
+        return False
+    for ahead in range(1, 16):
+        if cur.low(ahead) in (*STOPS, ""):
+            return False
+        if cur.low(ahead) in DONE:
+            return True
+    return False
 
 
 def _how_far(cur: Cursor) -> Place | None:

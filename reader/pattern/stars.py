@@ -60,6 +60,10 @@ def _after_start(made: Sequence[Node]) -> int:
     index = 0
     while index < len(made) and (isinstance(made[index], Act | Chain) or _slips(made[index])):
         one, after = made[index], made[index + 1 : index + 2]
+        if isinstance(one, Chain) and len(made) > index + 2 and after and _in_same(after[0]):
+            # "Ch 4, cluster in same space, ch 2, ...": no pass begins in the same space.
+            index += 2
+            break
         if isinstance(one, Chain) and _begins_loop(made[index : index + 3]):
             break
         after = made[index + 2 : index + 3] if after and isinstance(after[0], Skip) else after
@@ -68,6 +72,10 @@ def _after_start(made: Sequence[Node]) -> int:
             return _same_loop(made, index, one.number.values[0] - height) if height > 2 else index
         index += 1
     return index if index < len(made) else 0
+
+
+def _in_same(one: Node) -> bool:
+    return isinstance(one, Work | Group) and one.place.where is Where.SAME
 
 
 def _slips(one: Node) -> bool:
@@ -107,6 +115,7 @@ def goes_on_by_chain(cur: Cursor) -> bool:
     if cur.low() != "," or cur.low(1) not in ("ch", "chain") or cur.kind(2) != "num":
         return False
     after = 4 if cur.low(3) in (",", "and") else 3
+    after += cur.kind(after) == "num"
     return cur.stitch(after) is not None and cur.low(after) not in ("sl", "ss", "ch", "chain")
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import Chain, Group, Node, Num, Place, Repeat, Until, Where, Work
 
 NOUNS = ("sts", "st", "stitches", "stitch")
@@ -72,7 +72,9 @@ def chains_between(cur: Cursor) -> int:
     while cur.low() in (*OF_THEM, *BETWEEN):
         cur.at += 1
     found = cur.stitch()
-    if found is not None and cur.low(-1) in ("each", "the", "every", "two"):
+    named = found is not None and cur.low(found.length) in (*STOPS, "")
+    if found is not None and (named or cur.low(-1) in ("each", "the", "every", "two")):
+        # "making ch 1 between trs": the stitches themselves.
         cur.at += found.length
     cur.accept(*GROUPS)
     return number

@@ -56,7 +56,7 @@ TAIL = re.compile(
     rf"(?:ch-\d+s?\b(?!\s*\w)|(?:ch[- ]?\d*\s*)?(?:corner\s*)?"
     rf"(?:sps?|spaces?|loops?|lps?|corners?|arches|picots?|sl sts?|ss)\b))*(?:\s*(?:on needles?"
     rf"|rem(?:ain(?:ing)?)?|left|in all|total|(?:at (?:the )?end of|after|in|on) (?:{_ROW} \d+|"
-    rf"(?:this|the) {_ROW})|on each "
+    rf"(?:(?:this|the) )?{_ROW})|on each "
     rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
     re.IGNORECASE,
 )
