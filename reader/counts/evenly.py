@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import TYPE_CHECKING
 
 from reader.counts.entries import numbers_of
@@ -11,9 +12,12 @@ from reader.counts.pattern_again import first_row_again
 from reader.counts.questions import ask_of_chart, ask_of_number, ask_of_total, ask_of_which_row
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
+from reader.terms.stitches import Craft
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
+
+ALL_OF_THEM = re.compile(r"\b(?:the|these|those|all|remaining|rem)\b", re.IGNORECASE)
 
 
 def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
@@ -50,6 +54,9 @@ def goes_on_with(ledger: Ledger, stitches: int, start: int, end: int) -> None:
     here = ledger.below.stitches
     if stitches in (here, ledger.below.spaces):
         return
-    if here is not None and not ledger.doubted and ledger.rows:
+    # "Work even on 6 sts" of eight, crocheted: the others are left unworked.
+    left = ledger.pattern.craft is Craft.CROCHET and stitches < (here or 0)
+    left = left and not ALL_OF_THEM.search(ledger.text[start:end])
+    if here is not None and not left and not ledger.doubted and ledger.rows:
         ask_of_total(ledger, stitches, start, end)
     ledger.below, ledger.doubted = plain(stitches), True

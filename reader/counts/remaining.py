@@ -7,7 +7,6 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from reader.counts.fabric import plain
 from reader.pattern.figures import tightened
 
 if TYPE_CHECKING:
@@ -27,7 +26,7 @@ REMAINING = re.compile(
 EVEN_ON = re.compile(
     r"^\W*(?:(?:then|and|now|next)\b[ ,]*)*(?:(?:work|cont(?:inue)?|knit|rib|go on)\w*\s+)?"
     r"(?:\d+\s+(?:more\s+)?(?:rows|rnds|rounds)\s+)?(?:even|straight|plain|without shaping)\s+"
-    r"(?:in\s+\w+\s+)?(?:on|across|over|with)\s+(?P<which>(?:(?:the|these|all|remaining|rem)\s+)*)"
+    r"(?:in\s+\w+\s+)?(?:on|across|over|with)\s+(?:(?:the|these|all|remaining|rem)\s+)*"
     r"(?P<n>\d+)\s+(?:sts?|stitches)\b",
     re.IGNORECASE,
 )
@@ -51,10 +50,5 @@ def hold_against(ledger: Ledger, start: int, end: int) -> None:
     told = remaining_told(ledger.text[start:end], ledger.size, len(ledger.pattern.sizes))
     here = ledger.below.stitches
     if told is None or not ledger.rows or here == told:
-        return
-    even = EVEN_ON.match(ledger.in_figures(start, end))
-    if even is not None and not even["which"] and here is not None and told < here:
-        # "Work even on 6 sts" of eight: the others stay behind.
-        ledger.below = plain(told)
         return
     ledger.settle(told)
