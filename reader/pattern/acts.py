@@ -33,7 +33,8 @@ COUNT_STARTS = frozenset(
 )
 NOT_DONE = (
     "do not turn", "don't turn", "do not join", "don't join", "do not join this",
-    "do not fasten off", "dnt", "dn turn",
+    "do not fasten off", "dnt", "dn turn", "no sl st", "no join", "no joining", "no slip st",
+    "no slip stitch", "no turn", "no sl st to join", "without joining",
 )  # fmt: skip
 CHANGES = frozenset(["change", "changing", "drop", "attach", "switch", "carry", "carrying"])
 DROPPED = frozenset(["st", "sts", "stitch", "stitches", "loop", "loops", "yo", "over"])

@@ -5,7 +5,7 @@ not tell where they go.
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.tree import ONE, Num, Place, Where
+from reader.pattern.tree import Num, Place, Where
 
 EVENLY = ("evenly spaced", "evenly", "spaced evenly", "loosely")
 ALONG = ("across", "along", "around", "down", "up", "on", "over", "in", "into")
@@ -16,6 +16,12 @@ WHICH = frozenset(
      "entire"]
 )  # fmt: skip
 EDGES = frozenset(["edge", "edges", "side", "sides", "ends", "opening"])
+ROUND = ("around", "along", "across", "up", "down")
+OPENINGS = frozenset(
+    ["top", "bottom", "hem", "neck", "neckline", "armhole", "cuff", "brim", "hole", "border",
+     "perimeter", "thumbhole", "waist", "ankle"]
+)  # fmt: skip
+"""Edges too, where stitches go around them."""
 LONGEST = 5
 
 
@@ -27,15 +33,18 @@ def along_edge(cur: Cursor, number: Num | None) -> Place | None:
         return None
     start = cur.at
     cur.accept(*EVENLY)
+    way = cur.low()
     if not cur.accept(*ALONG):
         cur.at = start
         return None
-    cur.accept("the", "each")
+    sides = 2 if cur.accept("each") and cur.low() in ("long", "short", "longer") else 1
     for _ in range(LONGEST):
-        if cur.low() in EDGES and cur.low(1) not in EDGES:
+        edge = cur.low() in EDGES or (way in ROUND and cur.low() in OPENINGS)
+        if edge and cur.low(1) not in EDGES:
             cur.at += 1
             _of_what(cur)
-            return Place(Where.ELSEWHERE, cur.span(start), ONE, "edge", text=cur.said(start))
+            number = Num((sides,))
+            return Place(Where.ELSEWHERE, cur.span(start), number, "edge", text=cur.said(start))
         if cur.low() not in WHICH:
             break
         cur.at += 1

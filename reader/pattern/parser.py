@@ -42,6 +42,7 @@ from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.quoted_lists import with_brackets
 from reader.text.ribs import ribs_named
 from reader.text.row_lists import rows_of_lists
+from reader.text.row_notes import without_row_notes
 from reader.text.said_alike import labelled_alike
 from reader.text.same_length import (
     joined_ligatures,
@@ -258,7 +259,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = with_usual_brackets(unmarked(unbulleted(as_sentences(source.text))))
     plain = untabled(without_columns(without_ticks(without_emphasis(plain))))
-    plain = one_stitch(plain)
+    plain = one_stitch(without_row_notes(plain))
     plain = with_times(without_multiples(without_other_ways(rows_of_lists(with_brackets(plain)))))
     plain = starred(with_chain(numbered(punctuated(plain))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))

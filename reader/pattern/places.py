@@ -127,8 +127,7 @@ def _ring(cur: Cursor) -> int:
         return cur.at - at
     if cur.low() in ("in", "into", "inside", "to", "onto", "around") or cur.words("in the"):
         cur.at += 1
-        if cur.low() in ("the", "a", "an", "your"):
-            cur.at += 1
+        cur.accept("of the", "of a", "of your", "of", "the", "a", "an", "your")
         length = cur.any_words(RING_WORDS)
         if cur.low() == "mc" and cur.book.craft is Craft.KNITTING:
             # The main colour.

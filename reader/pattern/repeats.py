@@ -46,7 +46,10 @@ SO_ON = (
     "keep going like that", "and just keep going", "and carry on like that", "carry on like that",
     "and keep repeating that", "keep repeating that", "and do the same", "and do that",
     "and on it goes", "over and over", "and keep repeating", "keep repeating", "and keep that up",
-    "and repeat that", "and go on like that", "and continue like that",
+    "and repeat that", "and go on like that", "and continue like that", "continue around",
+    "and continue around", "continue all the way around", "continue to end", "continue across",
+    "continuing around", "and so on around", "continue to the end", "and continue to end",
+    "keep repeating around", "and repeat around",
 )  # fmt: skip
 """Said in place of "repeat"."""
 ALL_OF_IT = tuple(

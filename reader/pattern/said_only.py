@@ -142,8 +142,10 @@ def only_says(words: str) -> bool:
         return True
     return bool(
         re.match(
-            r"^(?:(?:the |a )?(?:beg(?:inning)? |turning |starting )?"
+            r"^(?:(?:the |a |your |all )?(?:beg(?:inning)? |turning |starting |first |initial )*"
             r"(?:ch(?:ain)?[- ]?\d+|\d+[ -]?ch) (?:at|counts?|always|does|do|is|will|never)\b"
+            r"|(?:the |your |all )?(?:beg(?:inning)?|turning|starting|first|initial) ch(?:ain)?s?"
+            r" (?:at|counts?|always|does|do|is|will|never|stands?)\b"
             r"|note|worked|this pattern|pattern is|each (?:round|rnd)|join each|all rounds|use "
             r"a|multiple of|do not join|here and|gauge|inc =|the ch|always|turn each|first number"
             r"|stitch marker|stitches? used|sizes?\b|finished)",

@@ -139,6 +139,7 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
     if by_turns:
         length += cur.any_words(ALL_AROUND, 1)
     body = tuple(made[clause:])
+    body = _from_next(body) if cur.book.craft is Craft.CROCHET else body
     works = [one for one in body if not isinstance(one, Act)]
     knits = cur.book.craft is Craft.KNITTING
     places = (Where.PLAIN,) if knits else (Where.PLAIN, Where.NEXT)
@@ -148,6 +149,14 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
     cur.at += length
     made[clause:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
     return True
+
+
+def _from_next(body: tuple[Node, ...]) -> tuple[Node, ...]:
+    """The list with "sc in first 2 sts" as "in next 2 sts": so it is each time it comes again."""
+    first = body[0] if body else None
+    if not isinstance(first, Work) or first.place.where is not Where.FIRST:
+        return body
+    return (replace(first, place=replace(first.place, where=Where.NEXT)), *body[1:])
 
 
 def counted_behind(cur: Cursor) -> bool:

@@ -22,6 +22,8 @@ TOKEN = re.compile(
     re.IGNORECASE,
 )
 TIMES_LISTED = re.compile(r"^x\d+(?:[-/]\d+)+$")
+FIRST = re.compile(r"(?:^|[02-9])1st$")
+"""The end of an ordinal: "1st", "21st", and not "11st"."""
 GLUED = re.compile(r"^([a-z]+)(\d+)$")
 
 
@@ -81,6 +83,10 @@ def _add(
     end = start + len(text)
     if kind == "num":
         found.append(Token("num", low, start, end, (int(low[:9]),), spaced))
+    elif kind == "ord" and low.endswith("st") and not FIRST.search(low):
+        # "in next 2st": a number and its noun, glued.
+        found.append(Token("num", low[:-2], start, end - 2, (int(low[:-2][:9]),), spaced))
+        found.append(Token("word", "st", end - 2, end, (), False))
     elif kind == "ord":
         found.append(Token("ord", low, start, end, (int(re.sub(r"\D", "", low)[:9]),), spaced))
     elif kind == "dots":

@@ -21,8 +21,23 @@ TWO_ITEMS = re.compile(
 NAME = Sought(("sc dec", "sc inc"), r"\bsc (?P<what>dec|inc)(?P<long>rease)?\b", re.IGNORECASE)
 
 
+TOGETHER = Sought(
+    ("tog",),
+    r"\b(?:(?:sc|hdc|dc|tr|htr) )?(?P<dec>dec(?:rease)?)(?: (?:in|over|by|by working))?(?: the)?"
+    r"(?: next| first| last)? (?:2|two) (?:sts?|stitches|sc|dc|hdc)? ?tog(?:ether)?\b",
+    re.IGNORECASE,
+)
+"""A decrease told twice: "dec next 2 sts tog"."""
+TWO_INCREASED = Sought(
+    ("inc",), r"\b2 (?:sc|hdc|dc) (?P<inc>inc(?:rease)?)\b(?= (?:in|into) )", re.IGNORECASE
+)
+"""Two in one, told twice: "2 sc inc in next st"."""
+
+
 def one_stitch(text: str) -> str:
     """The text with the stitch's own name left out where it is so."""
+    text = TOGETHER.sub(lambda found: "dec".ljust(len(found.group())), text)
+    text = TWO_INCREASED.sub(lambda found: found["inc"].rjust(len(found.group())), text)
     if not NAME.may_stand(text) or ITEM.search(text) is None or TWO_ITEMS.search(text) is not None:
         return text
     return NAME.sub(lambda found: found["what"].rjust(len(found.group())), text)

@@ -89,3 +89,12 @@ def test_a_label_among_others_may_lack_its_mark() -> None:
         "Rnd 6: (2 sc, dec) X 3 (9);\n"
     )
     assert counts(text) == ([6, 12, 12, 12, 12, 9], 0)
+
+
+def test_notes_behind_a_row_work_nothing() -> None:
+    """Unless they tell what counts."""
+    text = (
+        "R1: 6 sc inside of a magic ring;\nR2: 6 inc = 12 sc Note: pm on first sc;\nR3: 12 sc;\n"
+        "R4: ch 2, 12 dc, join (12) Note: 1 ch made too many is no harm\n"
+    )
+    assert counts(text) == ([6, 12, 12, 12], 0)

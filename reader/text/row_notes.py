@@ -1,0 +1,35 @@
+"""Notes that stand behind a row's words on its line, "6 inc = 12 sc Note: pm on first sc", turned
+to spaces where nothing that counts is told in them; length kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.text.sought import Sought
+
+NOTE = Sought(
+    ("note", "tip:", "hint:", "nb:"),
+    r"(?<=[\w.;)\]] )[(\[]?(?:\*+ ?)?(?:note|tip|hint|nb|side note|please note):[^\n]*$",
+    re.IGNORECASE | re.MULTILINE,
+)
+COUNTS = re.compile(
+    r"\bcount|\bch(?:ain)?s?\b|\bstands? for|\bevery|\ball (?:rows|rounds|rnds)|\bthroughout"
+    r"|\brepeat",
+    re.IGNORECASE,
+)
+"""What a note may say that other rows are read by."""
+ROW = re.compile(r"(?:R|rnds?|rounds?|rows?|rds?)?\.? ?\d{1,3}\b", re.IGNORECASE)
+
+
+def without_row_notes(text: str) -> str:
+    """The text without them; any text goes in."""
+    return NOTE.sub(lambda found: _kept(found, text), text)
+
+
+def _kept(found: re.Match[str], text: str) -> str:
+    start = text.rfind("\n", 0, found.start()) + 1
+    labelled = ROW.match(text[start : found.start()].lstrip(" -*>"))
+    if labelled is None or COUNTS.search(found.group()):
+        return found.group()
+    return " " * len(found.group())
