@@ -16,7 +16,7 @@ from reader.devices.ports import RATE_HZ, Samples, SpeechStarted
 from reader.listening.decide import LEAST_CERTAIN, settled
 from reader.listening.heard import Heard, HeardWord
 from reader.listening.own_ear import OwnEar
-from reader.listening.proof import SHIPPED, UNHEARD, Bounds, proven
+from reader.listening.proof import proven
 from reader.listening.voice_activity import BLOCK, Level
 
 FILLER = "[unk3]"
@@ -209,12 +209,10 @@ class VoskRecogniser:
         """What the proof alone is sure of in a sound in which the recogniser heard nothing."""
         if text:
             return []
-        heard = self._proven(None, self._at / RATE_HZ - PROOF_S, UNHEARD)
+        heard = self._proven(None, self._at / RATE_HZ - PROOF_S)
         return [] if heard is None or self._longer(heard.text) else self._taken(heard)
 
-    def _proven(
-        self, heard: Heard | None, since_s: float, bounds: Bounds = SHIPPED
-    ) -> Heard | None:
+    def _proven(self, heard: Heard | None, since_s: float) -> Heard | None:
         """What comes of it once the sound since then is put to the proof."""
         put = [*self._put, heard.text] if heard is not None and heard.certain else self._put
         if self._proof is None or not put:
@@ -224,7 +222,7 @@ class VoskRecogniser:
         sound = self._whole[max(0, round(since_s * RATE_HZ) - first) :]
         verdict, now_s = self._proof.look(sound, put), self._at / RATE_HZ
         began_s = now_s - len(sound) / RATE_HZ
-        seen = proven(heard, verdict, began_s, now_s, self._least, bounds)
+        seen = proven(heard, verdict, began_s, now_s, self._least)
         took = time.perf_counter() - began
         return replace(seen, compute_s=seen.compute_s + took) if seen is not None else None
 
@@ -262,8 +260,10 @@ class VoskRecogniser:
         if self._breaths and (unheard or begun):
             words = self._with_numbers() or words
         heard = settled(words, self._phrases, self._at / RATE_HZ, self._compute_s, self._least)
-        if words:
-            heard = self._proven(heard, words[0].start_s - LEAD_S)
+        if words or self._text:
+            # What stood while it was said may be gone from the last reading.
+            since_s = words[0].start_s - LEAD_S if words else self._at / RATE_HZ - PROOF_S
+            heard = self._proven(heard, since_s)
         heard = self._looked_at(heard, self._whole)
         self._compute_s = 0.0
         self._anew()

@@ -10,13 +10,14 @@ network was taught to leave out. The recogniser's own network is asked too, wher
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import islice, product
 
 import numpy as np
 from numpy.typing import NDArray
 
 from reader.listening.acoustics import Network
+from reader.listening.belief import Verdict, belief
 from reader.listening.decide import LEAST_CERTAIN
 from reader.listening.heard import Heard, HeardWord
 from reader.listening.log_mel import Floats
@@ -33,41 +34,11 @@ AROUND_S = 0.15
 is not its matter."""
 MOST_WAYS = 8
 """Ways of saying a phrase that are tried."""
+BETWEEN = 1.0
+"""Nats between two phrases below which it is asked which was meant. Judgement."""
+ALONE = 99.0
+"""How far ahead a phrase is where no other can be said."""
 Sound = NDArray[np.int16]
-
-
-@dataclass(frozen=True, slots=True)
-class Bounds:
-    """limit: nats a phone by which a phrase may be worse than the freest reading. agreed: how much
-    better it counts when the recogniser was certain of it; disagreed: how much worse when it was
-    certain of another. apart: nats by which the second phrase must be worse as a whole.
-    """
-
-    limit: float = 3.0
-    agreed: float = 1.0
-    disagreed: float = 1.0
-    apart: float = 1.0
-
-
-SHIPPED = Bounds()
-"""Chosen on the speakers for choosing (`python -m tests.benchmarks.listening_proof SPEECH`)."""
-
-UNHEARD = Bounds(limit=2.0)
-"""Where the recogniser heard nothing at all: household noise is nearer to a short word than to it
-(two moves in 7.3 minutes with the bounds for speech)."""
-
-
-@dataclass(frozen=True, slots=True)
-class Verdict:
-    """phrase: the likeliest. worse: nats a phone. apart: nats between it and the second as wholes.
-    start_s, end_s: where it lies in the sound.
-    """
-
-    phrase: str
-    worse: float
-    apart: float
-    start_s: float
-    end_s: float
 
 
 class Proof:
@@ -97,7 +68,8 @@ class Proof:
         (first,) = self._first.outputs((SCORES,), mfcc(sound[-len(scores) * 320 :]))
         there = worst_per_phone(_around(first, span), said)
         both = np.asarray((worse + FIRST_SHARE * there) / (1 + FIRST_SHARE), np.float32)
-        return _verdict(both, tried, span)
+        clear = float(np.exp(scores[slice(*span)].max(1)).mean())
+        return replace(_verdict(both, tried, span), clear=clear)
 
     def _all(self, phrase: str) -> tuple[Phones, ...]:
         if phrase not in self._said:
@@ -121,8 +93,9 @@ def _verdict(
     phrase, way = tried[best]
     whole = worse * np.array([len(one) for _, one in tried])
     others = [float(cost) for cost, (name, _) in zip(whole, tried, strict=True) if name != phrase]
-    apart = min(others, default=99.0) - float(worse[best]) * len(way)
-    return Verdict(phrase, float(worse[best]), apart, span[0] * FRAME_S, span[1] * FRAME_S)
+    apart = min(others, default=ALONE) - float(worse[best]) * len(way)
+    start_s, end_s = span[0] * FRAME_S, span[1] * FRAME_S
+    return Verdict(phrase, float(worse[best]), apart, start_s, end_s, len(way))
 
 
 def proven(
@@ -131,7 +104,6 @@ def proven(
     began_s: float,
     decided_s: float,
     least: float = LEAST_CERTAIN,
-    bounds: Bounds = SHIPPED,
 ) -> Heard | None:
     """The decision.
 
@@ -141,14 +113,13 @@ def proven(
     if verdict is None:
         return heard
     sure = heard is not None and heard.certain
-    same = heard is not None and heard.text == verdict.phrase
-    worse = verdict.worse - (bounds.agreed if sure and same else 0.0)
-    worse += bounds.disagreed if sure and not same else 0.0
-    certainty = float(np.clip(1 - (1 - LEAST_CERTAIN) * worse / bounds.limit, 0.0, 1.0))
+    text = heard.text if heard is not None else ""
+    certainty = belief(verdict, text, sure)
     if certainty >= least:
-        clear = verdict.apart >= bounds.apart or (sure and same)
-        doubt = "" if clear else "between two phrases"
-        return _said(verdict, certainty, began_s, decided_s, heard, doubt)
+        return _said(verdict, certainty, began_s, decided_s, heard, "")
+    alone = belief(replace(verdict, apart=ALONE), text, sure)
+    if verdict.apart < BETWEEN and alone >= least:
+        return _said(verdict, alone, began_s, decided_s, heard, "between two phrases")
     if heard is not None and sure:
         return replace(heard, certain=False, doubt="not proven")
     return heard

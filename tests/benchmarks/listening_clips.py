@@ -64,9 +64,11 @@ def clips_of(folder: Path, every: int, judging: bool) -> Clips:
         for line in HELD_OUT.read_text(encoding="utf-8").split()
         if not line.startswith("words/") and judges(line) == judging
     ]
+    # Noise has no speaker: choosing takes every second one, judging by --every 2 the others.
+    noises = sorted((folder / "noise").glob("*.opus"))[0 if judging else 1 :: 1 if judging else 2]
     with ThreadPoolExecutor(4) as several:
         speech = list(several.map(samples, [folder / line for line in others[::every]]))
-        noise = list(several.map(samples, sorted((folder / "noise").glob("*.opus"))[::every]))
+        noise = list(several.map(samples, noises[::every]))
         words = list(several.map(samples, [path for _, _, path in takes[::every]]))
     said = [Take(s, w, sound) for (s, w, _), sound in zip(takes[::every], words, strict=True)]
     beds = {

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+from dataclasses import replace
 from pathlib import Path
 from typing import Any
 
@@ -10,10 +11,12 @@ import numpy as np
 import pytest
 
 from reader.devices.model_place import load_proof
+from reader.listening.belief import WEIGHTS, Verdict, belief, traits
+from reader.listening.decide import LEAST_CERTAIN
 from reader.listening.heard import Heard, HeardWord
 from reader.listening.log_mel import log_mel, mel_filters
 from reader.listening.phone_paths import place_of, worst_per_phone
-from reader.listening.proof import SHIPPED, UNHEARD, Proof, Verdict, proven
+from reader.listening.proof import Proof, proven
 from reader.listening.proof_network import ProofNetwork
 
 
@@ -55,9 +58,15 @@ def heard_as(text: str, certain: bool) -> Heard:
     return Heard((HeardWord(text, 0.9, 1.0, 1.4),), certain, 1.0, 1.4, 2.0)
 
 
+def just_short(heard: str, sure: bool) -> Verdict:
+    """A verdict on "next" that comes nearest to being believed without being so."""
+    near = [Verdict("next", worse, 9.0, 0.2, 0.6) for worse in np.arange(0.0, 8.0, 0.05)]
+    return next(one for one in near if belief(one, heard, sure) < LEAST_CERTAIN)
+
+
 def test_agreement_counts_and_disagreement_gives_a_doubt() -> None:
     """The same distance from the sound: with the recogniser, alone, against it."""
-    near = Verdict("next", SHIPPED.limit + SHIPPED.agreed / 2, 9.0, 0.2, 0.6)
+    near = just_short("", False)
     agreed = proven(heard_as("next", True), near, 1.0, 2.0)
     assert agreed is not None
     assert agreed.certain
@@ -67,26 +76,36 @@ def test_agreement_counts_and_disagreement_gives_a_doubt() -> None:
     assert against is not None
     assert not against.certain
     assert against.doubt == "not proven"
-    doubtful = heard_as("next", False)
+    doubtful = heard_as("back", False)
     assert proven(doubtful, near, 1.0, 2.0) is doubtful
     assert proven(doubtful, None, 1.0, 2.0) is doubtful
 
 
 def test_two_phrases_as_likely_are_a_doubt() -> None:
-    """A clear sound that two phrases explain alike is asked about."""
-    found = proven(None, Verdict("five", 0.1, 0.2, 0.2, 0.6), 1.0, 2.0)
+    """A sound that two phrases explain nearly alike is asked about, if it is clear otherwise."""
+    far = next(
+        worse
+        for worse in np.arange(8.0, 0.0, -0.05)
+        if belief(Verdict("five", worse, 9.0, 0.2, 0.6), "", False) >= LEAST_CERTAIN
+    )
+    found = proven(None, Verdict("five", far, 0.1, 0.2, 0.6), 1.0, 2.0)
     assert found is not None
     assert not found.certain
     assert found.doubt == "between two phrases"
 
 
-def test_a_sound_the_recogniser_took_for_none_must_be_nearer() -> None:
-    """A thud that a short word explains as badly is no command; speech as near is one."""
-    near = Verdict("back", (SHIPPED.limit + UNHEARD.limit) / 2, 9.0, 0.2, 0.6)
-    found = proven(None, near, 1.0, 2.0)
-    assert found is not None
-    assert found.certain
-    assert proven(None, near, 1.0, 2.0, bounds=UNHEARD) is None
+def test_belief_falls_with_whatever_speaks_against_a_phrase() -> None:
+    """Worse, less ahead, read less distinctly."""
+    good = Verdict("five", 1.0, 5.0, 0.2, 0.6, 3, 0.9)
+    sure = belief(good, "five", True)
+    poorer = (
+        replace(good, worse=3.0),
+        replace(good, apart=0.5),
+        replace(good, clear=0.6),
+    )
+    assert all(belief(one, "five", True) < sure for one in poorer)
+    assert belief(good, "nine", True) < belief(good, "", False) < sure
+    assert len(traits(good, "", False)) == len(WEIGHTS)
 
 
 def test_a_sound_too_short_or_a_word_without_phones_says_nothing() -> None:
@@ -153,3 +172,5 @@ def test_ways_of_saying_a_phrase_are_tried() -> None:
     assert found.phrase == "one"
     assert found.worse == pytest.approx(0.0, abs=1e-3)
     assert found.start_s == pytest.approx(0.4)
+    assert found.phones == 2
+    assert found.clear == pytest.approx(0.9)
