@@ -354,6 +354,8 @@ def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
     if not begun or walk.count_spaces(which):
         # Where none is left, "the 1st loop" is the one that the round began in.
         walk.take_spaces(spaces, which)
+        if place.noun in UNITS:
+            walk.leave_unit()
     if work.stitch.takes > 1 and spaces == work.stitch.takes:
         # "dc2tog over next 2 sps": one stitch.
         _put(work, tally, n, 1)

@@ -261,16 +261,38 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
         # Every pass leaves what it takes, so that the gain does not hang on how often.
         count += left
         tally.make(left, "st")
-    fits: bool | None = None
-    if walk.known and not tally.unread and not tally.unsure:
-        beyond = walk.beyond()
-        open_end = any(isinstance(x, Repeat) and x.until is Until.OPEN for x in ends.body)
-        turned = tally.below.flat or ends.next_chain is not None
-        before = walk.before if beyond or open_end or not turned else 0
-        spare = {0, before, beyond, before + beyond}
-        fits = left in spare and walk.short == 0 and tally.uneven is None and not walk.lacking
-        fits = fits and not tally.squares_left
+    fits = _closes(left, tally, ends) if walk.known else None
     return Solved(count, fits, left, choice, tally, chained, next_chain)
+
+
+def _closes(left: int, tally: Tally, ends: Ends) -> bool | None:
+    """Whether a row uses what lies below, but for what is nobody's; None where it is not known.
+    left: stitches that no word takes.
+    """
+    walk = tally.walk
+    if tally.unread or tally.unsure:
+        return None
+    beyond = walk.beyond()
+    open_end = any(isinstance(x, Repeat) and x.until is Until.OPEN for x in ends.body)
+    turned = tally.below.flat or ends.next_chain is not None
+    before = walk.before if beyond or open_end or not turned else 0
+    spare = {0, before, beyond, before + beyond}
+    if tally.joined and not walk.spaces and only_openings(ends.body, tally):
+        # Every loop is worked into: the stitches between them are nobody's.
+        spare.add(left)
+    fits = left in spare and walk.short == 0 and tally.uneven is None and not walk.lacking
+    return fits and not tally.squares_left
+
+
+def only_openings(nodes: Sequence[Node], tally: Tally) -> bool:
+    """Whether all stitches of a row go into loops; slip stitches that only travel aside."""
+    works = [one for one in nodes if isinstance(one, Work | Group | Repeat | Skip)]
+    inner = [one for one in works if not travels(one)]
+    return bool(inner) and all(
+        only_openings([*one.body, *one.ending], tally) if isinstance(one, Repeat)
+        else is_opening(one.place, tally.walk)
+        for one in inner if isinstance(one, Work | Group | Repeat | Skip)
+    )
 
 
 def at_half(runs: Sequence[Run]) -> bool:

@@ -132,6 +132,11 @@ class Walk(StitchWalk):
                 rest = min(own.n, half.n if half is not None and half.is_stitch else own.n)
         return rest
 
+    def leave_unit(self) -> None:
+        """Goes past the rest of the group whose middle was just gone into: it is used as one."""
+        if self.known and (rest := self.beyond()):
+            self._pass(self._runs[self.at], rest)
+
     def leave_loop(self) -> None:
         """A row that begins at the top of a loop goes past it, and past the stitch beside it."""
         if not self.known or self.takes or self.space_takes:

@@ -211,6 +211,8 @@ def work_group(
         times = max(1, number) if place.each or number > 1 else 1
         if opening:
             walk.take_spaces(times, wanted(place, walk))
+            if place.noun in UNITS:
+                walk.leave_unit()
         elif place.noun not in UNITS or not group_places(place, times, tally):
             walk.take(times, place.noun if place.noun not in ("st", "ch", "tch") else "")
     tally.spaced = tally.spaced or opening
