@@ -59,6 +59,11 @@ ONLY_TOLD = (
     "made into a cluster", "made into cluster", "worked off together", "making the last",
     "working the last", "making last", "working last",
 )  # fmt: skip
+THOSE_STITCHES = tuple(
+    f"{into} {the}same {sts} {where}" for into in ("in", "into") for the in ("", "the ")
+    for sts in ("stitches", "sts") for where in ("where", "as", "in which", "that")
+)
+"""Which stitches the ones before go into, told again."""
 HANDWORK = frozenset(
     [
     "stuff", "stuffing", "mark", "place", "start", "insert", "leave", "sew", "flatten", "pull",
@@ -192,6 +197,10 @@ def _marker(cur: Cursor, start: int) -> Node | None:
         return act_here(cur, start, Deed.NOTE)
     if cur.low() == "to" and cur.low(1) in ("complete", "finish", "correspond", "match"):
         # What is reached thereby: "1 sc in last st to complete last shell".
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
+    if cur.low(-1) == "," and cur.any_words(THOSE_STITCHES):
+        # "down other side of chain, in same stitches where the first were worked"
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     if cur.any_words(ONLY_TOLD):

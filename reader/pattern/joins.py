@@ -40,6 +40,7 @@ CLOSES_PICOT = re.compile(
 """A slip stitch that makes a picot of the chain before it: "sl st in top of dc just made"."""
 JOINED_TO = (
     "top of", "tip of", "the tip of", "tip of the", "center of 1st", "center of first",
+    "very first", "the very first",
     "first", "1st", "2nd ch", "3rd", "4th", "5th", "top", "beg", "the first", "the top",
     "beginning", "first sc",
     "join", "last st of",

@@ -132,8 +132,16 @@ UK_WORDS = re.compile(
     r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk"
     r"|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour"
 )
-UK_TERMS = Sought(("term",), r"\b(?:uk|british|english)\b[^.\n]{0,20}\bterms?\b")
-US_TERMS = Sought(("term",), r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b")
+UK_TERMS = Sought(
+    ("term",),
+    r"\b(?:uk|british|english)\b[^.\n]{0,20}\bterms?\b"
+    r"|\bterm(?:s|inology)\b(?: used)?\W{0,4}(?:is |are )?(?:in )?(?:uk|british|english)\b",
+)
+US_TERMS = Sought(
+    ("term",),
+    r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b"
+    r"|\bterm(?:s|inology)\b(?: used)?\W{0,4}(?:is |are )?(?:in )?(?:us\b|u\.s\.|american\b)",
+)
 TALL_DC = re.compile(
     r"(?:rnd|round|row)[ .\d:]*\**\s*(?:work |make )?(?:3 ch|ch 3)\b[^.;*]{0,24}?\b(?:\d+ )?dcs? in"
 )

@@ -76,7 +76,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return Place(Where.REST, here)
     saw = bare or _prepositions(cur)
     past_edge_stitches(cur)
-    cur.accept("only")
+    cur.accept("only", "very")
     middle = cur.low() in ("center", "centre", "middle")
     if cur.accept(*TOPS) or middle_of(cur):
         saw = True

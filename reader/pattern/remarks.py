@@ -134,6 +134,9 @@ def _told_once(lows: list[str]) -> bool:
     return lows[0] == "to" and len(lows) > 2 and lows[1] in (*SHAPING_WORDS, *MOVING_WORDS)
 
 
+NOT_GOING_TO = re.compile(r"(?:n't|\bn t|\bnot) (?:gonna|going to|to|really|be) count")
+
+
 def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
     """Whether words say that a chain counts, and of how many chains its space is; None when they
     say nothing of it.
@@ -160,6 +163,7 @@ def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
     if (
         "not count" in said
         or "n't count" in said
+        or NOT_GOING_TO.search(said)
         or "doesn't" in said
         or "not counted" in said
         or "never" in said

@@ -34,8 +34,12 @@ def that_holds(cur: Cursor, start: int) -> Place | None:
     at = cur.at
     noun = find_noun(cur)
     if noun and cur.accept("that holds", "that held", "holding", "in which", "where"):
+        nexts = cur.low(cur.low() == "the") in ("next", "following")
         while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
             cur.at += 1
+        if nexts:
+            # "in st where next tr was made": one place on for each.
+            return Place(Where.NEXT, cur.span(start), noun="st")
         return Place(Where.SAME, cur.span(start), noun=noun, text="same " + cur.said(start))
     cur.at = at
     return None
@@ -44,7 +48,7 @@ def that_holds(cur: Cursor, start: int) -> Place | None:
 def same_as_what(cur: Cursor) -> None:
     """Takes "as first sc" behind "in same st"."""
     cur.accept("place", "spot")
-    if cur.low() in ("as", "with", "where"):
+    if cur.low() in ("as", "with", "where") or (cur.low(-1) == "where" and cur.at):
         while not cur.done() and cur.low() not in ENDS and cur.kind() != "stars":
             if cur.low() == "and" and (cur.low(1) in GOES_ON or cur.kind(1) == "num"):
                 break

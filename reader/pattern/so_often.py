@@ -18,7 +18,8 @@ IN_TOTAL = (
 
 def count_after(cur: Cursor) -> Num | None:
     """The "6 times", "x 6", "*6", "twice" that stands here, taken; None when none does."""
-    if cur.low() == "," and cur.low(-1) in (")", "]") and _times_at(cur, 1):
+    closed = cur.low(-1) in (")", "]") or cur.kind(-1) == "stars"
+    if cur.low() == "," and closed and _times_at(cur, 1):
         # "(3 sp, 4 dc), 4 times"
         cur.at += 1
     boxed = boxed_times(cur)
@@ -70,6 +71,8 @@ def times_before(cur: Cursor) -> int:
 
 def _times_at(cur: Cursor, ahead: int) -> bool:
     """Whether a number of times stands so many tokens on, and ends its clause."""
+    if cur.kind(ahead) == "times":
+        return cur.low(ahead + 1) in ("", ",", ".", ";")
     counted = cur.kind(ahead) == "num" and cur.low(ahead + 1) in ("times", "time")
     return counted and cur.low(ahead + 2) in ("", ",", ".", ";")
 

@@ -165,6 +165,9 @@ def counted_behind(cur: Cursor) -> bool:
     """
     if cur.low(1) in ("over", "across", "for") and cur.book.craft is Craft.KNITTING:
         return any(cur.low(ahead) in ("sts", "stitches") for ahead in range(2, 6))
+    if cur.low(1) == "," and (cur.kind(2) == "times" or cur.low(3) in ("times", "time")):
+        # "† 2 ch, miss 2, 1 dc, †, twice"
+        return True
     boxed = cur.low(1) in ("(", "[") and cur.low(2) in ("x", "repeat", "rep")
     crossed = cur.low(1) in ("x", "*") and cur.kind(2) == "num"
     told = 1 + cur.any_words(IN_TOTAL, 1)
@@ -181,12 +184,19 @@ def left_open(made: list[Node], at: int, went_back: bool) -> None:
     works = [one for one in body if isinstance(one, Work | Group)]
     if any(one.place.where is Where.TO_LAST for one in works):
         return
+    if any(one.place.where is Where.EACH for one in works) and any(map(_crochets, works)):
+        # "** Attach Blue, sc in each st, turn": where rows to be repeated begin.
+        return
     last = works[-1] if works else None
     if isinstance(last, Work) and last is body[-1] and last.place.where is Where.REST:
         # "k 1, * k 2 tog across": as often as it goes into the row.
         body = (*body[:-1], replace(last, place=replace(last.place, where=Where.PLAIN)))
     if works and works[0].place.where not in (Where.RING, Where.CHAIN):
         made[index:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
+
+
+def _crochets(one: Work | Group) -> bool:
+    return isinstance(one, Work) and one.stitch.craft is Craft.CROCHET
 
 
 def pairs_up(cur: Cursor, made: list[Node], stars: list[tuple[str, int]]) -> bool:

@@ -126,6 +126,14 @@ def _in_stitch(cur: Cursor, start: int) -> Node | None:
     return Work(here, cur.said(start), stitch, None, place) if stitch else None
 
 
+AS_ONE = (
+    "tog", "together", "off tog", "off together", "off as one", "off as 1", "as one", "as 1",
+    "as 1 st", "as one st", "as a single st", "as if they were 1", "as though they were 1",
+    "into 1", "into one",
+)  # fmt: skip
+"""Behind "work next 2 sts": they become one."""
+
+
 def _sts_together(cur: Cursor, start: int) -> Node | None:
     """ "work next 2 sts tog": the decrease of so many."""
     at = cur.at
@@ -139,7 +147,7 @@ def _sts_together(cur: Cursor, start: int) -> Node | None:
         bare = cur.book.craft is Craft.CROCHET and cur.low(start - cur.at - 1) in BEFORE_ITEM
         taken = cur.accept(*NOUNS) or found is not None or at > start or bare
         _of_what(cur)
-        if taken and cur.accept("tog", "together", "off tog", "off together", "off as one"):
+        if taken and cur.accept(*AS_ONE):
             base = "k" if cur.book.craft is Craft.KNITTING else found.stitch.name if found else "sc"
             name = f"{base}{number.values[0]}tog"
             stitch = stitch_named(name, cur.book.craft) or stitch_named("sc2tog", cur.book.craft)
@@ -285,7 +293,7 @@ def _multiplied(number: Num | None, times: Num | None) -> Num | None:
 
 def _place(cur: Cursor) -> Place:
     start = cur.at
-    if cur.low() == "all" and cur.low(1) in ("in", "into"):
+    if cur.low() in ("all", "down", "right", "straight") and cur.low(1) in ("in", "into"):
         cur.at += 1
     if cur.low() in (",", ";", ".", "", "(", ")", "[", "]", "and", "then") or cur.kind() == "stars":
         return Place(Where.PLAIN, cur.span(max(start - 1, 0)))

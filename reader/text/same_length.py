@@ -122,12 +122,13 @@ def _that_number(found: re.Match[str]) -> str:
 
 
 TICKS = Sought(
-    tuple("\u2713\u2714\u2705\u2611\u2794\u2192\u21d2\u279c\u25b6\u25ba"),
-    r"[\u2713\u2714\u2705\u2611\u2794\u2192\u21d2\u279c\u25b6\u25ba](?=\s*[(\[]?\d)",
+    (*"\u2713\u2714\u2705\u2611\u2794\u2192\u21d2\u279c\u25b6\u25ba\u00bb", "=>", ">>"),
+    r"(?:[\u2713\u2714\u2705\u2611\u2794\u2192\u21d2\u279c\u25b6\u25ba\u00bb]|={2,3}>|>>)"
+    r"(?=\s*[(\[]?\d)",
 )
 """Signs that some put before a row's total."""
 
 
 def without_ticks(text: str) -> str:
     """The text with such a sign as the dash that others put there."""
-    return TICKS.sub("\u2014", text)
+    return TICKS.sub(lambda found: "\u2014".ljust(len(found.group())), text)
