@@ -39,6 +39,7 @@ from reader.text.one_stitch import one_stitch
 from reader.text.other_ways import without_other_ways
 from reader.text.page_lines import without_page_lines
 from reader.text.part_nouns import without_asides, without_part_nouns
+from reader.text.pieces_amid import pieces_apart
 from reader.text.quoted_lists import with_brackets
 from reader.text.ribs import ribs_named
 from reader.text.row_lists import rows_of_lists
@@ -277,7 +278,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = ribs_named(without_part_nouns(without_asides(without_stops(plain))))
         plain = unannounced(on_lines(plain))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
-    plain = without_short_names(plain) if which is Craft.CROCHET else plain
+    plain = pieces_apart(without_short_names(plain)) if which is Craft.CROCHET else plain
     sizes = letters_told(source.text) or sizes_named(plain)
     plain = in_brackets(plain, len(sizes))
     codes = letter_codes(plain, which, chosen)

@@ -27,7 +27,10 @@ RING_WORDS = (
     "magic ring", "magic circle", "magic loop", "mr", "adjustable ring", "ring", "the ring",
     "circle",
     "center of ring", "centre of ring", "mc", "adjustable loop", "sliding loop", "beginning ring",
-    "center ring",
+    "center ring", "center of circle", "center of the circle", "center of the ring",
+    "centre of circle", "centre of the circle", "centre of the ring", "middle of ring",
+    "middle of the ring", "middle of circle", "middle of the circle", "center of magic ring",
+    "center of magic circle", "center of the magic ring", "center of the magic circle",
 )  # fmt: skip
 AROUND = (
     "all the way around", "all the way across", "all around", "all round", "all across", "around",

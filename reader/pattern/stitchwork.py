@@ -52,9 +52,9 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if cur.low() in PLACES_FIRST and place_first(cur):
         return inverted(cur, start)
-    tog = _sts_together(cur, start)
-    if tog is not None:
-        return tog
+    ahead = _working_into(cur, start, made) or _sts_together(cur, start)
+    if ahead is not None:
+        return ahead
     sized = sized_cluster(cur)
     if sized is None and cur.kind() == "num":
         number = cur.number()
@@ -76,6 +76,22 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     node = over_so_many(_finish(cur, start, number, found, made))
     node = at_picot(cur, node, made)
     return _once_more(node) if more and made else closed(node, made)
+
+
+def _working_into(cur: Cursor, start: int, made: list[Node]) -> Node | None:
+    """ "Working into 2nd ch from hook, 2 sc": the stitches behind their place."""
+    at = cur.at
+    if cur.low(-1) != "working" or cur.low() not in ("in", "into") or at == start:
+        return None
+    place = find_place(cur)
+    if place is None or place.where is not Where.CHAIN or not cur.accept(","):
+        cur.at = at
+        return None
+    node = find_work(cur, made)
+    if not isinstance(node, Work) or node.place.where is not Where.PLAIN:
+        cur.at = at
+        return None
+    return replace(node, span=cur.span(start), words=cur.said(start), place=place)
 
 
 def _once_more(node: Node | None) -> Node | None:

@@ -138,8 +138,8 @@ FOR_ROWS = re.compile(
 
 
 IN_THIS_ROW = re.compile(
-    r"^(?:in total )?(?:in|on|at the end of|for) (?:this|the|your|that|each)"
-    r" (?:rounds?|rnds?|rows?|rds?)(?: and [^\d]*)?\.?$"
+    r"^(?:in total )?(?:in|on|at (?:the )?end of|for) (?:this|the|your|that|each)"
+    r" (?:rounds?|rnds?|rows?|rds?|reps?|repeats?)(?: and [^\d]*)?\.?$"
 )
 """Behind a total, where it stands: "(you will have 10 hdc in this round)"."""
 AND_FIRST_CHAIN = re.compile(
@@ -154,7 +154,8 @@ def _numbers(first: str, more: str) -> tuple[int, ...]:
 
 CHANGE = re.compile(
     r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc(?!h)|dec)\w*['’]?d?\b.{0,20}$|^(inc(?!h)"
-    r"|dec)\w*\s+(\d+)\s*(?:sts?)?$",
+    r"|dec)\w*\s+(?:by\s+|of\s+)?(\d+)\s*(?:sts?|stitches)?"
+    r"(?:\s+(?:at|in|on|each|per|every|made)\b.{0,30})?$",
     re.IGNORECASE,
 )
 

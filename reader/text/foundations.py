@@ -13,6 +13,18 @@ FOUNDATION = re.compile(
 )
 
 
+BY_CHAINING = re.compile(
+    r"^(?P<lead>[ \t]*)(?:start|begin)(?:ning|ing)?(?: off)?(?: by| with)?(?: making)?"
+    r" (?:chaining|a chain of|a ch of|chains? of)[ ](?P<n>\d{1,4})"
+    r"(?P<more>[ ]?(?:plus|\+)[ ]?\d{1,2})?",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""The foundation told as what is done first: "Start by chaining 25 plus 2"."""
+
+
 def with_chain(text: str) -> str:
     """The text with such lines as a chain of so many; any other text as it is."""
+    text = BY_CHAINING.sub(
+        lambda m: f"{m['lead']}ch {m['n']}{m['more'] or ''}".ljust(len(m.group())), text
+    )
     return FOUNDATION.sub(lambda m: f"{m['lead']}ch {m['n']}".ljust(len(m.group())), text)

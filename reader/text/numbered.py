@@ -39,6 +39,7 @@ def numbered(text: str) -> str:
     if _counts_on(BARE, text):
         text = NAMED.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
         text = BARE.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
+    text = SO_MANY.sub(lambda found: f"{found['label']} row:".ljust(len(found.group())), text)
     text = RANGE.sub(lambda found: f"{found['first']}{found['rest'] or found['more']}.", text)
     text = RUN_ON.sub(_with_marks, _next_ones(text))
     if _counts_on(BRACKETED, text):
@@ -47,6 +48,12 @@ def numbered(text: str) -> str:
     return _no_ranges(text)
 
 
+SO_MANY = re.compile(
+    r"^(?P<label>[ ]*\d{1,3}[ ]?(?:-|to)[ ]?\d{1,3})[ ](?:rows|rounds|rnds)"
+    r"(?:[ ]*[/(,-][ ]*\d+[ ](?:rows|rounds|rnds)[ ]*[/)]?)?[ ]*[-—:](?=[ ]*[a-z\d(*\[])",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""Several rows, and how many they are: "5 - 8 rows / 4 rows / - 24 sc"."""
 RANGE = re.compile(
     r"^(?P<first>[ ]*\d{1,3})(?:\.(?P<rest>[ ]?-[ ]?\d{1,3})|(?P<more>[ ]?-[ ]?\d{1,3})-)"
     r"(?=[ ]+[A-Za-z\d(*\[])",

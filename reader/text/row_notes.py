@@ -19,12 +19,23 @@ COUNTS = re.compile(
     re.IGNORECASE,
 )
 """What a note may say that other rows are read by."""
+ASIDE = re.compile(
+    r"[(\[]\*?(?:no need|from (?:now|here) on|you(?: will|'ll| may| might| can| won't)\b(?! have)"
+    r"|this is\b|this will|it will|don't worry|be careful|careful|optional|hint|just"
+    r"|see (?:photo|pic|note|video))[^()\[\]\d]{0,160}[)\]]",
+    re.IGNORECASE,
+)
+"""A bracket that only speaks to the maker."""
 ROW = re.compile(r"(?:R|rnds?|rounds?|rows?|rds?)?\.? ?\d{1,3}\b", re.IGNORECASE)
 
 
 def without_row_notes(text: str) -> str:
     """The text without them; any text goes in."""
-    return NOTE.sub(lambda found: _kept(found, text), text)
+    text = NOTE.sub(lambda found: _kept(found, text), text)
+    return ASIDE.sub(
+        lambda found: found.group() if COUNTS.search(found.group()) else " " * len(found.group()),
+        text,
+    )
 
 
 def _kept(found: re.Match[str], text: str) -> str:

@@ -98,3 +98,27 @@ def test_notes_behind_a_row_work_nothing() -> None:
         "R4: ch 2, 12 dc, join (12) Note: 1 ch made too many is no harm\n"
     )
     assert counts(text) == ([6, 12, 12, 12], 0)
+
+
+def test_a_piece_may_begin_amid_a_paragraph() -> None:
+    """Behind the last words of another."""
+    text = (
+        "Rnd 1: 6 sc in a magic ring. Rnd 2: 2 sc in each sc (12 sc) Rnd 3: sc in each sc. Do not "
+        "finish off. Handle: Ch 16, sc in 2nd ch from hook and in each ch across. (15)\n"
+    )
+    assert counts(text) == ([6, 12, 12, 15], 0)
+
+
+def test_how_many_rows_a_label_has_is_no_row() -> None:
+    """Told beside the label, between strokes or in a bracket."""
+    text = (
+        "1 row - 6 sc in MR\n2 row - 6 inc = 12\n3 - 6 rows / 4 rows / - 12 sc\n"
+        "7-8 rows (2 rows) - 12 sc\n9 row - (4 sc, dec) * 2 = 10\n"
+    )
+    assert counts(text) == ([6, 12, 12, 12, 12, 12, 12, 12, 10], 0)
+
+
+def test_a_foundation_told_as_what_is_done_first() -> None:
+    """So many chains and some more."""
+    text = "Start by chaining 20 plus 2\nRow 1: hdc in 3rd ch from hook and in each ch across\n"
+    assert counts(text)[0][-1] == 20

@@ -1,0 +1,25 @@
+"""The name of a piece that begins amid a paragraph, "... Do not finish off. Handle: Ch 16, ...",
+parted from what stands before it as a paragraph of its own; length kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+_SIDE = r"(?:left |right |inner |outer |top |bottom |first |second )?"
+_PIECE = (
+    r"(?:handles?|straps?|flaps?|heads?|body|ears?|arms?|legs?|feet|foot|tails?|nose|muzzle|snout"
+    r"|wings?|beaks?|fins?|hat|brim|crown|base|bottom|sides?|top|edging|border|petals?|flowers?"
+    r"|lea(?:f|ves)|stems?|buttons?|pockets?|sleeves?|cuffs?|thumbs?|soles?|collar|scarf|mane"
+    r"|horns?|spots?|cheeks?|shells?|tentacles?|hood|ties?|bows?|loops?|lid|trunk|hooves|paws?"
+    r"|cowl|band|headband|ribbing|skirt|dress|bodice|yoke|back|front)"
+)
+PIECE = re.compile(
+    rf"\.[ ](?P<name>(?=[A-Z])(?i:{_SIDE}{_PIECE})(?:[ ]\((?:make|work)[^()\n]{{1,16}}\))?):"
+    r"(?=[ ](?:With|Using|Join|Attach|Ch|Chain|Sl|Make|Work|Rnd|Round|Row|R\d|Magic|In|\d|\())"
+)
+
+
+def pieces_apart(text: str) -> str:
+    """The text with such names at the start of a paragraph; any text goes in."""
+    return PIECE.sub(lambda found: f"\n\n{found['name']}:", text)
