@@ -68,6 +68,10 @@ def start_inside(nodes: tuple[Node, ...]) -> tuple[tuple[Node, ...], tuple[Node,
     return nodes[: works[0] + 1], nodes[works[0] + 1 :]
 
 
+AT_ROWS = re.compile(r"\b(?:at|to) (?:the )?(?:beg|end|start)\w*", re.IGNORECASE)
+"""Where stitches are added to those on hand."""
+
+
 def begins(nodes: tuple[Node, ...]) -> bool:
     """Whether a row starts its own work: from a chain, a ring or a cast on, or where yarn is
     joined.
@@ -76,6 +80,8 @@ def begins(nodes: tuple[Node, ...]) -> bool:
     if ends.foundation is not None or any(isinstance(one, Chain | Start) for one in ends.lead):
         return True
     for one in nodes:
+        if isinstance(one, Edge) and one.cast_on and AT_ROWS.search(one.words):
+            return False
         if isinstance(one, Start) or (isinstance(one, Edge) and one.cast_on):
             return True
         if isinstance(one, Work | Group):

@@ -20,7 +20,7 @@ _N = rf"(?P<n>\d+|{SPELLED})"
 _STS = r"(?:sts?\b|stitches|loops)"
 ONLY = re.compile(
     r"\b(?:on|over|with|across|upon)\s+(?:only\s+)?"
-    r"(?:these|those|this|(?:the\s+)?(?:first|1st|next|last|centre|center|middle))\s+"
+    r"(?:these|those|this|(?:the\s+)?(?:first|1st|next|last|centre|center|middle|remaining|rem))\s+"
     r"(?:(?:remaining|rem|last)\s+)?"
     rf"{_N}\s+(?:\w+\s+)?{_STS}"
     rf"|\b(?:on|over|with|across)\s+the\s+{_N.replace('P<n>', 'P<left>')}\s+"

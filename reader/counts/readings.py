@@ -159,7 +159,8 @@ def list_to_end(nodes: Sequence[Node]) -> bool:
     changes = last.stitch.takes != last.stitch.makes and last.place.where is Where.REST
     if crochets and not (last.stitch.kind in CHANGES and all(map(_plain, first))):
         return False
-    return changes and last.number is None and (
+    counted = not crochets and last.number is not None and last.place.where is Where.REST
+    return ((changes and last.number is None) or counted) and (
         crochets or all(one.place.where is Where.PLAIN for one in first)
     )
 

@@ -87,7 +87,9 @@ def as_often(ledger: Ledger, entry: Entry, solved: Solved) -> int | None:
         return None
     first = [one for one in solved.tally.moves if one.passes and one.passes[0].number == 1]
     takes, makes = sum(one.takes for one in first), sum(one.makes for one in first)
-    return ledger.sections * makes if first and takes != makes and makes >= 0 else None
+    # So many repeats would have to lie below, near enough.
+    near = abs(ledger.sections * takes - (ledger.below.stitches or 0)) <= 2 * takes
+    return ledger.sections * makes if near and first and takes != makes and makes >= 0 else None
 
 
 def _standing(solved: Solved, stated: int | None, kind: str) -> int:

@@ -16,7 +16,7 @@ from reader.terms.numbers import SPELLED
 
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?"
-    r"(?=(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
+    r"(?:\*\*+\s*)?(?=(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
     r"(?:working on|working each|working both|work|continue|cont\b|bind\s+off|cast\s+o(?:ff|n)"
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
@@ -40,6 +40,7 @@ RUNS_ON = re.compile(
     r"(?:[,;]|(?<=rows\)))\s+(?:(?:and|then|now|again|next)\s+)*"
     rf"(?=(?P<rows>(?:knit|purl|pearl|seam|work|rib|k|p)\s+(?:another\s+|the\s+next\s+)?{_COUNTED})"
     r"|(?:knit|purl|pearl|work|rib)\s+(?:on\s+)?the\s+(?:remaining|other|rest)\b"
+    r"(?=[^.;]*\b(?:back|forth|fro|rows?|rounds?|inch|inches|only|separately|plain|needles?)\b)"
     rf"|cast\s+on\s+(?:\d+|{SPELLED})\s+(?:stitches|sts)\s*,\s+(?:and\s+|then\s+)?"
     rf"(?:knit|purl|work|rib)\s+{_COUNTED}|(?:cast|bind)\s+off\s*(?:[.;,]|$)"
     rf"|(?:bind|cast)\s+off\s+(?:\d+|{SPELLED})\s+(?:sts?\s+|stitches\s+)?at\s+(?:the\s+)?(?:beg\w*|start)"
@@ -108,11 +109,19 @@ by making one and ...".
 """
 ON_THESE = re.compile(
     r"^\W*(?:(?:then|and|now|next)\s+)*(?:work(?:ing)?\s+)?(?:on|over|with)\s+(?:only\s+)?"
-    r"(?:these|those)\s+(?:last\s+|remaining\s+)?(?:\d+|[a-z]+)\s+(?:sts|stitches)"
-    r"(?:\s+(?:only|alone|now))*(?:\s+(?:for|as)\b[^,.;:]{0,24})?(?=\s*(?:[,:;]|$))",
+    r"(?:these|those|(?:the\s+)?(?:remaining|rem))\s+(?:last\s+|remaining\s+)?(?:\d+(?:\s*[(\[][\d,:;\s]+[)\]])?|[a-z]+)"
+    r"\s+(?:sts|stitches)"
+    r"(?:\s+(?:only|alone|now))*(?:\s+(?:for|as)\b[^,.;:]{0,24})?"
+    r"(?=\s*(?:[,:;]|$|and\s+(?:commenc|beg|start)))",
     re.IGNORECASE,
 )
 """Words that only say which stitches are worked on."""
+COMMENCING = re.compile(
+    r"^\W*(?:and\s+)?(?:commenc\w*|begin\w*|start\w*|beg)\s+with\s+(?:an?\s+)?\w+(?:\s+\w+)?\s+row\s*,?"
+    r"(?=\s+(?:work|cont|knit|purl|rib)\w*\b)",
+    re.IGNORECASE,
+)
+"""With which row the work goes on."""
 ALONE = re.compile(r"\W*(?:k|p|knit|purl|pearl|plain)\W*$", re.IGNORECASE)
 """One stitch that is a whole row."""
 
@@ -123,7 +132,7 @@ def without_heading(words: str) -> str:
     """
     found = HEADING.match(words)
     words = " " * found.end() + words[found.end() :] if found else words
-    for told in (AS_FOLLOWS, ON_THESE):
+    for told in (AS_FOLLOWS, ON_THESE, COMMENCING):
         words = told.sub(lambda said: " " * len(said.group()), words)
     return words
 

@@ -15,6 +15,9 @@ MADE = frozenset([*ONE_LOOP, *LOOPS, "loops"])
 DROPS = ("drop", "dropping", "let drop", "letting drop", "slip off", "slipping off")
 
 
+WRAPPED = ("wrapped yarn", "the wrapped yarn", "the wraps", "extra wraps", "the extra wraps")
+
+
 def find_drop(cur: Cursor) -> Node | None:
     """The loops dropped here, taken; None (nothing taken) where none are.
 
@@ -26,6 +29,8 @@ def find_drop(cur: Cursor) -> Node | None:
     if not cur.accept(*DROPS):
         return None
     spread = cur.low(-1).endswith("ing")
+    if cur.accept(*WRAPPED):
+        return _all_over(cur, start, None, False)
     lows: list[str] = []
     number: Num | None = None
     while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":

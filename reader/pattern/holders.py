@@ -110,6 +110,9 @@ def waits(made: list[Node], node: Node) -> bool:
     if isinstance(last, Work) and last.place.where is Where.PLAIN and last.number is not None:
         place = Place(Where.NEXT, last.span, last.number, "st", True, text=ASIDE)
         made[-1] = Skip(last.span, f"{last.words} {node.words}", place)
+    elif isinstance(last, Work) and last.place.where is Where.TO_LAST:
+        # "K to last 6 sts, place these on a holder".
+        made.append(LeaveRest(node.span, node.words))
     else:
         made.append(Act(node.span, node.words, Deed.NOTE))
     return True

@@ -145,6 +145,12 @@ FABRICS = (
 )  # fmt: skip
 
 
+THE_REST = tuple(
+    f"{rest}{of}"
+    for rest in ("remaining sts", "rem sts", "remaining stitches", "the remaining sts", "the rest",
+                 "the rem sts", "the remaining stitches", "rest", "other sts", "the other sts")
+    for of in (" of row", " of the row", " of round", " of the round", "")
+)  # fmt: skip
 GOES_ON = frozenset(["patt", "pattern", "rib", "ribbing"])
 """A fabric that alone means the rest of the row."""
 
@@ -172,13 +178,17 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
         cur.accept(*NOUNS)
     if number is not None:
-        if cur.low() in ("of", "on", "from"):
+        if cur.low() in ("of", "on", "from", "tog", "together"):
             return None
         cur.accept("as before", "as set", "in patt", "in pattern", "in rib")
         place = Place(Where.PLAIN, cur.span(start))
         return Work(cur.span(start), cur.said(start), stitch, number, place)
     if plain or cur.at == start:
         return None
+    if cur.accept(*THE_REST):
+        cur.accept("as before", "as set", "in patt", "in pattern", "in rib")
+        place = Place(Where.REST, cur.span(start))
+        return Work(cur.span(start), cur.said(start), stitch, None, place)
     found = find_place(cur)
     if found is None and cur.low() in (*STOPS, "") and cur.low(-1) in GOES_ON:
         found = Place(Where.REST, cur.span(start))

@@ -38,6 +38,11 @@ SHAPES = tuple(
     )
 )
 
+ORDINAL_BARE = re.compile(
+    r"(?P<nums>\d+(?:st|nd|rd|th)(?:\s+(?:and|&|to)\s+\d+(?:st|nd|rd|th))?)\s+(?P<what>rows?|rnds?|rounds?)"
+    r"(?P<end>\s+)(?=[KkPp]\s?\d|[KkPp] |knit\b|purl\b|\*|\(|\[|sl\s?\d|slip\b|yo\b|ssk\b)",
+)
+"""At a line's start: "1st row   k3, yo"."""
 CHANGING = re.compile(
     rf"(?:inc|dec|increase|decrease)\.?\s(?P<what>rounds?|rnds?|rds?|rows?)\s?{_NUMBERS}{_BRACKET}"
     r"\s?(?P<end>[:—])(?=\s)", re.IGNORECASE

@@ -8,7 +8,15 @@ import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
-from reader.pattern.label_forms import CHANGING, MARKED, counts_on, led, may_hold_label, other_form
+from reader.pattern.label_forms import (
+    CHANGING,
+    MARKED,
+    ORDINAL_BARE,
+    counts_on,
+    led,
+    may_hold_label,
+    other_form,
+)
 from reader.pattern.label_places import ends_sentence, last_words, may_begin
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
@@ -236,8 +244,8 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     marked = other_form(text, start) if line_start else CHANGING.match(text, start)
     if marked:
         return _numbered(marked, start, _side(marked["side"] or ""))
-    unmarked = ROW_BARE.match(text, start) if line_start else None
-    if unmarked:
+    unmarked = ROW_BARE.match(text, start) or ORDINAL_BARE.match(text, start)
+    if line_start and unmarked:
         return _numbered(unmarked, start)
     bare = BARE.match(text, start) if line_start else None
     return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None

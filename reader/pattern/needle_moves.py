@@ -28,6 +28,7 @@ WHICH = re.compile(
 )
 BACK_AGAIN = re.compile(r"\bback (?:on|onto|to|on to)\b|\b(?:unworked|waiting|held)\b")
 """They come back from where they waited."""
+NAMED = re.compile(r"\b(?:needle|pin|dpn)")
 BEHIND = re.compile(
     r"^(?:of (?:the |this )?(?:rnd|round|row)\b ?)?"
     r"(?:from (?:the )?(?:(?:\w+) )?(?:needle|pin) ?)?"
@@ -61,6 +62,7 @@ def find_move(cur: Cursor, start: int) -> Act | None:
             return None
     elif cur.at and cur.low(-1) not in (*STOPS, "", "(", "and"):
         found = BEHIND.match(said)
+        found = found if found and NAMED.search(found.group()) else None
     length = len(found.group().rstrip()) if found else 0
     taken = next((at + 1 for at, end in enumerate(ends) if end >= length), 0) if length else 0
     if not taken:

@@ -57,7 +57,7 @@ COUNTING = re.compile(
 )
 """Said of the chain a round begins with, behind it: "counting the first ch as a dc"."""
 SAYING = frozenset(
-    {"this", "these", "counts", "completed", "made", "see", "note",
+    {"this", "these", "those", "counts", "completed", "made", "see", "note",
      "having", "giving", "right", "wrong", "side", "opposite", "always",
      "when"}
 )  # fmt: skip

@@ -17,7 +17,7 @@ _UNTIL = r"\b(?:until|till|til)\b"
 _IN_INCHES = r"\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b"
 _AGAIN = r"(?:rep(?:eat)?(?:ing)?|work|knit|do)"
 REPEAT_LAST = re.compile(
-    rf"\b{_AGAIN}\s+(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing|above)\s*"
+    rf"\b{_AGAIN}\s+(?:the(?=\s+\d+\s+{_ROWS})|(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing|above))\s*"
     rf"(?:(\d+)|{_ONES})?\s*(?:(?:pattern|patt|dec\w*|inc\w*)\s+)?{_ROWS}",
     re.IGNORECASE,
 )
@@ -120,7 +120,7 @@ BY_KIND = re.compile(
 NOT_STITCHES = re.compile(
     r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges"
     r"|ribs|repeats|patterns|scallops|motifs|blocks|times|points|stripes|bands|tiers|layers|colou?rs"
-    r"|squares|rings|petals|shells|fans|spokes|sections|pieces|inc\w*|dec\w*)\b"
+    r"|yards?|yds?|met(?:er|re)s?|skeins?|balls?|grams?|ounces?|oz|squares|rings|petals|shells|fans|spokes|sections|pieces|inc\w*|dec\w*)\b"
     r"|between (?:the )?(?:two )?(?:m\b|markers?|inc\w*)|(?:in|for) (?:the )?(?:thumb|gusset)"
     r"|(?:thumb|gusset) (?:gusset )?(?:sts|stitches)"
     r"|(?:on|at|in) (?:each|either|every|one|the (?!needle)\w+|both) (?:\w+ ){0,2}"
