@@ -195,8 +195,6 @@ def bracketed(
     cur: Cursor, made: list[Node], start: int, body: tuple[Node, ...], before: Num | None
 ) -> Node | None:
     """The node a bracket of instructions makes, by what follows."""
-    if cur.low() == "alternately" and cur.low(1) in ("across", "to", "around", "over"):
-        cur.at += 1
     times = before or count_after(cur)
     if times is not None:
         return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, times)

@@ -388,4 +388,6 @@ class _Reading:
         if remark is not None:
             return remark
         body = read_tokens(inner, cur.text, cur.book)
+        if cur.low() == "alternately" and cur.low(1) in ("across", "to", "around", "over"):
+            cur.at += 1
         return bracketed(cur, self.made, start, body, before)
