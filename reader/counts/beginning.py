@@ -36,6 +36,16 @@ JUST = re.compile(r"\bjust (?:made|formed|completed|worked)\b", re.IGNORECASE)
 """The loop that the round before closed with."""
 
 
+OF_CHAINS = re.compile(r"\bch(?:ain)?[- ]?(?P<n>\d+)[- ](?=sp|lo|lp)")
+
+
+def _bare(place: str, way: str) -> bool:
+    """Whether a place is only "in sp", or "in ch-2 sp" where the way there told the same."""
+    chains, told = OF_CHAINS.search(place.lower()), OF_CHAINS.search(way.lower())
+    same = chains is not None and told is not None and chains["n"] == told["n"]
+    return BARE_SPACE.match(OF_CHAINS.sub("", place.lower()) if same else place.lower()) is not None
+
+
 def _in_that_space(rest: list[Node]) -> None:
     """ "Sl st to next sp, ch 3, 2 dc in sp": the space that the slip stitch went to."""
     works = [at for at, one in enumerate(rest) if isinstance(one, Work | Group | Repeat)]
@@ -46,7 +56,7 @@ def _in_that_space(rest: list[Node]) -> None:
         if isinstance(one, Work) and completes(one):
             rest[at] = replace(one, place=replace(one.place, where=Where.SAME, noun="sp"))
             return
-        if isinstance(one, Work | Group) and BARE_SPACE.match(one.place.text.lower()):
+        if isinstance(one, Work | Group) and _bare(one.place.text, rest[works[0]].words):
             rest[at] = replace(one, place=replace(one.place, where=Where.SAME))
 
 
@@ -100,6 +110,23 @@ def _begin_at_stitch(first: Node | None, tally: Tally) -> None:
         tally.walk.begin_at_stitch(1, name)
 
 
+def _slip_past(first: Node | None, rest: list[Node], tally: Tally) -> None:
+    """ "Sl st in next st, ch 3" over stitches and spaces: the chain stands on the next stitch, and
+    the one that the round below was joined to comes last.
+    """
+    around = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in rest) or any(
+        isinstance(one, Repeat) and AROUND.search(one.words) for one in rest
+    )
+    if not (around and isinstance(first, Work) and travels(first)) or tally.below.flat:
+        return
+    place, number = first.place, first.number.at(tally.size) if first.number else 1
+    if place.where is not Where.NEXT or place.nth or place.noun in ("ch", "tch", "sp"):
+        return
+    if tally.walk.slip_past(max(number, place.number.at(tally.size))):
+        tally.moves.append(Move(MoveKind.SLIP, first.words, first.span))
+        rest.remove(first)
+
+
 def closes_by_chain(rest: Sequence[Node]) -> bool:
     """Whether the words close the round themselves, by the chain that begins each of its passes:
     "* ch 3, sc in next sc, repeat from * all around, ch 3, join" leaves out where it began.
@@ -143,6 +170,21 @@ def _on_one_way(rest: list[Node], tally: Tally) -> None:
         rest.remove(first)
 
 
+def _begin_on_stitches(
+    first: Node | None, rest: list[Node], tally: Tally, chained: bool
+) -> None:
+    """Turns the row below so that it begins at the stitch to which the first words lead."""
+    works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
+    if any(isinstance(one, Repeat) and AROUND.search(one.words) for one in works):
+        tally.walk.leave_opening()
+        _begin_at_stitch(first, tally)
+    if chained and works and first is works[0]:
+        _slip_past(first, rest, tally)
+    if not (chained or tally.below.flat or travels(first)) and closes_by_chain(rest):
+        # The stitch that the round below was joined to: nothing goes into it.
+        tally.walk.take(1)
+
+
 def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) -> None:
     """Turns the row below so that it begins where the yarn is joined, when that is a space.
     chained: the first chain is a stitch, and stands there.
@@ -155,12 +197,7 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
     if isinstance(first, Repeat):
         first = next((one for one in first.body if isinstance(one, Work | Group)), None)
     if not isinstance(first, Work | Group) or not is_opening(first.place, tally.walk):
-        if any(isinstance(one, Repeat) and AROUND.search(one.words) for one in works):
-            tally.walk.leave_opening()
-            _begin_at_stitch(first, tally)
-        if not (chained or tally.below.flat or travels(first)) and closes_by_chain(rest):
-            # The stitch that the round below was joined to: nothing goes into it.
-            tally.walk.take(1)
+        _begin_on_stitches(first, rest, tally, chained)
         return
     lead = " ".join(one.words for one in ends.lead if isinstance(one, Act))
     same = first.place.where is Where.SAME

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from reader.counts.agreeing import us_kind
 from reader.counts.asides import set_apart
 from reader.counts.counted import CountedRow, Problem, Verdict
+from reader.counts.earlier_rows import earlier_row
 from reader.counts.edging import goes_around
 from reader.counts.entries import Entry, by_rule, called, off_the_chain, over_rows, so_many
 from reader.counts.fabric import Below, plain, turned
@@ -259,6 +260,7 @@ class Ledger:
         """The best reading of a row over what lies below, or over something else."""
         pattern = self.pattern
         self.go_on(entry)
+        over = over if over is not None else earlier_row(self, entry)
         below = over if over is not None else self.below
         # The work was turned at the end of the row before, and is turned back at once.
         below = turned(below) if turns_back(entry.nodes) else below

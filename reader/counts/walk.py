@@ -87,6 +87,20 @@ class Walk(StitchWalk):
         self.before = sum(run.n for run in passed if run.is_stitch)
         self._lie(self._runs[at:] + passed)
 
+    def slip_past(self, number: int) -> bool:
+        """A round that slips over stitches beside a space begins on the last of them: those before
+        it come last, and need not be worked into. False where they are not so.
+        """
+        first = self._runs[0] if self._runs else None
+        if not self.known or self.takes or self.space_takes or first is None or not self.spaces:
+            return False
+        if not first.is_stitch or first.n <= number or first.unit:
+            return False
+        passed, rest = replace(first, n=number), replace(first, n=first.n - number)
+        self.before = number
+        self._lie((rest, *self._runs[1:], passed))
+        return True
+
     def begin_after(self, wanted: Callable[[Run], bool]) -> None:
         """A round that only starts from a space: the row is seen from behind it, and the space
         itself comes last.

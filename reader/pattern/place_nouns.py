@@ -210,6 +210,9 @@ def _follows(cur: Cursor, start: int) -> int:
     number = cur.kind() in ("ord", "num")
     if number and cur.low(-1) in ("of", "the", "in", "from") and not counts_stitches(cur):
         return 1
+    if cur.kind() == "num" and cur.low(-1) in ("row", "rnd", "round") and cur.low(-2) == "of":
+        # "Dc of rnd 2".
+        return 1
     found = cur.stitch()
     if found is None:
         return 0

@@ -1,0 +1,50 @@
+"""Rows that are worked into an earlier row than the one below: "* ch 7, 2 dc over dc of 2nd row"
+-> that row, as it lay before the rows since.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from typing import TYPE_CHECKING
+
+from reader.counts.fabric import Below
+from reader.pattern.tree import Group, Node, Repeat, Where, Work
+from reader.terms.stitches import Craft
+
+if TYPE_CHECKING:
+    from reader.counts.entries import Entry
+    from reader.counts.ledger import Ledger
+
+OF_ROW = re.compile(
+    r"\bof (?:the )?(?:(?P<a>\d{1,3})(?:st|nd|rd|th|d) (?:row|rnd|round)"
+    r"|(?:row|rnd|round) (?P<b>\d{1,3}))\b(?! below)"
+)
+ALONG = (Where.NEXT, Where.PLAIN, Where.FIRST, Where.EACH, Where.ONE_PLACE)
+
+
+def earlier_row(ledger: Ledger, entry: Entry) -> Below | None:
+    """The earlier row that every place of a row names; None where it is the row below, or where
+    only some are. Nothing known where that row was not counted.
+    """
+    if ledger.pattern.craft is not Craft.CROCHET or not ledger.number:
+        return None
+    named = {_row_named(one) for one in _places(entry.nodes)}
+    told = next(iter(named)) if len(named) == 1 else 0
+    if not 0 < told < ledger.number:
+        return None
+    over = next((one.base for one in reversed(ledger.entries) if one.number == told + 1), None)
+    return over if over is not None else Below()
+
+
+def _row_named(one: Work | Group) -> int:
+    found = OF_ROW.search(f"{one.words} {one.place.text}".lower())
+    return int(found["a"] or found["b"]) if found else 0
+
+
+def _places(nodes: Sequence[Node]) -> Iterator[Work | Group]:
+    for one in nodes:
+        if isinstance(one, Repeat):
+            yield from _places((*one.body, *one.ending))
+        elif isinstance(one, Work | Group) and one.place.where in ALONG:
+            yield one
