@@ -36,6 +36,7 @@ from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.numbered import numbered
 from reader.text.one_stitch import one_stitch
+from reader.text.other_rows import labelled_others
 from reader.text.other_ways import without_other_ways
 from reader.text.page_lines import without_page_lines
 from reader.text.part_nouns import without_asides, without_part_nouns
@@ -268,7 +269,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = with_usual_brackets(unmarked(unbulleted(as_sentences(source.text))))
     plain = untabled(without_columns(without_ticks(without_emphasis(plain))))
-    plain = one_stitch(without_row_notes(plain))
+    plain = labelled_others(one_stitch(without_row_notes(plain)))
     plain = with_times(without_multiples(without_other_ways(rows_of_lists(with_brackets(plain)))))
     plain = starred(with_chain(numbered(punctuated(plain))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))
