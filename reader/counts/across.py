@@ -17,9 +17,15 @@ BEFORE = re.compile(r"^[^\w*]*\*+(?!\s*to\b)")
 """A star that the row begins with."""
 BEHIND = re.compile(r"[.;:]\s*\*+\s*$")
 """A star behind what starts the work: "Cast on 60 sts. *"."""
+AMID = re.compile(
+    r"^\W*(?:with\b[^.;*]{0,40})?(?:cast on|co) \d[^.;*]*[.;]\s*\*+\s*(?=(?:knit|work|purl|k \d"
+    r"|inc|dec)\b)",
+    re.IGNORECASE,
+)
+"""A star between what starts the work and its first row."""
 BACK = re.compile(
-    r"(?:^|(?<=[.;)])\s+)\W{0,3}(?:now |then |and )*rep(?:eat)?\s+from\s+(?:the\s+)?"
-    r"(?:first\s+)?\*+"
+    r"(?:^|(?<=[.;)*])\s+)\W{0,3}(?:now |then |and )*rep(?:eat)?\s+from\s+(?:the\s+)?"
+    r"(?:first\s+)?\*+(?:\s*to\s*\*+)?"
     r"(?P<how>[^.;*]*)[.;]?\s*$",
     re.IGNORECASE,
 )
@@ -28,7 +34,7 @@ BACK = re.compile(
 
 def note_star(ledger: Ledger, words: str) -> None:
     """Keeps in mind where a star stands before rows."""
-    if BEFORE.match(words) or BEHIND.search(words):
+    if BEFORE.match(words) or BEHIND.search(words) or AMID.search(words):
         ledger.star = len(ledger.entries)
 
 
@@ -36,7 +42,7 @@ def goes_back(ledger: Ledger, row: WrittenRow) -> WrittenRow | None:
     """The row's sentence that goes back to a star before earlier rows; None where it has none."""
     words = ledger.text[row.start : row.end]
     found = BACK.search(words)
-    here = found is None or "*" in words[: found.start()]
+    here = found is None or "*" in words[: found.start()].rstrip("* \n")
     if found is None or here or not 0 <= ledger.star < len(ledger.entries) + bool(found.start()):
         return None
     return WrittenRow(None, row.start + found.start(), row.end)

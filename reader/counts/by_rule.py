@@ -42,7 +42,7 @@ from reader.counts.other_ends import TO_A_SIDE, chain_at_end, differing
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
 from reader.counts.running_rows import on_the_other_side, running_rows
-from reader.counts.same_as_piece import note_spot, same_as_piece
+from reader.counts.same_as_piece import note_spot, note_stars, same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
 from reader.counts.worked_again import over_and_over
 from reader.pattern.changes import THEN_EVERY
@@ -108,6 +108,8 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
     note_spot(ledger, row)
     for one in (sentences_of if knits else running_rows)(ledger.text, row):
         words = ledger.in_figures(one.start, one.end) if knits else ""
+        if knits and "*" in ledger.text[max(0, one.start - 12) : one.end]:
+            note_stars(ledger, one)
         join_copies(ledger, words)
         only = only_on(words) if words and one.mark is None else None
         if only is not None and settled_on(ledger, only):

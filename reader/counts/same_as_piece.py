@@ -41,7 +41,7 @@ QUOTES = re.compile(
     r"|,?\s+(?:until|till|for|to\s+where)\s+(?:(?:the\s+|your\s+)?(?P<deep>\w+)\s+measures?\s+)?(?P<far>\d+)"
     r"[^.;,]{0,4}(?:\([^()]*\)\s*)?\s*(?:inch(?:es)?|ins?\b|cm|\")[^.;,]*)?"
     r"(?:,?\s+(?:from\s+(?:the\s+)?(?P<from>[a-z]+)\s+)?(?:up\s+)?(?:to|until|as far as|through)\s+"
-    r"(?:the\s+)?(?:(?:first|1st|beginning of)\s+)?(?P<spot>[a-z]+)(?:\s+(?:shaping|dec\w*))?"
+    r"(?:the\s+)?(?:(?:first|1st|beginning of)\s+)?(?P<spot>[a-z]+|\*+)(?:\s+(?:shaping|dec\w*))?"
     r"|\s+for\s+(?:the\s+first\s+)?(?P<rows>\d+)\s+(?:rows|rounds|rnds))?"
     r"(?=\s+(?:and|but|reversing|except|having)\b|\s*[,.;]|\s*$)",
     re.IGNORECASE,
@@ -105,6 +105,18 @@ def note_spot(ledger: Ledger, row: WrittenRow) -> None:
     head = heading_before(ledger, row) if row.mark is None else ""
     if head and head != ledger.part.lower():
         ledger.spots.append((len(ledger.rows), head))
+
+
+STARS = re.compile(r"(?:^|[\s.;:,)])(?P<stars>\*+)\s*$")
+STARS_FIRST = re.compile(r"\s*(?P<stars>\*+)")
+
+
+def note_stars(ledger: Ledger, row: WrittenRow) -> None:
+    """Keeps in mind where stars stand between rows, "** Dec 1 st each end of next row. **"."""
+    before = STARS.search(ledger.text[max(0, row.start - 12) : row.start])
+    found = before or STARS_FIRST.match(ledger.text, row.start, row.end)
+    if found:
+        ledger.spots.append((len(ledger.rows), found["stars"]))
 
 
 def same_as_piece(

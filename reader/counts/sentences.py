@@ -25,7 +25,9 @@ NEXT_SENTENCE = re.compile(
     r"(?:sts|stitches)\s+(?:back\s+)?(?:from|on|off|to)\b)\b))",
     re.IGNORECASE,
 )
-NEXT_LIST = re.compile(r"(?<=[.])\s+(?=[(\[]\s*[kp]\s?\d|k\s?\d|p\s?\d)", re.IGNORECASE)
+NEXT_LIST = re.compile(
+    r"(?<=[.])\s+(?:\*\*+\s+)?(?=[(\[]\s*[kp]\s?\d|k\s?\d|p\s?\d)", re.IGNORECASE
+)
 """In running words, where the list of the next row begins."""
 TURNED = re.compile(
     r"\bturn(?: work| the work| again| round)?\s*[;,:.]\s*(?:and\s+|then\s+)*"
