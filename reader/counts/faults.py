@@ -8,7 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from reader.counts.agreeing import groups_in, values
+from reader.counts.agreeing import SPACES, groups_in, loops_of, values
 from reader.counts.counted import Problem, Verdict
 from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
@@ -147,8 +147,24 @@ def _against_total(
     """What is told of a total that is not what the words make; sure: they leave no room."""
     if _countable(kind, solved):
         return _disagrees(solved, stated, where, sure)
+    if SPACES.search(kind) and stated is not None:
+        return _other_loops(solved, stated, kind, where)
     lost = lost_words(nodes) and solved.fits is not True and kind in PLAIN_KINDS
     return _disagrees(solved, stated, where, False) if lost else None
+
+
+def _other_loops(solved: Solved, stated: int, kind: str, where: Where) -> Problem | None:
+    """What is asked where a total counts the loops, and the words make many more or fewer: one more
+    or less may be how the round is closed.
+    """
+    made = loops_of(solved.tally, kind) or solved.tally.spaces
+    if not made or abs(made - stated) < 2:
+        return None
+    said = (
+        f"{where.label}: the printed total is {stated} {kind}; the words seem to make {made}: "
+        f"{quoted(where.words)}. Please count them."
+    )
+    return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label, stated, made)
 
 
 LEAST_UNTOLD = 4

@@ -233,8 +233,9 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
     if passes and not (fixed(node) or group):
         pass_over_others(node, tally, keep)
     add_passes(passes, node, tally)
-    if not (fixed(node) or group) and tally.walk.left is not None and tally.walk.left > keep:
-        tally.uneven = tally.uneven or (tally.walk.left - keep, tally.walk.left - keep + 1)
+    over = 0 if fixed(node) or group else (tally.walk.left or 0) - keep
+    if over > 0 and (over != tally.walk.before or not tally.walk.slipped):
+        tally.uneven = tally.uneven or (over, over + 1)
 
 
 def add_passes(passes: Sequence[Tally], node: Repeat, tally: Tally) -> None:

@@ -15,12 +15,14 @@ class StitchWalk:
     stitches asked for that were not there. opened, united: whether the row has spaces, or groups
     with a middle. takes, space_takes: how many were asked for in all. lacking: spaces asked for
     that were not there. passed: stitches gone over to reach a space, of which the words say
-    nothing. misnamed: stitches named that were no longer there, where others were taken.
+    nothing. misnamed: stitches named that were no longer there, where others were taken. slipped:
+    the round slipped past those before where it begins.
     """
 
     __slots__ = (
         "_farthest", "_runs", "aside", "at", "before", "into", "known", "lacking", "left",
-        "misnamed", "opened", "passed", "short", "space_takes", "spaces", "takes", "united",
+        "misnamed", "opened", "passed", "short", "slipped", "space_takes", "spaces", "takes",
+        "united",
     )  # fmt: skip
 
     def __init__(self, below: Below | None) -> None:
@@ -40,6 +42,7 @@ class StitchWalk:
         self.lacking = 0
         self.passed = 0
         self.misnamed = 0
+        self.slipped = False
 
     def _lie(self, runs: tuple[Run, ...]) -> None:
         self._runs = runs

@@ -97,7 +97,7 @@ class Walk(StitchWalk):
         if not first.is_stitch or first.n <= number or first.unit:
             return False
         passed, rest = replace(first, n=number), replace(first, n=first.n - number)
-        self.before = number
+        self.before, self.slipped = number, True
         self._lie((rest, *self._runs[1:], passed))
         return True
 

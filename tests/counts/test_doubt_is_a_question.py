@@ -34,3 +34,15 @@ def test_the_chain_beside_a_popcorn_is_no_popcorn() -> None:
     counted = count_pattern(parse_pattern(text))
     assert [row.count for row in counted.parts[0].rows][-1] == 12
     assert counted.problems == ()
+
+
+def test_a_total_of_loops_that_the_words_do_not_make_is_asked_about() -> None:
+    """It was passed in silence: 16 loops against a printed 9 (invented)."""
+    said = (
+        "Ch 6, join.\nRnd 1: Ch 1, * sc in ring, ch 5, repeat from * 7 times, join. (8 loops)\n"
+        "Rnd 2: Sl st to loop, * ch 5, sc in same loop, ch 5, sc in next loop, repeat from * "
+        "around. (9 loops)\n"
+    )
+    counted = count_pattern(parse_pattern(said))
+    asked = [one for one in counted.problems if one.verdict is Verdict.UNCLEAR]
+    assert [(one.label, one.printed, one.counted) for one in asked] == [("Round 2", 9, 16)]
