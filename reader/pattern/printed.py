@@ -23,7 +23,7 @@ from reader.terms.numbers import SPELLED, word_number
 MORE_KINDS = re.compile(
     rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* "
     rf"?sps?|corners?|[A-Z]\b)|\s*\+\s*(?:\d+ ?ch(?:ains?)?|ch[ -]?\d)\b)*\s*(?:total|in all|around"
-    rf"|at each end|rem\w*|on needles?|each|now)?\s*\.?$",
+    rf"|at each end|rem\w*|on needles?|each|now|made|formed)?\s*\.?$",
     re.IGNORECASE,
 )
 FOLLOWS = re.compile(

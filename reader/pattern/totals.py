@@ -31,7 +31,7 @@ _STITCH = "|".join(
     + ("s?" if len(name) > 3 else "")
     for name in sorted(_NAMES, key=len, reverse=True)
 )
-_OPENINGS = r"(?:sps?|spaces?|loops?|lps?|arch(?:es)?)"
+_OPENINGS = r"(?:spaces?|sps?|loops?|lps?|arch(?:es)?)"
 STITCH = rf"{_STITCH}|(?:corner\s+)?ch[- ]?\d+[- ]?(?:corner\s+)?{_OPENINGS}"
 """Whatever a printed total may count, as a pattern."""
 TOLD = (

@@ -14,8 +14,8 @@ NOTE = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 COUNTS = re.compile(
-    r"\bcount|\bch(?:ain)?s?\b|\bstands? for|\bevery|\ball (?:rows|rounds|rnds)|\bthroughout"
-    r"|\brepeat",
+    r"\bcount|\bch(?:ain)?s?[ -]?\d|\d ?ch(?:ain)?s?\b|\bstands? for|\bevery"
+    r"|\ball (?:rows|rounds|rnds)|\bthroughout|\brepeat",
     re.IGNORECASE,
 )
 """What a note may say that other rows are read by."""
@@ -26,12 +26,24 @@ ASIDE = re.compile(
     re.IGNORECASE,
 )
 """A bracket that only speaks to the maker."""
+CARE = Sought(
+    ("sure", "careful", "take care", "remember", "forget", "try"),
+    r"(?<=[.;!)\]] )(?:please )?(?:(?:make|be) sure|be careful|take care|remember|do(?:n.?t| not) "
+    r"forget|try)\b[^.;()\[\]*\d\n]*\b(?:tails?|yarn|thread|wool|twist\w*|loose\w*|tight\w*"
+    r"|tension|over (?:the |your )?(?:first |beginning |starting )?(?:ch(?:ain)?s?|ring|ends?)"
+    r"|in(?:to|side)? the (?:ring|chain)|neat\w*|even(?! )|evenly|marker|skip)\b"
+    r"[^.;()\[\]*\d\n]*(?:[.;!]|$)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""A sentence that only asks for care, behind what is to be done: "Be sure to work over the tail."
+"""
 ROW = re.compile(r"(?:R|rnds?|rounds?|rows?|rds?)?\.? ?\d{1,3}\b", re.IGNORECASE)
 
 
 def without_row_notes(text: str) -> str:
     """The text without them; any text goes in."""
     text = NOTE.sub(lambda found: _kept(found, text), text)
+    text = CARE.sub(lambda found: " " * len(found.group()), text)
     return ASIDE.sub(
         lambda found: found.group() if COUNTS.search(found.group()) else " " * len(found.group()),
         text,

@@ -45,3 +45,27 @@ def test_a_round_that_slips_to_the_next_stitch_begins_there() -> None:
         "2 sts, join.\n"
     )
     assert counts_of(said) == [12, 12, 24, 36, 48]
+
+
+def test_loops_told_by_their_chains_are_a_total() -> None:
+    """With or without a hyphen, and "made" behind them: no chain is worked there."""
+    said = (
+        "Ch 6, join in ring with sl st.\nRound 1: Sc in ring, *Ch 6, sc in ring*; repeat between * "
+        "* 3 more times, ch 6, sl st into first sc. {}\nRound 2: *(4 sc, hdc, ch 2, hdc, 4 sc) all "
+        "into next ch6 space*; repeat between * * 4 more times, join with sl st.\n"
+    )
+    for total in ("[5 ch6 spaces made]", "(5 ch-6 spaces)", "(5 ch-6 loops formed)"):
+        assert counts_of(said.format(total)) == [5, 50]
+
+
+def test_a_sentence_that_asks_for_care_works_nothing() -> None:
+    """What it tells to do is told before it; with a number it is an instruction."""
+    said = "Ch 6, join in ring with sl st.\nRound 1: Ch 1, work 12 sc in ring, join. {}\n"
+    for care in (
+        "Be sure to work over the chain.",
+        "Tip: Work the sts around the tail as well as the chain; at end of round, tail can simply "
+        "be trimmed.",
+        "Remember to work over the tail and in each loop.",
+    ):
+        assert counts_of(said.format(care)) == [12]
+    assert counts_of(said.format("Be sure to work 2 sc in the ring.")) == [14]
