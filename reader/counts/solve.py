@@ -19,6 +19,7 @@ from reader.counts.openings import is_opening, wanted
 from reader.counts.passing import over_loops
 from reader.counts.placing import to_other_edge
 from reader.counts.readings import readings, two_in_one
+from reader.counts.slips_between import as_stitches
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.turned_back import without_turns
@@ -80,7 +81,7 @@ def work_row(
         tally.make_space(height)
     skipped = first_work(rest) if passed else None
     tally.turning = 0 if chained else max(height, skipped.place.nth - 1 if skipped else 0)
-    rest = two_in_one(rest) if choice.doubled else rest
+    rest = as_stitches(two_in_one(rest) if choice.doubled else rest)
     rest = repeated(rest, choice, size, below.edge if choice.over_again else 0)
     work_all(whole_row(slips_on(rest), tally), tally)
     ends_met = bool(tally.runs) and tally.runs[0].is_stitch and tally.runs[-1].is_stitch

@@ -42,6 +42,7 @@ from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.quoting import find_quoted
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import find_repeat, passes_to
+from reader.pattern.ring_chain import before_ring
 from reader.pattern.rows_below import long_stitches
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.so_often import count_after, times_before
@@ -139,7 +140,8 @@ class _Reading:
         if self.stars and self.made:
             at = self.stars[0][1]
             left_open(self.made, at, at in self.went_back)
-        return alike_named(told_to_leave(long_stitches(self.made, cur), cur.book.craft))
+        nodes = before_ring(long_stitches(self.made, cur))
+        return alike_named(told_to_leave(nodes, cur.book.craft))
 
     def one(self) -> None:
         """Takes whatever stands here, if it can be read."""

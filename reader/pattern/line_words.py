@@ -56,7 +56,7 @@ STITCHY = re.compile(
     r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam(?:ed)?|make one|take in|pick up"
     r"|long st|cont\w*\.? (?:to work )?(?:straight|even|without|in)"
     r"|every (?:second|other|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|\d)"
-    r"|rep|repeat|sc\d\w*|htr|mr|magic (?:ring|circle|loop)|single crochets?"
+    r"|rep|repeat|sc\d\w*|htr|mr|mc(?= ?[(\[]?\d)|magic (?:ring|circle|loop)|single crochets?"
     r"|double crochets?|loops?|picots?|\dsc"
     r"|\dinc|\ddec)\b",
     re.IGNORECASE,
@@ -75,13 +75,15 @@ ACTION = re.compile(
     r"|cast on|co ?\d|bind off|bo\b|cast off|pick(?:ed)? up|rep(?:eat)?\b|work(?:ing)?\b|inc\b"
     r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b"
     r"|(?:i|we|you) (?:did|do|made|make|worked|work) [\w-]+ of (?:them|those|these)"
+    r"|m[cr] ?[(\[]\d+[)\]]$|m[cr] \d+\b|\d+ sc (?:in )?m[cr]\b"
     r"|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",
     re.IGNORECASE,
 )
 
 
 NO_HEADING = re.compile(
-    r"(?:rep|repeat|next|note|row|rnd|round|with|c\d|t\d|foundation|inc|dec|set|base|last"
+    r"(?:rep|repeat|next|note|optional|alternat(?:e|ive|ively)|tip|hint|row|rnd|round|with|c\d|t\d"
+    r"|foundation|inc|dec|set|base|last"
     r"|cast|bind|pick)\b"
     r"|(?:work|knit|purl|do|make) (?:\w+ ){0,4}(?:rows?|rnds?|rounds?)\b",
     re.IGNORECASE,

@@ -19,7 +19,9 @@ def number_behind(cur: Cursor) -> bool:
     if cur.any_words(LOOP_ONLY, 1) and cur.kind(-1) == "word" and cur.kind(-2) != "num":
         # "sc 24 in BLO"
         return True
-    placed = cur.low(1) in ("in", "into") and cur.low(2) in ONE_OF_THEM
+    placed = cur.low(1) in ("in", "into") and (
+        cur.low(2) in ONE_OF_THEM or cur.kind(2 + (cur.low(2) == "the")) == "ord"
+    )
     if cur.low(1) in ("in", "into") and cur.any_words(RING_WORDS, 2 + (cur.low(2) in ("the", "a"))):
         # "sc 6 in magic ring": nothing else was worked before.
         return True

@@ -200,6 +200,11 @@ LONGEST_TAIL = 110
 """Characters of a total without brackets."""
 
 
+CHAIN_TOLD = re.compile(
+    r"\bch(?:ain)?s?\b[ \d]*\([^()]*\b(?:counts?|counting|counted|stands?|first|1st)\b[^()]*\)$",
+    re.IGNORECASE,
+)
+"""A chain and what it stands for: the stitches behind them are worked."""
 BY_COLOUR = re.compile(r"(?:^|[\s,;(])[A-Z]{1,2}:$")
 """Before stitches, the yarn they are worked with: "A: 9 sc, B: 9 sc"."""
 YARNS = re.compile(r"[(\[][A-Za-z]{1,10}\d?[)\]](?=.*[(\[][A-Za-z]{1,10}\d?[)\]]$)", re.DOTALL)
@@ -242,6 +247,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
             or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
             or (tail.group("b") and tail.group("others") and not OVER.search(before))
             or (tail.group("b") and BY_COLOUR.search(before))
+            or (tail.group("b") and CHAIN_TOLD.search(before))
             or (tail.group("b") and before[-1:] in ")]" and _behind(found, end))
             or (tail.group("b") and YARNS.search(before))
         ):

@@ -125,6 +125,15 @@ ON_SO_MANY = re.compile(
 """What a piece is worked on, and nothing done: "short-row heel over 28 sts (the others wait)"."""
 
 
+ANOTHER_WAY = re.compile(
+    r"\W*(?:alternat(?:e|ive) (?:way|method|start|option|beginning)\b|alternatively\b"
+    r"|optional\b ?[:,]|or use a\b|(?:or,? )?if you (?:prefer|can't|don't|do not|cannot)\b)"
+)
+"""What may be done instead, or as well."""
+IN_BRACKET = re.compile(r"\((?:inc|dec)\w* [^()]{3,40}\)\.?")
+"""A line that is only a remark on its row, "(increase in every 3rd st)"."""
+
+
 def only_says(words: str) -> bool:
     """Notes that speak of stitches without working any."""
     low = " ".join(words.lower().split())
@@ -133,6 +142,8 @@ def only_says(words: str) -> bool:
     if re.match(r"(?:for [^:.]{2,30}: )?\d+ (?:sts?|stitches|rows|sc|dc)\b[^.;]{0,40}=\s*\d", low):
         return True
     if re.match(r"(?:[a-z]+ ?/ ?){2,}[a-z]+\b", low) and not re.search(r"\d", low):
+        return True
+    if ANOTHER_WAY.match(low) or IN_BRACKET.fullmatch(low):
         return True
     if GROUP_IS.match(low) or ON_SO_MANY.fullmatch(low):
         return True

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from reader.text.wide_lines import in_lines, wide_lines
 
-BULLETS = "\u25a0\u25a1\u25aa\u25ab\u25b6\u25b8\u25ba\u25c6\u25c7\u25cb\u25e6\u2756\u27a2\u27a4"
+BULLETS = "§\u25a0\u25a1\u25aa\u25ab\u25b6\u25b8\u25ba\u25c6\u25c7\u25cb\u25e6\u2756\u27a2\u27a4"
 """Squares, triangles, diamonds and the like before a line."""
 LOOKALIKE = (
     "\u0430\u0441\u0435\u04bb\u043a\u043c\u043e\u0440\u0445\u0443"

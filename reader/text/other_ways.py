@@ -17,7 +17,7 @@ BRACKET = Sought(
 )
 SENTENCE = Sought(
     ("alternat", "prefer", "if you"),
-    r"(?<![^\n.])[ \t*•-]*(?:alternat(?:e|ive) (?:way|method|start|option|beginning)\b[^\n:]{0,30}:"
+    r"(?<=\.)[ \t*•-]*(?:alternat(?:e|ive) (?:way|method|start|option|beginning)\b[^\n:]{0,30}:"
     r"|alternatively\b[,:]"
     r"|(?:or,? )?if you (?:prefer|can'?t|don'?t|do not|cannot|are not)\b[^\n.]{0,60}"
     rf"[,:])(?=[^\n.]{{0,80}}{_BEGINS})[^\n]*?(?=\.(?:\s|$)|\n|$)",

@@ -122,3 +122,31 @@ def test_a_foundation_told_as_what_is_done_first() -> None:
     """So many chains and some more."""
     text = "Start by chaining 20 plus 2\nRow 1: hdc in 3rd ch from hook and in each ch across\n"
     assert counts(text)[0][-1] == 20
+
+
+def test_a_list_may_begin_with_its_ring_alone() -> None:
+    """The ring's total says how many stitches it holds."""
+    text = (
+        "Legs x4:\n- Starting with light brown - MC (4)\n- *inc* (8)\n- *1sc, inc* (12)\n"
+        "- 12sc (12)\n- *1sc, dec* (8)\n"
+    )
+    assert counts(text) == ([4, 8, 12, 12, 8], 0)
+
+
+def test_a_total_told_in_a_sentence_of_its_own() -> None:
+    """What it includes is told behind it."""
+    text = (
+        "Round 1: Chain 4, join to a ring.\nRound 2: Ch2 (counts as a single crochet.) Work 7 sc "
+        "into ring. Join with sl st. This round makes 8sc (including the first ch2 as a sc.)\n"
+    )
+    assert counts(text)[0][-1] == 8
+
+
+def test_what_may_be_done_is_not_worked() -> None:
+    """Nor is a line in brackets that only names the change."""
+    text = (
+        "Rnd 1: 6 sc in a magic ring.\n(Increase in every st)\nRnd 2: 2 sc in each st around (12)\n"
+        "Rnd 3: sc in each st around (12)\nOptional: for a taller buoy, repeat rnd 3 again.\n"
+        "Rnd 4: (sc, dec) around (8)\n"
+    )
+    assert counts(text) == ([6, 12, 12, 8], 0)
