@@ -140,7 +140,7 @@ class _Reading:
         if self.stars and self.made:
             at = self.stars[0][1]
             left_open(self.made, at, at in self.went_back)
-        nodes = before_ring(long_stitches(self.made, cur))
+        nodes = list(before_ring(long_stitches(self.made, cur)))
         return alike_named(told_to_leave(nodes, cur.book.craft))
 
     def one(self) -> None:
