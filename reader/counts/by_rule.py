@@ -78,7 +78,7 @@ AS_THEY_DO = re.compile(
 """What the rows called back do anyway: "rep row 3, increasing 2 sts each row (16 dc)"."""
 FURTHER = re.compile(
     r"\W*(?:and|then)\s+(?:the\s+)?(?:\d+(?:st|nd|rd|th)|\w+)\s+(?:row|round|rnd)\b"
-    r"|\W*(?:and|then)\s+(?:rep(?:eat)?\s+)?R\d", re.IGNORECASE
+    r"|\W*(?:and|then)\s+(?:(?:rep(?:eat)?|work)\s+)?(?:R|(?:row|round|rnd)s?\s+)\d", re.IGNORECASE
 )
 """A repeat that goes on with one row more: "11 times more, then the 1st row once"."""
 
