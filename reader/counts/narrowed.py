@@ -20,9 +20,11 @@ _N = rf"(?P<n>\d+|{SPELLED})"
 _STS = r"(?:sts?\b|stitches|loops)"
 ONLY = re.compile(
     r"\b(?:on|over|with|across|upon)\s+(?:only\s+)?"
-    r"(?:these|those|this|(?:the\s+)?(?:first|1st|next|last|centre|center|middle|remaining|rem))\s+"
+    r"(?:these|those|this|(?:the\s+)?(?:first|1st|next|last|centre|center|middle))\s+"
     r"(?:(?:remaining|rem|last)\s+)?"
     rf"{_N}\s+(?:\w+\s+)?{_STS}"
+    r"|\b(?:work|continue|cont|proceed)(?:ing)?\s+(?:only\s+)?on\s+(?:only\s+)?(?:the\s+)?"
+    rf"(?:remaining|rem)\s+{_N.replace('P<n>', 'P<rest>')}\s+(?:\w+\s+)?{_STS}"
     rf"|\b(?:on|over|with|across)\s+the\s+{_N.replace('P<n>', 'P<left>')}\s+"
     r"(?:(?:sts|stitches)\s+)?(?:that|which)\s+(?:are|were)\s+left\b",
     re.IGNORECASE,
@@ -150,7 +152,7 @@ def worked_on(words: str) -> int | None:
             # "K 1, P 1 across last 6 sts": a part of the row.
             continue
         if only and WORKING.search(sentence) and not _passing(only.group(), sentence):
-            return _value(only.group("n") or only.group("left"))
+            return _value(only.group("n") or only.group("rest") or only.group("left"))
     return None
 
 
