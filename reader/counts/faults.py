@@ -17,7 +17,20 @@ from reader.counts.repeating import fixed
 from reader.counts.shaped import LAST
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS
-from reader.pattern.tree import LOST, Act, Deed, Edge, Group, Node, Repeat, Shape, Until, Work
+from reader.pattern.tree import (
+    LOST,
+    Act,
+    Chain,
+    Deed,
+    Edge,
+    Group,
+    Node,
+    Repeat,
+    Shape,
+    Skip,
+    Until,
+    Work,
+)  # fmt: skip
 from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
 
@@ -57,6 +70,25 @@ def plainly_read(nodes: Sequence[Node]) -> bool:
         elif isinstance(one, Group | Shape | Edge):
             return False
     return any(isinstance(one, Work | Repeat) for one in nodes)
+
+
+def told_in_squares(nodes: Sequence[Node]) -> bool:
+    """Whether a row tells of nothing but stitches side by side and chains over as many that are
+    missed, so that every stitch and chain below is accounted for.
+    """
+    over = 0
+    for one in nodes:
+        if isinstance(one, Repeat):
+            if one.ending or not fixed(one) or not told_in_squares(one.body):
+                return False
+            over += 1
+        elif isinstance(one, Work) and (one.place.where is not Spot.PLAIN or one.stitch.takes != 1):
+            return False
+        elif isinstance(one, Skip):
+            over += one.place.where is Spot.NEXT and one.place.noun == "st"
+        elif not isinstance(one, Act | Chain | Work):
+            return False
+    return over > 0
 
 
 def _binds_off_last(nodes: Sequence[Node]) -> bool:
@@ -126,6 +158,8 @@ def fault_of(
         return unclear(where, stated)
     if solved.fits is False and not doubted and not agreed and _binds_off_last(nodes):
         return _not_told_of(solved.left, solved, where)
+    if solved.fits is False and below.spaces and not (agreed or lost) and told_in_squares(nodes):
+        return unclear(where, stated)
     if tally.untold > 1 and stated is None and not doubted and _binds_off_amid(nodes):
         return _not_told_of(tally.untold, solved, where)
     if tally.below.chained and solved.fits is False and not (agreed or lost):

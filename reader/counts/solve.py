@@ -28,6 +28,7 @@ from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
 from reader.pattern.tree import (
+    ONE,
     Act,
     Chain,
     Deed,
@@ -216,10 +217,19 @@ def _stand(rest: list[Node], tally: Tally, fastened: str) -> None:
         # "ch 3, 2 dc in 1st st": the stitch that the chain stands on.
         at = rest.index(nxt)
         rest[at] = replace(nxt, place=replace(nxt.place, where=Where.SAME))
-    if isinstance(nxt, Skip) and nxt.place.where is Where.FIRST:
+    if isinstance(nxt, Skip) and (nxt.place.where is Where.FIRST or _misses_its_own(nxt, tally)):
         # "miss first st" is the stitch that the chain stands on.
         return
     tally.walk.take(1)
+
+
+def _misses_its_own(skip: Skip, tally: Tally) -> bool:
+    """Whether "3 ch, miss 1" misses the stitch that the chain stands on, as English words have it:
+    a chain no longer than its stitch, and one stitch.
+    """
+    one = skip.place.where is Where.NEXT and skip.place.number == ONE and skip.place.noun == "st"
+    plain = not tally.runs or tally.runs[-1].is_stitch
+    return one and plain and skip.words.lower().startswith("miss 1")
 
 
 def _begins_in_last(nxt: Node | None, tally: Tally) -> bool:

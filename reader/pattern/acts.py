@@ -98,7 +98,12 @@ def find_act(cur: Cursor) -> Node | None:
 
 
 def _count_words(cur: Cursor, start: int) -> Node | None:
-    """ "this counts as your first double crochet", "that doesn't count as a stitch"."""
+    """ "this counts as your first double crochet", "that doesn't count as a stitch"; a chain that
+    is twisted looks like a stitch, and counts as one.
+    """
+    if cur.book.craft is Craft.CROCHET and cur.accept("twist", "twisted", "twist it"):
+        cur.accept("it", "them", "the chain", "these")
+        return Act(cur.span(start), cur.said(start), Deed.NOTE, "", True)
     if cur.low() not in COUNT_STARTS:
         return None
     lows = []

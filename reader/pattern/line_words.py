@@ -63,8 +63,8 @@ STITCHY = re.compile(
 )
 ACTION = re.compile(
     r"\b(?:cont(?:inue)?\b[^.]{0,40}\b(?:until|till)\b|so on\b[^.]{0,20}\b(?:until|till)\b"
-    r"|ch(?:ain)?\s+\w+|\d+ ?ch\b|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c"
-    r"|d c)\b"
+    r"|ch(?:ain)?\s+\w+|\d+ ?ch(?:ain)?s?\b"
+    r"|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b"
     r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+|knit|purl"
     r"|rib\b(?=,? (?:with|until|for|to|as|in|on|all|each)\b)"
     r"|rib (?:\d+|\w+) (?:rows|rounds)|do \w+ rows|do (?:rows?|rounds?|rnds?) \d"

@@ -144,6 +144,8 @@ US_TERMS = Sought(
     r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b"
     r"|\bterm(?:s|inology)\b(?: used)?\W{0,4}(?:is |are )?(?:in )?(?:us\b|u\.s\.|american\b)",
 )
+TWISTED = re.compile(r"\b3 ch(?:ain)?[ .,]+(?:and )?twist\b[^;]{0,40}?\bdc\b")
+"""Three chains twisted stand for a stitch of their height."""
 TALL_DC = re.compile(
     r"(?:rnd|round|row)[ .\d:]*\**\s*(?:work |make )?(?:3 ch|ch 3)\b[^.;*]{0,24}?\b(?:\d+ )?dcs? in"
 )
@@ -168,7 +170,7 @@ def terms_of(text: str) -> tuple[Terms, str]:
     )
     uk = len(UK_WORDS.findall(low))
     faint = 0 if us else len(re.findall(r"\bss\b|\bcolour", low))
-    if not us and uk <= faint and TALL_DC.search(low):
+    if not us and ((uk <= faint and TALL_DC.search(low)) or TWISTED.search(low)):
         return Terms.US, "three chains begin its dc rows, the height of a US double crochet"
     if us and us >= uk:
         return (

@@ -11,6 +11,13 @@ CLOSING = re.compile(r"[xX+†](?<=[\s,.;][xX+†])(?=[;,.]?\s+(?i:rep(?:eat)?)\
 """A cross before "repeat" can be nothing else."""
 OPENING = re.compile(r"(?:(?<=—)|(?<=—\s)|(?<=--)|(?<=[.:\]]\s)|^)[x+†](?=\s+(?:\d+\s+)?[A-Za-z])")
 
+PAIRED = re.compile(
+    r"(?<![^\s,.;:(—])(?P<sign>[xX](?=\s)|[✕×+†‡#*])"
+    r"(?P<body>(?:(?!(?P=sign)[\s,])[^\n]|\n(?!\s*\n)){4,160}?[\s,.;])"
+    r"(?P=sign)(?P<stop>,?)(?=\s+(?:twice|thrice|(?:\d+|two|three|four|five|six|seven|eight|nine|ten"
+    r"|twelve)\s+times)\b)"
+)
+"""A sign before and behind what is worked so many times: "† 2 ch., miss 2, 1 dc. † twice"."""
 OWN_SIGNS = ("+", "#", "@")
 
 
@@ -18,6 +25,8 @@ def starred(text: str) -> str:
     """The text with such crosses as stars; a cross that counts times or adds is left. So is any
     other sign of the writer's own, unless words go back to it.
     """
+    if TIMES.search(text):
+        text = PAIRED.sub(_paired, text)
     if CLOSING.search(text):
         text = PARAGRAPH.sub(lambda found: _starred(found.group()), text)
     for sign in OWN_SIGNS:
@@ -25,6 +34,13 @@ def starred(text: str) -> str:
         if sign in text and re.search(back, text, re.IGNORECASE):
             text = re.sub(rf"(?<=\s){re.escape(sign)}(?=\s)", "*", text)
     return text
+
+
+TIMES = re.compile(r"[xX✕×+†‡#*],?\s+(?:\d|[a-z]+ times|twice|thrice)")
+
+
+def _paired(found: re.Match[str]) -> str:
+    return f"*{found['body']}*{' ' * len(found['stop'])}"
 
 
 def _starred(words: str) -> str:
