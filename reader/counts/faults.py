@@ -4,7 +4,6 @@ is none.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
@@ -13,6 +12,7 @@ from reader.counts.counted import Problem, Verdict
 from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
 from reader.counts.lists import knits
+from reader.counts.plainly import plainly_read, told_in_squares
 from reader.counts.repeating import fixed
 from reader.counts.shaped import LAST
 from reader.counts.solved import Solved
@@ -20,22 +20,16 @@ from reader.pattern.totals import PLAIN_KINDS
 from reader.pattern.tree import (
     LOST,
     Act,
-    Chain,
     Deed,
     Edge,
     Group,
     Node,
     Repeat,
-    Shape,
-    Skip,
     Until,
     Work,
 )  # fmt: skip
 from reader.pattern.tree import Where as Spot
 from reader.text.span import Span
-
-ATTACHED = re.compile(r"\b(?:attach|join)\b.*\bin (?:the )?next\b", re.IGNORECASE)
-"""Yarn fastened to a stitch that may or may not be worked into."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,49 +40,6 @@ class Where:
     label: str
     span: Span
     words: str
-
-
-def plainly_read(nodes: Sequence[Node]) -> bool:
-    """Only stitches into stitches: the rows whose arithmetic leaves no doubt."""
-    for one in nodes:
-        if isinstance(one, Act) and ATTACHED.search(one.words):
-            return False
-        if isinstance(one, Work):
-            if one.place.where not in (
-                Spot.NEXT,
-                Spot.PLAIN,
-                Spot.EACH,
-                Spot.REST,
-                Spot.TO_LAST,
-                Spot.FIRST,
-                Spot.LAST,
-            ) or one.place.noun in ("sp", "tch", "ch", "group"):
-                return False
-        elif isinstance(one, Repeat):
-            if not plainly_read(one.body) or (one.ending and not plainly_read(one.ending)):
-                return False
-        elif isinstance(one, Group | Shape | Edge):
-            return False
-    return any(isinstance(one, Work | Repeat) for one in nodes)
-
-
-def told_in_squares(nodes: Sequence[Node]) -> bool:
-    """Whether a row tells of nothing but stitches side by side and chains over as many that are
-    missed, so that every stitch and chain below is accounted for.
-    """
-    over = 0
-    for one in nodes:
-        if isinstance(one, Repeat):
-            if one.ending or not fixed(one) or not told_in_squares(one.body):
-                return False
-            over += 1
-        elif isinstance(one, Work) and (one.place.where is not Spot.PLAIN or one.stitch.takes != 1):
-            return False
-        elif isinstance(one, Skip):
-            over += one.place.where is Spot.NEXT and one.place.noun == "st"
-        elif not isinstance(one, Act | Chain | Work):
-            return False
-    return over > 0
 
 
 def _binds_off_last(nodes: Sequence[Node]) -> bool:
@@ -158,8 +109,6 @@ def fault_of(
         return unclear(where, stated)
     if solved.fits is False and not doubted and not agreed and _binds_off_last(nodes):
         return _not_told_of(solved.left, solved, where)
-    if solved.fits is False and below.spaces and not (agreed or lost) and told_in_squares(nodes):
-        return unclear(where, stated)
     if tally.untold > 1 and stated is None and not doubted and _binds_off_amid(nodes):
         return _not_told_of(tally.untold, solved, where)
     if tally.below.chained and solved.fits is False and not (agreed or lost):
@@ -167,6 +116,7 @@ def fault_of(
     if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
         return _left_out(stated, where)
     untold = lost and not (agreed or doubted) and mostly_untold(solved)
+    untold = untold or (misfit and below.spaces > 0 and not lost and told_in_squares(nodes))
     if untold or (stated is None and _lost_amid(solved, nodes)):
         return unclear(where, stated)
     if agrees or solved.count is None or tally.unsure:
