@@ -41,6 +41,17 @@ def stitchy(low: str, book: Book) -> bool:
     )
 
 
+NO_STITCHES = frozenset(
+    ["all", "evenly", "same", "work", "working", "continue", "go", "going", "wrap", "sew", "weave",
+     "round", "and", "then", "again", "even", "turn", "way", "once", "fold", "tie", "crochet"]
+)
+"""Before "around", these are no stitch that is not known."""
+
+
+def _stops(lows: list[str]) -> bool:
+    return lows[:1] in ([], [","], ["."], [";"])
+
+
 def names_stitches(cur: Cursor, first: int, last: int) -> bool:
     """ "double stitch as before": an item of a knitted list that speaks of stitches not known;
     "* zz in next st": in crochet, one that goes into a stitch.
@@ -52,7 +63,10 @@ def names_stitches(cur: Cursor, first: int, last: int) -> bool:
         item = begins is None or begins.kind == "stars" or begins.low in (",", ";", "(", "[", ".")
         into = [token.low for token in cur.tokens[last : last + 2]]
         known = into[:1] in (["in"], ["into"]) and into[1:] in (["next"], ["each"], ["same"])
-        return item and known and last - first == 1 and cur.kind(first - cur.at) == "word"
+        lows = [token.low for token in cur.tokens[first:last]]
+        placed = (known and not lows[1:]) or lows[1:3] in (["in", "each"], ["in", "every"])
+        around = lows[1:] in (["around"], ["across"]) and _stops(into)
+        return item and (placed or around) and lows[0].isalpha() and lows[0] not in NO_STITCHES
     lows = [token.low for token in cur.tokens[first:last]]
     before = cur.tokens[first - 1].low if first else ","
     behind = cur.tokens[last].low if last < len(cur.tokens) else ","
