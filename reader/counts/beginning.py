@@ -178,7 +178,7 @@ def _begin_on_stitches(
     if any(isinstance(one, Repeat) and AROUND.search(one.words) for one in works):
         tally.walk.leave_opening()
         _begin_at_stitch(first, tally)
-    if chained and works and first is works[0]:
+    if chained and works and first is works[0] and not tally.walk.before:
         _slip_past(first, rest, tally)
     if not (chained or tally.below.flat or travels(first)) and closes_by_chain(rest):
         # The stitch that the round below was joined to: nothing goes into it.
