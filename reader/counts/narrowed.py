@@ -185,11 +185,25 @@ def _passing(words: str, sentence: str) -> bool:
     return over_next is not None and not re.search(r"\b(?:only|alone)\b", sentence)
 
 
+_OTHERS = rf"(?:the\s+)?(?:other|others|remaining|rem|rest\s+of\s+the)\s+{_N}(?:\s+{_STS})?"
+OTHERS_WAIT = re.compile(
+    rf"\b{_OTHERS}\.?\s+(?:will\s+|to\s+)?"
+    r"(?:wait|stay|rest\b|are\s+(?:left|held|kept)|are\s+(?:for\s+)?the\s+instep)",
+    re.IGNORECASE,
+)
+OTHERS_LEFT = re.compile(
+    rf"\b(?:leave|leaving|keep|keeping)\s+{_OTHERS}\.?\s+[^.;]{{0,30}}"
+    r"\b(?:needles?|holder|instep|pins?)\b",
+    re.IGNORECASE,
+)
+"""How many of all are not worked on from here."""
+
+
 def all_but_instep(ledger: Ledger, words: str) -> int | None:
     """The stitches of the heel, where a row that slips those of the instep on to needles of their
     own has kept the count; None elsewhere.
     """
-    found = BUT_INSTEP.search(words)
+    found = BUT_INSTEP.search(words) or OTHERS_WAIT.search(words) or OTHERS_LEFT.search(words)
     waits = _value(found.group("n")) if found else None
     last = ledger.rows[-1] if ledger.rows else None
     if waits is None or last is None or last.count != last.before or not last.count:
