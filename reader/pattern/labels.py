@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
 from reader.pattern.label_forms import (
@@ -206,9 +207,10 @@ RUN_IN_CAPS = re.compile(
 """A heading inside a paragraph: "turn. SHAPE ARMHOLE: sl st across 6 sts"."""
 
 
+@lru_cache(maxsize=64)
 def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's
-    start.
+    start. Kept for a few texts: a line is looked at by itself, and then as the row that it is.
     """
     others = _for_others(text, start) or _by_size(text, start)
     if others is not None:

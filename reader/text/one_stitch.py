@@ -29,7 +29,7 @@ TOGETHER = Sought(
 )
 """A decrease told twice: "dec next 2 sts tog"."""
 TWO_INCREASED = Sought(
-    ("inc",), r"\b2 (?:sc|hdc|dc) (?P<inc>inc(?:rease)?)\b(?= (?:in|into) )", re.IGNORECASE
+    ("c inc",), r"\b2 (?:sc|hdc|dc) (?P<inc>inc(?:rease)?)\b(?= (?:in|into) )", re.IGNORECASE
 )
 """Two in one, told twice: "2 sc inc in next st"."""
 
