@@ -136,7 +136,7 @@ def _edge_again(cur: Cursor) -> bool:
     rest = cur.accept("rem", "remaining", "the rem", "the remaining", "last")
     counted = cur.kind() == "num" and cur.low(1) in ("sts", "st", "stitches", "stitch")
     follows = start > 0 and cur.tokens[start - 1].low in (",", "and", "then", "&")
-    follows = follows or cur.tokens[start].low in ("and", "then")
+    follows = follows or cur.low(start - cur.at) in ("and", "then")
     ends = cur.low(2) in (*STOPS, "")
     if rest and counted and follows and ends and _bound_off_before(cur, start):
         return True

@@ -33,3 +33,9 @@ def test_left_unworked_with_a_slip() -> None:
     """A word that only begins as the one looked for ends the phrase all the same."""
     text = "Row 1: Ch 9.\nRow 2: Sc in next 8 sts, leaving remaining sts unworkedd."
     assert count_pattern(parse_pattern(text)).parts
+
+
+def test_a_row_that_breaks_off_in_an_open_bracket() -> None:
+    """A number is followed by nothing where a binding off was looked for."""
+    text = "Cast on 20 sts.\nRow 1: K to end.\nRow 2: k2, p to last 2 sts, k2. 6 ("
+    assert count_pattern(parse_pattern(text)).parts
