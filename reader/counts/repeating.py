@@ -34,7 +34,7 @@ from reader.counts.passes import one_pass, repeated
 from reader.counts.tally import MOST_MADE, NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move
-from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import Group, Node, Num, Repeat, Until, Where, Work
 from reader.terms.stitches import Craft
 
 PASSES = 5_000
@@ -319,16 +319,6 @@ def _kept(tally: Tally) -> tuple[Walk, list[Run], list[Move], int]:
 def _put_back(tally: Tally, kept: tuple[Walk, list[Run], list[Move], int]) -> None:
     walk, runs, moves, tally.sections = kept
     tally.walk, tally.runs, tally.moves = walk.copy(), list(runs), list(moves)
-
-
-def ends_so(prefix: Sequence[Node], ending: Sequence[Node]) -> bool:
-    """Whether what is left of the last pass is the ending already: "* ch 3, skip 2, ... ending with
-    ch 3" skips the same stitches there.
-    """
-    chains = [one.number for one in prefix if isinstance(one, Chain)]
-    only = all(isinstance(one, Chain | Skip) for one in prefix)
-    said = [one.number for one in ending if isinstance(one, Chain)]
-    return only and len(said) == len(ending) == 1 and chains == said
 
 
 def prefix_that_fits(

@@ -54,7 +54,6 @@ def names(cur: Cursor, made: list[Node], inner: list[Token]) -> bool:
     return special and last.place.where is Where.PLAIN and len(inner) > 3
 
 
-
 MADE_OF = re.compile(
     r"^(?:to count as |counts as |counting as )?"
     r"(?:(?:a|an|1|first|another|beg|beginning|starting) )*"

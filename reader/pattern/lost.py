@@ -14,7 +14,6 @@ SHOWN = frozenset(["show", "shows", "showing", "appear", "appears", "look", "loo
 """Said of what is seen, and of nothing that is done."""
 
 
-
 def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     """What the tokens from `first` to before `last` are."""
     tokens = cur.tokens[first:last]

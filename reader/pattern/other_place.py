@@ -1,12 +1,15 @@
-"""A stitch in another place: "dc in 4th ch from hook and in each ch across"."""
+"""A stitch in another place, "dc in 4th ch from hook and in each ch across", or in as many as there
+are of it, "4 dc on dc".
+"""
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.places import find_place
-from reader.pattern.tree import Act, Chain, Group, Node, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Group, Node, Where, Work
 from reader.terms.stitches import Craft
 
 
@@ -58,3 +61,20 @@ def _first_of_row(work: Work, made: list[Node]) -> bool:
 
 TALL = 3
 """So many chains may stand for a stitch of their own."""
+
+
+ON_STITCHES = re.compile(
+    r"^(?:on|upon|over) (?:the )?(?:same )?"
+    r"(?:[hds]? ?c|tr|tc|long|trebles?|doubles?|sts|stitches)$",
+    re.IGNORECASE,
+)
+
+
+def on_as_many(node: Node | None) -> Node | None:
+    """ "4 dc on dc": one on each of as many; other nodes as they are."""
+    if not isinstance(node, Work) or node.number is None or node.place.where is not Where.NEXT:
+        return node
+    if node.number == ONE or node.place.number != ONE or not ON_STITCHES.match(node.place.text):
+        return node
+    place = replace(node.place, number=node.number, each=True)
+    return replace(node, number=ONE, place=place)

@@ -21,24 +21,7 @@ FOR_PICOT = re.compile(
 def at_picot(cur: Cursor, node: Node | None, made: list[Node]) -> Node | None:
     """The node, as what it is to a picot: what closes it, or what goes to its other side."""
     closing = _closing(cur, node, made)
-    return closing if closing is None else _beside(made, on_as_many(closing))
-
-
-ON_STITCHES = re.compile(
-    r"^(?:on|upon|over) (?:the )?(?:same )?"
-    r"(?:[hds]? ?c|tr|tc|long|trebles?|doubles?|sts|stitches)$",
-    re.IGNORECASE,
-)
-
-
-def on_as_many(node: Node) -> Node:
-    """ "4 dc on dc": one on each of as many; other nodes as they are."""
-    if not isinstance(node, Work) or node.number is None or node.place.where is not Where.NEXT:
-        return node
-    if node.number == ONE or node.place.number != ONE or not ON_STITCHES.match(node.place.text):
-        return node
-    place = replace(node.place, number=node.number, each=True)
-    return replace(node, number=ONE, place=place)
+    return closing if closing is None else _beside(made, closing)
 
 
 def _closing(cur: Cursor, node: Node | None, made: list[Node]) -> Node | None:

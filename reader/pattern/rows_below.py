@@ -51,8 +51,8 @@ def _is_long(one: Node) -> bool:
 
 
 def _skips(nodes: Sequence[Node]) -> bool:
-    """Whether as many stitches are passed over beside the long ones as these are, and none of those
-    is gone back to.
+    """Whether stitches are passed over beside the long ones, or where the list begins, and none of
+    those is gone back to.
     """
     acts = [one for one in nodes if not isinstance(one, Act)]
     if not any(map(_is_long, acts)) or any("skipped" in one.words.lower() for one in acts):

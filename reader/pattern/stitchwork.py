@@ -12,7 +12,7 @@ from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.list_words import BEFORE_ITEM
 from reader.pattern.number_behind import number_behind, times_behind
-from reader.pattern.other_place import in_other_place
+from reader.pattern.other_place import in_other_place, on_as_many
 from reader.pattern.picots import at_picot
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
 from reader.pattern.places import find_place
@@ -74,7 +74,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         return counted or _bare_number(cur, start, number, made)
     cur.at += length or found.length
     node = over_so_many(_finish(cur, start, number, found, made))
-    node = at_picot(cur, node, made)
+    node = at_picot(cur, on_as_many(node), made)
     return _once_more(node) if more and made else closed(node, made)
 
 
