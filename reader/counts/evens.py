@@ -12,20 +12,23 @@ from reader.counts.ledger import Ledger
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 
+PARITIES = {"even": 0, "2nd": 0, "second": 0, "odd": 1, "uneven": 1}
+"""What the words tell of the numbers; "all other rows", "wrong side rows": those left out first."""
+
 
 class Evens:
     """The rows of "row 2 and all even rows", kept to be filled in between labels."""
 
     def __init__(self) -> None:
-        self.parity = 0
+        self.parity: int | None = 0
         self.entry: Entry | None = None
         self.waiting: dict[int, WrittenRow] = {}
         self.work: Callable[[WrittenRow], None] = lambda row: None
 
     def keep(self, mark: Mark, entry: Entry) -> None:
         """Remembers a row that stands for every other one."""
-        odd = mark.every_other in ("odd", "uneven", "rs", "right side")
-        self.parity, self.entry = mark.numbers[-1] % 2 if mark.numbers else odd, entry
+        self.parity = mark.numbers[-1] % 2 if mark.numbers else PARITIES.get(mark.every_other)
+        self.entry = entry
 
     def fill(self, ledger: Ledger, mark: Mark | None) -> None:
         """Works the rows that stand between the last one and a label."""
@@ -44,6 +47,8 @@ class Evens:
         if row is not None and row.mark is not None:
             self.work(replace(row, mark=replace(row.mark, numbers=(number,))))
             return True
+        if self.parity is None:
+            self.parity = number % 2
         if self.entry is None or number % 2 != self.parity:
             return False
         ledger.again(self.entry, number)

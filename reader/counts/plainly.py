@@ -10,9 +10,15 @@ from collections.abc import Sequence
 from reader.counts.repeating import fixed
 from reader.pattern.tree import Act, Chain, Edge, Group, Node, Repeat, Shape, Skip, Work
 from reader.pattern.tree import Where as Spot
+from reader.terms.stitches import Craft
 
 ATTACHED = re.compile(r"\b(?:attach|join)\b.*\bin (?:the )?next\b", re.IGNORECASE)
 """Yarn fastened to a stitch that may or may not be worked into."""
+
+SPOTS = (
+    Spot.NEXT, Spot.PLAIN, Spot.EACH, Spot.REST, Spot.TO_LAST, Spot.FIRST, Spot.LAST,
+)  # fmt: skip
+"""Places told by stitches alone."""
 
 
 def plainly_read(nodes: Sequence[Node]) -> bool:
@@ -21,22 +27,24 @@ def plainly_read(nodes: Sequence[Node]) -> bool:
         if isinstance(one, Act) and ATTACHED.search(one.words):
             return False
         if isinstance(one, Work):
-            if one.place.where not in (
-                Spot.NEXT,
-                Spot.PLAIN,
-                Spot.EACH,
-                Spot.REST,
-                Spot.TO_LAST,
-                Spot.FIRST,
-                Spot.LAST,
-            ) or one.place.noun in ("sp", "tch", "ch", "group"):
+            if one.place.where not in SPOTS or one.place.noun in ("sp", "tch", "ch", "group"):
                 return False
         elif isinstance(one, Repeat):
             if not plainly_read(one.body) or (one.ending and not plainly_read(one.ending)):
                 return False
-        elif isinstance(one, Group | Shape | Edge):
+        elif isinstance(one, Shape | Edge) or (isinstance(one, Group) and not _in_one(one)):
             return False
-    return any(isinstance(one, Work | Repeat) for one in nodes)
+    return any(isinstance(one, Work | Repeat | Group) for one in nodes)
+
+
+def _in_one(group: Group) -> bool:
+    """Whether several are knitted into one stitch, "(k 1, p 1) in each st"."""
+    into = group.place.where in SPOTS and group.place.where is not Spot.PLAIN
+    return into and group.place.noun == "st" and all(
+        isinstance(one, Work) and one.stitch.craft is Craft.KNITTING
+        and one.place.where is Spot.PLAIN
+        for one in group.body
+    )  # fmt: skip
 
 
 def told_in_squares(nodes: Sequence[Node]) -> bool:

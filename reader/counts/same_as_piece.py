@@ -13,39 +13,16 @@ from reader.counts.counted import CountedRow
 from reader.counts.entries import Entry
 from reader.counts.fabric import plain
 from reader.counts.pattern_again import first_row_again
+from reader.counts.piece_words import QUOTES, plainly_quoted
+from reader.counts.worked import MoveKind
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
-from reader.terms.numbers import SPELLED, word_number
+from reader.terms.numbers import word_number
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
-_SAME = (
-    r"(?:(?:the\s+)?(?:directions|instructions)|(?:exactly |just |the )*same as|as|like|to match"
-    r"|to correspond (?:to|with))"
-)
-_ROWS = r"(?:rows?|rounds?|rnds?)"
-_WHICH = (
-    rf"(?:the\s+)?(?:(?:first|1st)\s+(?P<first>\d+|{SPELLED})\s+{_ROWS}"
-    rf"|{_ROWS}\s+(?P<a>\d+)(?:\s*(?:-|—|to|through|and|&)\s*(?P<b>\d+))?)"
-)
-QUOTES = re.compile(
-    r"(?:(?<=[.;:,])\s+|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
-    r"|continue|complete|knit|proceed|follow"
-    rf"|finish|crochet|repeat)\b\s*(?:{_WHICH}\s+)?(?P<what>(?:[a-z]+\s+){{0,4}}?)"
-    rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
-    r"(?P<piece>[A-Za-z]+(?:\s+[a-z]+){0,2}?)"
-    r"(?:,?\s+(?:until|till|to)\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<left>\d+)\s+(?:sts|stitches)\b"
-    r"(?:\s+(?:rem\w*|are\s+left|left|on\s+(?:the\s+)?needle))?"
-    r"|,?\s+(?:until|till|for|to\s+where)\s+(?:(?:the\s+|your\s+)?(?P<deep>\w+)\s+measures?\s+)?(?P<far>\d+)"
-    r"[^.;,]{0,4}(?:\([^()]*\)\s*)?\s*(?:inch(?:es)?|ins?\b|cm|\")[^.;,]*)?"
-    r"(?:,?\s+(?:from\s+(?:the\s+)?(?P<from>[a-z]+)\s+)?(?:up\s+)?(?:to|until|as far as|through)\s+"
-    r"(?:the\s+)?(?:(?:first|1st|beginning of)\s+)?(?P<spot>[a-z]+|\*+)(?:\s+(?:shaping|dec\w*))?"
-    r"|\s+for\s+(?:the\s+first\s+)?(?P<rows>\d+)\s+(?:rows|rounds|rnds))?"
-    r"(?=\s+(?:and|but|reversing|except|having)\b|\s*[,.;]|\s*$)",
-    re.IGNORECASE,
-)
 HEADING = re.compile(
     r"(?:^|[.;:)\]]\s+|\n\s*)(?P<head>[A-Z][A-Za-z]*(?:\s+[A-Za-z]+){0,4})\s*:\s*$"
 )
@@ -125,7 +102,7 @@ def same_as_piece(
     """Works the rows that a row's words quote of an earlier piece, and what is written before and
     behind them; False, and nothing worked, where no such piece is quoted.
     """
-    words = ledger.text[row.start : row.end]
+    words = plainly_quoted(ledger.text[row.start : row.end])
     found = QUOTES.search(words)
     piece = _piece(ledger, found["piece"]) if found else None
     if found is None or piece is None or set(found["what"].lower().split()) & NOT_WORKED:
@@ -146,12 +123,15 @@ def same_as_piece(
 
 def _piece(ledger: Ledger, name: str) -> Piece | None:
     """The earlier piece of that name; "back" is "BACK" and "Back piece"."""
-    wanted = _plain(name)
+    wanted = _plain(PIECE_NOUN.sub("", name))
     for known, piece in reversed(ledger.pieces.items()):
         plain = _plain(known)
         if plain == wanted or plain.startswith(wanted + " ") or plain.endswith(" " + wanted):
             return piece
     return None
+
+
+PIECE_NOUN = re.compile(r"\s+(?:section|piece|part)s?$", re.IGNORECASE)
 
 
 def _plain(name: str) -> str:
@@ -172,12 +152,19 @@ def _section(
     None where they are not to be told.
     """
     rows = list(piece.rows)
+    begins = rows[:1] if rows and _is_start(rows[0]) else []
     many = found["rows"] or found["first"]
     if many:
-        return _so_many(rows, int(many[:3]) if many[0].isdigit() else word_number(many) or 1)
+        number = int(many[:3]) if many[0].isdigit() else word_number(many) or 1
+        return [*begins, *_so_many(rows[len(begins) :], number)]
+    last = found["upto"] or found["nth"]
+    if last:
+        upto = [at for at, one in enumerate(rows) if one.number == int(last[:4])]
+        return rows[: upto[-1] + 1] if upto else None
     numbers = _numbers_of(found, mark)
     if numbers:
-        return [one for one in rows if one.number in numbers] or None
+        told = [one for one in rows if one.number in numbers]
+        return [*(begins if numbers[0] == 1 else []), *told] if told else None
     if found["left"] or found["far"]:
         return _as_far(piece, found)
     if found["spot"]:
@@ -219,6 +206,12 @@ MEASURE = re.compile(
 )
 """How far a piece is worked."""
 OFF = re.compile(r"\b(?:bind|cast) off\b|\bbo\b", re.IGNORECASE)
+
+
+def _is_start(one: CountedRow) -> bool:
+    """Whether a row is the foundation of its piece."""
+    begins = all(move.kind is MoveKind.START for move in one.moves)
+    return one.number is None and one.before is None and bool(one.moves) and begins
 
 
 def _so_many(rows: list[CountedRow], number: int) -> list[CountedRow]:
@@ -276,11 +269,13 @@ def _again(
     """Books the rows once more, each with its gain, or half of it; a count is left open where a row
     gained by repeats over another number of stitches.
     """
-    if not ledger.rows and ledger.below.stitches is None and not ledger.below.chained:
+    begins = not ledger.rows and rows[:1] == list(piece.rows[:1])
+    left = ledger.below.stitches is not None or ledger.below.chained
+    if begins and (not left or (_is_start(piece.rows[0]) and _is_over(ledger))):
         _from_its_start(ledger, rows, at)
         return
     for one in rows:
-        if one.label == "Start" or ledger.full():
+        if one.label == "Start" or _is_start(one) or ledger.full():
             continue
         if first_row_again(ledger, at, piece.entries) or _over_its_width(ledger, one, piece, at):
             continue
@@ -290,6 +285,21 @@ def _again(
         count = -1 if gain is None else (ledger.below.stitches or 0) + gain
         why = f"{QUOTED}; at one edge, since this is one half" if half and gain else QUOTED
         ledger.even(count, None, at.start, at.end, why, _measured(one))
+
+
+OVER = re.compile(
+    r"(?:(?:bind|cast) off|b\.?o\.?|fasten off)"
+    r"(?: (?:all|loosely|remaining|rem|the|sts|stitches|in|rib|pattern|patt|\d+))*\W*$",
+    re.IGNORECASE,
+)
+"""How the last row of a piece ends that leaves no stitch."""
+
+
+def _is_over(ledger: Ledger) -> bool:
+    """Whether the piece before this one is bound off."""
+    last = next(reversed(ledger.pieces.values()), None)
+    row = last.rows[-1] if last is not None and last.rows else None
+    return row is not None and (row.count == 0 or OVER.search(row.written) is not None)
 
 
 def _from_its_start(ledger: Ledger, rows: list[CountedRow], at: WrittenRow) -> None:

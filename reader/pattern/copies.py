@@ -7,6 +7,13 @@ import re
 from reader.pattern.line_words import MAKE
 from reader.terms.numbers import UNITS
 
+MANY = re.compile(
+    rf"\s*(?:make|work)\s+(?P<n>\d{{1,2}}|{'|'.join(UNITS)})"
+    r"(?:\s+(?:pieces?|alike|of these|the same))*\s*[.;:](?=\s)",
+    re.IGNORECASE,
+)
+"""Behind a heading that is run in with its text: "HEAD: Work 2. Cast on ..."."""
+
 
 def make_of(text: str) -> tuple[str, int]:
     """ "Left arm (make 2)" -> the name and 2."""

@@ -7,14 +7,15 @@ from __future__ import annotations
 import re
 
 _ROUND = r"(?:rounds?|rnds?|rds?|rows?|needles?)"
-_WHICH = (
-    r"(?P<which>even|odd|ws|rs|wrong side|right side|other|alt\w*|foll\w*|2nd|second|uneven)"
-)
+_SIDE = r"(?:ws|rs|(?:wrong|right)[ -]side)"
+_SECOND = r"(?:(?<=every\s)|(?<=each\s))(?:2nd|second)"
+""" "The first and second rows" are two, "the first and every second row" many."""
+_WHICH = rf"(?P<which>even|odd|{_SIDE}|other|alt\w*|foll\w*|{_SECOND}|uneven)"
 _END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?=\s|[A-Za-z(*]))"
 ROW_AND_OTHERS = re.compile(
     rf"(?:(?P<what>{_ROUND})\s*(?P<nums>\d+)|(?P<ord>\d+(?:st|nd|rd|th|d)|second|first)"
-    rf"(?:\s+(?P<what2>{_ROUND}))?)\s*,?\s*\(?(?:and|&)\s+(?:(?:all|every|each|foll\w*|the)\.?\s+)*"
-    rf"{_WHICH}\b\.?[^:.)—]{{0,24}}(?:{_ROUND})?\.?\)?{_END}",
+    rf"(?:\s+(?P<what2>{_ROUND}))?)(?:\s*\({_SIDE}\))?\s*,?\s*\(?(?:and|&)\s+"
+    rf"(?:(?:all|every|each|foll\w*|the)\.?\s+)*{_WHICH}\b\.?[^:.)—]{{0,24}}(?:{_ROUND})?\.?\)?{_END}",
     re.IGNORECASE,
 )
 """A row's number with "and every alternate row" behind it."""

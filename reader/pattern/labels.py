@@ -70,7 +70,7 @@ WORD_FIRST = re.compile(
     re.IGNORECASE,
 )
 ORDINAL_FIRST = re.compile(
-    rf"(?<![\w-])(?P<nums>{_ORD}(?:{_JOIN}(?:{_ORD}|\d+))*)\s+{_MANNER}(?P<what>{_ROUND})"
+    rf"(?<![\w-])(?P<nums>{_ORD}(?:(?:\s+(?:{_ROUND}))?{_JOIN}(?:{_ORD}|\d+))*)\s+{_MANNER}(?P<what>{_ROUND})"
     rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}|;(?=\s+\d)|{_LOOSE})",
     re.IGNORECASE,
 )

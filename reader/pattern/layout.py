@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, field, replace
 
 from reader.pattern.blocks import blocks, is_heading
-from reader.pattern.copies import make_of
+from reader.pattern.copies import MANY, make_of
 from reader.pattern.for_sizes import row_sizes, run_in_sizes, sizes_in, sizes_inside
 from reader.pattern.key_lines import tells_meaning
 from reader.pattern.labels import Mark, bulleted, labels_in
@@ -180,8 +180,9 @@ class _LayingOut:
         ):
             head = run_in["head"] or run_in["caps"] or run_in["dash"]
             if marks or not (self.explains(head) or defines(words, head)):
-                self.heading(head)
-                start += run_in.end()
+                many = MANY.match(words, run_in.end())
+                self.heading(head + (f" (make {many['n']})" if many else ""))
+                start += many.end() if many else run_in.end()
                 marks = labels_in(self.text, start, end)
             else:
                 self.note("key", start, end)

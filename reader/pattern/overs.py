@@ -32,7 +32,7 @@ AROUND = ("round", "around", "over", "about")
 
 def find_over(cur: Cursor, start: int) -> Node | None:
     """The over that stands here, taken; None (nothing taken) when none does."""
-    for reading in (_over, _in_front, _round_needle):
+    for reading in (_over, _in_front, _round_needle, _unnamed):
         node = reading(cur, start)
         if node is not None:
             return node
@@ -111,6 +111,27 @@ def _over(cur: Cursor, start: int) -> Node | None:
     if cur.low() not in (*STOPS, "", "and"):
         return None
     return worked(cur, start, "yo", number, cur.low(-1) in ("times", "twice"))
+
+
+KNITTED = frozenset(["knit", "k", "narrow", "n", "k2tog", "take", "make", "slip", "sl"])
+
+
+def _unnamed(cur: Cursor, start: int) -> Node | None:
+    """ "turn over twice, knit two together": the thread goes unnamed; nothing is turned, since the
+    row is knitted on, and nothing passed over, since no stitch waits.
+    """
+    verb = cur.low()
+    if not cur.accept("turn over", "throw over", "put over", "turn twice over"):
+        return None
+    number = Num((2,)) if cur.low(-2) == "twice" else how_many(cur)
+    slipped = {"sl", "slip"} & {one.low for one in cur.tokens[max(0, start - 7) : start]}
+    ahead = 0
+    while cur.low(ahead) in (*STOPS, "and", "then") and cur.low(ahead):
+        ahead += 1
+    goes_on = cur.low(ahead) in KNITTED or (number is not None and cur.low(ahead) in PURLS)
+    if not goes_on or (verb != "turn" and slipped):
+        return None
+    return worked(cur, start, "yo", number)
 
 
 def _in_front(cur: Cursor, start: int) -> Node | None:

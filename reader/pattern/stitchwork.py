@@ -243,7 +243,7 @@ def _finish(
     if stitch.kind in (Kind.GROUP, Kind.CLUSTER):
         made_of(cur)
     cur.accept(*AS_BEFORE)
-    explained(cur)
+    explained(cur, stitch)
     if cur.book.craft is Craft.KNITTING:
         if cur.any_words(IN_ITS_BACK) and cur.low(cur.any_words(IN_ITS_BACK)) in (*STOPS, ""):
             cur.accept(*IN_ITS_BACK)

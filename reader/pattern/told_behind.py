@@ -7,21 +7,31 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import Chain, Group, Node, Num, Place, Repeat, Until, Where, Work
+from reader.terms.stitches import Craft, Stitch
 
 NOUNS = ("sts", "st", "stitches", "stitch")
 HOW = frozenset({"thread", "yarn", "insert", "hook", "draw", "yo", "pull", "wool", "cotton"})
 """Words that tell how a stitch is made."""
 
 
-def explained(cur: Cursor) -> None:
-    """Takes a bracket that tells how the stitch before it is made, where a place follows it."""
+CHANGED_BY = frozenset({"k", "p", "knit", "purl", "kfb", "pfb", "knitting", "purling", "m1", "yo"})
+"""Words that tell how stitches are gained or lost in knitting."""
+
+
+def explained(cur: Cursor, stitch: Stitch) -> None:
+    """Takes a bracket that tells how the stitch before it is made, where a place follows it:
+    "inc (k 1, p 1) in every other st".
+    """
     if cur.low() != "(":
         return
     for ahead in range(1, 60):
         if cur.low(ahead) == ")":
-            told = {cur.low(n) for n in range(1, ahead)} & HOW
-            goes_on = cur.low(ahead + 1) in ("in", "into", "on", "over", "under", "with")
-            if (len(told) > 1 or "hook" in told) and goes_on:
+            lows = {cur.low(n) for n in range(1, ahead)}
+            told = lows & HOW
+            told_so = len(told) > 1 or "hook" in told
+            changed = stitch.name in ("inc", "dec") and cur.book.craft is Craft.KNITTING
+            into = ("in", "into", "on", "over", "under", "with", *(("at", "each") * changed))
+            if (told_so or (changed and lows & CHANGED_BY)) and cur.low(ahead + 1) in into:
                 cur.at += ahead + 1
             return
 

@@ -10,7 +10,9 @@ import re
 from reader.text.sought import Sought
 
 _ROWS = r"(?:rows|rounds|rnds)"
-_WHICH = r"(?:even|odd|uneven|alternate|wrong side|right side|ws|rs)"
+_ANY_ROW = r"(?:rows?|rounds?|rnds?)"
+_WHICH = r"(?:even|odd|uneven|alternate|(?:wrong|right)[- ]side|ws|rs)"
+_NUMBERED = r"(?:[- ]?numbered)?"
 NEEDS = ("purl", "knit")
 NUMBERED = Sought(
     ("even", "odd"),
@@ -21,25 +23,36 @@ NUMBERED = Sought(
 FIRST_TOO = Sought(
     NEEDS,
     r"(?P<before>[,;.] |^|(?<=\n))(?P<verb>purl|knit)"
-    r" (?:across(?: the)? row|1 row|one row|the 1st row|first row),? and"
-    rf"(?: (?P=verb))? (?:all |every )?(?:the )?(?:odd|uneven|alternate)(?:[- ]?numbered)? {_ROWS}"
-    r"(?=[.;])",
+    r"\s(?:across(?:\sthe)?\srow|across|1\srow|one\srow|the\s1st\srow|first\srow),?\sand"
+    r"(?:\s(?P=verb))?\s(?:all\s|every\s|each\s)?(?:the\s)?"
+    rf"(?:odd|uneven|alternate){_NUMBERED}\s{_ANY_ROW}(?=[.;])",
     re.IGNORECASE,
 )
 TOLD = Sought(
     NEEDS,
-    rf"(?P<before>^|[.;,] |\band )(?P<verb>purl|knit) (?:all |every )?(?:the )?(?P<which>{_WHICH})"
-    rf"(?:[- ]?numbered)? (?P<rows>{_ROWS})(?: throughout)?(?=[.;]|$)",
+    r"(?P<before>^|[.;,] |\band )(?:work )?(?P<verb>purl|knit) (?:all |every )?(?:the )?"
+    rf"(?P<which>{_WHICH}){_NUMBERED} (?P<rows>{_ROWS})(?: throughout)?(?=[.;]|$)",
     re.IGNORECASE | re.MULTILINE,
 )
+MADE_SO = Sought(
+    (*NEEDS, "plain"),
+    r"(?P<before>^|[.;] )(?:work )?(?:all|every|each|the) (?:the )?"
+    rf"(?P<which>{_WHICH}){_NUMBERED} (?P<rows>{_ANY_ROW})"
+    r" (?:in|with|(?:is|are)(?: to be)?(?: worked| knitted)?(?: in| all)?)"
+    r" (?P<verb>purl|knit|plain)(?:ed|ted)?"
+    r"(?: plain| knitting| stitches| sts| throughout| across)*(?=[.;]|$)",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "All uneven rows are purled": as told with the verb before it."""
 
 
-SIDES = {"wrong side": "WS", "right side": "RS", "alternate": "Even"}
+SIDES = {"wrong side": "WS", "right side": "RS", "alternate": "All other"}
 
 
 def labelled_others(text: str) -> str:
     """The text with such rows labelled."""
-    return TOLD.sub(_told, FIRST_TOO.sub(_first, NUMBERED.sub(_numbered, text)))
+    text = FIRST_TOO.sub(_first, NUMBERED.sub(_numbered, text))
+    return MADE_SO.sub(_told, TOLD.sub(_told, text))
 
 
 def _numbered(found: re.Match[str]) -> str:
@@ -56,6 +69,8 @@ def _first(found: re.Match[str]) -> str:
 
 def _told(found: re.Match[str]) -> str:
     before = ". " if found["before"].strip().lower() in ("and", ",") else found["before"]
-    which = SIDES.get(found["which"].lower(), found["which"].capitalize())
-    said = f"{before}{which} {found['rows']}:{found['verb'].lower()}"
+    which = found["which"].replace("-", " ")
+    which = SIDES.get(which.lower(), which.capitalize())
+    verb = found["verb"].lower().replace("plain", "knit")
+    said = f"{before}{which} {found['rows'].rstrip('s')}s:{verb}"
     return said.ljust(len(found.group()))

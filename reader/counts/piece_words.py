@@ -1,0 +1,64 @@
+"""The words in which a piece, or some rows of it, is told by another: "work same as back to
+armhole", "make the first 4 rows of the body", "rows 1-4: same as rows 1-4 of body".
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.terms.numbers import SPELLED
+
+_SAME = (
+    r"(?:(?:the\s+)?(?:directions|instructions)|(?:exactly |just |the )*same as|as|like|to match"
+    r"|to correspond (?:to|with))"
+)
+_ROWS = r"(?:rows?|rounds?|rnds?)"
+_WHICH = (
+    rf"(?:the\s+)?(?:(?:first|1st)\s+(?P<first>\d+|{SPELLED})\s+{_ROWS}"
+    rf"|{_ROWS}\s+(?P<a>\d+)(?:\s*(?:-|—|to|through|and|&)\s*(?P<b>\d+))?)"
+)
+QUOTES = re.compile(
+    r"(?:(?<=[.;:,])\s+|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
+    r"|continue|complete|knit|proceed|follow"
+    rf"|finish|crochet|repeat)\b\s*(?:{_WHICH}\s+)?(?P<what>(?:[a-z]+\s+){{0,4}}?)"
+    rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
+    r"(?P<piece>[A-Za-z]+(?:\s+[a-z]+){0,2}?)"
+    r"(?:,?\s+(?:until|till|to)\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<left>\d+)\s+(?:sts|stitches)\b"
+    r"(?:\s+(?:rem\w*|are\s+left|left|on\s+(?:the\s+)?needle))?"
+    r"|,?\s+(?:until|till|for|to\s+where)\s+(?:(?:the\s+|your\s+)?(?P<deep>\w+)\s+measures?\s+)?(?P<far>\d+)"
+    r"[^.;,]{0,4}(?:\([^()]*\)\s*)?\s*(?:inch(?:es)?|ins?\b|cm|\")[^.;,]*)?"
+    r"(?:,?\s+(?:up\s+)?(?:to|through|thru|until|till|as far as|ending (?:with|after))\s+"
+    r"(?:and including\s+)?(?:the\s+)?(?:end\s+of\s+)?(?:the\s+)?"
+    r"(?:(?:row|rnd|round)\s+(?P<upto>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?:row|rnd|round))"
+    r"|,?\s+(?:from\s+(?:the\s+)?(?P<from>[a-z]+)\s+)?(?:up\s+)?(?:to|until|as far as|through)\s+"
+    r"(?:the\s+)?(?:(?:first|1st|beginning of)\s+)?(?P<spot>[a-z]+|\*+)(?:\s+(?:shaping|dec\w*))?"
+    rf"|\s+for\s+(?:the\s+first\s+)?(?P<rows>\d+|{SPELLED})\s+(?:rows|rounds|rnds))?"
+    r"(?=\s+(?:and|but|reversing|except|having)\b|\s*[,.;]|\s*$)",
+    re.IGNORECASE,
+)
+OF_PIECE = re.compile(
+    rf"(?P<verb>\b(?:work|make|knit|crochet|follow|repeat|rep)\s+)?(?P<same>{_SAME}\s+)?"
+    rf"(?P<which>{_WHICH})\s+(?P<of>of|on|in|from|for)\s+(?:the\s+)?(?P<piece>[A-Za-z]+)\b"
+    r"(?!\s+(?:row|rnd|round))",
+    re.IGNORECASE,
+)
+"""Rows of another piece, "the first 4 rows of the body"."""
+
+
+def plainly_quoted(words: str) -> str:
+    """The words with rows of a piece told as QUOTES knows them, "make rows 1-4 of body" as "make
+    rows 1-4 as body"; length kept.
+    """
+    return OF_PIECE.sub(_as_piece, words)
+
+
+def _as_piece(found: re.Match[str]) -> str:
+    whole = found.group()
+    if not (found["verb"] or found["same"]):
+        return whole
+    lead = "Work " if not found["verb"] else found["verb"]
+    behind = whole[found.end("which") - found.start() :]
+    at = found.start("of") - found.end("which")
+    behind = f"{behind[:at]}as{behind[at + len(found['of']) :]}"
+    said = f"{lead}{found['which']}{behind}"
+    return said.rjust(len(whole)) if len(said) <= len(whole) else whole
