@@ -29,7 +29,8 @@ SIZED_GROUP = re.compile(
     r"|\bbetween (?:the )?(\d) \w+ of (?:the )?(?:next|each|every|following) "
 )
 LAYERS = re.compile(
-    r"\b(?:through|thru) (?:both|all|2|two)\b(?!.{0,16}\b(?:loop|lp)s?\b)", re.IGNORECASE
+    r"(?<!draw |pull |wool |yarn |over )\b(?:through|thru) (?:both|all|2|two)\b"
+    r"(?!.{0,16}\b(?:loop|lp)s?\b)", re.IGNORECASE
 )
 AROUND_EDGE = re.compile(r"\b(?:a?round|evenly along)\b", re.IGNORECASE)
 CAP = 10_000

@@ -7,6 +7,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.acts import find_act
+from reader.pattern.all_but import find_all_but
 from reader.pattern.brackets import (
     OPEN_CLOSE,
     alike_named,
@@ -46,6 +47,7 @@ from reader.pattern.ring_chain import before_ring
 from reader.pattern.rows_below import long_stitches
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.so_often import count_after, times_before
+from reader.pattern.star_stitch import find_star_stitch
 from reader.pattern.stars import (
     all_around,
     counted_behind,
@@ -158,14 +160,15 @@ class _Reading:
         if self.times_alone() or (not self.stars and all_around(cur, self.made, self.clause)):
             return
         node = (
-            find_quoted(cur, read_ending) or self.repeat() or find_drawn_up(cur)
+            find_quoted(cur, read_ending) or self.repeat()
+            or find_star_stitch(cur, self.made) or find_drawn_up(cur)
             or self.bracket()
             or find_shorthand(cur)
             or find_needle(cur)
             or find_cable(cur, self.made)
             or find_knitting(cur)
             or find_fabric(cur)
-            or find_leave(cur, self.made)
+            or find_all_but(cur, self.made) or find_leave(cur, self.made)
             or said_made(cur, self.made)
             or find_act(cur)
             or find_skip(cur)

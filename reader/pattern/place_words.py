@@ -204,7 +204,7 @@ TOPS = (
     "center ch of", "center dc of", "middle st of", "middle dc of", "back of", "between",
     "post of", "posts of", "the post of", "stem of", "top of", "the top of", "tops of", "base of",
     "the base of", "foot of", "the foot of", "bottom of", "the eye of", "eye of", "the eyes of",
-    "eyes of",
+    "eyes of", "the hole of", "hole of", "the hole in", "hole in", "the hole at top of",
 )  # fmt: skip
 ROW_ENDS = (
     "of the end of the row", "of end of row", "of end",

@@ -4,6 +4,7 @@ even on first 12 sts only", "work across remaining sts" -> Work of whatever stit
 
 from __future__ import annotations
 
+from reader.pattern.all_but import LEFT_OUT
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_words import AROUND, STITCH_NOUNS
 from reader.pattern.tree import Act, Chain, Deed, LeaveRest, Node, Place, Where, Work
@@ -91,8 +92,14 @@ def _to_last(cur: Cursor) -> Place | None:
 def _to_end(cur: Cursor, start: int) -> Place | None:
     """ "work in pattern to end", "work across" where the words end there."""
     at = cur.at
+    each = cur.accept("in each", "in every", "into each", "into every", "each", "every")
+    if each and cur.accept("st", "stitch", "sts", "stitches"):
+        cur.accept(*AROUND)
+        return Place(Where.EACH, cur.span(start), each=True, text=cur.said(at))
+    cur.at = at
     length = cur.any_words(AROUND)
-    if length and cur.low(length) in (*STOPS, "", "only"):
+    over = cur.low(length) in (*STOPS, "", "only") or cur.any_words(LEFT_OUT, length)
+    if length and over:
         cur.at += length
         return Place(Where.REST, cur.span(start), text=cur.said(at))
     return None
