@@ -22,6 +22,13 @@ NEXT_ROW = re.compile(
 """Where a row is over and the next begins."""
 AGAIN = re.compile(r"\W*(?:rep(?:eat)?|work(?:ing)? (?:even|in pattern|\d))\b", re.IGNORECASE)
 """A rule over rows, which stays with the row before it."""
+BEGINS_TURNED = re.compile(
+    r"\W*(?:(?:then|now|and|to begin|with \w+|using \w+),?\s+)*(?:turn\W*(?:and|then)?\s*)?"
+    r"(?:(?:ch|chain|make|work)\s+(?:\d+|one|two|three|four|a)(?:\s+(?:ch\w*|sts?))?"
+    r"|\d+\s+ch\w*)\s*(?:\([^()]*\)\W*)?(?:\W|and|then|the|work|your|now)*turn\.?\s*$",
+    re.IGNORECASE,
+)
+"""A row that has only begun: "Ch 2 (does not count as a st) and turn."."""
 SECOND_SIDE = re.compile(
     r"\W*(?:(?:skip|miss|sk|leave|leaving)\b[^.;]{0,50}?\b(?:attach|join|rejoin)|(?:re-?join|attach"
     r"|join)\b[^.;]{0,60}?\b(?:remaining|other side|skipp?ed|other shoulder|next st))",
@@ -41,8 +48,8 @@ def running_rows(text: str, row: WrittenRow) -> list[WrittenRow]:
     at = 0
     for cut in [*(found.end() for found in NEXT_ROW.finditer(words)), len(words)]:
         piece, behind = words[at:cut], words[cut:]
-        last = cut == len(words)
-        if not last and (not _works(piece) or not _works(behind) or AGAIN.match(behind)):
+        begun = BEGINS_TURNED.match(piece) is not None or not _works(piece)
+        if cut < len(words) and (begun or not _works(behind) or AGAIN.match(behind)):
             continue
         if piece.strip():
             out.append(WrittenRow(row.mark if not out else None, row.start + at, row.start + cut))

@@ -8,6 +8,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.place_words import AROUND
 from reader.pattern.places import find_place
 from reader.pattern.remarks import so_often
 from reader.pattern.repeats import find_repeat
@@ -213,6 +214,7 @@ def bracketed(
         find_place(cur)
         if cur.low()
         in ("in", "into", "all", "over", "under", "around", "round", "across", "to", "until")
+        or cur.any_words(AROUND)
         else None
     )
     if place is not None and place.where in (Where.REST, Where.TO_LAST):

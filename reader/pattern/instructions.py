@@ -28,6 +28,7 @@ from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
 from reader.pattern.drawn_up import find_drawn_up
 from reader.pattern.each_needle import told_of_each
 from reader.pattern.filet import find_mesh
+from reader.pattern.first_and_last import last_too
 from reader.pattern.holders import waits
 from reader.pattern.joins import group_over
 from reader.pattern.knitting_fabric import find_fabric
@@ -38,7 +39,6 @@ from reader.pattern.lost import not_read
 from reader.pattern.needles import find_needle
 from reader.pattern.omitting import cut_at, last_pass_cut, omitted
 from reader.pattern.passing import find_skip
-from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.plain_work import find_plain_work, told_to_leave
 from reader.pattern.quoting import find_quoted
 from reader.pattern.remarks import remark_in, tell_chain
@@ -47,15 +47,9 @@ from reader.pattern.ring_chain import before_ring
 from reader.pattern.rows_below import long_stitches
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.so_often import count_after, times_before
+from reader.pattern.star_closing import closes_star
 from reader.pattern.star_stitch import find_star_stitch
-from reader.pattern.stars import (
-    all_around,
-    counted_behind,
-    goes_on_by_chain,
-    left_open,
-    pairs_up,
-    taken_back,
-)
+from reader.pattern.stars import all_around, goes_on_by_chain, left_open, taken_back
 from reader.pattern.stitchwork import find_work
 from reader.pattern.stopped_at import last_pass_stops, part_again
 from reader.pattern.tokens import Token, tokens_of
@@ -160,7 +154,7 @@ class _Reading:
         if self.times_alone() or (not self.stars and all_around(cur, self.made, self.clause)):
             return
         node = (
-            find_quoted(cur, read_ending) or self.repeat()
+            last_too(cur, self.made) or find_quoted(cur, read_ending) or self.repeat()
             or find_star_stitch(cur, self.made) or find_drawn_up(cur)
             or self.bracket()
             or find_shorthand(cur)
@@ -250,7 +244,7 @@ class _Reading:
             return False
         self.flush()
         label = cur.low()
-        if self.closes_star():
+        if closes_star(cur, self.made, self.stars, read_ending):
             return True
         cur.at += 1
         times = (
@@ -266,26 +260,6 @@ class _Reading:
             self.bunch(times)
         else:
             self.stars.append((label, len(self.made)))
-        return True
-
-    def closes_star(self) -> bool:
-        """ "*sc, inc* around", "*2 sc, inc* x 5": the second star closes, what follows says how
-        often.
-        """
-        cur = self.cur
-        if not self.stars or self.stars[-1][1] >= len(self.made):
-            return False
-        counted = counted_behind(cur)
-        if not (counted or cur.any_words(AROUND, 1) or cur.any_words(TO_LAST, 1)):
-            return pairs_up(cur, self.made, self.stars)
-        index = self.stars.pop()[1]
-        body = tuple(self.made[index:])
-        del self.made[index:]
-        start = cur.at
-        cur.at += 1
-        node = bracketed(cur, self.made, start, body, None)
-        if node is not None:
-            self.made.append(node)
         return True
 
     def times_alone(self) -> bool:

@@ -7,8 +7,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.place_nouns import find_noun
 from reader.pattern.place_words import STITCH_NOUNS
-from reader.pattern.tree import LeaveRest, Node, Where, Work
+from reader.pattern.tree import ONE, LeaveRest, Node, Place, Skip, Where, Work
 from reader.terms.stitches import Craft
 
 LEAVES = frozenset(["leave", "leaving"])
@@ -23,10 +24,13 @@ LONGEST = 14
 """Words of such a phrase."""
 
 
-def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | None:
+def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | Skip | None:
     """The phrase that stands here, taken; None (nothing taken) where there is none. made: what
     stands before it, which it may cut short.
     """
+    amid = _left_amid(cur)
+    if amid is not None:
+        return amid
     lows = _phrase(cur)
     if lows and lows[0] in STOPS_SHORT and not _cut_short(cur, lows, made):
         return None
@@ -41,6 +45,30 @@ def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | None:
     start = cur.at
     cur.at += len(lows)
     return LeaveRest(cur.span(start), cur.said(start))
+
+
+def _left_amid(cur: Cursor) -> Skip | None:
+    """ "leave one stitch unworked", "leaving the next 2 sts unworked" in the middle of a row."""
+    start = cur.at
+    if cur.book.craft is Craft.CROCHET and cur.accept("leave", "leaving"):
+        cur.accept("the")
+        cur.accept("next", "following")
+        number = ONE if cur.accept("a", "one") else cur.number()
+        cur.at += cur.kind() == "num"
+        noun = find_noun(cur) if number is not None else ""
+        if number is not None and cur.accept("unworked", "free") and _goes_further(cur):
+            place = Place(Where.NEXT, cur.span(start), number, noun or "st")
+            return Skip(cur.span(start), cur.said(start), place)
+    cur.at = start
+    return None
+
+
+def _goes_further(cur: Cursor) -> bool:
+    """Whether stitches follow in the same sentence: what is left lies in the middle of the row."""
+    at = 1 if cur.low() in (",", "and", "then") else 0
+    at += cur.low(at) in ("and", "then")
+    at += cur.kind(at) == "num"
+    return at > 0 and cur.stitch(at) is not None
 
 
 def _cut_short(cur: Cursor, lows: list[str], made: list[Node]) -> bool:

@@ -54,7 +54,7 @@ def times_behind(cur: Cursor) -> Num | None:
     if (
         cur.low() in ("x", "*")
         and cur.kind(1) == "num"
-        and cur.low(2) in ("", ",", ".", ";", ")", "]", "(", "[")
+        and cur.low(2) in ("", ",", ".", ";", ")", "]", "(", "[", "in", "into")
     ):
         number = cur.number(1)
         cur.at += 2

@@ -5,7 +5,7 @@ from __future__ import annotations
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_nouns import find_noun_chain, take_after
-from reader.pattern.place_words import SPACE_NOUNS
+from reader.pattern.place_words import SPACE_NOUNS, STITCH_NOUNS
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Act, Chain, Deed, Node, Num, Place, Skip, Where
 from reader.terms.stitches import Craft, Kind
@@ -19,12 +19,23 @@ UNDER_CHAIN = (
 """Behind the first stitch that is missed: "miss st at base of ch"."""
 
 
+SKIPS = frozenset(["sk", "skip", "miss", "skipping", "missing", "skp"])
+OVER = ("pass over", "passing over", "jump over", "hop over", "step over")
+
+
+def _verb(cur: Cursor) -> int:
+    """How many tokens "skip", "pass over" take here; 0 where neither stands."""
+    knits = cur.book.craft is Craft.KNITTING
+    if cur.low() in SKIPS:
+        return 0 if cur.low() == "skp" and knits else 1
+    return 0 if knits else cur.any_words(OVER)
+
+
 def find_skip(cur: Cursor) -> Node | None:
     """ "sk next 2 sts", "miss 1 dc"."""
     start = cur.at
-    if cur.low() not in ("sk", "skip", "miss", "skipping", "missing", "skp") or (
-        cur.low() == "skp" and cur.book.craft is Craft.KNITTING
-    ):
+    verb = _verb(cur)
+    if not verb:
         return _from_chain(cur, start)
     if cur.low(-1) in ("not", "without", "never"):
         cur.at += 1
@@ -33,9 +44,10 @@ def find_skip(cur: Cursor) -> Node | None:
     aside = _spaces_aside(cur, start)
     if aside is not None:
         return aside
-    cur.at += 1
+    cur.at += verb
     cur.accept("over")
-    cur.accept("the", *(("a", "an") if cur.stitch(1) is not None else ()))
+    named = cur.stitch(1) is not None or cur.low(1) in STITCH_NOUNS | SPACE_NOUNS
+    cur.accept("the", *(("a", "an") if named else ()))
     rest = _rest_of_group(cur, start)
     if rest is not None:
         return rest

@@ -54,6 +54,16 @@ AROUND = (
     "all the way", "every stitch", "every st", "to the end of the needle", "to end of needle",
     "to the end of needle", "the entire row", "the entire round", "to the other end", "back",
     "across to end", "to the end of the pin", "for the rest of the row",
+    "for the rest of the round", "along the round", "down the row",
+    "down the chain", "along the chain", "to the very end",
+    "over the whole row", "for the whole row", "for the whole round", "over the entire row",
+    *(
+        f"{until} {the}end{of}"
+        for until in ("to", "till", "until", "right to", "all the way to")
+        for the in ("", "the ", "your ")
+        for of in ("", *(f" of {its}{row}" for its in ("", "the ", "this ", "your ")
+                         for row in ("row", "round", "rnd", "chain")))
+    ),
 )  # fmt: skip
 LOOP_ONLY = (
     "in both loops", "in back loops only", "in front loops only", "in back loop only",
@@ -213,6 +223,9 @@ ROW_ENDS = (
     "of the end of row", "of the row end", "of end of round", "of end of rnd",
 )  # fmt: skip
 LEFT_OVER = (
+    "is left", "remains", "is remaining", "are remaining", "left over", "to go", "are left over",
+    "left unworked", "are left unworked", "is left unworked", "are unworked", "still to work",
+    "stay", "remain to be worked", "left to work",
     "before end", "from end", "remain", "before the end", "from the end", "rem", "are left",
     "left", "remaining",
     "before end of row", "remain unworked",

@@ -321,7 +321,7 @@ def _changes(text: str, found: list[Printed]) -> str:
 
 def _spoken(text: str, found: list[Printed]) -> str:
     for said in [*SPOKEN.finditer(text), *SO_MANY_LEFT.finditer(text)]:
-        raw = said.group("n")
+        raw = said.group("n") or said.groupdict().get("word") or ""
         value = int(raw[:6]) if raw.isdigit() else word_number(raw)
         if value is None or value < 2:
             continue

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.going_on import ALL_OF_IT, from_star, goes_on, so_on
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_words import CHAIN_NOUNS, STITCH_NOUNS
 from reader.pattern.places import find_place
@@ -32,34 +33,6 @@ ENDING = (
     "only ending",
     "except ending",
 )
-FROM = (
-    "from", "between", "instructions between", "everything from", "directions from",
-    "what is between",
-    "the instructions between",
-)  # fmt: skip
-SO_ON = (
-    "and so on", "and so continue", "so continue", "so on", "and continue so", "and thus continue",
-    "continue thus", "continue so", "and continue thus", "continue in this way", "and so forth",
-    "and continue in this way", "and keep doing that", "and just keep doing that",
-    "keep doing that", "just keep doing that", "and keep going", "just keep going",
-    "and keep going like that",
-    "keep going like that", "and just keep going", "and carry on like that", "carry on like that",
-    "and keep repeating that", "keep repeating that", "and do the same", "and do that",
-    "and on it goes", "over and over", "and keep repeating", "keep repeating", "and keep that up",
-    "and repeat that", "and go on like that", "and continue like that", "continue around",
-    "and continue around", "continue all the way around", "continue to end", "continue across",
-    "continuing around", "and so on around", "continue to the end", "and continue to end",
-    "keep repeating around", "and repeat around",
-)  # fmt: skip
-"""Said in place of "repeat"."""
-ALL_OF_IT = tuple(
-    f"{until} {the}{row}{done}"
-    for until in ("until", "till", "to")
-    for the in ("the ", "")
-    for row in ("row", "round", "end of the row", "end of the round", "end of row", "end")
-    for done in (" is completed", " is complete", " is finished", " is done", "")
-)
-"""Behind "repeat this": what was just told, as far as the row goes."""
 ROWS_MEANT = frozenset(
     ["row", "rows", "rnd", "rnds", "round", "rounds", "last", "these", "this", "the", "pattern"]
 )
@@ -172,16 +145,16 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     cur.at = start if again and not cur.any_words(ALL_OF_IT) else cur.at
     if again and cur.accept(*ALL_OF_IT):
         return _how_often(cur, "*", "")
-    if cur.accept(*SO_ON):
+    if so_on(cur):
         cur.accept(",")
         return _how_often(cur, "*", "")
-    if not (_goes_on(cur) or cur.accept("rep", "repeat", "repeating", "reps", "repeated")):
+    if not (goes_on(cur) or cur.accept("rep", "repeat", "repeating", "reps", "repeated")):
         if bare:
             return _bare(cur, start)
         cur.at = start
         return None
     target = ""
-    if cur.accept(*FROM):
+    if from_star(cur):
         target = _target(cur)
         if cur.kind() == "stars" or (cur.low() in ("and", "to") and cur.kind(1) == "stars"):
             cur.at += 1 if cur.kind() == "stars" else 2
@@ -198,24 +171,6 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         target = _target(cur)
         return replace(found, target=target or found.target)
     return found
-
-
-GOES_BACK = (
-    "continue", "cont", "continuing", "go on", "carry on", "keep going", "go back", "return",
-    "start again", "begin again", "start over", "work", "again", "over again", "going back",
-)  # fmt: skip
-"""Before "from *", these repeat as well."""
-
-
-def _goes_on(cur: Cursor) -> bool:
-    """Takes the "continue" of "continue from * around", "continue * to end"."""
-    length = cur.any_words(GOES_BACK)
-    after = length + (cur.low(length) in ("from", "to", "at"))
-    if not length or cur.kind(after) != "stars":
-        return False
-    cur.at += length
-    cur.accept("to", "at")
-    return True
 
 
 REPEATS = ("rep", "repeat", "repeated")
@@ -302,7 +257,7 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
     place = _how_far(cur)
     if place is not None and until is Until.OPEN and place.where is Where.TO_LAST:
         until, times, noun = Until.TO_LAST, place.number, place.noun
-    ending, altered = _ending(cur)
+    ending, altered = find_ending(cur)
     return Found(target, until, times, ending, altered, noun)
 
 
@@ -351,10 +306,12 @@ def _last_goes(cur: Cursor) -> bool:
 
 def ends_with(cur: Cursor) -> bool:
     """Whether an "ending with" stands here, its words taken."""
-    return _ending(cur)[0]
+    return find_ending(cur)[0]
 
 
-def _ending(cur: Cursor) -> tuple[bool, bool]:
+def find_ending(cur: Cursor) -> tuple[bool, bool]:
+    """Whether an "ending with" stands here, its words taken, and whether the last pass is altered.
+    """
     start = cur.at
     cur.accept(*MANNERS)
     cur.accept(",", ";")

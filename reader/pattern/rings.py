@@ -6,10 +6,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.tree import Act, Chain, Deed, Node, Num, Start, Where, Work
-from reader.terms.stitches import Kind
+from reader.terms.stitches import Craft, Kind
 
 RINGS = (
     "magic ring", "mr", "magic circle", "magic loop", "make a magic ring", "make magic ring",
@@ -27,6 +27,11 @@ def find_ring(cur: Cursor, start: int) -> Node | None:
     if counted and cur.kind(length + 1) == "num" and cur.stitch(length + 2) is not None:
         # "a magic circle of 6 sc"
         cur.at += length + 1
+        return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
+    short = cur.kind(length) == "num" and cur.low(length + 1) in (*STOPS, "")
+    if length and short and cur.book.craft is Craft.CROCHET:
+        # "MR 6": so many plain stitches in it.
+        cur.at += length
         return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
     if length and any(cur.low(n) == "and" for n in range(length, length + 3)):
         # "a magic circle and crochet six into it": what follows is worked.

@@ -238,9 +238,19 @@ def _grow(words: str, labelled: bool) -> Rule | None:
 
 def _is_a_row(words: str) -> bool:
     """Whether words of going on speak of a row, or of what is done next, and not of rows."""
-    return PICKS_UP.match(words) is not None or STITCHES_ON.match(words) is not None
+    told = (PICKS_UP, STITCHES_ON, BACK_TO_STAR, TO_ITS_END)
+    return any(one.match(words) is not None for one in told)
 
 
+BACK_TO_STAR = re.compile(r"\w+\b[^.;*]{0,24}\b(?:from|at|to) (?:the )?\*", re.IGNORECASE)
+"""A list of the row that is gone back to."""
+TO_ITS_END = re.compile(
+    r"\w+ (?:doing|on|going|with|repeating)?\b ?(?:this|that|these|so|it)?\b[^.;\d]{0,24}?"
+    r"\b(?:until|till) (?:you (?:reach|get to|come to) )?(?:the )?end"
+    r"(?: of (?:the |this |your )?(?:row|round|rnd))?\W*$",
+    re.IGNORECASE,
+)
+"""Words that go on to the end of the row."""
 IN_EACH_ROW = re.compile(
     r"\b(?:once|twice|thrice|\d+ times)(?=\s+(?:in|on)\s+(?:each|every)\s+(?:row|round|rnd)\b)",
     re.IGNORECASE,

@@ -7,7 +7,7 @@ from __future__ import annotations
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import ONE, Act, Deed, Node, Place, Where, Work
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 OPENS = ("", ",", "(", "[", ";", "*")
 CLOSES = (*STOPS, "", "*")
@@ -30,7 +30,36 @@ def find_shorthand(cur: Cursor) -> Node | None:
     if cur.book.craft is Craft.CROCHET and cur.accept(*KNOTS):
         cur.accept("on hook", "on the hook", "on your hook")
         return Act(cur.span(start), cur.said(start), Deed.START)
-    return _short_increase(cur, start)
+    return _short_increase(cur, start) or _plain_number(cur, start)
+
+
+CHANGES = (Kind.INCREASE, Kind.DECREASE)
+RING_ENDS = ("mr", "mc", "ring", "circle", "loop")
+
+
+def _plain_number(cur: Cursor, start: int) -> Work | None:
+    """ "(2, inc) x 6", "5, inc x 3, 9", "MR 6": a number alone is so many plain stitches, in a list
+    that else names only increases and decreases, alone in its row, or behind a ring.
+    """
+    if cur.book.craft is not Craft.CROCHET or cur.kind() != "num" or cur.low(1) not in CLOSES:
+        return None
+    stitch, number = stitch_named("sc", Craft.CROCHET), cur.number()
+    ringed = cur.low(-1) in RING_ENDS
+    alone = cur.at == 0 and not cur.text[: cur.peek().start].strip() and not cur.low(2)
+    listed = alone or (cur.low(-1) in OPENS and _only_changes(cur))
+    if stitch is None or not (ringed or listed):
+        return None
+    cur.at += 1
+    here = cur.span(start)
+    place = Place(Where.RING, here, noun="ring") if ringed else Place(Where.PLAIN, here)
+    return Work(here, cur.said(start), stitch, number, place)
+
+
+def _only_changes(cur: Cursor) -> bool:
+    """Whether increases and decreases are the only stitches that the list names."""
+    found = [cur.stitch(at - cur.at) for at in range(len(cur.tokens))]
+    kinds = [one.stitch.kind for one in found if one is not None]
+    return bool(kinds) and all(kind in CHANGES for kind in kinds)
 
 
 def _short_increase(cur: Cursor, start: int) -> Work | None:

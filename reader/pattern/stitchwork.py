@@ -10,7 +10,6 @@ from reader.pattern.along_edge import along_edge
 from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
-from reader.pattern.list_words import BEFORE_ITEM
 from reader.pattern.number_behind import number_behind, times_behind
 from reader.pattern.other_place import in_other_place, on_as_many
 from reader.pattern.picots import at_picot
@@ -18,6 +17,7 @@ from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, p
 from reader.pattern.places import find_place
 from reader.pattern.rings import closed
 from reader.pattern.so_often import count_after
+from reader.pattern.together import drawn_as_one, drawn_together, place_or_plain, sts_together
 from reader.pattern.told_behind import (
     chained_each,
     chains_after,
@@ -33,7 +33,6 @@ from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
 NOUNS = ("sts", "st", "stitches", "stitch")
-TOGETHER = ("tog", "together", "togb", "togtbl")
 
 
 def find_work(cur: Cursor, made: list[Node]) -> Node | None:
@@ -52,7 +51,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if cur.low() in PLACES_FIRST and place_first(cur):
         return inverted(cur, start)
-    ahead = _working_into(cur, start, made) or _sts_together(cur, start)
+    ahead = _working_into(cur, start, made) or sts_together(cur, start)
     if ahead is not None:
         return ahead
     sized = sized_cluster(cur)
@@ -142,49 +141,6 @@ def _in_stitch(cur: Cursor, start: int) -> Node | None:
     return Work(here, cur.said(start), stitch, None, place) if stitch else None
 
 
-AS_ONE = (
-    "tog", "together", "off tog", "off together", "off as one", "off as 1", "as one", "as 1",
-    "as 1 st", "as one st", "as a single st", "as if they were 1", "as though they were 1",
-    "into 1", "into one",
-)  # fmt: skip
-"""Behind "work next 2 sts": they become one."""
-
-
-def _sts_together(cur: Cursor, start: int) -> Node | None:
-    """ "work next 2 sts tog": the decrease of so many."""
-    at = cur.at
-    cur.accept("the")
-    cur.accept("next", "last", "first", "following")
-    number = cur.number() if cur.kind() == "num" else None
-    if number is not None and 1 < number.values[0] < 30:
-        cur.at += 1
-        found = cur.stitch()
-        cur.at += found.length if found is not None else 0
-        bare = cur.book.craft is Craft.CROCHET and cur.low(start - cur.at - 1) in BEFORE_ITEM
-        taken = cur.accept(*NOUNS) or found is not None or at > start or bare
-        _of_what(cur)
-        if taken and cur.accept(*AS_ONE):
-            base = "k" if cur.book.craft is Craft.KNITTING else found.stitch.name if found else "sc"
-            name = f"{base}{number.values[0]}tog"
-            stitch = stitch_named(name, cur.book.craft) or stitch_named("sc2tog", cur.book.craft)
-            if stitch is not None and stitch.takes == number.values[0]:
-                if ends := at_ends(cur, start, stitch.makes - stitch.takes, None):
-                    return ends
-                by = times_behind(cur)
-                place = _place(cur)
-                return Work(cur.span(start), cur.said(start), stitch, by, place, by=by)
-    cur.at = at
-    return None
-
-
-def _of_what(cur: Cursor) -> None:
-    """Takes "of next leaf" before "off together"."""
-    for ahead in range(1, 5) if cur.low() == "of" else ():
-        if cur.low(ahead) in ("off", "tog", "together"):
-            cur.at += ahead
-            return
-
-
 def _so_many(cur: Cursor) -> Place | None:
     """ "across 1st 12 sts"."""
     start = cur.at
@@ -205,7 +161,7 @@ def _numbered(cur: Cursor, stitch: Stitch, number: Num | None) -> tuple[Stitch, 
     """
     if stitch.name in ("inc", "dec") and number is None:
         number = so_many_changes(cur)
-    together = _together(cur, stitch.name, number)
+    together = drawn_together(cur, stitch.name, number)
     if together is not None:
         stitch = together
         number = None if cur.book.craft is Craft.KNITTING else number
@@ -213,14 +169,14 @@ def _numbered(cur: Cursor, stitch: Stitch, number: Num | None) -> tuple[Stitch, 
     if number is None and number_behind(cur):
         number = cur.number()
         cur.at += 1
-        later = _together(cur, stitch.name, number)
+        later = drawn_together(cur, stitch.name, number)
         if later is not None:
             stitch, number = later, None
         cur.accept(*NOUNS)
     if cur.book.craft is Craft.KNITTING and number is not None:
         # "knit 2 stitches together", "knit 4 plain stitches"
         cur.accept("plain stitches", "plain sts")
-        stitch = _together(cur, stitch.name, number) or stitch
+        stitch = drawn_together(cur, stitch.name, number) or stitch
         number = None if stitch.takes > 1 and stitch.takes == number.values[0] else number
     return stitch, number
 
@@ -249,21 +205,18 @@ def _finish(
             cur.accept(*IN_ITS_BACK)
         number, place = _how_far(cur, number)
     else:
-        place = along_edge(cur, number) or _place(cur)
+        place = along_edge(cur, number) or place_or_plain(cur)
         number = _multiplied(number, count_after(cur) if place.where is Where.RING else None)
-    if stitch.takes > 1 and place.noun == "sp" and place.chain == stitch.takes:
-        # "tr3tog over next 3 ch": the three that become one, not the space of three.
-        number_below = Num((place.chain,))
-        place = replace(place, noun="ch", chain=0, number=number_below)
+    stitch, place = drawn_as_one(cur, stitch, place)
     name = found.special.name if found.special else ""
     after = chains_after(cur)
     if after:
         cur.accept(",")
-        place = _place(cur) if place.where is Where.PLAIN else place
+        place = place_or_plain(cur) if place.where is Where.PLAIN else place
         one = Work(cur.span(start), cur.said(start), stitch, None, place, 0, name)
         return chained_each(one, after, number or ONE)
     between = chains_between(cur)
-    place = _place(cur) if between and place.where is Where.PLAIN else place
+    place = place_or_plain(cur) if between and place.where is Where.PLAIN else place
     return parted(Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by))
 
 
@@ -294,7 +247,7 @@ def _how_far(cur: Cursor, number: Num | None) -> tuple[Num | None, Place]:
         cur.at += cur.kind(2) == "num" and cur.low(3) in NOUNS
     if number is None and cur.low() in ("the", "remaining", "rem", "other"):
         number = the_number(cur)
-    place = _place(cur)
+    place = place_or_plain(cur)
     if place.where is Where.SAME and "needle" in place.text.lower():
         place = Place(Where.PLAIN, place.span)
     return number, place
@@ -305,38 +258,6 @@ def _multiplied(number: Num | None, times: Num | None) -> Num | None:
     if number is None or times is None:
         return number or times
     return Num(tuple(one * times.at(size) for size, one in enumerate(number.values)))
-
-
-def _place(cur: Cursor) -> Place:
-    start = cur.at
-    if cur.low() in ("all", "down", "right", "straight") and cur.low(1) in ("in", "into"):
-        cur.at += 1
-    if cur.low() in (",", ";", ".", "", "(", ")", "[", "]", "and", "then") or cur.kind() == "stars":
-        return Place(Where.PLAIN, cur.span(max(start - 1, 0)))
-    place = find_place(cur)
-    if place is None:
-        return Place(Where.PLAIN, cur.span(max(start - 1, 0)))
-    if place.where is Where.PLAIN:
-        more = find_place(cur)
-        place = more or place
-    return place
-
-
-def _together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
-    """ "2 tog", "two together", "2tog" after a stitch: the decrease it makes."""
-    amount, took = 0, 0
-    if cur.kind() == "num" and cur.low(1) in TOGETHER:
-        amount, took = cur.peek().value, 2
-    elif cur.low() in TOGETHER and number is not None:
-        amount, took = number.values[0], 1
-    if not took or not 1 < amount < 30:
-        return None
-    made = stitch_named(f"{name}{amount}tog", cur.book.craft)
-    if made is None:
-        return None
-    cur.at += took
-    cur.accept("b", "through the back loops", "through the back of the loops", "through backs")
-    return made
 
 
 def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) -> Node | None:

@@ -56,8 +56,8 @@ TAIL = re.compile(
     rf"(?:ch-\d+s?\b(?!\s*\w)|(?:ch[- ]?\d*\s*)?(?:corner\s*)?"
     rf"(?:sps?|spaces?|loops?|lps?|corners?|arches|picots?|sl sts?|ss)\b))*(?:\s*(?:on needles?"
     rf"|rem(?:ain(?:ing)?)?|left|in all|total|(?:at (?:the )?end of|after|in|on) (?:{_ROW} \d+|"
-    rf"(?:(?:this|the) )?{_ROW})|on each "
-    rf"needle|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
+    rf"(?:(?:this|the) )?{_ROW})|on each needle|made|formed|completed"
+    rf"|on hook|now|around|,?\s*(?:counting|including)[^.]{{2,30}}))?)\s*[.)]*\s*$",
     re.IGNORECASE,
 )
 SPOKEN = re.compile(
@@ -88,7 +88,9 @@ SPOKEN = re.compile(
     r"(?:\s*\((?:including|counting|not counting|with)\b[^()]{2,60}\))?(?:\s+"
     r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
     r"(?:needles?|pins?|wires?)|on needle"
-    r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)"
+    r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)|so far|to work with|made|worked"
+    r"|(?:at|by|after) (?:the )?end(?: of (?:(?:the|this|your|each) )?(?:row|round|rnd))?"
+    r"|at this point|when (?:you are |you're )?(?:done|finished)"
     r"|in\s+(?:the\s+|a\s+)?(?:cent(?:er|re)\s+)?(?:circle|ring|round|rnd|row)"
     r"|all (?:a)?round|around))*\s*(?=:?(?:[.!;)]|,(?!\s*(?:\d+ ?)?ch\b))|$)",
     re.IGNORECASE,
@@ -97,7 +99,8 @@ SPOKEN = re.compile(
 SO_MANY_LEFT = re.compile(
     rf"(?:^\W*|(?<=[.,;:!—-] )|(?<=\band ))(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;\s]+[\)\]])?"
     r"(?: (?P<kind>stitches|sts|sc|dc))? (?:are |is )?"
-    r"(?:left|now|in total|altogether|in all)\b(?=\s*(?:[.,;!)]|$|and\b))",
+    r"(?:left|now|in total|altogether|in all)\b(?=\s*(?:[.,;!)]|$|and\b))"
+    rf"|(?<=[.!] )(?P<word>{SPELLED}) (?:stitches|sts)(?=\s*(?:[.!]|$))",
     re.IGNORECASE,
 )
 """A total that begins its clause: "decrease eight times, 8 left"."""
@@ -141,8 +144,9 @@ FOR_ROWS = re.compile(
 
 
 IN_THIS_ROW = re.compile(
-    r"^(?:in total )?(?:in|on|at (?:the )?end of|for) (?:this|the|your|that|each)"
-    r" (?:rounds?|rnds?|rows?|rds?|reps?|repeats?)(?: and [^\d]*)?\.?$"
+    r"^(?:in total )?(?:in|on|(?:at|by) (?:the )?end of|for|after)"
+    r" (?:(?:this|the|your|that|each) )?"
+    r"(?:rounds?|rnds?|rows?|rds?|reps?|repeats?)(?: and [^\d]*)?\.?$"
 )
 """Behind a total, where it stands: "(you will have 10 hdc in this round)"."""
 AND_FIRST_CHAIN = re.compile(

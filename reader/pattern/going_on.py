@@ -1,0 +1,126 @@
+"""Words said in place of "repeat": "keep going from *", "and so on", "keep this up", whole phrases
+of running talk.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.place_words import AROUND, TO_LAST
+from reader.terms.stitches import Craft
+
+SO_ON = (
+    "and so on", "and so continue", "so continue", "so on", "and continue so", "and thus continue",
+    "continue thus", "continue so", "and continue thus", "continue in this way", "and so forth",
+    "and continue in this way", "and keep doing that", "and just keep doing that",
+    "keep doing that", "just keep doing that", "and keep going", "just keep going",
+    "and keep going like that",
+    "keep going like that", "and just keep going", "and carry on like that", "carry on like that",
+    "and keep repeating that", "keep repeating that", "and do the same", "and do that",
+    "and on it goes", "over and over", "and keep repeating", "keep repeating", "and keep that up",
+    "and repeat that", "and go on like that", "and continue like that", "continue around",
+    "and continue around", "continue all the way around", "continue to end", "continue across",
+    "continuing around", "and so on around", "continue to the end", "and continue to end",
+    "keep repeating around", "and repeat around",
+)  # fmt: skip
+"""Said in place of "repeat", however far."""
+ALL_OF_IT = tuple(
+    f"{until} {the}{row}{done}"
+    for until in ("until", "till", "to")
+    for the in ("the ", "")
+    for row in ("row", "round", "end of the row", "end of the round", "end of row", "end")
+    for done in (" is completed", " is complete", " is finished", " is done", "")
+)
+"""Behind "repeat this": what was just told, as far as the row goes."""
+GOES_BACK = (
+    "continue", "cont", "continuing", "go on", "carry on", "keep going", "go back", "return",
+    "start again", "begin again", "start over", "work", "again", "over again", "going back",
+    "keep on", "keep working", "keep repeating", "keep doing this", "keep doing that", "do this",
+    "do that", "do it", "do so", "carry on working", "continue working", "go on working",
+    "start", "begin", "go", "do the same", "do this again", "do it again",
+)  # fmt: skip
+"""Before "from *", these repeat as well."""
+ON_AND_ON = frozenset(
+    ["continue", "continuing", "cont", "keep", "keeping", "carry", "carrying", "go", "going",
+     "repeat", "repeating", "proceed", "do", "doing", "work", "working", "follow", "following"]
+)  # fmt: skip
+MANNER = frozenset(
+    ["on", "going", "doing", "repeating", "working", "with", "to", "in", "like", "up", "as",
+     "this", "that", "these", "those", "the", "it", "so", "thus", "same", "way", "manner",
+     "fashion", "steps", "step", "stitches", "sequence", "pattern", "set", "sets", "instructions",
+     "two", "three", "four", "five", "combination", "again", "section", "bit", "process", "above",
+     "established", "just"]
+)  # fmt: skip
+"""Between the verb and how far, "keep this up", "repeat these two steps": none of them works
+anything."""
+TOLD_BEFORE = frozenset(["this", "that", "these", "those", "it", "so", "thus", "way", "going"])
+"""One of them at least says that what was just told is meant."""
+FAR = (
+    *AROUND, *TO_LAST, *ALL_OF_IT, "until you reach the end", "until you get to the end",
+    "until you come to the end", "till you reach the end", "till you get to the end",
+    "until you run out", "until you are back", "until you're back", "until all", "until no",
+    "as far as", "for the rest", "all the", "until you have worked", "along", "until the row",
+    "until the round",
+)  # fmt: skip
+
+
+def goes_on(cur: Cursor) -> bool:
+    """Takes the "continue" of "continue from * around", "continue * to end"."""
+    length = cur.any_words(GOES_BACK)
+    after = length + (cur.low(length) in ("from", "to", "at"))
+    after += cur.low(after) == "the" and cur.kind(after + 1) == "stars"
+    if not length or cur.kind(after) != "stars":
+        return False
+    cur.at += length
+    cur.accept("to", "at")
+    return True
+
+
+def so_on(cur: Cursor) -> bool:
+    """Takes "and so on", "keep this up", "repeat these two steps", the last ones only where they
+    say how far.
+    """
+    length = cur.any_words(SO_ON)
+    if length and not any(cur.kind(length + ahead) == "stars" for ahead in range(3)):
+        cur.at += length
+        return True
+    if cur.book.craft is not Craft.CROCHET:
+        return False
+    at = cur.at
+    while cur.low() in ("and", "then", "just", "simply", "now", "please"):
+        cur.at += 1
+    if cur.low() in ON_AND_ON:
+        cur.at += 1
+        begin = cur.at
+        while cur.low() in MANNER and not cur.any_words(FAR):
+            cur.at += 1
+        if TOLD_BEFORE & set(cur.lows[begin : cur.at]) and cur.any_words(FAR):
+            return True
+    cur.at = at
+    return False
+
+
+FROM = (
+    "from", "between", "instructions between", "everything from", "directions from",
+    "what is between",
+    "the instructions between",
+)  # fmt: skip
+LEADS_BACK = frozenset(["from", "between", "after", "behind", "following", "at", "past"])
+"""The last word before the star that is gone back to."""
+
+
+def from_star(cur: Cursor) -> bool:
+    """Takes "from", or all that leads to a star, "the instructions after the", "what comes after
+    the"; False (nothing taken) where neither stands here.
+    """
+    if cur.accept(*FROM):
+        return True
+    for ahead in range(1, 7):
+        if cur.kind(ahead) == "stars":
+            before = cur.low(ahead - 1) if cur.low(ahead - 1) != "the" else cur.low(ahead - 2)
+            if before in LEADS_BACK:
+                cur.at += ahead
+                return True
+            return False
+        if cur.kind(ahead) != "word" or cur.low(ahead) in STOPS or cur.stitch(ahead) is not None:
+            return False
+    return False
