@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from reader.counts.fabric import SPACE, Below, foundation
 from reader.counts.openings import SPACES, UNITS, is_opening, wanted
-from reader.counts.placing import cap
+from reader.counts.putting import cap
 from reader.counts.tally import Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.holders import ASIDE

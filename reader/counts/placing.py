@@ -6,9 +6,9 @@ import re
 from dataclasses import replace
 from functools import lru_cache
 
-from reader.counts.fabric import CORNER, Run, any_space, cornered, foundation
-from reader.counts.made import made_by, made_name, told_group
+from reader.counts.fabric import Run, any_space, foundation
 from reader.counts.openings import BETWEEN, UNITS, is_opening, of_chain_ahead, wanted
+from reader.counts.putting import cap, put, put_all_apart, put_apart, put_in_every_nth
 from reader.counts.reaching import all_places
 from reader.counts.tally import CHAINS, Need, Tally
 from reader.counts.worked import Move, MoveKind
@@ -32,14 +32,9 @@ LAYERS = re.compile(
     r"(?<!draw |pull |wool |yarn |over )\b(?:through|thru) (?:both|all|2|two)\b"
     r"(?!.{0,16}\b(?:loop|lp)s?\b)", re.IGNORECASE
 )
+MIDDLE_OF = re.compile(r"\b(?:cent(?:er|re)|middle) (?:[a-z]+ ){0,3}of (?!row|round|rnd)")
+"""The one in the middle of so many."""
 AROUND_EDGE = re.compile(r"\b(?:a?round|evenly along)\b", re.IGNORECASE)
-CAP = 10_000
-"""More stitches than any row holds; keeps misprints from running away."""
-
-
-def cap(number: int) -> int:
-    """The number, kept within what a row can hold."""
-    return number if -CAP <= number <= CAP else CAP if number > 0 else -CAP
 
 
 def work_into(work: Work, tally: Tally, need: Need, limit: tuple[int, int] | None = None) -> None:
@@ -151,7 +146,7 @@ def _amount(
     n = 1 if number is None else max(0, cap(number))
     where = place.where
     if where is Where.RING:
-        _put(work, tally, n, 1)
+        put(work, tally, n, 1)
     elif where is Where.CHAIN:
         _into_chain(work, n, tally)
     elif where is Where.SAME:
@@ -162,10 +157,10 @@ def _amount(
         tally.elastic = not _to_corner(work, number or 1, tally) or tally.elastic
     elif where is Where.ELSEWHERE:
         alike = tally.below.stitches if place.each and place.number.values == (1,) else None
-        _put(work, tally, 1, alike or n * place.number.at(tally.size))
+        put(work, tally, 1, alike or n * place.number.at(tally.size))
     elif where is Where.PLAIN:
         tally.walk.take(n * stitch.takes)
-        _put(work, tally, n, 1)
+        put(work, tally, n, 1)
     else:
         _into_next(work, n, number is not None, tally)
 
@@ -182,29 +177,8 @@ def _to_corner(work: Work, per: int, tally: Tally) -> bool:
     if ahead is None or not ahead[0]:
         return False
     walk.take(ahead[0])
-    _put(work, tally, per, ahead[0] + ahead[1] * ("sp" in work.place.among))
+    put(work, tally, per, ahead[0] + ahead[1] * ("sp" in work.place.among))
     return True
-
-
-def _put(work: Work, tally: Tally, per: int, places: int, group: bool = False) -> None:
-    """Leaves `per` stitches in each of `places`; the stitches of one place may have chains between.
-    """
-    stitch = work.stitch
-    if stitch.makes < 0:
-        tally.make(cap(places * per * stitch.makes), made_name(stitch))
-        return
-    runs = made_by(stitch, cap(per))
-    if told_group(stitch, per, places, group):
-        runs = [replace(runs[0], unit="group")]
-    if per > 2 and per % 2 and len(runs) == 1 and CORNER in work.place.text.lower():
-        runs = cornered(runs[0])
-    if work.between and per > 1:
-        one, chain = Run(made_name(stitch), 1), Run("sp", 1, work.between, True, "group")
-        runs = [one, *[run for _ in range(per - 1) for run in (chain, one)]]
-    if len(runs) > 1 or group or (runs and runs[0].unit):
-        tally.make_runs(runs, cap(places), group or work.between > 0)
-    elif runs:
-        tally.make(cap(runs[0].n * places), runs[0].name)
 
 
 def _into_chain(work: Work, n: int, tally: Tally) -> None:
@@ -216,7 +190,7 @@ def _into_chain(work: Work, n: int, tally: Tally) -> None:
         walk.aside = last.chains - place.nth
         tally.branched = True
         tally.runs[-1:] = [Run("sp", last.n - 1, last.chains)] if last.n > 1 else []
-        _put(work, tally, n, 1)
+        put(work, tally, n, 1)
         return
     if tally.below.chained:
         along_chain(place, tally)
@@ -224,7 +198,7 @@ def _into_chain(work: Work, n: int, tally: Tally) -> None:
     elif walk.takes == 0 and tally.carried >= place.nth > 1 and not tally.runs:
         walk.aside = tally.carried - place.nth
     # Otherwise the chain was made in this row: nothing of the row below is used.
-    _put(work, tally, n, 1)
+    put(work, tally, n, 1)
 
 
 def along_chain(place: Place, tally: Tally) -> None:
@@ -244,7 +218,7 @@ def _into_same(work: Work, n: int, tally: Tally) -> None:
     elif walk.takes == 0 and not tally.spaced:
         walk.take(1)
     passed = "skipped" in work.place.text or "missed" in work.place.text
-    _put(work, tally, n, work.place.number.at(tally.size) if passed else 1)
+    put(work, tally, n, work.place.number.at(tally.size) if passed else 1)
     tally.grouped = tally.grouped or opening
     tally.close_group()
 
@@ -257,7 +231,7 @@ def _into_all(
     if counted and stitch.takes == 1 and stitch.craft is Craft.CROCHET:
         # "sc 24 around": the number is that of the row.
         walk.take(number or 0)
-        _put(work, tally, number or 0, 1)
+        put(work, tally, number or 0, 1)
         return
     opening = is_opening(place, walk)
     if place.where is Where.REST and tally.below.flat and AROUND_EDGE.search(place.text):
@@ -265,7 +239,7 @@ def _into_all(
         walk.lost()
     places, used = all_places(place, tally, need, limit)
     if place.nth > 1:
-        _every_nth(work, used, number or 1, opening, tally)
+        put_in_every_nth(work, used, number or 1, opening, tally)
         return
     per = number if number is not None and (place.each or place.where is Where.EACH) else 1
     if stitch.craft is Craft.KNITTING and stitch.takes == stitch.makes == 1:
@@ -277,23 +251,12 @@ def _into_all(
         if stitch.takes == 2:
             times += tally.choice.cut_ending
     if work.between and per == 1 and times > 1:
-        _put_apart(work, tally, times)
-        tally.make_runs([Run("sp", 1, work.between)], int(tally.joined), False)
+        put_all_apart(work, tally, times)
         tally.sections = places if opening else tally.sections
         return
-    _put(work, tally, per, times, opening and per > 1)
+    put(work, tally, per, times, opening and per > 1)
     if opening:
         tally.sections = places
-
-
-def _every_nth(work: Work, used: int, per: int, opening: bool, tally: Tally) -> None:
-    """ "inc in every 3rd st"; "dc in every 3rd st": those between are passed over."""
-    stitch, times = work.stitch, used // work.place.nth
-    if stitch.takes == stitch.makes == 1 and per != 2:
-        _put(work, tally, per, times, opening and per > 1)
-        return
-    more = times * (per - 1 if per > 1 else stitch.makes - 1)
-    tally.make(used + more, made_name(stitch))
 
 
 def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
@@ -310,7 +273,7 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         total = m if plural and m > stitch.takes and m % stitch.takes == 0 else stitch.takes
         times = max(n, total // stitch.takes)
         walk.take(times * stitch.takes)
-        _put(work, tally, times, 1)
+        put(work, tally, times, 1)
         return
     if place.noun == "tch" and tally.spaced:
         stitches, spaces = walk.to_last()
@@ -322,25 +285,18 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         # "tr between next 2 tr": one place; the second of them is the first of the next two, where
         # more follow.
         walk.take(1 if walk.in_row(name) > 2 else m, name)
-        _put(work, tally, n, 1)
+        put(work, tally, n, 1)
         return
     if _into_group(work, n, m if plural else 1, tally):
         return
     if not plural:
         walk.take(1 if stitch.takes or stitch.name == "yo" else 0, name)
-        _put(work, tally, n, 1)
+        put(work, tally, n, 1)
         return
     each = place.each or stitch.kind is Kind.INCREASE or not given
     per = n if each or n != m or not tally.choice.pair_each else 1
     walk.take(m, name)
-    _put_apart(work, tally, m) if work.between and per == 1 else _put(work, tally, per, m)
-
-
-def _put_apart(work: Work, tally: Tally, times: int) -> None:
-    """Leaves so many stitches with the chains between them."""
-    one = made_by(work.stitch, 1)
-    tally.make_runs(one, 1, False)
-    tally.make_runs([Run("sp", 1, work.between), *one], times - 1, False)
+    put_apart(work, tally, m) if work.between and per == 1 else put(work, tally, per, m)
 
 
 def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
@@ -359,16 +315,16 @@ def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
             walk.leave_unit()
     if work.stitch.takes > 1 and spaces == work.stitch.takes:
         # "dc2tog over next 2 sps": one stitch.
-        _put(work, tally, n, 1)
+        put(work, tally, n, 1)
     else:
-        _put(work, tally, n, spaces, n > 1)
+        put(work, tally, n, spaces, n > 1)
 
 
 def _into_group(work: Work, n: int, m: int, tally: Tally) -> bool:
     """Stitches into the next group, all of which they use; False where no whole group is meant."""
     places = group_places(work.place, m, tally)
     if places:
-        _put(work, tally, n, places)
+        put(work, tally, n, places)
     return places > 0
 
 
@@ -378,6 +334,10 @@ def group_places(place: Place, m: int, tally: Tally) -> int:
     """
     walk = tally.walk
     size, follows = _group_told(place.text)
+    if m > 1 and not place.each and MIDDLE_OF.search(place.text.lower()):
+        # "1 tr in center sc of next 5 sc": one place, that uses all five.
+        walk.take(m, place.noun if place.noun not in ("st", "ch", "tch") else "")
+        return 1
     if size and not walk.opened:
         walk.take(size * m)
         tally.spaced = True

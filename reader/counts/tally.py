@@ -168,8 +168,9 @@ class Tally:
             # A misprint, or a misreading: the row is not counted, but asked about.
             self.unread = self.unsure = True
             return
+        stitches = bool(runs) and runs[0].is_stitch
         for _ in range(times):
-            if group and self.grouped and self.runs and self.runs[-1].is_stitch:
+            if group and self.grouped and stitches and self.runs and self.runs[-1].is_stitch:
                 self.runs.append(Run(GAP))
             added(self.runs, runs)
             self.grouped = group

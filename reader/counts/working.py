@@ -15,11 +15,11 @@ from reader.counts.passing import chain_space, skip_over
 from reader.counts.placing import (
     OTHER_EDGE,
     along_chain,
-    cap,
     group_places,
     to_other_edge,
     work_into,
 )
+from reader.counts.putting import cap
 from reader.counts.reaching import all_places
 from reader.counts.repeating import work_repeat
 from reader.counts.shaped import edge, gain, shape_by_rule
@@ -201,6 +201,7 @@ def work_group(
         to_other_edge(tally)
     if place.where in OPEN_PLACES:
         times, _ = all_places(place, tally, need, limit)
+        times //= max(1, place.nth)
     elif place.where is Where.CHAIN:
         if tally.below.chained:
             along_chain(place, tally)

@@ -137,7 +137,10 @@ def _turn(cur: Cursor, start: int) -> Node | None:
     return None
 
 
-LAST_OF_THEM = ("with the last", "with last", "placing the last", "placing last")
+LAST_OF_THEM = tuple(
+    f"{how} {the}last" for the in ("the ", "")
+    for how in ("with", "placing", "putting", "making", "working", "having", "taking", "setting")
+)
 """Behind stitches worked to the end, only where the last of them goes."""
 
 

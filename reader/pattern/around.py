@@ -5,6 +5,9 @@ from __future__ import annotations
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_words import AROUND, ROW_WORDS
 
+ONE_OF_THEM = ("next", "post", "last", "first", "stem", "bar", "base", "foot", "same")
+"""Behind "around the", with a stitch's name, these tell of one place."""
+
 
 def around_alone(cur: Cursor) -> bool:
     """Takes such words where they say how far the stitch before them is worked; whether they do.
@@ -26,7 +29,7 @@ def around_alone(cur: Cursor) -> bool:
         "ord",
     ):
         return False
-    if nexts == "the" and cur.low(length + 1) in ("next", "post", "last", "first", "stem"):
+    if nexts == "the" and (cur.low(length + 1) in ONE_OF_THEM or cur.stitch(length + 1)):
         return False
     if cur.low() in ("even", "plain", "straight", "round") and nexts in ("row", "rows", "sts"):
         return False

@@ -1,12 +1,20 @@
-"""Lists that end in a chain and share the place behind it: "2 dc, ch 1 in first sp" -> Group."""
+"""Chains that share a place with stitches: "2 dc, ch 1 in first sp", "1 dc, 1 chain, in each dc",
+"5 ch, 1 sc in every third st" -> Group.
+"""
 
 from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
 
 from reader.pattern.bundles import OPENINGS, SHARED, joins_list
 from reader.pattern.cursor import Cursor
 from reader.pattern.passing import find_chain
 from reader.pattern.places import find_place
-from reader.pattern.tree import Chain, Group, Node, Where, Work
+from reader.pattern.tree import ONE, Chain, Group, Node, Place, Repeat, Until, Where, Work
+from reader.terms.stitches import Craft, Kind
+
+INTO = ("in", "into", "on", "over", "under")
 
 
 def chain_in_place(cur: Cursor, made: list[Node]) -> Node | None:
@@ -15,18 +23,67 @@ def chain_in_place(cur: Cursor, made: list[Node]) -> Node | None:
     """
     chain = find_chain(cur)
     last = made[-1] if made else None
-    listed = isinstance(last, Work) and last.place.where is Where.PLAIN and last.number is not None
-    if not isinstance(chain, Chain) or not listed or cur.low() not in ("in", "into"):
+    listed = isinstance(last, Work) and last.place.where is Where.PLAIN
+    if not isinstance(chain, Chain) or not listed or not isinstance(last, Work):
         return chain
-    at = cur.at
-    place = find_place(cur)
-    if place is None or place.where not in SHARED or place.noun not in OPENINGS:
+    at, numbered = cur.at, last.number is not None and cur.low() != ","
+    cur.accept(",")
+    place = find_place(cur) if cur.low() in INTO else None
+    if place is None or not (_of_each(place) or (numbered and _one_opening(place))):
         cur.at = at
         return chain
     first = len(made)
-    while first > 0 and joins_list(made[first - 1]) and not isinstance(made[first - 1], Chain):
+    while first > 0 and joins_list(made[first - 1], _of_each(place)):
+        if isinstance(made[first - 1], Chain):
+            break
         first -= 1
     body = (*made[first:], chain)
     del made[first:]
     words = " ".join(one.words for one in body)
     return Group(body[0].span, f"{words} {place.text}", body, place)
+
+
+def _of_each(place: Place) -> bool:
+    return place.where is Where.EACH and place.each
+
+
+def _one_opening(place: Place) -> bool:
+    return place.where in SHARED and place.noun in OPENINGS
+
+
+LOOP = 2
+"""Chains more than a stitch's height: before "1 sc in each loop" they do not only turn then."""
+
+
+def loops_in_each(nodes: Sequence[Node]) -> tuple[Node, ...]:
+    """The row with a chain too long to be a turning chain as told of every place: "5 ch, 1 sc in
+    each loop all round".
+    """
+    out: list[Node] = []
+    for one in nodes:
+        if isinstance(one, Repeat):
+            one = _all_at_once(replace(one, body=loops_in_each(one.body)))
+        chain = out[-1] if out else None
+        if isinstance(chain, Chain) and isinstance(one, Work) and _makes_loops(chain, one):
+            place = one.place
+            body = (chain, replace(one, place=Place(Where.PLAIN, place.span)))
+            one = Group(chain.span, f"{chain.words} {one.words}", body, place)
+            out.pop()
+        out.append(one)
+    return tuple(out)
+
+
+def _all_at_once(node: Repeat) -> Node:
+    """ "* 1 dc, ch 1, in each dc; repeat": the repeat says again what "each" says."""
+    only = node.body[0] if len(node.body) == 1 else None
+    bare = node.until is Until.OPEN and not node.ending
+    return only if bare and isinstance(only, Group) and _of_each(only.place) else node
+
+
+def _makes_loops(chain: Chain, work: Work) -> bool:
+    """Whether each of the stitches has that chain before it."""
+    place, stitch = work.place, work.stitch
+    one = work.number in (None, ONE) and not work.between and chain.counts is None
+    plain = stitch.kind is Kind.STITCH and stitch.craft is Craft.CROCHET
+    told = one and plain and _of_each(place) and not place.among
+    return told and chain.number.values[0] >= stitch.height + LOOP

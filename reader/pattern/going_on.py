@@ -63,6 +63,20 @@ FAR = (
 )  # fmt: skip
 
 
+_SO = (
+    "so", "thus", "this way", "in this way", "in this manner", "in same way", "in the same way",
+    "in same manner", "in the same manner", "in like manner", "like this", "like that", "likewise",
+    "the same", "same", "so on", "in that way", "in that manner", "in this fashion", "continue",
+    "go on", "proceed", "keep on", "carry on", "keep going",
+)  # fmt: skip
+_GO = ("", "continue ", "cont ", "continuing ", "go on ", "proceed ", "keep on ", "work ")
+SO_ALL_ROUND = tuple(
+    f"{lead}{go}{how}" for lead in ("", "and ", "then ") for go in _GO for how in _SO
+)
+"""These say so where they are told how far: "and so all round"."""
+ROUND = tuple(one for one in AROUND if one not in ("even", "plain", "straight", "back", "evenly"))
+
+
 def goes_on(cur: Cursor) -> bool:
     """Takes the "continue" of "continue from * around", "continue * to end"."""
     length = cur.any_words(GOES_BACK)
@@ -81,6 +95,10 @@ def so_on(cur: Cursor) -> bool:
     """
     length = cur.any_words(SO_ON)
     if length and not any(cur.kind(length + ahead) == "stars" for ahead in range(3)):
+        cur.at += length
+        return True
+    length = cur.any_words(SO_ALL_ROUND) if cur.low(-1) in (*STOPS, "and", "then", "") else 0
+    if length and cur.any_words(ROUND, length):
         cur.at += length
         return True
     if cur.book.craft is not Craft.CROCHET:

@@ -21,7 +21,8 @@ from reader.pattern.brackets import (
 from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, leaves_place
 from reader.pattern.by_hand import find_by_hand
 from reader.pattern.cables import find_cable
-from reader.pattern.chained_places import chain_in_place
+from reader.pattern.center_stitch import grown_in_center
+from reader.pattern.chained_places import chain_in_place, loops_in_each
 from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor, span_of
 from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
@@ -137,7 +138,7 @@ class _Reading:
             at = self.stars[0][1]
             left_open(self.made, at, at in self.went_back)
         nodes = list(before_ring(long_stitches(self.made, cur)))
-        return alike_named(told_to_leave(nodes, cur.book.craft))
+        return loops_in_each(alike_named(told_to_leave(nodes, cur.book.craft)))
 
     def one(self) -> None:
         """Takes whatever stands here, if it can be read."""
@@ -203,7 +204,7 @@ class _Reading:
             return
         if told_of_each(self.made, self.clause, node, self.cur.book.needles):
             return
-        node = both_over(self.made, node)
+        node = grown_in_center(self.made, both_over(self.made, node))
         merged = each_and_each(self.made[-1] if self.made else None, node)
         if merged is not None:
             self.made[-1] = merged

@@ -93,7 +93,7 @@ def find_join(cur: Cursor, start: int) -> Node | None:
         and cur.any_words(CLOSING, slip)
     ):
         cur.at += slip
-    elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ("in", "to", "into", "with"):
+    elif slip and cur.book.craft is Craft.CROCHET and cur.low(slip) in ONTO:
         rest = " ".join(cur.low(slip + n) for n in range(1, 13))
         if FORMS_RING.match(rest):
             take_phrase(cur)
@@ -118,6 +118,7 @@ def find_join(cur: Cursor, start: int) -> Node | None:
     return act_here(cur, start, Deed.JOIN, cur.said(start).lower())
 
 
+ONTO = ("in", "to", "into", "with", "on", "upon", "onto")
 WORKS = frozenset(["ch", "chain", "rep", "repeat", "work", "(", "[", "sk", "skip", "miss"])
 """Behind a slip stitch these show that the row goes on."""
 

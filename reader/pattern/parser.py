@@ -58,6 +58,7 @@ from reader.text.same_length import (
 from reader.text.short_names import without_short_names
 from reader.text.shorthand import with_times
 from reader.text.size_lists import in_brackets, letters_told, with_usual_brackets
+from reader.text.slips import slips_named
 from reader.text.sought import Sought
 from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
@@ -146,6 +147,11 @@ US_TERMS = Sought(
 )
 TWISTED = re.compile(r"\b3 ch(?:ain)?[ .,]+(?:and )?twist\b[^;]{0,40}?\bdc\b")
 """Three chains twisted stand for a stitch of their height."""
+NETTED_DC = re.compile(
+    r"\bd\.? ?c\.? (?:in|into) (?:the )?(?:[6-9]|1\d)th (?:st|ch)"
+    r"|\b(?:3 ch(?:ain)?|ch(?:ain)? 3)s?,? (?:and |to )?turn\b[^;.]{0,80}?\bd\.? ?c\b"
+)
+"""A dc so far from the hook, or over a chain of three that was turned, is no UK double crochet."""
 TALL_DC = re.compile(
     r"(?:rnd|round|row)[ .\d:]*\**\s*(?:work |make )?(?:3 ch|ch 3)\b[^.;*]{0,24}?\b(?:\d+ )?dcs? in"
 )
@@ -172,6 +178,8 @@ def terms_of(text: str) -> tuple[Terms, str]:
     faint = 0 if us else len(re.findall(r"\bss\b|\bcolour", low))
     if not us and ((uk <= faint and TALL_DC.search(low)) or TWISTED.search(low)):
         return Terms.US, "three chains begin its dc rows, the height of a US double crochet"
+    if not us and NETTED_DC.search(low) and not re.search(r"\btr|\bss\b|\bhtr", low):
+        return Terms.US, "three chains stand beside its dc, the height of a US double crochet"
     if us and us >= uk:
         return (
             Terms.US,
@@ -281,7 +289,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = ribs_named(without_part_nouns(without_asides(without_stops(plain))))
         plain = unannounced(on_lines(plain))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
-    plain = pieces_apart(without_short_names(plain)) if which is Craft.CROCHET else plain
+    if which is Craft.CROCHET:
+        plain = slips_named(pieces_apart(without_short_names(plain)))
     sizes = letters_told(source.text) or sizes_named(plain)
     plain = in_brackets(plain, len(sizes))
     codes = letter_codes(plain, which, chosen)

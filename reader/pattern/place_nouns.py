@@ -191,13 +191,20 @@ def _begins_place(cur: Cursor) -> bool:
     """ "in next", "to each", "to last 2 sts": the place of the next instruction, or where this one
     ends.
     """
-    if cur.any_words(TO_LAST):
+    if cur.any_words(TO_LAST) or _to_middle(cur):
         return True
     return (
         cur.low() in ("in", "to", "over", "on")
         and cur.low(1) in ("next", "same", "each")
         and cur.low(2) not in ("side", "end")
     )
+
+
+def _to_middle(cur: Cursor) -> bool:
+    """ "to the center": how far stitches go."""
+    at = 1 + (cur.low(1) == "the")
+    middle = cur.low() == "to" and cur.low(at) in ("center", "centre", "middle")
+    return middle and cur.low(at + 1) in ("", "and", "then", *STOPS)
 
 
 def _follows(cur: Cursor, start: int) -> int:

@@ -121,11 +121,14 @@ BARE_RINGS = ("magic ring", "magic circle", "magic loop", "mr", "adjustable ring
 """Rings that need no preposition: "6 sc magic ring"."""
 
 
+INTO_RING = ("in", "into", "inside", "to", "onto", "around", "under", "over", "through", "within")
+
+
 def _ring(cur: Cursor) -> int:
     at = cur.at
     if cur.book.craft is Craft.CROCHET and at and cur.stitch(-1) and cur.accept(*BARE_RINGS):
         return cur.at - at
-    if cur.low() in ("in", "into", "inside", "to", "onto", "around") or cur.words("in the"):
+    if cur.low() in INTO_RING or cur.words("in the"):
         cur.at += 1
         cur.accept("of the", "of a", "of your", "of", "the", "a", "an", "your")
         length = cur.any_words(RING_WORDS)

@@ -57,12 +57,14 @@ UP_TO_ROW = re.compile(
 _NO_NUMBER_OF = r"(?!\d|\s*(?:extra|more|fewer|less|sts?|stitches|sc|dc|hdc|tr|times)\b)"
 """Behind a number: it is one of rows, not of stitches, "as row 3, 2 more sts each row"."""
 _LIST = r"(?:\s*(?:,|-|&|and|to|through)\s*(?:the\s+)?"
+_BUT = r"(?:but|with|having|except|only|making|putting)\b"
 SAME_AS = re.compile(
     rf"^\W*(?:(?:attach|join|with|using|change to|carry|behind|still|always)\b"
     rf"(?:[^.;:]|\b(?:dk|lt|med)\.)*?[, ]\s*(?:and\s+)?)?(?:work\s+|working\s+)?(?:the\s+)?"
     rf"(?:(?:same|exactly)\s+as|as|like|follow "
-    rf"directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>last"
-    rf"|previous|preceding|prev)\s+{_ROWS}|(?P<a>{_N}{_LIST}{_N})*)\s*(?:{_ROWS}|(?=[.,;]|$))"
+    rf"directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>(?:last"
+    rf"|previous|preceding|prev)\s+{_ROWS}|(?:last|before)(?=\s*(?:[.,;]|$)|\s+{_BUT}))"
+    rf"|(?P<a>{_N}{_LIST}{_N})*)\s*(?:{_ROWS}|(?=[.,;]|$|{_BUT}))"
     rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+{_NO_NUMBER_OF})*))\b(?P<rest>.*)$",
     re.IGNORECASE | re.DOTALL,
 )

@@ -7,6 +7,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.along_edge import along_edge
+from reader.pattern.center_stitch import in_center
 from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
@@ -205,7 +206,7 @@ def _finish(
             cur.accept(*IN_ITS_BACK)
         number, place = _how_far(cur, number)
     else:
-        place = along_edge(cur, number) or place_or_plain(cur)
+        place = along_edge(cur, number) or in_center(cur, made) or place_or_plain(cur)
         number = _multiplied(number, count_after(cur) if place.where is Where.RING else None)
     stitch, place = drawn_as_one(cur, stitch, place)
     name = found.special.name if found.special else ""
@@ -270,7 +271,7 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
     if number is not None and cur.low() in ("in", "into", "over"):
         last = next((one for one in reversed(made) if isinstance(one, Work)), None)
         if last is not None:
-            place = find_place(cur)
+            place = in_center(cur, made) or find_place(cur)
             if place is not None:
                 here, words = cur.span(start), cur.said(start)
                 return replace(last, span=here, words=words, number=number, place=place)

@@ -61,7 +61,7 @@ def _to_spot(cur: Cursor, start: int, far: bool) -> Place | None:
     if _corner_ahead(cur, far):
         return Place(Where.UNUSED, cur.span(start), Num((0,)), "corner")
     number = _take_number(cur)
-    if number is None and cur.low() in ("center", "centre") and cur.low(2) == "of":
+    if number is None and cur.low() in MIDDLES and cur.low(2) == "of":
         return None
     if number is None:
         return Place(Where.UNUSED, cur.span(start), Num((0,)), "marker") if _marker(cur) else None
@@ -78,12 +78,25 @@ def _to_spot(cur: Cursor, start: int, far: bool) -> Place | None:
     return None
 
 
+MIDDLES = ("center", "centre", "middle")
+
+
+def _middle(cur: Cursor, far: bool) -> bool:
+    """Whether the middle stitch of the row is meant, and not the middle of something in it."""
+    if far or cur.low() not in MIDDLES:
+        return far
+    stitch = cur.stitch(1)
+    at = 1 + (stitch.length if stitch else cur.low(1) in ("st", "stitch", "one", "sts"))
+    of = cur.low(at) == "of" and (cur.low(at + 1) == "the") + 1
+    return cur.low(at) in ("", *STOPS, "and", "then") or bool(of and cur.kind(at + of) == "num")
+
+
 def _corner_ahead(cur: Cursor, far: bool) -> bool:
     """Takes "the center sc of next 3-sc group", "next corner", "point": a spot on the way."""
     at = cur.at
     cur.accept("the")
     cur.accept("next", "first", "last", "each")
-    spot = cur.accept(*CORNERS) or (far and cur.accept("center", "centre", "middle"))
+    spot = cur.accept(*CORNERS) or (_middle(cur, far) and cur.accept(*MIDDLES))
     while spot and not cur.done() and cur.low() not in STOPS and cur.low() not in VERBS:
         if cur.low() in SPACE_NOUNS | CHAIN_NOUNS:
             spot = False

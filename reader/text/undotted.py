@@ -25,7 +25,7 @@ GOES_ON_IN_FIGURES = re.compile(
 )
 BEFORE_FIGURES = frozenset(
     ["rep", "dec", "inc", "rem", "beg", "foll", "alt", "cont", "tog", "k", "p", "sl", "prev",
-     "rept"]
+     "rept", "sk"]
 )  # fmt: skip
 SHORT = frozenset(
     ["st", "sts", "ch", "chs", "tr", "dc", "sc", "hdc", "htr", "dtr", "rnd", "rnds", "tch", "sp",
@@ -34,6 +34,16 @@ SHORT = frozenset(
 )  # fmt: skip
 """Short words whose full stop is followed by what goes on with the sentence."""
 ENDS = re.compile(r"\s*(?:[A-Z]|$)")
+A_CHAIN = re.compile(
+    r"(?:\d(?:st|nd|rd|th|d)?|(?<!of )\bthe"
+    r"|\b(?:first|second|third|fourth|fifth|sixth|next|each|every|last|end|turning|starting|same))"
+    r"\s*$",
+    re.IGNORECASE,
+)
+"""Before "ch." it is a chain that is worked into, or so many, and the stop may end the sentence;
+elsewhere "ch. 5" makes chains.
+"""
+FIGURES = re.compile(r"\s*\d+\b(?!\s*(?:st|nd|rd|th|d)\b)")
 
 
 def undotted(text: str) -> str:
@@ -46,9 +56,14 @@ def undotted(text: str) -> str:
             continue
         in_figures = word in BEFORE_FIGURES
         behind = GOES_ON_IN_FIGURES if in_figures else GOES_ON
-        if (in_figures or word in SHORT) and behind.match(text, at + 1):
+        chains = word == "ch" and FIGURES.match(text, at + 1) and _makes_chains(text, at - 2)
+        if chains or ((in_figures or word in SHORT) and behind.match(text, at + 1)):
             found.append(at)
     return with_spaces(text, found)
+
+
+def _makes_chains(text: str, at: int) -> bool:
+    return A_CHAIN.search(text, max(0, at - 16), at) is None
 
 
 def _joined(found: re.Match[str]) -> str:
