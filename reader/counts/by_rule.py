@@ -40,8 +40,10 @@ from reader.counts.nearing import nearer, whole_goal
 from reader.counts.other_chains import with_other_chains
 from reader.counts.other_ends import TO_A_SIDE, chain_at_end, differing
 from reader.counts.other_numbers import with_other_numbers
+from reader.counts.paced_rows import at_its_pace, paced_row
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
+from reader.counts.rest_only import rest_of_moved
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import note_spot, note_stars, same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
@@ -116,9 +118,10 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
         if only is not None and settled_on(ledger, only):
             ledger.even(only, None, one.start, one.end, "")
             continue
-        first = begins_with_them(words)
+        rest = rest_of_moved(ledger, words) if words else None
+        first = rest is not None or begins_with_them(words)
         if first:
-            narrow(ledger, worked_on(words) or half_of(ledger, words))
+            narrow(ledger, rest or worked_on(words) or half_of(ledger, words))
         _add_one(ledger, one, upto, evens)
         all_again(ledger, words)
         if words and not first:
@@ -143,6 +146,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
         again(ledger, back)
         return
     crochet = ledger.pattern.craft is Craft.CROCHET
+    if not crochet and paced_row(ledger, row, lambda one: _add_one(ledger, one, upto, evens)):
+        return
     if crochet and (told_by_colours(ledger, row) or with_other_chains(ledger, row)):
         return
     if same_as_piece(ledger, row, lambda one: _add_one(ledger, one, upto, evens)):
@@ -280,7 +285,7 @@ def _by_kind(
     elif rule.kind == "mirror":
         mirror(ledger, row, rule)
     elif rule.kind == "grow":
-        grow(ledger, row, rule, upto)
+        grow(ledger, row, at_its_pace(ledger, rule), upto)
     else:
         repeat(ledger, row, rule, upto)
         chain_at_end(ledger, rule)

@@ -13,7 +13,8 @@ if TYPE_CHECKING:
 
 ENDS_WITH = re.compile(
     r"\bend(?:ing|s)? (?:with|on|after) (?:an? |the )?"
-    r"(?:(?:R|rows?|rnds?|rounds?) ?(?P<n>\d+)|ws\b|wrong|purl|p\b|plain|even\b)",
+    r"(?:(?:R|rows?|rnds?|rounds?) ?(?P<n>\d+)|(?P<nth>\d+)(?:st|nd|rd|th|d) (?:row|rnd|round)"
+    r"|ws\b|wrong|purl|p\b|plain|even\b)",
     re.IGNORECASE,
 )
 """A repeat that is worked to the end of its rows: "until there are 20 sts, end with R2"."""
@@ -25,4 +26,5 @@ def to_their_end(ledger: Ledger, entries: list[Entry], span: WrittenRow) -> bool
     said = ENDS_WITH.search(ledger.text, span.start, span.end)
     if said is None or len(entries) < 2 or entries[-1].gain != 0:
         return False
-    return said["n"] is None or int(said["n"][:4]) == entries[-1].number
+    number = said["n"] or said["nth"]
+    return number is None or int(number[:4]) == entries[-1].number

@@ -92,7 +92,7 @@ class Ledger:
         self.rival: Rival | None = None
         self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
         self.waiting: tuple[int, ...] = ()
-        self.unworked = 0
+        self.unworked, self.pace = 0, (0, 1)
         self.spots: list[tuple[int, str]] = []
         self.divisions: dict[int, int] = {}
         self.headed = 1

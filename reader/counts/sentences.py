@@ -147,6 +147,12 @@ def _names_needle(words: str, upto: int) -> bool:
     return "needle" in last and NEEDLE_NAMED.search(words[:upto]) is not None
 
 
+PACED = re.compile(
+    r"[,;]\s+(?:and\s+)?(?:then|now)\s+(?=(?:dec|inc|narrow|widen)\w*\.?\s[^.;:,]{0,50}?\b(?:every|each)\b"
+    r"[^.;:,]{0,40}?\b(?:rows?|rnds?|rounds?)\b[^.;:]{0,20}?\b(?:follows|thus|way|manner)\s*[:.—-])",
+    re.IGNORECASE,
+)
+"""Before "then dec every other round as follows:", what is worked first."""
 THIS_AGAIN = re.compile(
     r"\brepeat\s+this\s+(?:\d+|two|three|four|five|six|seven|eight)\s+times\b", re.IGNORECASE
 )
@@ -180,6 +186,7 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
         rule = find_rule(words[found.start() :], False)
         if rule is not None and rule.kind == "grow":
             cuts = sorted({*cuts, found.start()})
+    cuts = sorted({*cuts, *(found.end() for found in PACED.finditer(words))})
     begun = cast_on_in(words) if row.mark is None else None
     if begun is not None and begun.goes_on:
         cuts = sorted({begun.end, *(cut for cut in cuts if cut > begun.end)})

@@ -163,6 +163,10 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
         cur.at += 2
     elif not cur.accept(*FABRICS):
         return None
+    else:
+        back = taken_up(cur, start, None)
+        if back is not None:
+            return back
     cur.accept("across", "over")
     at = cur.at
     cur.accept("the")

@@ -62,6 +62,7 @@ from reader.text.slips import slips_named
 from reader.text.sought import Sought
 from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
+from reader.text.stops_for_commas import with_commas
 from reader.text.tables import untabled
 from reader.text.undotted import undotted
 
@@ -286,7 +287,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = ribs_named(without_part_nouns(without_asides(without_stops(plain))))
+        plain = with_commas(without_stops(plain))
+        plain = ribs_named(without_part_nouns(without_asides(plain)))
         plain = unannounced(on_lines(plain))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:

@@ -216,19 +216,24 @@ TOPS = (
     "the base of", "foot of", "the foot of", "bottom of", "the eye of", "eye of", "the eyes of",
     "eyes of", "the hole of", "hole of", "the hole in", "hole in", "the hole at top of",
 )  # fmt: skip
+OF_ROW = tuple(
+    f" of {the}{row}"
+    for the in ("the ", "this ", "that ", "same ", "the same ", "")
+    for row in ("row", "rnd", "round", "needle", "1st needle", "first needle", "needle 1", "ndl")
+)
 ROW_ENDS = (
-    "of the end of the row", "of end of row", "of end",
-    "of row", "of rnd", "of round", "from end", "of the row", "of the round", "of needle",
-    "of the end", "of other end", "of the other end", "of opposite end", "of end of the row",
-    "of the end of row", "of the row end", "of end of round", "of end of rnd",
+    *(f"{of} {the}end{row}" for of in ("of", "from") for the in ("the ", "")
+      for row in (*OF_ROW, "")),
+    *(row.strip() for row in OF_ROW), "of other end", "of the other end", "of opposite end",
+    "of the row end",
 )  # fmt: skip
 LEFT_OVER = (
+    *(f"{at} {the}end{row}" for at in ("before", "from") for the in ("the ", "")
+      for row in (*OF_ROW, "")),
+    "remain", "rem", "are left", "left", "remaining", "remain unworked",
     "is left", "remains", "is remaining", "are remaining", "left over", "to go", "are left over",
     "left unworked", "are left unworked", "is left unworked", "are unworked", "still to work",
     "stay", "remain to be worked", "left to work",
-    "before end", "from end", "remain", "before the end", "from the end", "rem", "are left",
-    "left", "remaining",
-    "before end of row", "remain unworked",
 )  # fmt: skip
 MARKERS = (
     "marker", "m", "markers", "mkr", "mrk", "bor", "center st", "centre st", "marked st", "gap",

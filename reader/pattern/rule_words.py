@@ -317,7 +317,10 @@ OPEN_END = re.compile(
 """How often a change is worked is told by something else than a number of rows or stitches."""
 GOES_ON = re.compile(
     r"\b(?:continue|continuing|cont|keep|proceed|(?:go(?:ing)?|carry(?:ing)?) on"
-    r"(?= like| in (?:this|the same)| thus| so\b| as\b| dec| inc))\b[^.]*?\b"
+    r"(?= like| in (?:this|the same)| thus| so\b| as\b| dec| inc)"
+    r"|(?:dec|inc)\w*\.?"
+    r"(?= (?:in (?:this|the same|same) (?:manner|way)|thus|so|as before) (?:until|till)))"
+    r"\b[^.]*?\b"
     r"(?:inc|dec|having|adding|with|working"
     r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)"
     r"|^\W*(?:and |then )*rep(?:eat)?\.?(?= (?:until|till)\b)[^.]*?\b(?:until|till)"

@@ -272,11 +272,18 @@ def _times_of(tail: str, change: Change | None, goal: int | None) -> int | None:
     return times
 
 
+BEYOND_ALL = re.compile(
+    r"\b(?:until|till) (?:you have )?(?:\w+ )?(?:all|no|every|both)\b[^.;\d]*(?P<next>[.;] )",
+    re.IGNORECASE,
+)
+"""Where "until all stitches are worked" ends."""
+
+
 def _of_the_change(tail: str, at: int) -> str:
     """What belongs to a change that is told up to `at`: not another pace, nor what is worked when
     its goal is reached.
     """
     then = THEN.search(tail, at)
     tail = tail[: then.start()] if then else tail
-    beyond = BEYOND_GOAL.search(tail)
+    beyond = BEYOND_GOAL.search(tail) or BEYOND_ALL.search(tail)
     return tail[: beyond.start("next")] if beyond else tail

@@ -134,6 +134,12 @@ IN_BRACKET = re.compile(r"\((?:inc|dec)\w* [^()]{3,40}\)\.?")
 """A line that is only a remark on its row, "(increase in every 3rd st)"."""
 
 
+NEEDLE_FIRST = re.compile(
+    r"(?:on )?(?:the )?(?:\w+ )?(?:needles?|ndls?|n)(?: ?[1-5])?(?: and [1-5])?:"
+)
+"""A needle named before what it works is no word that is explained."""
+
+
 def only_says(words: str) -> bool:
     """Notes that speak of stitches without working any."""
     low = " ".join(words.lower().split())
@@ -164,6 +170,7 @@ def only_says(words: str) -> bool:
         )
     ) or bool(
         re.match(r"^[a-z0-9/& -]{1,24}(?:\([^()]{1,20}\)\s*)?(?:=|:)\s*[a-z]", low)
+        and not NEEDLE_FIRST.match(low)
         and (
             not re.search(r"\bch(?:ain)? \d+|cast on|\bco \d", low)
             or re.match(r"^[^:=]{1,40}=", low) is not None
