@@ -139,36 +139,46 @@ def _for_others(ledger: Ledger, row: WrittenRow) -> bool:
 
 
 def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
-    back = goes_back(ledger, row) if ledger.pattern.craft is Craft.KNITTING else None
+    knits = ledger.pattern.craft is Craft.KNITTING
+    back = goes_back(ledger, row) if knits else None
     if back is not None:
         if ledger.text[row.start : back.start].strip():
             _add_one(ledger, replace(row, end=back.start), upto, evens)
         again(ledger, back)
         return
-    crochet = ledger.pattern.craft is Craft.CROCHET
-    if not crochet and paced_row(ledger, row, lambda one: _add_one(ledger, one, upto, evens)):
+
+    def work(one: WrittenRow) -> None:
+        _add_one(ledger, one, upto, evens)
+
+    if knits and paced_row(ledger, row, work):
         return
-    if crochet and (told_by_colours(ledger, row) or with_other_chains(ledger, row)):
+    if not knits and (told_by_colours(ledger, row) or with_other_chains(ledger, row)):
         return
-    if same_as_piece(ledger, row, lambda one: _add_one(ledger, one, upto, evens)):
+    if same_as_piece(ledger, row, work):
         return
     done = row.end if division_again(ledger, row) else called_by_name(ledger, row)
     if done:
         rest = ledger.text[done : row.end]
         if ACTION.search(rest) or STITCHY.search(rest):
-            _add_one(ledger, replace(row, start=done), upto, evens)
+            work(replace(row, start=done))
         return
+    _by_its_words(ledger, row, upto, evens)
+
+
+def _by_its_words(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
+    """A row of instructions, or of a rule."""
+    knits = ledger.pattern.craft is Craft.KNITTING
     words = ledger.text[row.start : row.end]
     note_star(ledger, words)
     on_the_other_side(ledger, row)
-    if ledger.pattern.craft is Craft.KNITTING:
+    if knits:
         hold_against(ledger, row.start, row.end)
-    if row.mark is None and ledger.pattern.craft is Craft.KNITTING:
+    if row.mark is None and knits:
         words = without_heading(words)
     rule = rule_of(words, row.mark is not None, ledger.size, ledger.pattern.book)
     if rule and row.mark and THIS_AGAIN.match(words, rule.start):
         rule = None
-    begun = ledger.pattern.craft is Craft.KNITTING and row.mark is None and cast_on_in(words)
+    begun = knits and row.mark is None and cast_on_in(words)
     if rule is not None and rule.kind == "grow" and SAME_TIME.match(words.lstrip()):
         ask_of_same_time(ledger, row.start, row.end)
     if rule is None or begun:

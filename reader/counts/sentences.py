@@ -182,11 +182,7 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     turns = [found.end() for found in TURNED.finditer(words)]
     if row.mark is None and turns and len(TURN.findall(words)) > 1:
         cuts = sorted({*cuts, *turns})
-    for found in SAME_TIME.finditer(words):
-        rule = find_rule(words[found.start() :], False)
-        if rule is not None and rule.kind == "grow":
-            cuts = sorted({*cuts, found.start()})
-    cuts = sorted({*cuts, *(found.end() for found in PACED.finditer(words))})
+    cuts = sorted({*cuts, *_changes_told(words)})
     begun = cast_on_in(words) if row.mark is None else None
     if begun is not None and begun.goes_on:
         cuts = sorted({begun.end, *(cut for cut in cuts if cut > begun.end)})
@@ -201,6 +197,16 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
             out.append(WrittenRow(mark if not out else None, row.start + at, row.start + cut))
         at = cut
     return out or [row]
+
+
+def _changes_told(words: str) -> list[int]:
+    """Where a second change begins, and one that is told as a row at a pace."""
+    out = [found.end() for found in PACED.finditer(words)]
+    for found in SAME_TIME.finditer(words):
+        rule = find_rule(words[found.start() :], False)
+        if rule is not None and rule.kind == "grow":
+            out.append(found.start())
+    return out
 
 
 def _told_apart(mark: Mark | None, cuts: list[int], first: int) -> tuple[Mark | None, list[int]]:

@@ -6,7 +6,7 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Act, Deed, Edge, Node, Num, Place, Shape, Where, Work
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Stitch
 
 NOUNS = ("sts", "st", "stitches", "stitch", "loops", "loop")
 ENDS = (
@@ -163,10 +163,9 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
         cur.at += 2
     elif not cur.accept(*FABRICS):
         return None
-    else:
-        back = taken_up(cur, start, None)
-        if back is not None:
-            return back
+    back = taken_up(cur, start, None) if not plain else None
+    if back is not None:
+        return back
     cur.accept("across", "over")
     at = cur.at
     cur.accept("the")
@@ -184,13 +183,19 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
     if number is not None:
         if cur.low() in ("of", "on", "from", "tog", "together"):
             return None
-        cur.accept("as before", "as set", "in patt", "in pattern", "in rib")
+        cur.accept(*AS_IT_IS)
         place = Place(Where.PLAIN, cur.span(start))
         return Work(cur.span(start), cur.said(start), stitch, number, place)
-    if plain or cur.at == start:
-        return None
+    return None if plain else _rest_in_fabric(cur, start, stitch)
+
+
+AS_IT_IS = ("as before", "as set", "in patt", "in pattern", "in rib")
+
+
+def _rest_in_fabric(cur: Cursor, start: int, stitch: Stitch) -> Node | None:
+    """ "work remaining sts as set", "patt to last 2 sts": how far the fabric goes."""
     if cur.accept(*THE_REST):
-        cur.accept("as before", "as set", "in patt", "in pattern", "in rib")
+        cur.accept(*AS_IT_IS)
         place = Place(Where.REST, cur.span(start))
         return Work(cur.span(start), cur.said(start), stitch, None, place)
     found = find_place(cur)
