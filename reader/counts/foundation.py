@@ -65,6 +65,9 @@ def start_inside(nodes: tuple[Node, ...]) -> tuple[tuple[Node, ...], tuple[Node,
     first = nodes[works[0]] if len(works) > 1 else None
     if not isinstance(first, Edge) or not first.cast_on or first.number is None:
         return (), nodes
+    if is_start(nodes):
+        # Nothing else is worked: one row, whose total is held against all that is taken on.
+        return (), nodes
     return nodes[: works[0] + 1], nodes[works[0] + 1 :]
 
 
@@ -94,7 +97,8 @@ def begins(nodes: tuple[Node, ...]) -> bool:
 ADDED = re.compile(
     r"\b(?:at (?:the )?(?:beg|end|each|start)|\d+ (?:more|extra|additional|new) (?:sts|stitches)"
     r"|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking) up"
-    r"|instep|above|opening|join again|holders?|safety pin|waste yarn|spare needle|in their place"
+    r"|instep|above|opening|join again|holders?|safety pin|(?<!in )(?<!with )(?<!using )waste yarn"
+    r"|spare needle|in their place"
     r"|to replace|underarms?"
     r"|for (?:the )?(?:\w+ )?(?:overlap|facing|flap|tab|extension|steek|gap|opening|fly"
     r"|placket))\b",

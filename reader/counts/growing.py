@@ -14,6 +14,7 @@ from reader.counts.heel_turn import rest_of_heel
 from reader.counts.ledger import Ledger
 from reader.counts.nearing import sections_of
 from reader.counts.questions import ask_how_often
+from reader.pattern.changes import BY_MEASURE
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
 from reader.terms.stitches import Craft
@@ -57,11 +58,21 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         ledger.doubted = True
         if (unknown or rule.endless) and not ledger.printed(ledger.text[start : row.end])[0]:
             ask_how_often(ledger, row, start, end)
+    _book(ledger, row, rule, counts[-1:], through)
+    ledger.check_total(row, rule.start, rule.end)
+
+
+def _book(
+    ledger: Ledger, row: WrittenRow, rule: Rule, counts: list[int], through: list[int]
+) -> None:
+    """The rows one by one; counts: the last one before them."""
+    start, end = row.start + rule.start, row.start + rule.end
+    measured = BY_MEASURE.search(rule.rest) is not None
     for count in through:
         if ledger.full():
             return
         before = counts[-1]
         why = f"goes on by {abs(count - before)} a row as the words say" if count != before else ""
-        ledger.even(count, row.mark, start, end, why)
+        why = "as many plain rows before it as the measure takes" if measured else why
+        ledger.even(count, row.mark, start, end, why, measured)
         counts.append(count)
-    ledger.check_total(row, rule.start, rule.end)

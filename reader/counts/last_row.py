@@ -9,14 +9,17 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from reader.counts.fabric import plain
+from reader.terms.numbers import SPELLED, word_number
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 _STS = r"(?:sts?|stitches)"
 IN_LAST = re.compile(
-    r"[,;.]?\s*(?:and |at the same time |while )*(?P<way>inc|dec)\w*\.?\s+(?P<n>\d+)\s*"
+    rf"[,;.]?\s*(?:and |at the same time |while )*(?P<way>inc|dec)\w*\.?\s+(?P<n>\d+|{SPELLED})\s*"
     rf"(?:{_STS}\s+)?(?:evenly\s+)?(?:spaced\s+)?"
+    r"(?:(?:at|in|on)\s+(?:the\s+|(?P<both>each\s+|both\s+))?"
+    r"(?:beg\w*\.?|start|ends?|middle|centre|center|sides?)\s+)?"
     r"(?:across|along|over|in|on|during|within|at|of)\s+(?:the\s+)?last\s+"
     r"(?:of these\s+)?(?:rib(?:bing)? |wrong side |right side |ws |rs )?"
     r"(?:row|rnd|round)\b(?:\s+of\s+(?:the\s+)?rib\w*)?",
@@ -33,7 +36,8 @@ def changed_in_last(ledger: Ledger, start: int, end: int) -> int:
     here = ledger.below.stitches
     if found is None or not ledger.rows or here is None:
         return 0
-    count = here + int(found["n"][:4]) * (1 if found["way"].lower() == "inc" else -1)
+    sides = 2 if found["both"] else 1
+    count = here + _number(found["n"]) * sides * (1 if found["way"].lower() == "inc" else -1)
     last = ledger.rows[-1]
     if count < 0 or last.count != here:
         return 0
@@ -42,3 +46,7 @@ def changed_in_last(ledger: Ledger, start: int, end: int) -> int:
     ledger.rows[-1] = replace(last, count=count, assumed=assumed)
     ledger.below = plain(count, ledger.below.sections)
     return found.end() - start
+
+
+def _number(told: str) -> int:
+    return int(told[:4]) if told.isdecimal() else word_number(told) or 0

@@ -49,6 +49,7 @@ from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
 from reader.pattern.read_once import totals_of
+from reader.pattern.rule_words import OF_LENGTH
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 from reader.pattern.tree import Edge
 from reader.terms.stitches import Craft
@@ -195,7 +196,9 @@ class Ledger:
             Verdict.NO_TOTAL, (move,),
             assumed=(why,) if why else (),
         ))  # fmt: skip
-        self.number = number or self.number
+        # How many rows a measure takes nobody knows: those behind it have no number.
+        unknown = measured and OF_LENGTH.search(words)
+        self.number = 0 if unknown else number or self.number
         row = WrittenRow(mark, start, end)
         if not measured:
             craft = self.pattern.craft
@@ -318,7 +321,7 @@ class Ledger:
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:
             self.below = kept
-        carry(self, problem, kept, solved)
+        carry(self, problem, kept, solved, entry.nodes)
         take_printed_loops(self, solved, stated, kind, doubted)
 
     def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:

@@ -4,6 +4,7 @@ since only over one of the two they close.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from typing import TYPE_CHECKING
 
@@ -12,7 +13,7 @@ from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.fabric import Below, of_runs, plain
 from reader.counts.lists import knits
 from reader.counts.solved import Solved
-from reader.pattern.tree import Act, Repeat
+from reader.pattern.tree import Act, Edge, Node, Repeat
 from reader.terms.stitches import Craft
 
 if TYPE_CHECKING:
@@ -20,17 +21,21 @@ if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 FARTHEST = 12
-"""Rows over which two counts are kept; a doubt that lives longer is left as it is."""
+"""Rows over which two counts are kept, plain ones apart; a doubt that lives longer is left as it
+is.
+"""
 
 
 @dataclass(slots=True)
 class Rival:
-    """The other count: what would lie below, what each row since would have left, and the row that
-    is being worked over it.
+    """The other count: what would lie below, what each row since would have left, how many of them
+    are not plain, the question asked where the two parted, and the row being worked over it.
     """
 
     below: Below
     rows: list[tuple[int, int | None]] = field(default_factory=list)
+    worked: int = 0
+    asked: Problem | None = None
     working: Solved | None = None
 
 
@@ -100,11 +105,33 @@ def _standing(solved: Solved, stated: int | None, kind: str) -> int:
 def _take_over(ledger: Ledger, rival: Rival) -> None:
     """Goes on with the other count, in the rows since the two parted too."""
     why = "of the two numbers here, only this one lets the next rows close"
+    before = ledger.rows[rival.rows[0][0]].before if rival.rows else None
     for index, count in rival.rows:
         row = ledger.rows[index]
-        ledger.rows[index] = replace(row, count=count, assumed=(*row.assumed, why))
+        told = (*row.assumed, why)
+        ledger.rows[index] = replace(row, before=before, count=count, assumed=told)
+        before = count
     ledger.below, ledger.rival, ledger.doubted = rival.below, None, False
+    _settle(ledger, rival.asked)
     _tell_entries(ledger, [ledger.rows[index] for index, _ in rival.rows])
+
+
+def _settle(ledger: Ledger, asked: Problem | None) -> None:
+    """A total only asked about is wrong where the next rows close over the words' count."""
+    if asked not in ledger.problems or asked is None or asked.verdict is not Verdict.UNCLEAR:
+        return
+    said = (
+        f"{asked.label}: the printed total is {asked.printed}, but the words make {asked.counted}, "
+        "and only with these the next rows close."
+    )
+    at = ledger.problems.index(asked)
+    ledger.problems[at] = replace(asked, verdict=Verdict.TOTAL_DISAGREES, message=said)
+    ledger.rows[:] = [
+        replace(one, verdict=Verdict.TOTAL_DISAGREES)
+        if one.span == asked.span and one.verdict is Verdict.UNCLEAR
+        else one
+        for one in ledger.rows
+    ]
 
 
 def _tell_entries(ledger: Ledger, rows: list[CountedRow]) -> None:
@@ -120,17 +147,19 @@ def _tell_entries(ledger: Ledger, rows: list[CountedRow]) -> None:
     ]
 
 
-def carry(ledger: Ledger, problem: Problem | None, before: Below, solved: Solved) -> None:
+def carry(
+    ledger: Ledger, problem: Problem | None, before: Below, solved: Solved, nodes: Sequence[Node]
+) -> None:
     """After a row is booked: keeps the other count where its total and words disagree, or takes
     the one that is kept a row further.
     """
     rival, row = ledger.rival, ledger.rows[-1]
-    if problem is not None and _disagree(problem, solved):
+    if problem is not None and _disagree(problem, solved, nodes):
         pair = (problem.printed, problem.counted)
         other = next((one for one in pair if one is not None and one != row.count), None)
         if other is not None and _near(*pair):
             below = of_runs(solved.tally.runs, other, 0) if other == solved.count else plain(other)
-            ledger.rival = Rival(below, [(len(ledger.rows) - 1, other)])
+            ledger.rival = Rival(below, [(len(ledger.rows) - 1, other)], asked=problem)
         return
     if rival is None or rival.working is None:
         return
@@ -141,17 +170,26 @@ def carry(ledger: Ledger, problem: Problem | None, before: Below, solved: Solved
         count = other_row.count
         rival.below = of_runs(other_row.tally.runs, count, 0)
     rival.rows.append((len(ledger.rows) - 1, count))
-    if count is None or count == row.count or len(rival.rows) > FARTHEST:
+    rival.worked += 1
+    if count is None or count == row.count or rival.worked >= FARTHEST:
         ledger.rival = None
 
 
-def _disagree(problem: Problem, solved: Solved) -> bool:
+def _only_taken(nodes: Sequence[Node]) -> bool:
+    """Whether a row only takes stitches on, each lot by its number: it leaves no room."""
+    works = [one for one in nodes if not isinstance(one, Act)]
+    return bool(works) and all(
+        isinstance(one, Edge) and one.cast_on and one.number is not None for one in works
+    )
+
+
+def _disagree(problem: Problem, solved: Solved, nodes: Sequence[Node]) -> bool:
     """Whether a printed total and the words disagree; where it is only asked about, the words must
     use all that lies below.
     """
     if problem.printed == problem.counted:
         return False
-    if problem.verdict is Verdict.TOTAL_DISAGREES:
+    if problem.verdict is Verdict.TOTAL_DISAGREES or _only_taken(nodes):
         return True
     crochet = not any(run.name in ("k", "p") for run in solved.tally.runs)
     asked = problem.verdict is Verdict.UNCLEAR and crochet and not solved.tally.unread
@@ -170,7 +208,7 @@ def passed_by(ledger: Ledger, even: bool) -> None:
     rival = ledger.rival
     if rival is None:
         return
-    if not even or len(rival.rows) > FARTHEST:
+    if not even:
         ledger.rival = None
         return
     rival.rows.append((len(ledger.rows) - 1, rival.below.stitches))

@@ -14,6 +14,7 @@ from reader.counts.entries import Entry
 from reader.counts.fabric import plain
 from reader.counts.pattern_again import first_row_again
 from reader.counts.piece_words import QUOTES, plainly_quoted
+from reader.counts.shaped_down import BINDS_OFF, down_to
 from reader.counts.worked import MoveKind
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
@@ -165,8 +166,11 @@ def _section(
     if numbers:
         told = [one for one in rows if one.number in numbers]
         return [*(begins if numbers[0] == 1 else []), *told] if told else None
+    shaped = _spot(piece, set(found["what"].lower().split()) - SHAPES) if found["left"] else None
+    if shaped is not None:
+        return down_to(ledger, _below(piece, shaped), _left(ledger, found))
     if found["left"] or found["far"]:
-        return _as_far(piece, found)
+        return _as_far(ledger, piece, found)
     if found["spot"]:
         spot = _spot(piece, {found["spot"].lower()})
         begin = _spot(piece, {found["from"].lower()}) if found["from"] else 0
@@ -176,18 +180,33 @@ def _section(
     spot = _spot(piece, named) if named else None
     if spot is None:
         return None if set(found["what"].lower().split()) - SHAPES else rows
+    return _below(piece, spot)
+
+
+def _below(piece: Piece, spot: int) -> list[CountedRow]:
+    """The rows below a heading inside a piece, up to the next one."""
     later = [at for at, _ in piece.spots if at > spot]
-    rows = rows[spot : later[0] if later else len(rows)]
+    rows = list(piece.rows)[spot : later[0] if later else None]
     even = next((at for at, one in enumerate(rows) if _measured(one)), None)
     # What is worked even behind it, and what follows that, is no shaping.
     return rows[:even] if even else rows
 
 
-def _as_far(piece: Piece, found: re.Match[str]) -> list[CountedRow] | None:
+def _left(ledger: Ledger, found: re.Match[str]) -> int:
+    """The number of stitches that the rows go down to, for this size."""
+    numbers = re.findall(r"\d+", found["left"] + (found["lefts"] or ""))
+    told = numbers[ledger.size] if len(numbers) == len(ledger.pattern.sizes) else numbers[0]
+    return int(told[:5])
+
+
+def _as_far(
+    ledger: Ledger, piece: Piece, found: re.Match[str]
+) -> list[CountedRow] | None:
     """The rows up to a number of stitches, or a measure; None where no row tells of it."""
     rows = list(piece.rows)
     if found["left"]:
-        here = (at for at, one in enumerate(rows) if one.count == int(found["left"][:5]))
+        left = _left(ledger, found)
+        here = (at for at, one in enumerate(rows) if one.count == left)
         return rows[: next(here, -1) + 1] or None
     deep = (found["deep"] or "").lower().startswith("arm")
     first = (_spot(piece, {"armhole"}) or 0) if deep else 0
@@ -205,7 +224,6 @@ MEASURE = re.compile(
     re.IGNORECASE,
 )
 """How far a piece is worked."""
-OFF = re.compile(r"\b(?:bind|cast) off\b|\bbo\b", re.IGNORECASE)
 
 
 def _is_start(one: CountedRow) -> bool:
@@ -248,7 +266,7 @@ def _spot(piece: Piece, words: set[str]) -> int | None:
 def _binds_off(one: CountedRow) -> bool:
     """Whether a row binds off some of its stitches, as armholes begin."""
     some = one.count is not None and 0 < one.count < (one.before or 0)
-    return some and OFF.search(one.written) is not None
+    return some and BINDS_OFF.search(one.written) is not None
 
 
 def _is_half(ledger: Ledger, piece: Piece) -> bool:

@@ -24,6 +24,14 @@ _COUNTED = (
     r"(?:\s+(?P<n>\d+(?![\d.])|one\b|twice\b)(?! times))?"
     r"\s*(?:sts?\b|stitch(?:es)?|sc\b|s c\b|dc\b|d c\b)?\.?\s*"
 )
+_BY_MEASURE = (
+    r"\b(?:every|each) (?:other )?(?:\d+[ -]?)?(?:[½¼¾⅓⅔⅛⅜⅝]|\d/\d)? ?(?:inch(?:es)?|in\b\.?|ins\b"
+    r"|cms?|\")(?!\w)"
+)
+BY_MEASURE = re.compile(_BY_MEASURE, re.IGNORECASE)
+"""A pace told by a measure, "every inch": each change is a row, and how many plain ones lie between
+nobody knows.
+"""
 _EVERY = (
     rf"\b(?:every|each|ev|(?P<after>foll\w*))\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|2nd|rs|ws"
     r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)"
@@ -31,6 +39,7 @@ _EVERY = (
     r"(?:foll\w*\s+)?"
     rf"(?:\w+\s+)?(?:{_ROWS}|(?:needles?|pins?)(?![^.;]*\b(?:rounds?|rows?|rnds?)))\b"
     r"|\b(?:of|in) (?:each|every)(?: (?:one|1))?(?=\s*[,.;]|\s+(?:until|till)\b|\s*$)"
+    rf"|{_BY_MEASURE}"
 )
 _OTHER = (
     rf"\b(?:then\s+)?(?:inc|dec|narrow|widen|bind off|cast o[fn]|bo\b|co\b|{_TOG}"
@@ -165,7 +174,7 @@ def change_at_ends(words: str) -> Change | None:
 
 LEFT_OUT = re.compile(
     r"\b(?:skip|miss|omit)\w* (?:the )?(?:(?P<both>(?:1st|first) and (?:the )?last)"
-    r"|first|1st|last)(?: (?P<n>\d+))?\b[^.;,]{0,30}?" + _EVERY,
+    rf"|first|1st|last)(?: (?P<n>\d+))?\b[^.;,]{{0,30}}?(?:{_EVERY})",
     re.IGNORECASE,
 )
 """Stitches that every row leaves out at its ends: "skipping the first and last sc in every row"."""
@@ -189,7 +198,7 @@ def pace_in(words: str) -> int:
 
 def find_change(words: str) -> Change | None:
     """The change over rows that the words ask for, None where they ask for none."""
-    if not ROW_NAMED.search(words):
+    if not (ROW_NAMED.search(words) or BY_MEASURE.search(words)):
         return None
     whole = EACH_TIME.search(words)
     if whole:

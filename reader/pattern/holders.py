@@ -74,7 +74,7 @@ def _onto(cur: Cursor) -> bool:
     """Takes "on to a stout" before a holder; False where the words go nowhere."""
     if not cur.accept("on to", "onto", "on", "to"):
         return False
-    cur.accept("a", "an", "the", "2", "3", "4")
+    cur.accept("a", "an", "the", "2", "3", "4", "two", "three", "four")
     for ahead in range(1, 3):
         if cur.any_words(HOLDERS, ahead) and cur.kind(ahead - 1) == "word":
             cur.at += ahead

@@ -58,7 +58,8 @@ _AIM = (
 _LOOSE = (
     r"(?P<loose>,(?=\s+(?!(?:and|or|then)\b)[a-z(*\d])"
     r"|\s+(?=(?:is|was|will|we|you|i'm|i|it's|just|(?:the )?same|as|like|plain|purl(?:ed)?"
-    r"|pearl(?:ed)?|seam(?:ed)?)\b))"
+    r"|pearl(?:ed)?|seam(?:ed)?|knit(?:ted)?(?! (?:row|round|stitch|side)s?\b)|worked"
+    r"|(?:in|de)crease(?= (?:in|at|on|\d|one|two|every|each)\b)|cast off|bind off|slip)\b))"
 )
 """Behind a label that begins a sentence a comma, or a verb, may stand for the colon."""
 _ROUND = r"rounds?|rnds?|rns?|rds?|rows?"

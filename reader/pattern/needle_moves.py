@@ -26,7 +26,11 @@ WHICH = re.compile(
     r"|four|previous|left|right|back|instep|heel|front|sole)\b(?: \w+){0,4} (?:needles?|pins?"
     r"|ndls?|dpns?)\b"
 )
-BACK_AGAIN = re.compile(r"\bback (?:on|onto|to|on to)\b|\b(?:unworked|waiting|held)\b")
+BACK_AGAIN = re.compile(
+    r"\bback (?:on|onto|to|on to)\b|\b(?:unworked|waiting|held)\b"
+    r"|\b(?:from|off) (?:(?:the|a|its|1st|2nd|first|second|st|stitch) )*(?:holders?|waste|scrap"
+    r"|spare|thread|safety)\b"
+)
 """They come back from where they waited."""
 NAMED = re.compile(r"\b(?:needle|pin|dpn)")
 BEHIND = re.compile(

@@ -34,6 +34,7 @@ from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
 from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
+from reader.text.new_stitches import without_new_stitches
 from reader.text.numbered import numbered
 from reader.text.one_stitch import one_stitch
 from reader.text.other_rows import labelled_others
@@ -289,7 +290,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     if which is Craft.KNITTING:
         plain = with_commas(without_stops(plain))
         plain = ribs_named(without_part_nouns(without_asides(plain)))
-        plain = unannounced(on_lines(plain))
+        plain = without_new_stitches(unannounced(on_lines(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:
         plain = slips_named(pieces_apart(without_short_names(plain)))

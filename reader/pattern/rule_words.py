@@ -15,6 +15,7 @@ ROW_NAMED = re.compile(rf"(?<!a){_ROWS}|needle|pin", re.IGNORECASE)
 """Without one of these no row is named; in old books a needle is one."""
 _UNTIL = r"\b(?:until|till|til)\b"
 _IN_INCHES = r"\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcms?\b"
+OF_LENGTH = re.compile(rf"{_IN_INCHES}|\b(?:measures?|long|deep|desired|required)\b", re.IGNORECASE)
 _AGAIN = r"(?:rep(?:eat)?(?:ing)?|work|knit|do)"
 REPEAT_LAST = re.compile(
     rf"\b{_AGAIN}\s+(?:the(?=\s+\d+\s+{_ROWS})|(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing|above))\s*"

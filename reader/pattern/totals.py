@@ -49,7 +49,7 @@ _ROW = r"(?:row|rnd|round|rd)"
 TAIL = re.compile(
     rf"(?:^|(?<=[\s.,;:)\]*])|(?=—)|(?<=[a-z])(?==))"
     rf"(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
-    rf"\s*[\(\[][\d,;\s]+[\)\]]|(?:/\d+)+)?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;\s]+["
+    rf"\s*[\(\[][\d,;:\s]+[\)\]]|(?:/\d+)+)?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;:\s]+["
     rf"\)\]]|(?:/\d+)+)?\s*(?P<bk>{STITCH}))(?:\b|(?<=[)\]]))(?P<rest>(?P<others>(?:\s*(?:and|,|,\s*and|&|\+)\s*\d+\s+"
     rf"(?:half )?(?:{_STITCH})\b(?!-))*)"
     rf"(?:\s*(?:and|,|,\s*and|&|\+|/)\s*(?:\d+\s*)?(?:corner\s*|cnr\s*)?"
@@ -80,7 +80,7 @@ SPOKEN = re.compile(
     r"|there (?:are|is|should(?: now)? be|will(?: now)? be|must(?: now)? be|ought to be)(?: now)?"
     r"|still|back to|up to|total of|leaving(?: you with)?"
     r"|having(?: now)?|should be|in all(?=,? \S+ (?:sts|stitches|loops)\b),?)"
-    rf"\s+(?:in all )?(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;"
+    rf"\s+(?:in all )?(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;:"
     r"\s]+[\)\]])?\s*(?P<kind>stitches|sts|single crochets?|double crochets?"
     r"|half[- ]doubles?|half[- ]trebles?|hdc|h d c|htr|dtr|tr|sc|dc|singles|doubles|trebles"
     r"|d c|s c|v[- ]?st(?:itche)?s|v sts|shells|fans|groups|loops|spaces)?"
@@ -97,7 +97,7 @@ SPOKEN = re.compile(
 )
 
 SO_MANY_LEFT = re.compile(
-    rf"(?:^\W*|(?<=[.,;:!—-] )|(?<=\band ))(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;\s]+[\)\]])?"
+    rf"(?:^\W*|(?<=[.,;:!—-] )|(?<=\band ))(?P<n>\d+|{SPELLED})(?P<more>\s*[\(\[][\d,;:\s]+[\)\]])?"
     r"(?: (?P<kind>stitches|sts|sc|dc))? (?:are |is )?"
     r"(?:left|now|in total|altogether|in all)\b(?=\s*(?:[.,;!)]|$|and\b))"
     rf"|(?<=[.!] )(?P<word>{SPELLED}) (?:stitches|sts)(?=\s*(?:[.!]|$))",

@@ -24,6 +24,11 @@ GAP = "   "
 NUMBER_ALONE = re.compile(r"[ ]*[-\[–—]?[ ]*(?P<n>\d{1,3})[ ]*(?:/ ?\d{1,3})?[ ]*[-\]–—]?[ ]*")
 SURELY = re.compile(r"\W*page \d+(?: (?:of|/) \d+)?\b(?![,;])[^,;]{0,50}$", re.IGNORECASE)
 """A line that is a page's number and nothing of the work."""
+FAR_RIGHT = re.compile(
+    r"(?:^|(?<=\S))[ ]{8,}(?P<mark>p(?:age|g)?\.? ?(?P<n>\d{1,3}))[ ]*(?:\n(?P<below>[^\n]+))?$",
+    re.MULTILINE,
+)
+"""A page's number at the right edge, "POINTS EDGING            p. 3", and the line below it."""
 TOP = 4
 """Lines of the text at whose top a title stands for itself."""
 ENDED = re.compile(r"[.;:!?)\]][\"'*]*\s*$")
@@ -31,6 +36,7 @@ ENDED = re.compile(r"[.;:!?)\]][\"'*]*\s*$")
 
 def without_page_lines(text: str) -> str:
     """The text without them; the title at its top stays."""
+    text = _without_marks(text)
     lines = text.split("\n")
     dropped = _repeated(text, lines) | _counted(lines)
     if not dropped:
@@ -43,6 +49,25 @@ def without_page_lines(text: str) -> str:
         made[starts[at] : starts[at] + len(lines[at])] = " " * len(lines[at])
     for at in sorted(dropped):
         _close(made, lines, starts, at, dropped)
+    return "".join(made)
+
+
+def _without_marks(text: str) -> str:
+    """The text without page numbers at the right edge, where they count on from page to page, and
+    without the line below them where it is the same on each.
+    """
+    marks = list(FAR_RIGHT.finditer(text)) if GAP in text else []
+    numbers = [int(one["n"]) for one in marks]
+    if len(marks) < 2 or any(b != a + 1 for a, b in pairwise(numbers)):
+        return text
+    made = list(text)
+    for one in marks:
+        made[one.start("mark") : one.end("mark")] = " " * len(one["mark"])
+    below = [(one["below"] or "").strip() for one in marks]
+    same = min(below, key=len)
+    if len(same.split()) > 1 and all(one.startswith(same) for one in below):
+        for one in marks:
+            made[one.start("below") : one.end("below")] = " " * len(one["below"])
     return "".join(made)
 
 

@@ -44,6 +44,10 @@ A_CHAIN = re.compile(
 elsewhere "ch. 5" makes chains.
 """
 FIGURES = re.compile(r"\s*\d+\b(?!\s*(?:st|nd|rd|th|d)\b)")
+TOTAL = re.compile(
+    r"\s*\d+(?:\s*[(\[][\d,;:/\s-]+[)\]])?\s*(?:sts?|stitches)\b(?! times?\b)", re.IGNORECASE
+)
+"""Behind "K2 tog.", how many there are now, and not how many times."""
 
 
 def undotted(text: str) -> str:
@@ -57,6 +61,8 @@ def undotted(text: str) -> str:
         in_figures = word in BEFORE_FIGURES
         behind = GOES_ON_IN_FIGURES if in_figures else GOES_ON
         chains = word == "ch" and FIGURES.match(text, at + 1) and _makes_chains(text, at - 2)
+        if word == "tog" and TOTAL.match(text, at + 1):
+            continue
         if chains or ((in_figures or word in SHORT) and behind.match(text, at + 1)):
             found.append(at)
     return with_spaces(text, found)

@@ -75,3 +75,19 @@ def test_no_row_leaves_less_than_nothing() -> None:
     rows = [row for part in count_pattern(parse_pattern(words), 0).parts for row in part.rows]
     assert len(rows) > 1
     assert all(row.count is None or row.count >= 0 for row in rows)
+
+
+PICKED_UP = """MATE'S MITTEN
+
+THUMB
+Slip the 16 sts from waste yarn onto three needles, pick up and K2 sts from base. 19 sts.
+Knit 16 rounds.
+Next round: (K2tog) to end. 9 sts.
+"""
+
+
+def test_a_total_of_stitches_taken_on_is_settled_by_the_rows_behind_it() -> None:
+    """16 and 2 are 18: only over these do pairs close, however many plain rounds lie between."""
+    counts = rows_of(PICKED_UP)
+    assert (counts[:2], counts[-1]) == ([18, 18], 9)
+    assert [one.verdict for one in counted(PICKED_UP).problems] == [Verdict.TOTAL_DISAGREES]
