@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from reader.counts.across import again, goes_back, note_star
 from reader.counts.before_rule import first_of
+from reader.counts.both_halves import both_halves
 from reader.counts.called_back import pineapple, turns
 from reader.counts.casting import cast_on_in
 from reader.counts.colour_rows import told_by_colours
@@ -43,7 +44,7 @@ from reader.counts.other_numbers import with_other_numbers
 from reader.counts.paced_rows import at_its_pace, paced_row
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
-from reader.counts.rest_only import rest_of_moved
+from reader.counts.rest_only import knitted_last, only_says_which, rest_of_moved
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import note_spot, note_stars, same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
@@ -118,10 +119,13 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
         if only is not None and settled_on(ledger, only):
             ledger.even(only, None, one.start, one.end, "")
             continue
-        rest = rest_of_moved(ledger, words) if words else None
+        rest = rest_of_moved(ledger, words) or knitted_last(ledger, words) if words else None
         first = rest is not None or begins_with_them(words)
         if first:
             narrow(ledger, rest or worked_on(words) or half_of(ledger, words))
+        if rest is not None and only_says_which(words):
+            ledger.even(rest, None, one.start, one.end, "")
+            continue
         _add_one(ledger, one, upto, evens)
         all_again(ledger, words)
         if words and not first:
@@ -150,7 +154,7 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     def work(one: WrittenRow) -> None:
         _add_one(ledger, one, upto, evens)
 
-    if knits and paced_row(ledger, row, work):
+    if knits and (paced_row(ledger, row, work) or both_halves(ledger, row, work)):
         return
     if not knits and (told_by_colours(ledger, row) or with_other_chains(ledger, row)):
         return

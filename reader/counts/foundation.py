@@ -98,8 +98,9 @@ ADDED = re.compile(
     r"\b(?:at (?:the )?(?:beg|end|each|start)|\d+ (?:more|extra|additional|new) (?:sts|stitches)"
     r"|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking) up"
     r"|instep|above|opening|join again|holders?|safety pin|(?<!in )(?<!with )(?<!using )waste yarn"
-    r"|spare needle|in their place"
-    r"|to replace|underarms?"
+    r"|spare needle|in their place|to replace|underarms?|towards? (?:the )?\w+"
+    r"|(?:for|on|at) (?:the |each |a |both |one |other |either |first |second |right |left )*"
+    r"(?:sleeves?|sides?)"
     r"|for (?:the )?(?:\w+ )?(?:overlap|facing|flap|tab|extension|steek|gap|opening|fly"
     r"|placket))\b",
     re.IGNORECASE,

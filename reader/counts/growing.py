@@ -68,6 +68,7 @@ def _book(
     """The rows one by one; counts: the last one before them."""
     start, end = row.start + rule.start, row.start + rule.end
     measured = BY_MEASURE.search(rule.rest) is not None
+    through += through[-1:] * min(max(0, rule.rows - len(through)), rule.every - 1)
     for count in through:
         if ledger.full():
             return

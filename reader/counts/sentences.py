@@ -8,6 +8,7 @@ import re
 from dataclasses import replace
 
 from reader.counts.casting import cast_on_in
+from reader.counts.rest_only import only_says_which
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
@@ -22,7 +23,7 @@ NEXT_SENTENCE = re.compile(
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|beg\s+with"
-    r"|pick\s+up|return\s\d|next\s+(?:row|make|work|knit|purl)|\*\s*(?=[kp(\[])|change\s+to|place|(?:slip|put)\s+(?:the\s+)?(?:next|first|last)\s+\d+|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
+    r"|pick\s+up|return\s\d+|add\s+\d+|on\s+(?:these|those)|next\s+(?:row|make|work|knit|purl)|\*\s*(?=[kp(\[])|change\s+to|place|(?:slip|put)\s+(?:the\s+)?(?:next|first|last)\s+\d+|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
     r"(?:sts|stitches)\s+(?:back\s+)?(?:from|on|off|to)\b)\b))",
     re.IGNORECASE,
 )
@@ -52,10 +53,23 @@ RUNS_ON = re.compile(
     r"\s+(?:ends?|sides?))\s+of\s+(?:each\s+of\s+)?(?:the\s+)?next"
     r"|(?:work|knit|rib|continue)\s+(?:in\s+)?(?:the\s+)?[a-z][^.,;:]{1,30}?\s+for\s+\d+[^.,;]{0,6}"
     r"\s*(?:rows|rounds|rnds|inches|inch|ins|in|cm)\b"
+    r"|(?:knit|k|purl|p|work)\s+(?:back|across)(?:\s+\w+){0,3}?,?\s+(?:and\s+)?(?:then\s+)?"
+    r"cast\s+on\b|on\s+(?:these|those|(?:the\s+)?(?:remaining|rem|last))\b[^.;,]{0,24}?"
+    r"\b(?:work|knit|cont\w*|go on)\b"
     rf"|for\s+(?:which|this)\s+(?:take|pick)\s+up\s+(?:\d+|{SPELLED}))",
     re.IGNORECASE,
 )
 """Rows told one after the other in a sentence: "knit 8 rows, increasing 1 in each, knit 12 rows".
+"""
+AFTER_ROWS = re.compile(
+    r"\b(?:rows|rounds|rnds|inches)\b[^,.;]{0,30}[,;]\s+(?:(?:and|then)\s+)*"
+    rf"(?=(?:bind|cast)\s+o(?:ff|n)\s+(?:\d+|{SPELLED})\s+(?:sts?|stitches)\b)"
+    rf"|\bcast\s+on\s+(?:\d+|{SPELLED})\s+(?:sts|stitches)\b[^.;,]{{0,30}}?,?\s+and\s+"
+    rf"(?=(?:on\s+(?:this|these|those)\b[^.;,]{{0,20}}?\s+)?(?:knit|work|purl|rib)\s+{_COUNTED})",
+    re.IGNORECASE,
+)
+"""Behind rows, stitches that are bound off or cast on begin a row of their own, and rows behind
+stitches cast on.
 """
 BY_TURNS = re.compile(
     r"\balternat|\bby turns\b|\bfor\s+\w+\s+(?:\w+\s+)?(?:rows|rounds|inches)\b"
@@ -80,7 +94,7 @@ def _runs_on(words: str) -> list[int]:
         by_turns = BY_TURNS.search(behind[0]) or (len(behind) > 1 and BY_TURNS.match(behind[1]))
         if not (found["rows"] and by_turns) and ACTION.search(words[: found.start()]):
             cuts.append(found.end())
-    return cuts
+    return cuts + [found.end() for found in AFTER_ROWS.finditer(words)]
 
 
 SAME_TIME = re.compile(r"\b(?:and\s+)?at\s+(?:the\s+)?same\s+time\b", re.IGNORECASE)
@@ -115,7 +129,9 @@ ON_THESE = re.compile(
     r"(?:these|those|(?:the\s+)?(?:remaining|rem))\s+(?:last\s+|remaining\s+)?(?:\d+(?:\s*[(\[][\d,:;\s]+[)\]])?|[a-z]+)"
     r"\s+(?:sts|stitches)"
     r"(?:\s+(?:only|alone|now))*(?:\s+(?:for|as)\b[^,.;:]{0,24})?"
-    r"(?=\s*(?:[,:;]|$|and\s+(?:commenc|beg|start)))",
+    r"(?=\s*(?:[,:;]|$|and\s+(?:commenc|beg|start)|(?:work|knit|purl|rib|cont)))"
+    r"|^\W*(?:(?:then|and|now|next)\s+)*(?:on|over|with)\s+(?:this|that|the\s+whole|the\s+full)\s+"
+    r"(?:length|width|number)(?=\s+(?:work|knit|purl|rib|cont))",
     re.IGNORECASE,
 )
 """Words that only say which stitches are worked on."""
@@ -192,7 +208,8 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     for cut in [*cuts, len(words)]:
         piece = words[at:cut]
         cast = begun is not None and cut == begun.end
-        if cut < len(words) and not cast and not ACTION.search(piece) and not ALONE.match(piece):
+        works = ACTION.search(piece) or ALONE.match(piece) or only_says_which(piece)
+        if cut < len(words) and not cast and not works:
             continue
         if piece.strip():
             out.append(WrittenRow(mark if not out else None, row.start + at, row.start + cut))

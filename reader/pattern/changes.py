@@ -16,8 +16,8 @@ _TOG = (
 )
 """Two worked together, in all its words."""
 _WAY = (
-    rf"(?P<way>inc|dec|narrow|widen|mak(?:e|ing)(?= (?:1|one|a)\b)|tak(?:e|ing) in|{_TOG}"
-    r"|cast off|bind off|cast on)"
+    r"(?P<way>inc|dec|narrow|widen|(?:mak(?:e|ing)|add(?:ing)?)(?= (?:1|one|a)\b)|tak(?:e|ing) in"
+    rf"|{_TOG}|cast off|bind off|cast on)"
     r"(?:reas(?:e|es|ing|ings)|ings?|s|\.)?(?: once| by)?"
 )
 _COUNTED = (
@@ -235,7 +235,7 @@ def find_change(words: str) -> Change | None:
         pace = _how_often(found, 0)
         return replace(pace, goes_on=pace.every > 1)
     number = int(said[:4]) if said and said.isdigit() else 2 if said == "twice" else 1
-    gain = number if way in ("inc", "widen", "cast on", "make", "making") else -number
+    gain = number if way in GAINS else -number
     return _how_often(found, gain * ends)
 
 
@@ -272,8 +272,16 @@ def _bound_alone(found: re.Match[str]) -> bool:
     return bound and (found.group("n") is None or not found.group("every"))
 
 
+GAINS = ("inc", "widen", "cast on", "make", "making", "add", "adding")
 ONCE_MORE = re.compile(r"(?<=row|rnd)(?![^.;]*\b(?:until|till|times|twice|to \d))", re.IGNORECASE)
 """Behind "next and foll alt row": this one row, and no more."""
+
+
+AT_ONE_EDGE = re.compile(
+    r",? (?:towards? (?:the )?(?:front|neck|center|centre|armhole|sleeve|middle)"
+    r"|at (?:the )?(?:front|neck|armhole|arm|side|shoulder) edge)\b", re.IGNORECASE
+)
+"""Behind "at the end of each row": only every other row ends there."""
 
 
 def _how_often(found: re.Match[str], step: int) -> Change:
@@ -291,6 +299,7 @@ def _how_often(found: re.Match[str], step: int) -> Change:
         return Change(at, step, every, 2, True, end=found.end())
     nth = found.group("nth")
     every = int(nth[:3]) if nth else 2 if found.group("other") else 1
+    every = 2 if every == 1 and AT_ONE_EDGE.match(found.string, found.end()) else every
     first = found.group("also") or ""
     at_once = re.match(r"\s*(?:next|this|same)", first) is not None
     apart = at_once and re.search(r"\bthen\b", first, re.IGNORECASE) is not None

@@ -42,7 +42,8 @@ BESIDE = (
 )  # fmt: skip
 """Between the verb and how many."""
 EACH_EDGE = re.compile(
-    r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$",
+    r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$"
+    r"|\b(?:for|on) (?:each|both) sleeves?\s*$|\b(?:each|either|both) (?:end|side)s? for\b[\w ]*$",
     re.IGNORECASE,
 )
 """At both edges: one row after the other."""
@@ -85,8 +86,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     again = _edge_again(cur)
     manner = cur.low() in MANNERS and cur.any_words(BIND_OFF, 1)
     cur.at += 1 if manner else 0
-    apart = cur.low() == "cast" and cur.kind(1) == "num" and cur.accept("cast")
-    cast_on = not again and (apart or cur.accept(*CAST_ON))
+    cast_on = _cast_on_before(cur, start) if again else _adds(cur) or cur.accept(*CAST_ON)
     if not again and not cast_on and (cur.low(-1) in NAMES_IT or not cur.accept(*BIND_OFF)):
         return None
     if cast_on and cur.low(-1) == "up" and cur.low(-2).startswith("tak"):
@@ -121,6 +121,14 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
 
 
+def _adds(cur: Cursor) -> bool:
+    """Takes "cast" before a number, and "add" before more stitches than an increase makes."""
+    if cur.low() == "cast" and cur.kind(1) == "num":
+        return cur.accept("cast")
+    many = cur.low() in ("add", "adding") and cur.kind(1) == "num" and cur.peek(1).value > 3
+    return many and cur.low(2) in ("sts", "stitches") and cur.accept("add", "adding")
+
+
 def _picked_up(cur: Cursor, number: Num | None) -> Num | None:
     """How many are picked up in all; None where only their rate is told."""
     number = _each_of_so_many(cur, number)
@@ -145,9 +153,27 @@ def _edge_again(cur: Cursor) -> bool:
     so_often = cur.kind(2) == "times" or (cur.kind(2) == "num" and cur.low(3) == "times")
     if counted and so_often and _bound_off_before(cur, start):
         return True
-    if counted and cur.any_words(("at beg", "at beginning", "at the beg", "at the beginning"), 2):
+    if counted and cur.any_words(AT_ROW_ENDS, 2):
         return True
     cur.at = start
+    return False
+
+
+AT_ROW_ENDS = tuple(
+    f"at {the}{end}" for the in ("", "the ") for end in ("beg", "beginning", "end")
+)
+
+
+def _cast_on_before(cur: Cursor, start: int) -> bool:
+    """Whether the same sentence casts on before: "cast on 9 at the end of this row, and 9 sts at
+    the end of the next".
+    """
+    for at in range(start - 1, max(0, start - 24), -1):
+        low = cur.tokens[at].low
+        if low in (".", ";", "off", "bo"):
+            return False
+        if low == "on" and cur.tokens[at - 1].low.startswith("cast"):
+            return True
     return False
 
 

@@ -17,6 +17,10 @@ HOLDERS = (
     "contrasting", "safety", "st pin", "stitch pin",
     "extra needle", "another needle", "length of", "piece of", "strand",
 )  # fmt: skip
+VERBS = (
+    "sl", "slip", "place", "put", "leave", "leaving", "placing", "return", "take off", "take",
+    "taking",
+)  # fmt: skip
 ASIDE = "set aside"
 """The place of stitches that wait; those that are left stay on hand."""
 
@@ -24,7 +28,7 @@ ASIDE = "set aside"
 def set_aside(cur: Cursor, start: int) -> Node | None:
     """ "sl 3 sts to cn": worked later, from there; "sl 10 sts to a holder": gone from this row."""
     verb = cur.low()
-    if not cur.accept("sl", "slip", "place", "put", "leave", "leaving", "placing", "return"):
+    if not cur.accept(*VERBS):
         return None
     if cur.accept("these", "these sts", "these stitches", "them", "those sts", "those stitches"):
         if cur.kind() == "num":
@@ -40,10 +44,10 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     cur.at += 1
     cur.accept("held", "rem", "remaining")
     cur.accept("sts", "st", "stitches")
-    cur.accept("back")
+    cur.accept("back", "off")
     cur.accept(*FROM_HOLDER)
     cur.accept("back")
-    if not _onto(cur):
+    if not _onto(cur) or (verb.startswith("tak") and not cur.any_words(HOLDERS)):
         return None
     if verb != "sl" and cur.any_words(NEEDLES):
         # Stitches that waited on a holder are taken up again.

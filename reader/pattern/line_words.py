@@ -73,7 +73,7 @@ ACTION = re.compile(
     r"|alternat(?:e|ing) (?:between )?(?:rows?|rnds?|rounds?)"
     r"|cont(?:inue|inuing)?\b\.?(?= (?:straight|even|in|without|until|to work|as|on)\b)"
     r"|cast(?:ing)? o(?:n|ff)|co ?\d|bind(?:ing)? off|bo\b|pick(?:ed|ing)? up|rep(?:eat)?\b"
-    r"|work(?:ing)?\b|inc\b"
+    r"|add \d+ (?:sts|stitches)|work(?:ing)?\b|inc\b"
     r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b"
     r"|(?:i|we|you) (?:did|do|made|make|worked|work) [\w-]+ of (?:them|those|these)"
     r"|m[cr] ?[(\[]\d+[)\]]$|m[cr] \d+\b|\d+ sc (?:in )?m[cr]\b"

@@ -155,6 +155,12 @@ TOLD_AS_ROW = re.compile(
 """A change told behind "knit 1 row", that is read as a row is."""
 
 
+TOLD_NEXT = re.compile(
+    r"[.;]|,?\s+(?:and\s+)?then\s+(?:continue|cont|proceed|go on|keep)\b", re.IGNORECASE
+)
+"""What ends the words of so many rows."""
+
+
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     counted = DID_SO_MANY.search(words) if PLAIN_ROWS.search(words) else None
@@ -174,7 +180,7 @@ def _even(words: str) -> Rule | None:
     until = rows if IN_TOTAL.match(behind) else None
     if LIKE_LAST.match(behind):
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
-    tail = re.split(r"[.;]", words[found.start() :], maxsplit=1)[0]
+    tail = TOLD_NEXT.split(words[found.start() :], maxsplit=1)[0]
     change = find_change(ROWS_UNDERSTOOD.sub(r"\g<0> row", tail))
     to_goal = change is not None and change.step and goal_in(tail) is not None
     if to_goal or (rows == 1 and TOLD_AS_ROW.search(tail)):
@@ -230,10 +236,19 @@ def _grow(words: str, labelled: bool) -> Rule | None:
         endless=endless,
         every=change.every if change is not None else 1,
         at_once=(change is not None and change.at_once) or NEXT_ROW.search(tail) is not None,
+        rows=_rows_in_all(tail, change, times),
         total=int(total.group(1)[:5]) if total and goal is not None else None,
         between=re.search(r"\bbetween\b", tail) is not None,
         per_section=goal is not None and by_section(tail),
     )
+
+
+def _rows_in_all(tail: str, change: Change | None, times: int | None) -> int:
+    """Over how many rows the changes go, where the words say it; 1 elsewhere."""
+    rows = FOR_ROWS.search(tail)
+    number = int(rows.group(1)[:3]) if rows else 1
+    paced = change is not None and times is not None and times == number // change.every
+    return number if paced else 1
 
 
 def _is_a_row(words: str) -> bool:
