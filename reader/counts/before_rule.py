@@ -19,13 +19,11 @@ NEEDLES_CHANGED = re.compile(
 )
 """Before a rule, what is only taken to hand for it."""
 
-THEN = re.compile(r"\b(?:then|and|now|next|so|also)\b", re.IGNORECASE)
-
 
 def first_of(ledger: Ledger, row: WrittenRow, rule: Rule) -> tuple[WrittenRow | None, Rule]:
     """The instructions before a rule, None where they work nothing: then they are told with it."""
     before = ledger.text[row.start : row.start + rule.start]
-    several = len(before.split()) > 1 and re.search(r"[^\W\d_]", THEN.sub(" ", before))
+    several = len(before.split()) > 1 and any(letter.isalpha() for letter in before)
     if not several and not ALONE.match(before):
         return None, rule
     first = WrittenRow(row.mark, row.start, row.start + rule.start)
