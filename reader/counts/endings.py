@@ -238,6 +238,17 @@ def into_openings(node: Repeat, tally: Tally) -> bool:
     return bool(works) and all(is_opening(one.place, tally.walk) for one in works)
 
 
+def only_openings(nodes: Sequence[Node], tally: Tally) -> bool:
+    """Whether all stitches of a row go into loops; slip stitches that only travel aside."""
+    works = [one for one in nodes if isinstance(one, Work | Group | Repeat | Skip)]
+    inner = [one for one in works if not travels(one)]
+    return bool(inner) and all(
+        only_openings([*one.body, *one.ending], tally) if isinstance(one, Repeat)
+        else is_opening(one.place, tally.walk)
+        for one in inner if isinstance(one, Work | Group | Repeat | Skip)
+    )
+
+
 def closes_openings(node: Repeat, tally: Tally) -> bool:
     """Whether an ending closes a round whose stitches all go into loops: of the stitches between
     them it needs none.

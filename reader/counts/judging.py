@@ -12,7 +12,7 @@ from reader.counts.faults import Where, fault_of, other_sense
 from reader.counts.learned_totals import learn
 from reader.counts.solved import Solved
 from reader.counts.spaces_named import not_there
-from reader.counts.too_often import ask_of_times, most_often
+from reader.counts.too_often import ask_of_growth, ask_of_times, most_often
 from reader.pattern.tree import Repeat, Until
 
 if TYPE_CHECKING:
@@ -29,6 +29,7 @@ def judge(
         problem = None
     times = most_often(entry.nodes, ledger.size) if solved.tally.unread else 0
     problem = ask_of_times(times, where, stated) if times else problem
+    problem = ask_of_growth(where, stated) if solved.tally.overgrown else problem
     if problem is not None and problem.verdict is Verdict.DOES_NOT_FIT and entry.quoted:
         problem = requoted(problem, ledger.below.stitches, entry.gain)
     if problem is not None and entry.row.mark is None and stated is None:

@@ -326,6 +326,8 @@ class Ledger:
 
     def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:
         """The row's moves; past what a whole piece can hold, one move stands for a row."""
+        if tally.overgrown:
+            return (Move(MoveKind.UNREAD, where.words, where.span),)
         self.opened += len(tally.moves)
         if self.opened <= MOST_MOVES or len(tally.moves) < 2:
             return tuple(tally.moves)

@@ -17,36 +17,43 @@ def repeated(
     """Adds the moves of a body `times` over, each pass numbered; spread: stitches each pass uses
     (for a group).
     """
-    for number in range(1, 1 + max(0, times)):
-        if not one_pass(moves, number, times, node, tally, spread):
-            return
-
-
-def one_pass(
-    moves: Sequence[Move],
-    number: int,
-    of: int,
-    node: Group | Repeat,
-    tally: Tally,
-    spread: int | None = None,
-) -> bool:
-    """Adds the moves of one pass; False when the row has too many moves to be opened further. The
-    first pass is opened in any row, since its mend is told from it.
-    """
-    if len(tally.moves) + len(moves) > (MOVES if number == 1 else tally.room):
-        tally.moves.append(Move(MoveKind.NOTE, node.words, node.span))
-        return False
-    here = (Pass(number, of, node.span),) if of > 1 else ()
-    if not here and spread is None:
-        tally.moves += moves
-        return True
-    # The passes are a move's last field: made whole, since rows of thousands are made move by move.
-    told = [Move._make((*move[:-1], (*here, *move.passes))) for move in moves]
     if spread is not None:
         within = node.place.text if isinstance(node, Group) else ""
-        told = [
+        moves = [
             move._replace(takes=0 if index else spread, into=move.into or within)
-            for index, move in enumerate(told)
+            for index, move in enumerate(moves)
         ]
-    tally.moves += told
-    return True
+    moves_added(moves, 0, times, times, node, tally)
+
+
+def moves_added(
+    moves: Sequence[Move], done: int, times: int, of: int, node: Group | Repeat, tally: Tally
+) -> bool:
+    """Adds the moves of so many passes more, after those done, of so many in all; False when the
+    row has too many moves to be opened further. The first pass is opened in any row, since its mend
+    is told from it.
+    """
+    fitting = times
+    if moves:
+        first = times > 0 and done == 0 and len(tally.moves) + len(moves) <= MOVES
+        room = (tally.room - len(tally.moves)) // len(moves)
+        fitting = max(int(first), 0 if done == 0 and not first else min(times, room))
+    tally.moves += _numbered(moves, done, fitting, of, node)
+    if fitting < times:
+        tally.moves.append(Move(MoveKind.NOTE, node.words, node.span))
+    return fitting >= times
+
+
+def _numbered(
+    moves: Sequence[Move], done: int, times: int, of: int, node: Group | Repeat
+) -> Sequence[Move]:
+    if of <= 1:
+        return [*moves] * times
+    # The passes are a move's last field: made whole, since rows of thousands are made move by move.
+    whole = [(move[:-1], move.passes) for move in moves]
+    return [
+        tuple.__new__(Move, (*told, (here, *passes)))
+        for number in range(done + 1, done + times + 1)
+        for here in (Pass(number, of, node.span),)
+        for told, passes in whole
+    ]

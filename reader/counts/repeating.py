@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import groupby
 
 from reader.counts.bare_repeats import inside, is_bare, named_in, takes_nothing
 from reader.counts.endings import (
@@ -30,8 +31,9 @@ from reader.counts.last_pass import (
     written_out,
 )  # fmt: skip
 from reader.counts.openings import UNITS, is_opening
-from reader.counts.passes import one_pass, repeated
-from reader.counts.tally import MOST_MADE, NOTHING, Need, Tally
+from reader.counts.passes import moves_added, repeated
+from reader.counts.steady import Stride
+from reader.counts.tally import A_PASS, MOST_MADE, NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move
 from reader.pattern.tree import Group, Node, Num, Repeat, Until, Where, Work
@@ -47,12 +49,17 @@ def body_of(
     body: Sequence[Node], tally: Tally, work_all: Worker, begun: bool = False
 ) -> Tally:
     """What one pass of a body does, over a row below of which nothing is known. begun: something
-    was worked before it, which "same space" then means.
+    was worked before it, which "same space" then means. The passes of a repeat around it ask for it
+    again and again: it is worked once.
     """
-    trial = tally.fresh()
-    trial.walk.takes, trial.spaced = 1, begun
-    work_all(body, trial, NOTHING)
-    trial.walk.takes -= 1
+    key = tuple(map(id, body)), begun
+    trial = tally.kept.find(key, tally.room)
+    if trial is None:
+        trial = tally.fresh()
+        trial.walk.takes, trial.spaced = 1, begun
+        work_all(body, trial, NOTHING)
+        trial.walk.takes -= 1
+        tally.kept.keep(key, tuple(body), trial)
     return trial
 
 
@@ -201,32 +208,28 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
     group = to_last_group(node)
     keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
     keep = max(0 if group else keep, beyond_corner(node, tally))
+    stride = Stride(node.body, Need(keep, behind.spaces))
     passes: list[Tally] = []
-    opened, made = len(tally.moves), 0
+    opened, made, start = len(tally.moves), 0, tally.walk
     while len(passes) < said:
-        trial = tally.fresh(tally.walk.copy())
-        trial.room = max(0, tally.room - opened)
-        trial.spaced = tally.spaced
-        trial.cycle = tuple(node.body)
-        untouched = tally.walk.takes == 0
-        trial.walk.takes += untouched
-        work_all(node.body, trial, NOTHING)
-        trial.walk.takes -= untouched
+        trial = _on_trial(node, tally, opened, work_all)
         room = fixed(node) or room_in(trial, tally.walk, keep, behind.spaces)
         if not room or not leaves_groups(node, tally, trial.walk):
             break
         passes.append(trial)
+        start, tally.walk = tally.walk, trial.walk
         opened += len(trial.moves)
         made += len(trial.runs)
-        if trial.walk.short > FAR_SHORT or made > MOST_MADE:
-            tally.walk = trial.walk
+        if trial.walk.short > FAR_SHORT or made > MOST_MADE or tally.overgrown:
             break
-        start = tally.walk
-        moved = trial.walk.at != tally.walk.at or trial.walk.into != tally.walk.into
-        tally.walk = trial.walk
-        if not moved and not fixed(node):
+        if not fixed(node) and (start.at, start.into) == (trial.walk.at, trial.walk.into):
             tally.unsure = True
             break
+        if more := min(stride.passes(start, passes, tally.room - opened, made), said - len(passes)):
+            tally.walk = trial.walk.on_by(start, more)
+            passes += [trial] * more
+            opened += more * len(trial.moves)
+            made += more * len(trial.runs)
     if not fixed(node) and not node.ending and passes and not group:
         part = last_part(node, tally, keep, behind, work_all, start)
         passes += [part] if part is not None else []
@@ -238,17 +241,34 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         tally.uneven = tally.uneven or (over, over + 1)
 
 
+def _on_trial(node: Repeat, tally: Tally, opened: int, work_all: Worker) -> Tally:
+    """One pass of a body, as it would go on from where the hook stands."""
+    trial = tally.fresh(tally.walk.copy())
+    trial.room = max(0, tally.room - opened)
+    trial.spaced = tally.spaced
+    trial.cycle = tuple(node.body)
+    untouched = tally.walk.takes == 0
+    trial.walk.takes += untouched
+    work_all(node.body, trial, NOTHING)
+    trial.walk.takes -= untouched
+    tally.kept.spent += A_PASS + len(trial.moves)
+    return trial
+
+
 def add_passes(passes: Sequence[Tally], node: Repeat, tally: Tally) -> None:
     """Adds what each pass made, in order."""
-    opened = True
-    for number, trial in enumerate(passes, 1):
-        tally.make_runs(trial.runs, 1, False)
-        tally.shaped += trial.shaped
+    number, room = 0, True
+    for _, run in groupby(passes, key=id):
+        alike = list(run)
+        trial = alike[0]
+        tally.make_runs(trial.runs, len(alike), False)
+        tally.shaped += trial.shaped * len(alike)
         tally.grouped, tally.fastened = trial.grouped, trial.fastened
         tally.unsure = tally.unsure or trial.unsure
         tally.elastic = tally.elastic or trial.elastic
         tally.spaced = tally.spaced or trial.spaced
-        opened = opened and one_pass(trial.moves, number, len(passes), node, tally)
+        room = room and moves_added(trial.moves, number, len(alike), len(passes), node, tally)
+        number += len(alike)
     tally.sections = len(passes)
 
 

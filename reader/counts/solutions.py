@@ -44,7 +44,7 @@ class Solutions:
         kept = self.kept.get(key)
         if kept is None:
             one = best(entry.nodes, below, chains, size, carried, *total, room)
-            one.tally.groups.clear()
+            one.tally.kept.worked.clear()
             if len(self.kept) >= MOST:
                 del self.kept[next(iter(self.kept))]
             self.kept[key] = nodes, by, lines, one

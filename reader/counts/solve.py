@@ -9,7 +9,7 @@ from dataclasses import replace
 from reader.counts.agreeing import counts_stitches, values
 from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
-from reader.counts.endings import skipped_at_close, with_closing
+from reader.counts.endings import only_openings, skipped_at_close, with_closing
 from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
 from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
@@ -42,7 +42,7 @@ from reader.pattern.tree import (
     Until,
     Where,
     Work,
-)
+)  # fmt: skip
 from reader.terms.stitches import Craft, Kind
 
 
@@ -245,6 +245,8 @@ def _begins_in_last(nxt: Node | None, tally: Tally) -> bool:
 def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: Ends) -> Solved:
     walk = tally.walk
     left = walk.left or 0
+    if tally.overgrown:
+        tally.runs, tally.unread, tally.unsure = [], True, True
     made = tally.makes
     # More taken away than there is to take: the words cannot mean that.
     tally.unsure = tally.unsure or made < 0
@@ -293,17 +295,6 @@ def _closes(left: int, tally: Tally, ends: Ends) -> bool | None:
         spare.add(left)
     fits = left in spare and walk.short == 0 and tally.uneven is None and not walk.lacking
     return fits and not tally.squares_left
-
-
-def only_openings(nodes: Sequence[Node], tally: Tally) -> bool:
-    """Whether all stitches of a row go into loops; slip stitches that only travel aside."""
-    works = [one for one in nodes if isinstance(one, Work | Group | Repeat | Skip)]
-    inner = [one for one in works if not travels(one)]
-    return bool(inner) and all(
-        only_openings([*one.body, *one.ending], tally) if isinstance(one, Repeat)
-        else is_opening(one.place, tally.walk)
-        for one in inner if isinstance(one, Work | Group | Repeat | Skip)
-    )
 
 
 def at_half(runs: Sequence[Run]) -> bool:
@@ -393,6 +384,9 @@ def best(
             - 0.001 * (one.left + one.short)
             - PASSED_BY * one.tally.stops_early
         )
+        if one.tally.overgrown and (found is None or found.fits is not True):
+            # The readings behind it would be worked no further.
+            return one
         if found is None or score > mark:
             found, mark = one, score
     assert found is not None

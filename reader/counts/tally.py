@@ -13,6 +13,9 @@ CHAINS = 2
 """Of an open square of a net. Common practice, no source: some threads take one or three."""
 MOST_MADE = 20_000
 """Runs that one row leaves at most, twice as many as the longest one that is followed has."""
+MOST_SPENT, A_PASS = 100_000, 10
+"""Moves tried for one row at most, a pass told as so many: ten times what the longest rows take. A
+row that asks for more grew by misprints, or is misread."""
 MOVES = 4_000
 """Moves opened in one row at most; longer rows keep their counts, the rest is told as one move."""
 
@@ -87,8 +90,7 @@ class Tally:
     come belong to the same loop. closed: the chain that closes the round was made though no word
     had told of it yet. fastened: a slip stitch into the row below ended the last chain. untold:
     stitches that the row goes on over though no word tells of them. joined: the row is joined to
-    its own beginning. groups: what the groups of the row hold, each worked once though every pass
-    of a repeat comes to it.
+    its own beginning. kept: what was worked once for the whole row.
     """
 
     size: int
@@ -118,7 +120,12 @@ class Tally:
     closed: bool = False
     fastened: bool = False
     joined: bool = False
-    groups: dict[int, tuple[Node, Tally]] = field(default_factory=dict)
+    kept: Kept = field(default_factory=lambda: Kept())
+
+    @property
+    def overgrown(self) -> bool:
+        """Whether the row asks for more than is followed."""
+        return self.kept.spent > MOST_SPENT
 
     @property
     def makes(self) -> int:
@@ -169,11 +176,16 @@ class Tally:
             self.unread = self.unsure = True
             return
         stitches = bool(runs) and runs[0].is_stitch
-        for _ in range(times):
+        for done in range(times):
+            last, at = self.runs[-1] if self.runs else None, len(self.runs) - 1
             if group and self.grouped and stitches and self.runs and self.runs[-1].is_stitch:
                 self.runs.append(Run(GAP))
             added(self.runs, runs)
             self.grouped = group
+            if done and last is not None and self.runs[-1] == last:
+                # It ends as it began: what this time added, every further time adds.
+                self.runs[at:] = [*self.runs[at:-1] * (times - done), last]
+                break
 
     def make_space(self, chains: int) -> None:
         """Leaves a chain space; chains on chains are one space, with picots between too."""
@@ -203,5 +215,26 @@ class Tally:
         """An empty tally for trying a body, along the given walk or along nothing known."""
         return Tally(
             self.size, self.below, self.choice, walk or Walk(None), room=self.room,
-            groups=self.groups,
+            kept=self.kept,
         )  # fmt: skip
+
+
+@dataclass(slots=True)
+class Kept:
+    """What the groups and the bodies of a row hold, each worked once though every pass of a repeat
+    comes to it. spent: moves and passes that were tried.
+    """
+
+    spent: int = 0
+    worked: dict[object, tuple[object, Tally]] = field(default_factory=dict)
+
+    def find(self, key: object, room: int) -> Tally | None:
+        """What was worked, where no less room for its moves would have made it otherwise."""
+        trial = self.worked[key][1] if key in self.worked else None
+        if trial is None or trial.room == room or len(trial.moves) <= room < trial.room:
+            return trial
+        return None
+
+    def keep(self, key: object, nodes: object, trial: Tally) -> None:
+        """Keeps it, and its instructions, so that no others come to have their identity."""
+        self.worked[key] = nodes, trial

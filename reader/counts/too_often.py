@@ -42,3 +42,12 @@ def ask_of_times(times: int, where: Where, stated: int | None) -> Problem:
         f"Please check the number."
     )
     return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label, stated)
+
+
+def ask_of_growth(where: Where, stated: int | None) -> Problem:
+    """A question: the numbers lead to more than any hand works, and are followed no further."""
+    said = (
+        f"{where.label}: not counted, since the numbers grow too large to be followed: "
+        f"{quoted(where.words)}. Please check the numbers of this row and of those before it."
+    )
+    return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label, stated)

@@ -8,10 +8,10 @@ from collections.abc import Callable
 from dataclasses import replace
 
 from reader.counts.fabric import GAP, SPACE, Held, Run, held, units_of
-from reader.counts.stitch_walk import StitchWalk
+from reader.counts.strides import StridingWalk
 
 
-class Walk(StitchWalk):
+class Walk(StridingWalk):
     """The same with the spaces of the row, and where in it a round begins."""
 
     __slots__ = ()

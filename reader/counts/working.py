@@ -228,18 +228,15 @@ def _held_by(group: Group, tally: Tally) -> Tally:
     """What is worked into one place of a group, over nothing known. It is the same in every pass,
     unless there is no room for all its moves.
     """
-    if id(group) in tally.groups:
-        _, trial = tally.groups[id(group)]
-    else:
-        trial = tally.fresh()
-        trial.room, trial.walk.takes = MOVES, 1
-        work_all(list(group.body), trial)
-        # The group is kept too, so that no other comes to have its identity.
-        tally.groups[id(group)] = group, trial
-    if len(trial.moves) > tally.room:
+    trial = tally.kept.find(id(group), tally.room)
+    if trial is None:
+        known = id(group) in tally.kept.worked
         trial = tally.fresh()
         trial.walk.takes = 1
+        trial.room = tally.room if known else MOVES
         work_all(list(group.body), trial)
+        if not known:
+            tally.kept.keep(id(group), group, trial)
     return trial
 
 
