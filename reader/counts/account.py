@@ -19,6 +19,7 @@ from reader.counts.next_row import coming_rows
 from reader.counts.one_size import rows_for
 from reader.counts.same_as_piece import Piece, keep_piece
 from reader.counts.solutions import Solutions
+from reader.counts.waiting import Lot
 from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenRow
 from reader.pattern.parser import Pattern
@@ -34,13 +35,13 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     size = max(0, min(size, len(pattern.sizes) - 1))
     parts: list[CountedPart] = []
     problems: list[Problem] = []
-    opened = 0
     earlier: dict[str, list[Entry]] = {}
-    pieces, solutions = dict[str, Piece](), Solutions()
-    left, copies = Below(), 1
+    pieces, solutions, lots = dict[str, Piece](), Solutions(), list[Lot]()
+    left, copies, opened = Below(), 1, 0
     for part in pattern.layout.parts:
         ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left, copies)
-        ledger.pieces, ledger.solutions, evens = pieces, solutions, _begun(ledger, not parts)
+        ledger.pieces, ledger.solutions, ledger.lots = pieces, solutions, lots
+        evens = _begun(ledger, not parts)
         notes: list[Remark] = []
         items = rows_for(part.items, size, len(pattern.sizes))
         rows = coming_rows(items, ledger.text)

@@ -12,7 +12,7 @@ from reader.counts.counted import Problem, Verdict
 from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
 from reader.counts.lists import knits
-from reader.counts.plainly import plainly_read, told_in_squares
+from reader.counts.plainly import plainly_read, told_in_squares, told_throughout
 from reader.counts.repeating import fixed
 from reader.counts.shaped import LAST
 from reader.counts.solved import Solved
@@ -350,6 +350,9 @@ def _does_not_fit(
 def _mend(solved: Solved, have: int, nodes: Sequence[Node]) -> tuple[str, int | None]:
     """The nearest repeat number that would close the row, and the stitches that it makes."""
     counted = [one for one in nodes if isinstance(one, Repeat) and fixed(one)]
+    if solved.short and not counted and told_throughout(nodes) and solved.count is not None:
+        # One of its plain numbers is wrong: what it gains or loses is likelier right.
+        return "", solved.count - solved.short
     if len(counted) != 1 or not solved.left or solved.short:
         return "", solved.count
     first = [move for move in solved.tally.moves if move.passes and move.passes[0].number == 1]

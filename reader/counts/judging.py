@@ -10,6 +10,7 @@ from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, in_running_text, requoted
 from reader.counts.faults import Where, fault_of, other_sense
 from reader.counts.learned_totals import learn
+from reader.counts.plainly import told_throughout
 from reader.counts.solved import Solved
 from reader.counts.spaces_named import not_there
 from reader.counts.too_often import ask_of_growth, ask_of_times, most_often
@@ -53,3 +54,18 @@ def other_times(
     more, before = solved.choice.again_more, ledger.times_more
     ledger.times_more = more if before is None else before
     return other_sense(where, more) if before is not None and before != more else None
+
+
+def still_doubted(
+    ledger: Ledger, entry: Entry, solved: Solved, stated: int | None, wrong: bool
+) -> bool:
+    """Whether the stitches on hand after a row are in doubt; a printed total that agrees ends it,
+    and a row that tells every stitch by its number and fits.
+    """
+    closes = solved.fits is True and told_throughout(entry.nodes)
+    if not wrong and (stated is not None or closes):
+        return False
+    tally = solved.tally
+    unsure = tally.unread or tally.unsure or tally.branched or bool(tally.spaces)
+    unsure = unsure or solved.count is None
+    return ledger.doubted or unsure or solved.fits is False

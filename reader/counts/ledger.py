@@ -25,7 +25,7 @@ from reader.counts.foundation import (
     without_knot,
 )  # fmt: skip
 from reader.counts.groups_counted import row_groups
-from reader.counts.judging import judge
+from reader.counts.judging import judge, still_doubted
 from reader.counts.learned_totals import Learned
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, had, left_aside, left_by, stated_in, told_by_total
@@ -40,7 +40,7 @@ from reader.counts.solved import Solved
 from reader.counts.starting import start, starts_work
 from reader.counts.tally import MOVES, Tally
 from reader.counts.turning import chain_options, turns_always, turns_at_end, turns_back
-from reader.counts.waiting import waiting_after
+from reader.counts.waiting import Lot, brought, keep_waiting
 from reader.counts.worked import Move, MoveKind
 from reader.counts.written import read_written
 from reader.pattern.cursor import span_of
@@ -93,6 +93,7 @@ class Ledger:
         self.rival: Rival | None = None
         self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
         self.waiting: tuple[int, ...] = ()
+        self.lots: list[Lot] = []
         self.unworked, self.pace = 0, (0, 1)
         self.spots: list[tuple[int, str]] = []
         self.divisions: dict[int, int] = {}
@@ -129,7 +130,7 @@ class Ledger:
 
     def plain(self, row: WrittenRow) -> None:
         """A row of instructions, once for each number of its label."""
-        entry = with_parts(self, self.read(row))
+        entry = brought(self, with_parts(self, self.read(row)))
         if not self.rows and self.below.stitches is None:
             entry = replace(entry, nodes=without_knot(entry.nodes))
         rows = any(isinstance(one, Edge) and one.rows > 1 for one in entry.nodes)
@@ -297,7 +298,7 @@ class Ledger:
         aside, question = set_apart(entry, solved, where, self.below.stitches, stated)
         problem = judge(self, entry, solved, where, aside) or question
         self.fitted = self.fitted if aside else solved.fits is True
-        self.doubted = self.still_doubted(solved, stated, problem is not None)
+        self.doubted = still_doubted(self, entry, solved, stated, problem is not None)
         if problem is not None:
             self.problems.append(problem)
         count = count_of(entry, solved, stated, kind, problem, self.below.stitches)
@@ -335,17 +336,6 @@ class Ledger:
         spaces, times = tally.spaces, max(1, makes)
         return (Move(MoveKind.WORK, where.words, where.span, takes, makes, spaces, "st", times),)
 
-    def still_doubted(self, solved: Solved, stated: int | None, wrong: bool) -> bool:
-        """Whether the stitches on hand after a row are in doubt; a printed total that agrees ends
-        it.
-        """
-        if stated is not None and not wrong:
-            return False
-        tally = solved.tally
-        unsure = tally.unread or tally.unsure or tally.branched or bool(tally.spaces)
-        unsure = unsure or solved.count is None
-        return self.doubted or unsure or solved.fits is False
-
     def book(
         self, solved: Solved, count: int | None, entry: Entry, number: int | None, is_round: bool
     ) -> None:
@@ -375,7 +365,7 @@ class Ledger:
         fitted = count is not None and before is not None and (solved.fits is True or told)
         gain = count - before if fitted and count is not None and before is not None else entry.gain
         known = number if number is not None else self.number or None
-        self.waiting = waiting_after(self.waiting, entry.nodes, self.size)
+        keep_waiting(self, entry.nodes)
         self.markers = placed(entry.nodes, sections) or self.markers
         if entry.unit:
             # The latest last.

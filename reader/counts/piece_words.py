@@ -18,7 +18,7 @@ _WHICH = (
     rf"|{_ROWS}\s+(?P<a>\d+)(?:\s*(?:-|—|to|through|and|&)\s*(?P<b>\d+))?)"
 )
 QUOTES = re.compile(
-    r"(?:(?<=[.;:,])\s+|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
+    r"(?:(?<=[.;:,])\s+|(?<=\band)\s+(?=complete|finish)|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
     r"|continue|complete|knit|proceed|follow"
     rf"|finish|crochet|repeat)\b\s*(?:{_WHICH}\s+)?(?P<what>(?:[a-z]+\s+){{0,4}}?)"
     rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?"

@@ -64,3 +64,19 @@ def told_in_squares(nodes: Sequence[Node]) -> bool:
         elif not isinstance(one, Act | Chain | Work):
             return False
     return over > 0
+
+
+def told_throughout(nodes: Sequence[Node]) -> bool:
+    """Whether a knitted row tells every stitch by its number, so that it fits one number of
+    stitches below and no other.
+    """
+    works = [one for one in nodes if not isinstance(one, Act)]
+    return bool(works) and all(
+        (isinstance(one, Repeat) and fixed(one) and not one.ending and told_throughout(one.body))
+        or (
+            isinstance(one, Work) and one.place.where is Spot.PLAIN
+            and one.stitch.craft is Craft.KNITTING
+            and (one.number is not None or one.stitch.takes != 1)
+        )
+        for one in works
+    )  # fmt: skip

@@ -100,6 +100,11 @@ def _runs_on(words: str) -> list[int]:
 SAME_TIME = re.compile(r"\b(?:and\s+)?at\s+(?:the\s+)?same\s+time\b", re.IGNORECASE)
 """A second change that goes on along with the one before."""
 TURN = re.compile(r"\bturn\b", re.IGNORECASE)
+HELD = re.compile(
+    r"\b(?:sl|slip|place|put|leave|leaving)\b[^.;]*\b(?:holders?|spare|waste|pin|thread|extra)\b[^.;]*$",
+    re.IGNORECASE,
+)
+"""Before a turn, the rest of the row put aside: what is worked behind it is another row."""
 NEEDLE_NAMED = re.compile(r"(?:^|[.;:,])\W*(?:\w+ ){0,3}needles?\.\s*$", re.IGNORECASE)
 """A needle named as a heading: what follows belongs to the same round."""
 HEADING = re.compile(
@@ -197,7 +202,8 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     mark, running = _told_apart(row.mark, _runs_on(words), cuts[0] if cuts else len(words))
     cuts = [cut for cut in sorted({*cuts, *running}) if not any(a < cut < b for a, b in inner)]
     turns = [found.end() for found in TURNED.finditer(words)]
-    if row.mark is None and turns and len(TURN.findall(words)) > 1:
+    held = bool(turns) and HELD.search(words, 0, turns[0]) is not None
+    if turns and (held or (row.mark is None and len(TURN.findall(words)) > 1)):
         cuts = sorted({*cuts, *turns})
     cuts = sorted({*cuts, *_changes_told(words)})
     begun = cast_on_in(words) if row.mark is None else None

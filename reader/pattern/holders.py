@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import act_here, take_phrase
-from reader.pattern.tree import Act, Deed, Edge, LeaveRest, Node, Place, Skip, Where, Work
+from reader.pattern.tree import Act, Deed, Edge, LeaveRest, Node, Num, Place, Skip, Where, Work
 
 CABLE_NEEDLES = (
     "cn", "c n", "cable", "dpn", "dp needle", "dp", "d p n", "double pointed", "double-pointed",
@@ -111,15 +111,41 @@ def waits(made: list[Node], node: Node) -> bool:
     if not isinstance(node, Skip) or node.place.text != ASIDE or node.place.where is not Where.SAME:
         return False
     last = made[-1] if made else None
-    if isinstance(last, Work) and last.place.where is Where.PLAIN and last.number is not None:
-        place = Place(Where.NEXT, last.span, last.number, "st", True, text=ASIDE)
-        made[-1] = Skip(last.span, f"{last.words} {node.words}", place)
+    worked = _worked_last(made)
+    if worked:
+        first = min(worked)
+        words, span = " ".join(one.words for one in (*made[first:], node)), made[first].span
+        place = Place(Where.NEXT, span, _sum(list(worked.values())), "st", True, text=ASIDE)
+        made[first:] = [Skip(span, words, place)]
     elif isinstance(last, Work) and last.place.where is Where.TO_LAST:
         # "K to last 6 sts, place these on a holder".
         made.append(LeaveRest(node.span, node.words))
     else:
         made.append(Act(node.span, node.words, Deed.NOTE))
     return True
+
+
+def _worked_last(made: list[Node]) -> dict[int, Num]:
+    """The last stitches worked by number, "rib 6, k 33", by where they stand; {} where the last
+    that was worked has none.
+    """
+    out: dict[int, Num] = {}
+    for at in range(len(made) - 1, -1, -1):
+        one = made[at]
+        if isinstance(one, Act) and one.deed is Deed.NOTE:
+            continue
+        plain = isinstance(one, Work) and one.place.where is Where.PLAIN
+        if not plain or not isinstance(one, Work) or one.number is None:
+            break
+        if (one.stitch.takes, one.stitch.makes) != (1, 1):
+            break
+        out[at] = one.number
+    return out
+
+
+def _sum(numbers: list[Num]) -> Num:
+    sizes = max(len(one.values) for one in numbers)
+    return Num(tuple(sum(one.at(size) for one in numbers) for size in range(sizes)))
 
 
 FROM_HOLDER = tuple(

@@ -23,6 +23,7 @@ from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.all_capitals import as_sentences
 from reader.text.announced import unannounced
 from reader.text.blank_lines import without_blank_lines
+from reader.text.braced import unbraced
 from reader.text.bullets import unbulleted
 from reader.text.cast_ons import cast_ons
 from reader.text.chain_spaces import chains_first
@@ -279,7 +280,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = with_usual_brackets(unmarked(unbulleted(as_sentences(source.text))))
+    plain = with_usual_brackets(unmarked(unbulleted(as_sentences(unbraced(source.text)))))
     plain = untabled(without_columns(without_ticks(without_emphasis(plain))))
     plain = labelled_others(one_stitch(without_row_notes(plain)))
     plain = with_times(without_multiples(without_other_ways(rows_of_lists(with_brackets(plain)))))
