@@ -36,7 +36,7 @@ from reader.counts.steady import Stride
 from reader.counts.tally import A_PASS, MOST_MADE, NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move
-from reader.pattern.tree import Group, Node, Num, Repeat, Until, Where, Work
+from reader.pattern.tree import Act, Chain, Group, Node, Num, Repeat, Until, Where, Work
 from reader.terms.stitches import Craft
 
 PASSES = 5_000
@@ -237,7 +237,9 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         pass_over_others(node, tally, keep)
     add_passes(passes, node, tally)
     over = 0 if fixed(node) or group else (tally.walk.left or 0) - keep
-    if over > 0 and (over != tally.walk.before or not tally.walk.slipped):
+    single = all(isinstance(one, Work | Chain | Act) for one in node.body)
+    begun_before = tally.walk.slipped or (single and not tally.walk.spaces)
+    if over > 0 and (over != tally.walk.before or not begun_before):
         tally.uneven = tally.uneven or (over, over + 1)
 
 
