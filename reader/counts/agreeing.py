@@ -67,6 +67,9 @@ def in_groups(
     """
     if entry_unit == LOOPS:
         entry_unit = ""
+    if kind in LOOP_NAMES and stated and one.tally.makes < loops_only(one.tally) == stated:
+        # The last loop is joined to where the round began: no stitch of its own holds it.
+        return stated, LOOPS
     if kind or entry_unit:
         made = groups_told(one, kind or entry_unit, before if stated is None else stated)
         return (made, kind or entry_unit) if made is not None else (None, "")
@@ -79,6 +82,7 @@ def in_groups(
 
 
 LOOPS = "loops"
+LOOP_NAMES = ("loops", "loop", "lps", "lp")
 SHORTEST_LOOP = 3
 """Chains: fewer between two stitches are a mesh or a small space, and no loop."""
 

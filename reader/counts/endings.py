@@ -220,13 +220,31 @@ def with_closing(rest: list[Node]) -> list[Node]:
     if len(works) < 3 or Deed.TURN in deeds:
         return rest
     repeat, chain, tall = (rest[at] for at in works[-3:])
-    if not isinstance(repeat, Repeat) or repeat.ending or not isinstance(chain, Chain):
+    if not isinstance(repeat, Repeat):
+        return _joined_by_tall(rest, chain, tall)
+    if repeat.ending or not isinstance(chain, Chain):
         return rest
     closed = replace(repeat, ending=(chain, tall), has_ending=True)
     at_top = isinstance(tall, Work) and tall.place.noun == "tch" and not tall.place.nth
     if at_top or not closes_loop(closed):
         return rest
     return [closed if one is repeat else one for one in rest if one not in (chain, tall)]
+
+
+def _joined_by_tall(rest: list[Node], chain: Node, tall: Node) -> list[Node]:
+    """The row with a tall stitch that only joins it: "..., sc in next loop, ch 2, dc in 1st sc",
+    where the row begins with that sc and its loops are longer.
+    """
+    repeats = [one for one in rest if isinstance(one, Repeat)]
+    first = first_work([one for one in rest if not travels(one)])
+    if not repeats or first is None or not isinstance(tall, Work):
+        return rest
+    closed = replace(repeats[-1], ending=(chain, tall), has_ending=True)
+    own = tall.place.where is Where.FIRST and tall.place.noun == first.stitch.name
+    if not (own and closes_loop(closed)):
+        return rest
+    join = Act(tall.span, tall.words, Deed.JOIN, tall.place.text)
+    return [join if one is tall else one for one in rest]
 
 
 AROUND = re.compile(r"\b(?:a?round)\b", re.IGNORECASE)

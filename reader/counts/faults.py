@@ -229,6 +229,9 @@ def _chain_does_not_fit(solved: Solved, stated: int | None, where: Where) -> Pro
     if solved.tally.uneven:
         room, body = solved.tally.uneven
         said = f"one repeat uses {body} chains, and {room} do not divide by {body}"
+    elif solved.short and not solved.tally.below.runs:
+        # A chain of a length, of which nothing tells how many chains it has.
+        return None
     elif solved.short:
         said = f"the words use {solved.short} more chains than there are"
     else:

@@ -135,6 +135,9 @@ def started(
     if made or craft is Craft.KNITTING:
         count = made if afresh else made + (before.stitches or 0)
         return plain(count), count, moves
+    if any(isinstance(one, Start) and one.kind == "chain" for one in nodes):
+        # A chain of a length: how many chains it has is not told.
+        return Below(chained=True), None, moves
     long = chain is not None and chain.number.at(size) >= LONG_RING
     if chain is not None and (long or not _rings(nodes)):
         joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in nodes)

@@ -10,7 +10,7 @@ from reader.counts.fabric import Run, any_space, foundation
 from reader.counts.openings import BETWEEN, UNITS, is_opening, of_chain_ahead, wanted
 from reader.counts.putting import cap, put, put_all_apart, put_apart, put_in_every_nth
 from reader.counts.reaching import all_places
-from reader.counts.tally import CHAINS, Need, Tally
+from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import ONE, Place, Where, Work
 from reader.terms.stitches import Craft, Kind
@@ -278,7 +278,7 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
     if place.noun == "tch" and tally.spaced:
         stitches, spaces = walk.to_last()
         # The square that ends the row lies over the last of those passed.
-        squares = (stitches + CHAINS * spaces + 1) // (1 + CHAINS) - 1
+        squares = (stitches + tally.netted * spaces + 1) // (1 + tally.netted) - 1
         tally.squares_left = max(0, squares) if tally.netted else 0
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
     if m == 2 and BETWEEN.search(place.text) and not _group_told(place.text)[0]:

@@ -13,6 +13,7 @@ from reader.counts.tally import Choice
 from reader.pattern.tree import (
     ONE,
     Act,
+    Chain,
     Deed,
     Group,
     Node,
@@ -51,6 +52,7 @@ def readings(
         elif isinstance(one, Group):
             bundle = bundle or one.maybe
             stack += one.body
+    opening = opening or _names_stitches(nodes, below)
     listed = _either(times_of_list(nodes) is not None)
     options = product(
         chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False,
@@ -68,6 +70,21 @@ def readings(
                 chain, more, each, cut and ending, bundled, spaced, whole, both, again_all, to_end,
                 begin, on, any_, double,
             )  # fmt: skip
+
+
+def _names_stitches(nodes: Sequence[Node], below: Below) -> bool:
+    """Whether a repeat of chains names stitches of the row below only, "* ch 2, dc in next dc":
+    then no chain of that row is gone into as a stitch.
+    """
+    kinds = set(below.kinds) - {"st", "ch"}
+    for one in nodes:
+        if not isinstance(one, Repeat) or one.until is not Until.OPEN:
+            continue
+        places = [inner.place for inner in one.body if isinstance(inner, Work | Skip | Group)]
+        chained = any(isinstance(inner, Chain) for inner in one.body)
+        if chained and places and all(place.noun in kinds for place in places):
+            return True
+    return False
 
 
 def two_in_one(nodes: Sequence[Node]) -> list[Node]:

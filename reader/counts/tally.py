@@ -9,8 +9,6 @@ from reader.counts.walk import Walk
 from reader.counts.worked import Move
 from reader.pattern.tree import Node
 
-CHAINS = 2
-"""Of an open square of a net. Common practice, no source: some threads take one or three."""
 MOST_MADE = 20_000
 """Runs that one row leaves at most, twice as many as the longest one that is followed has."""
 MOST_SPENT, A_PASS = 100_000, 10
@@ -83,11 +81,11 @@ class Tally:
     """A running count of one row. sections: how often its last repeat was worked. cycle: the body
     of the repeat that is being worked, whose beginning follows its end. branched: stitches were
     worked back along a chain, whose other side may be worked into later. carried: chains made at
-    the end of the row before. turning: chains of a turning chain that is no stitch. netted:
-    squares of a net were worked, squares_left: so many of those below were passed over.
-    stops_early: a repeat stops before an opening in which its next pass would begin. room:
-    moves that may be opened. picoted: the last chains were closed to a picot, so that those to
-    come belong to the same loop. closed: the chain that closes the round was made though no word
+    the end of the row before. turning: chains of a turning chain that is no stitch. netted: the
+    chains of a square, where squares of a net were worked. squares_left: so many squares below were
+    passed over. stops_early: a repeat stops before an opening in which its next pass would begin.
+    room: moves that may be opened. picoted: the last chains were closed to a picot, so that those
+    to come belong to the same loop. closed: the chain that closes the round was made though no word
     had told of it yet. fastened: a slip stitch into the row below ended the last chain. untold:
     stitches that the row goes on over though no word tells of them. joined: the row is joined to
     its own beginning. kept: what was worked once for the whole row.
@@ -112,7 +110,7 @@ class Tally:
     branched: bool = False
     carried: int = 0
     turning: int = 0
-    netted: bool = False
+    netted: int = 0
     squares_left: int = 0
     room: int = MOVES
     picoted: bool = False

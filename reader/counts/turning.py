@@ -76,7 +76,7 @@ def _by_height(
     """The answers where only the height of the chain and the row itself tell."""
     if height <= 1 or (tall <= 1 and work is not None):
         if height < 3:
-            return [False]
+            return [True, False] if tall >= 3 and _joined_higher(body, height) else [False]
         likely = stands_for_one(body, size) or symmetric_edge(body) is not None
         likely = likely or closed_in_its_stitch(body, height)
         return [likely, not likely]
@@ -100,6 +100,15 @@ def closed_in_its_stitch(body: Sequence[Node], height: int) -> bool:
         return closed_in_its_stitch(last.ending, height)
     told = NTH_OF_CHAIN.search(last.words) if isinstance(last, Act | Work) else None
     return told is not None and 2 < int(told["nth"]) < height
+
+
+def _joined_higher(nodes: Sequence[Node], height: int) -> bool:
+    """Whether a round is joined in a chain that its first chain does not reach, "ch 1, 2 tr in same
+    space, ..., join in 4th st of ch": the number is misprinted, and the chain stands for a stitch.
+    """
+    acts = [one for one in nodes if isinstance(one, Act) and one.deed is Deed.JOIN]
+    told = NTH_OF_CHAIN.search(acts[-1].words) if acts else None
+    return height == 1 and told is not None and int(told["nth"]) > 2
 
 
 ALL_ROWS = re.compile(r"\b(?:all|each|every) (?:rows?|rnds?|rounds?)\b", re.IGNORECASE)

@@ -16,8 +16,8 @@ class Walk(StridingWalk):
 
     __slots__ = ()
 
-    def take_square(self) -> None:
-        """Uses one square of a net: its space or its two stitches, and the stitch at its edge."""
+    def take_square(self, chains: int) -> None:
+        """Uses one square of a net: its space or its stitches, and the stitch at its edge."""
         at = self.at
         while self.known and at < len(self._runs) and self._runs[at].name == GAP:
             at += 1
@@ -25,7 +25,7 @@ class Walk(StridingWalk):
             self.take_spaces(1, lambda run: run.name == SPACE)
             self.take(1)
         else:
-            self.take(3)
+            self.take(1 + chains)
 
     def take_spaces(self, number: int, wanted: Callable[[Run], bool]) -> None:
         """Uses spaces of the wanted kind, passing over the stitches before each."""

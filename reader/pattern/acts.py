@@ -4,6 +4,8 @@ words they take with them.
 
 from __future__ import annotations
 
+import re
+
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge
 from reader.pattern.holders import set_aside
@@ -189,7 +191,14 @@ def _finish(cur: Cursor, start: int) -> Node | None:
         return None
     cur.at += length
     take_phrase(cur)
-    return act_here(cur, start, Deed.FINISH)
+    # "Break off at end of 4th row" is not done in each of "2nd, 3rd and 4th rows".
+    later = AT_ROW.search(cur.said(start)) is not None
+    return act_here(cur, start, Deed.NOTE if later else Deed.FINISH)
+
+
+AT_ROW = re.compile(
+    r"\bat (?:the )?end of (?:the )?(?:last|\d+(?:st|nd|rd|th)) (?:row|round|rnd)", re.IGNORECASE
+)
 
 
 def _marker(cur: Cursor, start: int) -> Node | None:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from reader.pattern.cursor import Cursor
 from reader.pattern.middles import GROUPS
 from reader.pattern.place_nouns import find_noun, take_after
+from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.tree import Place, Where
 
 WORDS = ("between", "bet", "betw")
@@ -38,6 +39,9 @@ def between_all(cur: Cursor, start: int) -> Place | None:
     if cur.low() not in WORDS:
         return None
     cur.at += 1
+    loop = _picots_of_loop(cur, start)
+    if loop is not None:
+        return loop
     every = cur.low() in ALL and cur.low(1) not in GROUPS
     pair = cur.kind() == "ord" or (cur.low() == "the" and cur.kind(1) == "ord")
     bare = not every and not pair and _plural(cur)
@@ -48,6 +52,33 @@ def between_all(cur: Cursor, start: int) -> Place | None:
     take_after(cur)
     where = Where.NEXT if pair else Where.EACH
     return Place(where, cur.span(start), noun="st", each=not pair)
+
+
+PICOTS = ("picots", "picot", "ps", "p")
+
+
+def _picots_of_loop(cur: Cursor, start: int) -> Place | None:
+    """ "the two picots of next loop": that loop, gone into at its middle."""
+    at = cur.at
+    while cur.low() in ("the", "next", "two", "2", "both", "these"):
+        cur.at += 1
+    if cur.accept(*PICOTS) and cur.accept("of", "in", "on"):
+        cur.accept("the")
+        which = cur.low()
+        cur.accept("next", "following", "each", "every", "same", "first", "last", "center", "1st")
+        cur.accept("picot", "picots", "p")
+        cur.accept("-")
+        if cur.low() in SPACE_NOUNS:
+            cur.at += 1
+            take_after(cur)
+            where = HOW.get(which, Where.NEXT)
+            return Place(where, cur.span(start), noun="sp", each=where is Where.EACH)
+    cur.at = at
+    return None
+
+
+HOW = {"each": Where.EACH, "every": Where.EACH, "same": Where.SAME, "first": Where.FIRST,
+       "1st": Where.FIRST, "last": Where.LAST}  # fmt: skip
 
 
 def _plural(cur: Cursor) -> bool:

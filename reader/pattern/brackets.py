@@ -60,6 +60,10 @@ MADE_OF = re.compile(
     r"(?:(?:a|an|1|first|another|beg|beginning|starting) )*"
     r"(?P<name>.+?)(?: st| stitch)?(?: made| completed)?$"
 )
+OF_SO_MANY = re.compile(
+    r"\d+ (?:- )?(?:[sd] ?c|h ?d ?c|tr ?c?|htr) (?:- )?(?=(?:shell|fan|v|group|scallop)\b)"
+)
+"""Before a group's name, of what it is made: "(2 dc shell)"."""
 
 
 def said_made(cur: Cursor, made: list[Node]) -> Act | None:
@@ -114,7 +118,7 @@ def take_place(cur: Cursor, made: list[Node], inner: list[Token]) -> Work | None
     behind the name; None (nothing taken) where the bracket names no such list.
     """
     last = made[-1] if made else None
-    name = " ".join(token.low for token in inner)
+    name = OF_SO_MANY.sub("", " ".join(token.low for token in inner))
     if not isinstance(last, Work) or last.place.where is not Where.PLAIN:
         return None
     if name not in cur.book.specials or cur.low() not in ("in", "into", "over"):
@@ -129,7 +133,7 @@ def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) 
     """ "5 dc in next sp, drop loop, ... (1 pc st)": what the bracket names takes the place of the
     stitches that it is made of; False where it names no such thing.
     """
-    found = MADE_OF.match(" ".join(token.low for token in inner))
+    found = MADE_OF.match(OF_SO_MANY.sub("", " ".join(token.low for token in inner)))
     at = len(made) - 1
     while at > 0 and isinstance(made[at], Act):
         at -= 1
@@ -146,6 +150,9 @@ def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) 
         return True
     if stitch is not None and stitch.kind is Kind.DECREASE:
         return _with_chain(made, at, stitch)
+    grouped = last.place.where is Where.SAME and stitch is not None
+    if grouped and stitch is not None and _ends_group(made, at, stitch):
+        return True
     if last.number is None:
         return False
     amount = last.number.values[0]
@@ -160,6 +167,20 @@ def named_behind(cur: Cursor, made: list[Node], inner: list[Token], start: int) 
         # Chain and stitches of one place: the chain is one of them.
         made[0] = replace(made[0], counts=False, inside=True)
     return True
+
+
+def _ends_group(made: list[Node], at: int, stitch: Stitch) -> bool:
+    """Whether a stitch list ends as the group does whose name stands behind it: "2 dc in next loop,
+    ch 2, 2 dc in same loop (2 dc shell)".
+    """
+    last, chain = made[at], made[at - 1] if at else None
+    if stitch.kind is not Kind.GROUP or len(stitch.parts) < 3:
+        return False
+    if not isinstance(last, Work) or not isinstance(chain, Chain):
+        return False
+    amount = last.number.values[0] if last.number else 1
+    ends = ((last.stitch.name, amount), ("ch", chain.number.values[0]))
+    return (stitch.parts[-1], stitch.parts[-2]) == ends
 
 
 def _with_chain(made: list[Node], at: int, stitch: Stitch) -> bool:

@@ -45,7 +45,8 @@ class Special:
 @dataclass(slots=True)
 class Book:
     """Words to read with: craft, terms, how many sizes, and the pattern's own stitches by written
-    form. filet: its rows are told in squares. needles: how many a round lies on, 0 where not told.
+    form. filet: its rows are told in squares; square: of which stitch and how many chains. needles:
+    how many a round lies on, 0 where not told.
     groups: those named where they are made, in order, since their name may come to mean another.
     looked_up: written forms that were looked up already, with what they mean. once: what was read
     of the pattern's rows already, by their words. offset: where the words that are read stand in
@@ -61,6 +62,7 @@ class Book:
     known: frozenset[str] = frozenset()
     letters: frozenset[str] = frozenset()
     filet: bool = False
+    square: tuple[str, int] = ("dc", 2)
     needles: int = 0
     groups: tuple[tuple[int, Special], ...] = ()
     looked_up: dict[str, Found | None] = field(default_factory=dict)

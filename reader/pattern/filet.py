@@ -6,6 +6,8 @@ import re
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import ONE, Mesh
+from reader.terms.crafts import Terms
+from reader.terms.forms import name_of, stitch_named
 from reader.terms.stitches import Craft
 from reader.text.sought import Sought
 
@@ -17,6 +19,26 @@ SOLID_SQUARES = (
     "bls", "bl", "blocks", "block", "solid meshes", "solid mesh", "solid squares", "solid square",
     "solid sps", "solid sp", "b",
 )  # fmt: skip
+MAKES = Sought(
+    ("sp",),
+    r"\b(?:make|work)\s(?:\d+\s(?:more\s)?(?:open\s)?(?:sps?|spaces?)\b(?!\s(?:in|into|of)\b)"
+    r"|(?:an?\s|1\s)?(?:sp|space)\s(?:over|above)\seach\s(?:sp|space)\b)",
+    re.IGNORECASE,
+)
+"""Open squares alone, told by number."""
+SQUARE = Sought(
+    ("sk", "miss"),
+    r"\bch\s(?P<chains>[1-4]),?\s(?:skip|sk|miss)\s(?P=chains)\b[^,;.*]{0,12},?\s(?:1\s)?"
+    r"(?P<stitch>d ?c|tr ?c|tr|htr|h ?d ?c|dtr)\sin\b",
+    re.IGNORECASE,
+)
+"""An open square told in full, "ch 3, skip 3 sts, tr in next tr": its chains and its stitch."""
+OF_HOOK = Sought(
+    ("hook",),
+    r"\b(?P<stitch>d ?c|tr ?c|tr|htr|dtr)\sin\s(?P<nth>\d+)th\s(?:ch|st)\w*(?: of ch)?\sfrom\shook",
+    re.IGNORECASE,
+)
+"""The first open square of all, "tr in 11th ch from hook": the chains tell its width."""
 SAID = Sought(
     (" bl", " sp"),
     r"\b(?:\d+|an?|one|two|three) (?:more )?(bls?|blocks?|sps?|spaces?)\b",
@@ -28,7 +50,31 @@ WITH = ("over", "above", "in", "on", "at")
 def is_filet(text: str) -> bool:
     """Whether a pattern counts in squares: spaces and blocks told by number, several of both."""
     said = [found.group(1)[0].lower() for found in SAID.finditer(text)]
-    return said.count("b") >= 2 and said.count("s") >= 2
+    if said.count("b") >= 2 and said.count("s") >= 2:
+        return True
+    return MAKES.search(text) is not None
+
+
+def square_of(text: str, terms: Terms) -> tuple[str, int]:
+    """The stitch at the edge of an open square, and the chains in it, as the pattern first tells
+    them; a dc and two chains where it does not.
+    """
+    told = SQUARE.search(text)
+    if told is not None:
+        name = name_of(" ".join(told["stitch"].lower().split()), Craft.CROCHET, terms)
+        return name or "dc", int(told["chains"])
+    first = OF_HOOK.search(text)
+    name = name_of(first["stitch"].lower(), Craft.CROCHET, terms) if first is not None else ""
+    stitch = stitch_named(name or "", Craft.CROCHET)
+    if first is None or stitch is None:
+        return USUAL
+    # The chains up to the hook: the height of the stitch, those of the square and those below it.
+    over = int(first["nth"]) - 1 - stitch.height
+    return (stitch.name, over // 2) if over % 2 == 0 and 0 < over // 2 < 5 else USUAL
+
+
+USUAL = ("dc", 2)
+"""Common practice, no source."""
 
 
 def find_mesh(cur: Cursor) -> Mesh | None:
@@ -36,7 +82,11 @@ def find_mesh(cur: Cursor) -> Mesh | None:
     if not cur.book.filet or cur.book.craft is not Craft.CROCHET:
         return None
     start = cur.at
-    cur.accept("make", "work", "then")
+    cur.accept("make", "work", "then", "and")
+    cur.accept("make", "work")
+    over = _over_each(cur, start)
+    if over is not None:
+        return over
     number = cur.number() if cur.kind() == "num" else None
     if number is not None:
         cur.at += 1
@@ -51,7 +101,24 @@ def find_mesh(cur: Cursor) -> Mesh | None:
         return None
     while not cur.done() and cur.low() not in STOPS and cur.low() not in ("and", "then"):
         cur.at += 1
-    return Mesh(cur.span(start), cur.said(start), number or ONE, solid)
+    return Mesh(cur.span(start), cur.said(start), number or ONE, solid, *cur.book.square)
+
+
+OVER_EACH = tuple(
+    f"{sp} {over} {each}"
+    for sp in ("sp", "sps", "a sp", "1 sp", "space", "spaces", "a space", "1 space")
+    for over in ("over", "above", "in", "on")
+    for each in ("each", "every", "all")
+)
+
+
+def _over_each(cur: Cursor, start: int) -> Mesh | None:
+    """ "Make sp over each sp across": as many squares as lie below."""
+    if not (cur.accept(*OVER_EACH) and cur.accept(*OPEN_SQUARES)):
+        cur.at = start
+        return None
+    cur.accept("across the row", "across row", "across", "to end of row", "to end", "of row below")
+    return Mesh(cur.span(start), cur.said(start), ONE, False, *cur.book.square, each=True)
 
 
 def _ends(cur: Cursor) -> bool:

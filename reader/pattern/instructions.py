@@ -34,6 +34,7 @@ from reader.pattern.holders import waits
 from reader.pattern.joins import group_over
 from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import both_over, find_knitting
+from reader.pattern.last_chain import at_its_top
 from reader.pattern.leaving import find_leave
 from reader.pattern.list_words import AFTER_ENDING, FILLER, SLIPS
 from reader.pattern.lost import not_read
@@ -137,7 +138,7 @@ class _Reading:
         if self.stars and self.made:
             at = self.stars[0][1]
             left_open(self.made, at, at in self.went_back)
-        nodes = list(before_ring(long_stitches(self.made, cur)))
+        nodes = at_its_top(before_ring(long_stitches(self.made, cur)))
         return loops_in_each(alike_named(told_to_leave(nodes, cur.book.craft)))
 
     def one(self) -> None:

@@ -23,10 +23,13 @@ _CLUSTER = (
 SIZE_OF_CLUSTER = re.compile(rf"\d+[\s-]+{_STITCH}[\s-]+(?=cl|popcorn)", re.IGNORECASE)
 ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|{_CLUSTER}|ch(?:ain)?s?(?![a-z])(?:\s*\d+)?)"
 _GROUP_NAME = (
+    rf"(?:\d+[\s-]+{_STITCH}[\s-]+)?"
     rf"(?P<name>(?:{_STITCH} |{_CLUSTER}[- ]|(?:double|large|small|big|half|open) )?"
     r"(?:shell|fan|group|v[- ]?st|scallop|corner))"
 )
-_INTO = r"(?:\s+in\s+(?:the\s+)?(?:next|same)\s+(?:st|stitch|sp|space|ch|loop))?"
+_AT = r"\s+in\s+(?:the\s+)?(?:next|same)\s+(?:ch[ -]?\d+[ -])?(?:st|stitch|sp|space|ch|loop)\b"
+_INTO = rf"(?:{_AT})?"
+INTO = re.compile(_AT, re.IGNORECASE)
 NAMED_BEHIND = Sought(
     GROUPS,
     rf"(?P<list>(?:{_CLUSTER}|\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)"
@@ -96,7 +99,8 @@ def _group(
     """A group of that name, made of the stitches listed; none where they are not two or more.
     begun: a chain before them stands for the first.
     """
-    items = re.findall(ITEM, SIZE_OF_CLUSTER.sub("", stitches), re.IGNORECASE)
+    listed = INTO.sub("", SIZE_OF_CLUSTER.sub("", stitches))
+    items = re.findall(ITEM, listed, re.IGNORECASE)
     chains = sum(1 for number, stitch in items if stitch.lower().startswith("ch"))
     made = sum(_amount(number) for number, stitch in items if not stitch.lower().startswith("ch"))
     if begun:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from reader.pattern.chain_rules import chain_rules
 from reader.pattern.cursor import Book, Special
 from reader.pattern.each_needle import needles_told
-from reader.pattern.filet import is_filet
+from reader.pattern.filet import is_filet, square_of
 from reader.pattern.layout import Layout, lay_out
 from reader.pattern.letter_codes import CIRCLED, letter_codes, with_circled
 from reader.pattern.named_groups import GROUPS, OWN_KEY, named_groups, parts_of
@@ -307,6 +307,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     lines = tuple(found.start() + 1 for found in re.finditer("\n", text))
     book = Book(which, chosen, len(sizes), specials, source, (0, *lines), groups=groups)
     book.filet = which is Craft.CROCHET and is_filet(plain)
+    book.square = square_of(plain, chosen) if book.filet else book.square
     book.needles = needles_told(plain) if which is Craft.KNITTING else 0
     book.learn()
     learn_key(book, plain)

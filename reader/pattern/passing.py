@@ -7,7 +7,7 @@ from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_nouns import find_noun_chain, take_after
 from reader.pattern.place_words import SPACE_NOUNS, STITCH_NOUNS
 from reader.pattern.places import find_place
-from reader.pattern.tree import ONE, Act, Chain, Deed, Node, Num, Place, Skip, Where
+from reader.pattern.tree import ONE, Act, Chain, Deed, Node, Num, Place, Skip, Start, Where
 from reader.terms.stitches import Craft, Kind
 
 TIGHTENS = frozenset(["tighten", "fasten", "close", "secure", "lock", "complete"])
@@ -212,6 +212,10 @@ def find_chain(cur: Cursor) -> Node | None:
             number = Num(tuple(n + more.at(at) for at, n in enumerate(number.values)))
             cur.at += 2
     cur.accept("stitches", "sts", "st", "chains", "loosely")
+    if cur.accept(*LENGTHS):
+        # "Make a chain 12 inches long": how many, only the gauge tells.
+        cur.accept("long", "in length")
+        return Start(cur.span(start), cur.said(start), "chain", Num((0,)))
     if _stands_for(cur):
         return Chain(cur.span(start), cur.said(start), number or ONE, counts=True)
     if cur.low() == "to" and cur.low(1) in TIGHTENS:
@@ -219,6 +223,9 @@ def find_chain(cur: Cursor) -> Node | None:
         take_phrase(cur)
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     return Chain(cur.span(start), cur.said(start), number or ONE)
+
+
+LENGTHS = ("inches", "inch", "ins", "in long", "yards", "yard", "cm", "metres", "meters", "mm")
 
 
 def _stands_for(cur: Cursor) -> bool:

@@ -69,6 +69,8 @@ SO_MANY_ARE = re.compile(
     r"(?!rem|left|dec|inc)(?:(?!\b(?:k|p|knit|purl|inc|dec|tog|yo|work|rep|cast|bind)\b).)+"
 )
 """Where so many stitches are, or what they are for: "(32 sts for heel)"."""
+TO_AN_INCH = re.compile(r"\b(?:to|=|per) (?:1 |one |an |the |each |every )?(?:inch|in$|cm)|\b10 cm")
+"""A gauge: "(15 ch sts to 1 inch)"."""
 TALKING = frozenset({"a", "an", "that", "if", "or", "you", "optional"})
 """The first word of such a bracket."""
 
@@ -88,6 +90,8 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     if cur.book.craft is Craft.KNITTING and SO_MANY_ARE.fullmatch(" ".join(lows)):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if cur.book.craft is Craft.KNITTING and _names_fabric(lows) and not so_often(cur):
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    if TO_AN_INCH.search(" ".join(lows)):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     colon = ":" in lows[:7] and lows.index(":") >= 1
     if _told_once(lows):

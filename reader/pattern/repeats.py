@@ -110,10 +110,21 @@ def _opened(body: Sequence[Node], before: Sequence[Node]) -> int:
     ring, ch 2".
     """
     works = [one for one in before if not isinstance(one, Act)]
+    if works and _in_far_chain(works[-1]):
+        return 1
     first, last = works[-1] if works else None, body[-1] if body else None
     if not isinstance(first, Chain) or not isinstance(last, Chain):
         return 0
     return int(first.number.values[0] > last.number.values[0] + 1)
+
+
+def _in_far_chain(one: Node) -> bool:
+    """Whether a stitch leaves a space before it: "dc in 8th ch from hook", three chains for a dc
+    and two over two that are missed.
+    """
+    if not isinstance(one, Work) or one.place.where is not Where.CHAIN:
+        return False
+    return one.place.nth - 1 - max(one.stitch.height, 1) > 2
 
 
 def _made(of: str, nodes: Sequence[Node]) -> int:
@@ -220,45 +231,59 @@ def _goal(cur: Cursor) -> tuple[int, str, bool]:
     return 0, "", False
 
 
-def _how_often(cur: Cursor, target: str, named: str) -> Found:
+def _to_goal(cur: Cursor, target: str) -> Found | None:
     goal, of, here = _goal(cur)
-    if goal:
-        return Found(target, Until.TIMES, ONE, noun=of, goal=goal, altered=here)
-    number = cur.number()
-    until, times, noun = Until.OPEN, ONE, "st"
-    if cur.kind() == "times":
-        times, until = number or ONE, Until.AGAIN
-        cur.at += 1
-        if cur.accept("more"):
-            until = Until.MORE
-        cur.accept("altogether")
-    elif (
-        cur.kind() == "num"
-        and number is not None
-        and (cur.low(1) in ("times", "time", "more", "x", "additional"))
-    ):
-        cur.at += 1
-        more = cur.accept(
-            "more times", "more time", "additional times", "times more", "time more", "more"
-        )
-        if not more:
-            cur.at += 1
-            if cur.accept("more"):
-                more = True
-        in_all = cur.accept("in all", "altogether", "in total", "total")
-        times = number
-        until = Until.TIMES if in_all else Until.MORE if more else Until.AGAIN
-    elif cur.low() in ("x", "*") and cur.kind(1) == "num":
-        times, until = cur.number(1) or ONE, Until.TIMES
-        cur.at += 2
+    if not goal:
+        return None
+    return Found(target, Until.TIMES, ONE, noun=of, goal=goal, altered=here)
+
+
+def _how_often(cur: Cursor, target: str, named: str) -> Found:
+    to_goal = _to_goal(cur, target)
+    if to_goal is not None:
+        return to_goal
+    until, times = _told_times(cur)
+    noun = "st"
     if _told_so(cur) or (until is not Until.OPEN and cur.low() in ("until", "till", "so")):
         # "2 more times until you have 4 sets of 3 dc": what comes of it.
         take_phrase(cur)
     place = _how_far(cur)
     if place is not None and until is Until.OPEN and place.where is Where.TO_LAST:
         until, times, noun = Until.TO_LAST, place.number, place.noun
+    if place is not None and place.where is Where.REST:
+        # "across until 42 sps are completed"
+        to_goal = _to_goal(cur, target)
+    if to_goal is not None:
+        return to_goal
     ending, altered = find_ending(cur)
     return Found(target, until, times, ending, altered, noun)
+
+
+MORE_TIMES = ("more times", "more time", "additional times", "times more", "time more", "more")
+
+
+def _told_times(cur: Cursor) -> tuple[Until, Num]:
+    """The "twice more", "4 times in all", "x 6" that stands here, taken; open where none does."""
+    number = cur.number()
+    if cur.kind() == "times":
+        cur.at += 1
+        more = cur.accept("more")
+        cur.accept("altogether")
+        return Until.MORE if more else Until.AGAIN, number or ONE
+    counted = cur.kind() == "num" and number is not None
+    if counted and cur.low(1) in ("times", "time", "more", "x", "additional"):
+        cur.at += 1
+        more = cur.accept(*MORE_TIMES)
+        if not more:
+            cur.at += 1
+            more = cur.accept("more")
+        in_all = cur.accept("in all", "altogether", "in total", "total")
+        return Until.TIMES if in_all else Until.MORE if more else Until.AGAIN, number or ONE
+    if cur.low() in ("x", "*") and cur.kind(1) == "num":
+        times = cur.number(1) or ONE
+        cur.at += 2
+        return Until.TIMES, times
+    return Until.OPEN, ONE
 
 
 def _told_so(cur: Cursor) -> bool:

@@ -20,6 +20,7 @@ from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.halving import halved
 from reader.pattern.layers import layers_joined
 from reader.pattern.mirroring import mirrored
+from reader.pattern.net_rules import net_narrowed
 from reader.pattern.rows_again import (
     by_section,
     change_again,
@@ -121,6 +122,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or (_even(words) if rows else None)
         or ridges(words)
         or _measured(words)
+        or net_narrowed(words)
         or _grow(words, labelled)
     )
 

@@ -238,12 +238,17 @@ class Edge:
 
 @dataclass(frozen=True, slots=True)
 class Mesh:
-    """Squares of a filet net: open ones (spaces) or solid ones (blocks)."""
+    """Squares of a filet net: open ones (spaces) or solid ones (blocks); stitch, chains: what one
+    is made of. each: one over each of those below.
+    """
 
     span: Span
     words: str
     number: Num
     solid: bool
+    stitch: str = "dc"
+    chains: int = 2
+    each: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,0 +1,38 @@
+"""The turning chain gone along chain by chain: "skip 2 ch of turning chain, dc in next ch" -> the
+stitch at its top.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+
+from reader.pattern.tree import Act, Deed, Node, Skip, Where, Work
+
+OF_TURNING = re.compile(
+    r"\b(?:of|in) (?:the )?(?:(?:last |previous )?turning[ -]?ch(?:ain)?|t[ -]?ch|tch)\b",
+    re.IGNORECASE,
+)
+
+
+def at_its_top(nodes: Sequence[Node]) -> list[Node]:
+    """The row with such a stitch at the top of the turning chain, and nothing skipped before it."""
+    out = list(nodes)
+    for at, one in enumerate(out[:-1]):
+        then = out[at + 1]
+        if not (isinstance(one, Skip) and one.place.noun in ("ch", "tch")):
+            continue
+        if not (isinstance(then, Work) and then.place.noun in ("ch", "tch")):
+            continue
+        told = OF_TURNING.search(one.words) or OF_TURNING.search(then.words)
+        if told is None or then.place.where is not Where.NEXT:
+            continue
+        out[at] = Act(one.span, one.words, Deed.NOTE)
+        nth = one.place.number.values[0] + 1
+        out[at + 1] = replace(then, place=replace(then.place, noun="tch", nth=nth, text=TOP))
+    return out
+
+
+TOP = "in top of turning chain"
+"""What such a place is called."""
