@@ -43,7 +43,14 @@ def groups_in(tally: Tally, kind: str) -> set[int]:
     named = sum(n for name, n in units.items() if same_kind(name, kind))
     if not named and one_of(kind) not in UNITS:
         return set()
-    return {named, named + units.get("group", 0)} - {0}
+    return {named, named + units.get("group", 0), named + _whole_groups(tally)} - {0}
+
+
+def _whole_groups(tally: Tally) -> int:
+    """Groups told stitch by stitch that are as large as the largest: halves at the ends are none.
+    """
+    sizes = [run.n for run in tally.runs if run.is_stitch and run.unit == "group"]
+    return sizes.count(max(sizes)) if sizes else 0
 
 
 def counts_stitches(kind: str) -> bool:

@@ -233,6 +233,8 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     numbers = numbers_of(row.mark)
     for index, number in enumerate(numbers):
         entry = entries[index % len(entries)]
+        if rule.fewer and rule.named == (0,):
+            entry = ledger.entries[-1]
         # Where the rows change the count, the printed total is that of the last.
         mine = index + 1 == len(numbers) or not entry.gain
         if rule.by_gain and entry.gain is not None and ledger.below.stitches is not None:

@@ -14,7 +14,19 @@ from reader.counts.fabric import SPACE, any_opening
 from reader.counts.openings import is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.tree import ONE, Act, Chain, Deed, Group, Node, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import (
+    ONE,
+    Act,
+    Chain,
+    Deed,
+    Group,
+    Node,
+    Repeat,
+    Skip,
+    Until,
+    Where,
+    Work,
+)
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
@@ -57,6 +69,7 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         tally.runs.pop()
     closing = _closing(node.ending)
     used_up = tally.walk.left == 0 and any(isinstance(one, Skip) for one in node.body)
+    used_up = used_up and not closes_at_begun(node, tally)
     work_all(node.ending[: len(node.ending) - closing], tally, need)
     before, made = tally.makes, tally.spaces
     last = node.ending[len(node.ending) - closing :]
@@ -64,6 +77,7 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     begun = node.until is not Until.OPEN or closes_at_chain(node) or (
         not tally.walk.left and (in_chain or closes_openings(node, tally))
     )
+    begun = begun or closes_at_begun(node, tally)
     work_all(_into_beginning(last) if begun else last, tally, need)
     if not closes_loop(node) or into_tall_of(node):
         return
@@ -125,7 +139,7 @@ def into_tall_of(node: Repeat) -> bool:
     if last is None or last.place.where is not Where.NEXT:
         return False
     into = stitch_named(last.place.noun, Craft.CROCHET)
-    tall = into is not None and into.height > 2 and into.kind is Kind.STITCH
+    tall = into is not None and into.height > 1 and into.kind is Kind.STITCH
     # A round that slipped to the center of a loop ends in that slip stitch.
     tall = tall or last.place.noun == "sl st"
     return tall and INTO_ONE.match(last.place.text.lower()) is not None
@@ -265,6 +279,21 @@ def only_openings(nodes: Sequence[Node], tally: Tally) -> bool:
         else is_opening(one.place, tally.walk)
         for one in inner if isinstance(one, Work | Group | Repeat | Skip)
     )
+
+
+def closes_at_begun(node: Repeat, tally: Tally) -> bool:
+    """Whether a round's last loop is closed into the stitch that the round began with: "sc in first
+    sc, * ch 3, sc in next sc; ending with ch 1, hdc in first sc" uses nothing of the row below.
+    """
+    tall = _last_work(node.ending)
+    if tall is None or tall.place.where is not Where.FIRST or not closes_loop(node):
+        return False
+    works = [one for one in node.body if isinstance(one, Work | Group)]
+    if any(is_opening(one.place, tally.walk) for one in works):
+        # The last of the loops may be the one that the round began in.
+        return False
+    star = node.body[0].span.start
+    return any(one.kind is MoveKind.WORK and one.span.start < star for one in tally.moves)
 
 
 def closes_openings(node: Repeat, tally: Tally) -> bool:

@@ -164,6 +164,15 @@ def first_work(nodes: Sequence[Node]) -> Work | None:
     return None
 
 
+def leaves_on_needle(ends: Ends) -> bool:
+    """Whether a row ends with "cast off all but 6": those stay on the needle."""
+    works = [one for one in ends.body if not isinstance(one, Act)]
+    last = works[-1] if works else None
+    return isinstance(last, Work) and last.stitch.name == "drop" and last.place.where is (
+        Where.TO_LAST
+    )
+
+
 INTO_SPACE = re.compile(
     r"\b(?:loops?|lps?|sps?|spaces?|corners?|ch[- ]\d|cent(?:er|re)|shells?|picots?|groups?)\b",
     re.IGNORECASE,

@@ -132,7 +132,11 @@ def called(
 
 
 def once_fewer(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
-    """The row with each counted repeat inside another worked once less: a pineapple's next row."""
+    """The row with each counted repeat inside another worked once less: a pineapple's next row.
+    Where a pineapple is worked by itself, that repeat stands in no other.
+    """
+    if not inner_times(nodes):
+        return _fewer_inside(nodes)
     return tuple(
         replace(one, body=_fewer_inside(one.body)) if isinstance(one, Repeat) else one
         for one in nodes

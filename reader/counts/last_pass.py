@@ -10,7 +10,7 @@ from reader.counts.fabric import SPACE, any_space
 from reader.counts.openings import SPACES, is_opening, wanted
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
-from reader.pattern.tree import Group, Node, Repeat, Skip, Until, Where, Work
+from reader.pattern.tree import Chain, Group, Node, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Kind
 
 
@@ -84,7 +84,8 @@ def last_part(
     """
     walk = tally.walk
     again = _goes_on_in_same(node.body)
-    openings = again or (walk.spaces > behind.spaces and "sp" in names_in(node.body))
+    openings = again or node.chained
+    openings = openings or (walk.spaces > behind.spaces and "sp" in names_in(node.body))
     if walk.left is None or (walk.left <= keep and not openings):
         return None
     body = written_out(node.body, tally)
@@ -92,7 +93,11 @@ def last_part(
         prefix = body[:length]
         if not any(isinstance(one, Work | Group | Repeat) for one in prefix):
             return None
-        if walk.left <= keep and "sp" not in names_in(prefix) and not again:
+        if node.chained and not isinstance(prefix[-1], Chain):
+            continue
+        if walk.left <= keep and "sp" not in names_in(prefix) and not (
+            again or node.chained
+        ):
             return None
         trial = tally.fresh(tally.walk.copy())
         trial.spaced = tally.spaced

@@ -58,7 +58,10 @@ def skip_over(skip: Skip, tally: Tally) -> None:
     m = cap(skip.place.number.at(tally.size)) * skip.place.sides
     before = tally.walk.takes
     tally.elastic = tally.elastic or skip.place.text == ASIDE
-    if is_opening(skip.place, tally.walk):
+    if _within_space(skip, tally):
+        # "skip first 3 ch of ch-4, tr in next ch": the space is the next stitch's.
+        tally.spaced = True
+    elif is_opening(skip.place, tally.walk):
         tally.spaced = True
         tally.walk.take_spaces(m, wanted(skip.place, tally.walk))
     elif skip.place.where is Where.CHAIN or (tally.below.chained and before == 0):
@@ -69,6 +72,16 @@ def skip_over(skip: Skip, tally: Tally) -> None:
         tally.walk.take(m, noun if noun not in ("st", "ch", "tch", *SPACES, *UNITS) else "")
     takes = tally.walk.takes - before
     tally.moves.append(Move(MoveKind.SKIP, skip.words, skip.span, takes, 0, times=m))
+
+
+OF_ITS_CHAINS = re.compile(r"\bch(?:s|ains?)? of (?:the |next |that )*ch(?:ain)?[- ]?(?P<n>\d+)")
+
+
+def _within_space(skip: Skip, tally: Tally) -> bool:
+    """Whether only some chains of a space are skipped."""
+    told = OF_ITS_CHAINS.search(skip.words.lower())
+    few = told is not None and skip.place.number.values[0] < int(told["n"])
+    return few and skip.place.noun == "ch" and tally.walk.at_space()
 
 
 def chain_space(chain: Chain, tally: Tally) -> None:

@@ -62,7 +62,7 @@ def readings(
     )  # fmt: skip
     begins = _beginnings(nodes)
     names = (False, True) if named_of_several(nodes, below) else (False,)
-    stitch = (True, False) if same and below.spaces else (False,)
+    stitch = (True, False) if same and below.spaces else (same,)
     doubled = _either(two_in_one(nodes) != list(nodes))
     for chain, more, each, cut, bundled, spaced, whole, both, again_all, to_end in options:
         for begin, on, any_, double in product(begins, stitch, names, doubled):

@@ -10,6 +10,7 @@ from reader.counts.bare_repeats import inside, is_bare, named_in, takes_nothing
 from reader.counts.endings import (
     Worker,
     close_round,
+    closes_at_begun,
     closes_at_chain,
     closes_in_pass,
     closes_openings,
@@ -80,7 +81,7 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         node = replace(node, until=Until.TIMES, number=Num((named,))) if named else node
     ending = body_of(node.ending, tally, work_all, True).walk if node.ending else Walk(None)
     into_tall = keeps_loop(node, tally)
-    none = into_tall or closes_at_chain(node)
+    none = into_tall or closes_at_chain(node) or closes_at_begun(node, tally)
     takes = 0 if none else max(0, ending.takes - closes_openings(node, tally))
     behind = Need(need.stitches + takes, need.spaces + ending.space_takes + into_tall)
     cut = not fixed(node) and bool(node.ending) and tally.choice.cut_ending
@@ -277,7 +278,7 @@ def add_passes(passes: Sequence[Tally], node: Repeat, tally: Tally) -> None:
 def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worker) -> None:
     """Full passes, then the last one cut off so that the ending closes the row."""
     walk = tally.walk
-    ending = body_of(node.ending, tally, work_all, True).walk.takes
+    ending = _ending_takes(node, tally, work_all)
     along = any(is_opening(n.place, walk) for n in node.body if isinstance(n, Work | Group))
     if walk.left is None or one.walk.takes <= 0 or along:
         # Along spaces no arithmetic tells how often: such a reading closes nothing.
@@ -294,12 +295,19 @@ def work_cut(node: Repeat, one: Tally, tally: Tally, need: Need, work_all: Worke
     work_ending(node, tally, need, work_all)
 
 
+def _ending_takes(node: Repeat, tally: Tally, work_all: Worker) -> int:
+    """Stitches that an ending uses of the row below."""
+    if closes_at_begun(node, tally):
+        return 0
+    return body_of(node.ending, tally, work_all, True).walk.takes
+
+
 def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> bool:
     """Passes along the row below while there is room, then as much of one more as leaves the ending
     its places; False, and nothing worked, where that does not close the row.
     """
     begun = _kept(tally)
-    takes = body_of(node.ending, tally, work_all, True).walk.takes
+    takes = _ending_takes(node, tally, work_all)
     in_loop = keeps_loop(node, tally)
     keep = Need(need.stitches + (0 if in_loop else takes), need.spaces + in_loop)
     work_each(node, tally, keep, work_all)

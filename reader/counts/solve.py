@@ -10,7 +10,15 @@ from reader.counts.agreeing import counts_stitches, values
 from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
 from reader.counts.endings import only_openings, skipped_at_close, with_closing
-from reader.counts.ends import Ends, begins_in_same, ends_of, first_work, on_stitch, travels
+from reader.counts.ends import (
+    Ends,
+    begins_in_same,
+    ends_of,
+    first_work,
+    leaves_on_needle,
+    on_stitch,
+    travels,
+)  # fmt: skip
 from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
 from reader.counts.long_loops import lies_below
@@ -22,6 +30,7 @@ from reader.counts.readings import readings, two_in_one
 from reader.counts.slips_between import as_stitches
 from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
+from reader.counts.told_of_last import with_last
 from reader.counts.turned_back import without_turns
 from reader.counts.turning import lies_over_space, makes_loop, symmetric_edge
 from reader.counts.walk import Walk
@@ -55,7 +64,7 @@ def work_row(
     below = lies_below(ends, below, choice, size)
     listed = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
     rest = to_last_loop(between_stitches(over_loops(by_needles(listed), below), below))
-    rest = over_the_tall(rest if below.half else with_closing(rest), below)
+    rest = over_the_tall(rest if below.half else with_closing(with_last(rest)), below)
     joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in rest)
     tally = Tally(size, below, choice, Walk(below), carried=carried, room=room, joined=joined)
     for one in ends.lead:
@@ -236,10 +245,11 @@ def _begins_in_last(nxt: Node | None, tally: Tally) -> bool:
     """Whether the chain stands in the loop that the round before ended in, and the first stitch in
     the next; that loop is then used.
     """
+    nxt = nxt.body[0] if isinstance(nxt, Repeat) else nxt
     if not isinstance(nxt, Work | Group) or nxt.place.where is not Where.NEXT:
         return False
-    ahead = tally.below.in_loop and is_opening(nxt.place, tally.walk)
-    return ahead and tally.walk.stand_in_last()
+    ahead = is_opening(nxt.place, tally.walk)
+    return tally.below.in_loop and ahead and tally.walk.stand_in_last()
 
 
 def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: Ends) -> Solved:
@@ -250,7 +260,7 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     made = tally.makes
     # More taken away than there is to take: the words cannot mean that.
     tally.unsure = tally.unsure or made < 0
-    if left and (short_row(ends) or _works_the_rest(ends, tally) or _leaves_on_needle(ends)):
+    if left and (short_row(ends) or _works_the_rest(ends, tally) or leaves_on_needle(ends)):
         tally.elastic = True
     if left and left == skipped_at_close(ends.body, tally):
         # "* ch 3, skip 1, sc in next; repeat 6 times, ch 3, join": the last chain passes over as
@@ -306,15 +316,6 @@ def at_half(runs: Sequence[Run]) -> bool:
 LEAVES = re.compile(
     r"\b(?:hold\w*|leav\w*|left|wait\w*|needles?|pins?|turn\w*|off|tog\w*|drop\w*|thread)\b"
 )
-
-
-def _leaves_on_needle(ends: Ends) -> bool:
-    """Whether a row ends with "cast off all but 6": those stay on the needle."""
-    works = [one for one in ends.body if not isinstance(one, Act)]
-    last = works[-1] if works else None
-    return isinstance(last, Work) and last.stitch.name == "drop" and last.place.where is (
-        Where.TO_LAST
-    )
 
 
 def _works_the_rest(ends: Ends, tally: Tally) -> bool:

@@ -59,6 +59,8 @@ def chain_options(
         return [False, True]
     if height in told:
         return [told[height]]
+    if stands_beside(work, ends.body, height):
+        return [False, True]
     known = True if height >= 3 and mirrored(ends.body, size) else None
     known = chain_is_worked(coming) if known is None and height >= 3 else known
     if work is not None and work.place.where is Where.SAME:
@@ -68,6 +70,21 @@ def chain_options(
     if known is None:
         return _by_height(height, tall, work, ends.body, size, silent)
     return [known, not known]
+
+
+def stands_beside(work: Work | None, body: Sequence[Node], height: int) -> bool:
+    """Whether a long chain stands beside the row's first group, which is as its last one: "ch 5, 3
+    dc in next sp, * ch 3, sc in next loop ..., 3 dc in last sp".
+    """
+    works = [one for one in body if isinstance(one, Work | Group | Repeat)]
+    last = works[-1] if works else None
+    if work is None or not isinstance(last, Work) or work is not works[0]:
+        return False
+    several = work.number is not None and work.number.values[0] > 1
+    alike = work.stitch == last.stitch and work.number == last.number
+    alike = alike and (work is not last or work.place.number.values[0] > 1)
+    openings = work.place.noun == "sp" and last.place.noun == "sp"
+    return several and alike and openings and height > work.stitch.height
 
 
 def _by_height(

@@ -28,7 +28,10 @@ BY_HAND = re.compile(
     r"^\W*(?:place|insert|attach|add|put(?: in)?|fix|glue|position|affix|secure)\s+(?:the |your "
     r"|both "
     r"|two |2 |safety |plastic |in )*(?:eyes?|nose|mouth|whiskers|button|beads?|wire|squeaker|bell"
-    r"|face|ears?|arms?|legs?|tail|wings?)\b",
+    r"|face|ears?|arms?|legs?|tail|wings?)\b"
+    r"|^\W*(?:the |your |both |safety )*(?:eyes?|nose|mouth|snout|ears?|arms?|legs?|tail|wings?)"
+    r" (?:go|goes|sit|sits|belong|are (?:placed|sewn|set|fixed)|is (?:placed|sewn|set|fixed)"
+    r"|should (?:be|go|sit)) (?:in |at |on )?(?:between|over|above|below|about|in|on|at)\b",
     re.IGNORECASE,
 )
 """Something done by hand between rows: no stitches."""

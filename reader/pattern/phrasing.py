@@ -12,7 +12,7 @@ STRETCH = 30
 VERBS = frozenset(["work", "make", "ch", "chain"])
 OF_CHAIN = frozenset(
     ["of", "the", "to", "in", "into", "beg", "beginning", "first", "starting", "turning", "1st",
-     "initial"]
+     "initial", "last"]
 )  # fmt: skip
 """Before a chain, these say that it is there already."""
 """Tokens a phrase may take along."""

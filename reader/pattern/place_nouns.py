@@ -207,6 +207,9 @@ def _to_middle(cur: Cursor) -> bool:
     return middle and cur.low(at + 1) in ("", "and", "then", *STOPS)
 
 
+OF_CHAIN = ("of", "the", "first", "1st", "beginning", "beg", "starting", "turning", "last", "same")
+
+
 def _follows(cur: Cursor, start: int) -> int:
     """How many tokens here still belong to the place, 0 for none."""
     low = cur.low()
@@ -217,6 +220,10 @@ def _follows(cur: Cursor, start: int) -> int:
     number = cur.kind() in ("ord", "num")
     if number and cur.low(-1) in ("of", "the", "in", "from") and not counts_stitches(cur):
         return 1
+    chain = cur.kind() == "num" and cur.low(-1) in CHAIN_NOUNS
+    if chain and (cur.low(-2) in OF_CHAIN or (cur.low(-2) == "next" and cur.low(-3) == "of")):
+        # "4th ch of ch-7".
+        return int(cur.low(1) in ("", "and", "then", *STOPS))
     if cur.kind() == "num" and cur.low(-1) in ("row", "rnd", "round") and cur.low(-2) == "of":
         # "Dc of rnd 2".
         return 1

@@ -313,6 +313,7 @@ IN_LOOP = re.compile(
     r"\b(?:st|stitch|ch|chain) (?:st )?of (?:the |a )?(?:next |following |first |1st "
     r"|\d+[- ]ch(?:ain)? |ch(?:ain)?[- ]\d+ |chain )*(?:loops?|lps?|sps?|spaces?)$"
 )
+OF_SAME_CHAIN = re.compile(r"\bof (?:the )?same (?:ch\w*|loop|lp|sp|space)\b")
 OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch", "of end ch", "of last ch")
 
 
@@ -335,6 +336,9 @@ def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Plac
     _of_next_group(cur)
     words = cur.said(start).lower()
     number = said.number or ONE
+    if noun in ("ch", "tch") and OF_SAME_CHAIN.search(words):
+        # "in next ch of same ch-2": beside what was worked in that space.
+        return Place(Where.SAME, span, ONE, "sp", text=words)
     if noun in ("st", "ch") and said.nth and IN_LOOP.search(words):
         # "to 2nd st of next loop": a chain of that loop.
         noun, said.nth, said.determiner = "sp", 0, "next"

@@ -76,7 +76,7 @@ def printed_in(
         some = SIZES_OPEN.search(before.rstrip())
         if sizes > 1 and some and len(re.findall(r"\d+", some.group())) < sizes:
             continue
-        body = " ".join(body.split())
+        body = HALVES.sub("", " ".join(body.split()))
         body = _by_commas(body, sizes)
         one = bracket_total(body, bracket.start(), bracket.end())
         if one is None or not _whole(body, one):
@@ -97,6 +97,12 @@ def printed_in(
     return (*found, *on_needles), text
 
 
+HALVES = re.compile(
+    r",? (?:and|with|plus|\+) (?:an? |one |two |1 |2 )?half[- ](?:an? )?[a-z]+"
+    r"(?:,? (?:at|on) (?:each|either|both|one) (?:ends?|sides?))?$",
+    re.IGNORECASE,
+)
+"""Beside whole groups, the halves at the ends: "4 shells and a half shell at each end"."""
 NET_OVER = re.compile(
     r"\b(?:across|around|end|turning ch|tch|of ch(?:[- ]\d+)?)\.\s+"
     r"\d+ (?:bls?|sps?|blocks?|spaces?)\W*$",
@@ -218,6 +224,12 @@ def _over(before: str, tail: re.Match[str]) -> bool:
     return kind in ("sts", "stitches") and ROW_OVER.search(before) is not None
 
 
+def _is_over(before: str) -> bool:
+    """Whether a row ends there, so that a list of stitches behind it is a total."""
+    ended = before.endswith((".", ";")) and FINISHED.search(before.rstrip(".; ")) is not None
+    return ended or OVER.search(before) is not None
+
+
 def _in_range(tail: re.Match[str], before: str) -> bool:
     """Whether a dash and number make a range of what stands before: nothing is counted by it."""
     arrow = tail.group().lstrip()[:3].find(">") >= 0 or tail.group().lstrip().startswith("=")
@@ -245,7 +257,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
             or (tail.group("b") and sizes > 1 and SIZES_OPEN.search(before))
             or (tail.group("b") and before[-1:] not in ".;:)]—-*" and not _over(before, tail))
             or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
-            or (tail.group("b") and tail.group("others") and not OVER.search(before))
+            or (tail.group("b") and tail.group("others") and not _is_over(before))
             or (tail.group("b") and BY_COLOUR.search(before))
             or (tail.group("b") and CHAIN_TOLD.search(before))
             or (tail.group("b") and before[-1:] in ")]" and _behind(found, end))

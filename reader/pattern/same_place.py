@@ -28,6 +28,12 @@ def that_one(cur: Cursor, start: int) -> Place | None:
     return Place(Where.SAME, cur.span(start), noun=noun, text="same " + cur.said(start))
 
 
+FORMED = tuple(
+    f"{how} by" for how in ("formed", "made", "closed", "completed", "just formed", "just made")
+)
+"""Behind a loop: it is the one that the tall stitch closed."""
+
+
 def that_holds(cur: Cursor, start: int) -> Place | None:
     """ "in the ch that holds the last sc", "the st in which the last was worked": the same "
     "place."""
@@ -41,6 +47,10 @@ def that_holds(cur: Cursor, start: int) -> Place | None:
             # "in st where next tr was made": one place on for each.
             return Place(Where.NEXT, cur.span(start), noun="st")
         return Place(Where.SAME, cur.span(start), noun=noun, text="same " + cur.said(start))
+    if noun and cur.accept(*FORMED):
+        while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
+            cur.at += 1
+        return Place(Where.SAME, cur.span(start), noun=noun, text=f"{cur.said(start)} just made")
     cur.at = at
     return None
 

@@ -25,6 +25,13 @@ SAME_IDEA = re.compile(
 """The last row in other words: "is the same idea but with two stitches before each increase"."""
 
 
+IN_PATTERN = re.compile(
+    r"\W*(?:(?:work|continue|cont|proceed|keep on|same|as before)\b[ ,]*)*"
+    r"(?:in (?:this |the |same |established )*(?:pattern|patt|manner|way))?[ ,;]*"
+    r"(?=having\b|with\b)",
+    re.IGNORECASE,
+)
+"""The row before once more, of which only what differs is told."""
 GOES_ON = re.compile(
     r"\s*(?:,(?!\s*(?:cut|turn|join|fasten|drop|break)\b)|for|until|\d+|through|to\b|and\b|once"
     r"|twice|alternately)"
@@ -34,6 +41,8 @@ GOES_ON = re.compile(
 
 def same_as(words: str) -> Rule | None:
     """ "Same as 4th row"; a difference named behind it makes it something else."""
+    if IN_PATTERN.match(words) and FEWER_LOOPS.search(words):
+        return Rule("same", rest=words, named=(0,), fewer=True)
     again = THE_SAME.match(words)
     if again:
         return Rule("same", rest=words[again.end() :], named=(0,))

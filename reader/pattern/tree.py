@@ -140,7 +140,7 @@ class Repeat:
     `number` are left. ending: instructions after "ending with"; altered: they replace the end of
     the last pass for certain. lost: the star it refers to is missing, the body is the whole list
     before it. joined: "make one and narrow five times", where the times may be of the last alone.
-    flat: of a row that is turned, and joined to nothing.
+    flat: of a row that is turned, and joined to nothing. chained: its last pass ends with a chain.
     """
 
     span: Span
@@ -155,6 +155,7 @@ class Repeat:
     noun: str = "st"
     joined: bool = False
     flat: bool = False
+    chained: bool = False
 
 
 class Deed(Enum):

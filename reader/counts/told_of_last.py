@@ -1,0 +1,56 @@
+"""What the words say of the last pass of a repeat alone: that its chain is joined, that its last
+stitch stands at the edge.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+
+from reader.pattern.tree import Act, Deed, LeaveRest, Node, Place, Repeat, Until, Where, Work
+
+LAST_AT_EDGE = re.compile(
+    r"^(?:with|placing|putting|making|working|having|taking|setting)? ?(?:the )?last\b"
+    r".*\b(?:in|on|into|at|over)\b",
+    re.IGNORECASE | re.DOTALL,
+)
+
+
+def with_last_at_edge(rest: Sequence[Node]) -> list[Node]:
+    """The row whose last pass ends at the edge, where no whole group is left: "* 5 dc in next sc,
+    sc in 3rd dc of next shell; rep from * across, with the last sc in the top of the ch 3".
+    """
+    out = list(rest)
+    for at, one in enumerate(out[:-1]):
+        told = out[at + 1]
+        said = isinstance(told, Act) and LAST_AT_EDGE.search(told.words)
+        if not said or not isinstance(one, Repeat) or one.ending or one.until is not Until.OPEN:
+            continue
+        *first, last = one.body
+        if isinstance(last, Work) and " of next" in last.place.text.lower():
+            edge = Place(Where.RING, last.place.span, text=told.words)
+            end = (*first, replace(last, place=edge), LeaveRest(told.span, ""))
+            out[at] = replace(one, ending=end, has_ending=True)
+    return out
+
+
+LAST_CHAIN = re.compile(r"\blast (?:ch|chain|loop|lp)\b", re.IGNORECASE)
+
+
+def up_to_chain(rest: Sequence[Node]) -> list[Node]:
+    """The row with its last repeat ended by the chain that the words join: "repeat from * around.
+    Join last ch-3 to 4th ch of ch-4".
+    """
+    works = [at for at, one in enumerate(rest) if not isinstance(one, Act)]
+    last = rest[works[-1]] if works else None
+    joins = [one for one in rest[works[-1] :] if isinstance(one, Act)] if works else []
+    told = any(one.deed is Deed.JOIN and LAST_CHAIN.search(one.words) for one in joins)
+    if not told or not isinstance(last, Repeat) or last.ending or last.until is not Until.OPEN:
+        return list(rest)
+    return [replace(one, chained=True) if one is last else one for one in rest]
+
+
+def with_last(rest: Sequence[Node]) -> list[Node]:
+    """The row with what the words say of its last pass alone."""
+    return with_last_at_edge(up_to_chain(rest))
