@@ -95,9 +95,7 @@ def last_part(
             return None
         if node.chained and not isinstance(prefix[-1], Chain):
             continue
-        if walk.left <= keep and "sp" not in names_in(prefix) and not (
-            again or node.chained
-        ):
+        if walk.left <= keep and not (again or node.chained or "sp" in names_in(prefix)):
             return None
         trial = tally.fresh(tally.walk.copy())
         trial.spaced = tally.spaced

@@ -59,8 +59,6 @@ def chain_options(
         return [False, True]
     if height in told:
         return [told[height]]
-    if stands_beside(work, ends.body, height):
-        return [False, True]
     known = True if height >= 3 and mirrored(ends.body, size) else None
     known = chain_is_worked(coming) if known is None and height >= 3 else known
     if work is not None and work.place.where is Where.SAME:
@@ -91,6 +89,8 @@ def _by_height(
     height: int, tall: int, work: Work | None, body: Sequence[Node], size: int, silent: bool | None
 ) -> list[bool | None]:
     """The answers where only the height of the chain and the row itself tell."""
+    if stands_beside(work, body, height):
+        return [False, True]
     if height <= 1 or (tall <= 1 and work is not None):
         if height < 3:
             return [True, False] if tall >= 3 and _joined_higher(body, height) else [False]
