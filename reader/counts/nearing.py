@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from reader.counts.colour_goals import others_beside
 from reader.counts.entries import Entry
 from reader.counts.fabric import Below
 from reader.pattern.rule import Rule
@@ -22,7 +23,7 @@ def nearer(ledger: Ledger, entries: list[Entry], goal: int | None) -> bool:
 def whole_goal(ledger: Ledger, rule: Rule) -> int | None:
     """The stitches that a rule runs to, those of all sections where it names those of one."""
     if rule.goal is None or not rule.per_section:
-        return rule.goal
+        return rule.goal and rule.goal + others_beside(ledger, rule.rest)
     return rule.goal * max(1, sections_of(ledger.below))
 
 

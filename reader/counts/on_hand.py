@@ -11,7 +11,7 @@ from reader.counts.fabric import Below, chains_as_stitches, of_runs, stretched
 from reader.counts.faults import lost_words, mostly_untold
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
-from reader.pattern.tree import Act, Deed, Node
+from reader.pattern.tree import Act, Deed, Node, Work
 from reader.terms.stitches import Craft
 
 
@@ -25,7 +25,7 @@ def count_of(
 ) -> int | None:
     """The stitches on hand after a row, None where nothing tells; below: those before it."""
     count = solved.count
-    told = entry.quoted and entry.told and entry.gain is not None
+    told = by_its_gain(entry, solved) and entry.gain is not None
     told = told or (problem is None and follows(entry, solved.tally.walk.passed))
     if told and stated is None and below is not None:
         return _possible(below + (entry.gain or 0))
@@ -41,6 +41,15 @@ def count_of(
     return stated if counts_chains(solved, stated, kind) else count
 
 
+def by_its_gain(entry: Entry, solved: Solved) -> bool:
+    """Whether a row called back is counted as gaining what it gained: a printed total told that, or
+    it is knitted and its numbers do not fit what is on hand here.
+    """
+    knits = any(isinstance(one, Work) and one.stitch.craft is Craft.KNITTING for one in entry.nodes)
+    misfit = knits and entry.gain is not None and solved.fits is False
+    return entry.quoted and (entry.told or misfit)
+
+
 def had(rows: Sequence[CountedRow]) -> int | None:
     """What the last of the rows began with: the loops of the one before, where it had little else.
     """
@@ -54,7 +63,7 @@ def left_by(solved: Solved, count: int | None, entry: Entry, sections: int) -> B
     tally = solved.tally
     if count is not None and follows(entry, tally.walk.passed):
         return of_runs(stretched(tally.runs, count), count, sections)
-    if count is not None and entry.quoted and entry.told and count != solved.count:
+    if count is not None and by_its_gain(entry, solved) and count != solved.count:
         # The row grew as it did before, whatever its numbers make here.
         return of_runs(stretched(tally.below.runs, count), count, sections)
     if chains_counted(solved, count):

@@ -43,6 +43,12 @@ OPEN_RANGE = re.compile(
     re.IGNORECASE,
 )
 """A line that ends inside a label: "5th to"."""
+LABEL_LAST = re.compile(
+    r"[.;)] (?:next|following|last|\d+(?:st|nd|rd|th))(?: \d+)? (?:rows?|rounds?|rnds?):$"
+    r"|[.;)] (?:rows?|rounds?|rnds?) \d+(?:[-—]\d+)?:$",
+    re.IGNORECASE,
+)
+"""A line that ends with the label of what the next one tells."""
 ORDINAL_LAST = re.compile(r"\d(?:st|nd|rd|th)[)\]]?$|\b(?:next|following)(?: \d+)?$", re.IGNORECASE)
 ROW_FIRST = re.compile(r"(?:rows?|rnds?|rounds?)\b", re.IGNORECASE)
 """A label that the line's end cuts: "8th to 12th / ROUNDS:"."""
@@ -149,8 +155,15 @@ def _begins_part(last: str, line: str) -> bool:
     return bool(capitals) and not HALF_HEADING.search(last)
 
 
+COLOUR_LAST = re.compile(r"\b(?:colou?r|shade|yarn)$", re.IGNORECASE)
+COLOUR_LETTER = re.compile(r"[A-H](?=[\s,.;:)])")
+""" "K 4 color / A, with color B ...": the letter belongs to the line before."""
+
+
 def _amid_phrase(last: str, line: str) -> bool:
     """Whether a line's end cuts a phrase, whatever its width: "... every / row 8", "lp / of 5"."""
+    if COLOUR_LAST.search(last) and COLOUR_LETTER.match(line):
+        return True
     if not line[0].islower() or ends_sentence(last):
         return False
     return DEMANDS.search(last) is not None or JOINS.match(line) is not None
@@ -218,7 +231,7 @@ def _continues(before: str, line: str, width: int) -> bool:
     if _stands_alone(last, line, width):
         return False
     tail = max(0, len(last) - LONGEST_TAIL)
-    if OPEN_RANGE.search(last, tail):
+    if OPEN_RANGE.search(last, tail) or LABEL_LAST.search(last, tail):
         return True
     if ROW_FIRST.match(line) and ORDINAL_LAST.search(last, tail):
         return True
