@@ -13,13 +13,16 @@ CASTS = re.compile(
     r"(?:loosely\s+|very \w+\s+|about\s+|on\s+)*"
     r"(?:(?:with|using)\s+(?:\w+\s+){1,4}?(?:needles?|yarn|wool|hook)\s+)?"
     r"(?:to\s+each[^,.;]{0,30}?\s+)?"
-    rf"(?:\d+|{SPELLED})(?!\s*(?:inch|ins?\b|cm|\"|rows|rounds))\s*"
-    r"(?:[\(\[][\d,;:\s-]+[\)\]]\s*)?(?:sts?\b|stitches|loops)?|\bCO\s+\d+",
+    rf"(?:(?:another|an?\s+additional)\s+)?(?:\d+|{SPELLED})"
+    r"(?:\s+(?:more|further|extra|additional|new))?"
+    r"(?!\s*(?:inch|ins?\b|cm|\"|rows|rounds))\s*"
+    r"(?:[\(\[][\d,;:\s-]+[\)\]]\s*)?(?:more\s+)?(?:sts?\b|stitches|loops)?"
+    rf"|\bCO\s+(?:\d+|(?:{SPELLED})\b)",
     re.IGNORECASE,
 )
+_WORKS = r"(?:knit(?:ting)?|purl(?:ing)?|pearl(?:ing)?|work(?:ing)?|rib|k|p)\b"
 CLAUSE_ENDS = re.compile(
-    r"[.;](?=\s|-|$)|,?\s+(?:and|then)\s+(?=(?:knit|k|purl|pearl|p|work|rib)\b)"
-    r"|,\s+(?=(?:knit|purl|pearl|work|rib|k|p)\b)",
+    rf"[.;](?=\s|-|$)|,?\s+(?:and|then)\s+(?={_WORKS})|,(?:\s+|\s?(?:--|—)\s?)(?={_WORKS})",
     re.IGNORECASE,
 )
 
@@ -27,7 +30,8 @@ CLAUSE_ENDS = re.compile(
 WORKS_ON = re.compile(
     r"\W*(?:(?:join|divide|turn|arrange|place)\b[^.;]{0,60}?(?:,|;|\band\b|\.)\W*(?:and |then )*)?"
     r"(?:(?:then|and|now)\s+)*"
-    r"(?P<verb>(?:knit|k|purl|pearl|p|rib|work(?! in (?:the )?rounds?\b)(?! circular))\b)",
+    r"(?P<verb>(?:knit(?:ting)?|k|purl|pearl|p|rib|work(?:ing)?(?! in (?:the )?rounds?\b)"
+    r"(?! circular))\b)",
     re.IGNORECASE,
 )
 """What follows a cast on and works stitches."""
@@ -85,6 +89,14 @@ def cast_on_in(words: str) -> Casting | None:
         later = _worked_later(words, end.end())
         return Casting(found.start(), later or end.end(), later is not None)
     return Casting(found.start(), works.start("verb"), True)
+
+
+def of_casting(words: str) -> str:
+    """The words from the sentence on that casts on; all where none does."""
+    found = CASTS.search(words)
+    if found is None:
+        return words
+    return words[max(words.rfind(stop, 0, found.start()) for stop in ".;") + 1 :]
 
 
 SENTENCE = re.compile(r"(?:^|(?<=[.;]))\s+(?=[A-Z*(])")

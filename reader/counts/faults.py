@@ -187,7 +187,18 @@ def _misfit(
     found = _does_not_fit(solved, stated, below, where, nodes)
     # Where the printed total is what the words make, some number may be meant otherwise.
     sides = stated is not None and agrees and not knits(nodes)
-    return replace(found, verdict=Verdict.UNCLEAR) if sides else found
+    return replace(found, verdict=Verdict.UNCLEAR) if sides or _odd_one(solved, nodes) else found
+
+
+def _odd_one(solved: Solved, nodes: Sequence[Node]) -> bool:
+    """Whether eyelets, an over and two together, leave one stitch that can only be knitted: the
+    count is sure, and the maker is asked.
+    """
+    uneven, moves = solved.tally.uneven, solved.tally.moves
+    if uneven is None or uneven[1] != 2 or not knits(nodes):
+        return False
+    made = [move.makes - move.takes for move in moves]
+    return sum(made) == 0 and any(made)
 
 
 def told_to_count(nodes: Sequence[Node]) -> bool:

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from reader.counts.casting import of_casting
 from reader.counts.counted import CountedRow, Verdict
 from reader.counts.ends import ends_of
 from reader.counts.fabric import Below, foundation, plain
@@ -95,7 +96,9 @@ def begins(nodes: tuple[Node, ...]) -> bool:
 
 
 ADDED = re.compile(
-    r"\b(?:at (?:the )?(?:beg|end|each|start)|\d+ (?:more|extra|additional|new) (?:sts|stitches)"
+    r"\b(?:at (?:the )?(?:beg|end|each|start)"
+    r"|\d+ (?:more|extra|additional|new|further) (?:sts|stitches)|same needle"
+    r"|to (?:complete|close|fill|offset|make up|replace) "
     r"|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking) up"
     r"|instep|above|opening|join again|holders?|safety pin|(?<!in )(?<!with )(?<!using )waste yarn"
     r"|spare needle|in their place|to replace|underarms?|towards? (?:the )?\w+"
@@ -114,7 +117,7 @@ def begins_anew(
     """Whether a cast on begins the work anew: neither its words nor the printed total (stated) say
     that its stitches are added to those on hand.
     """
-    if ADDED.search(words):
+    if ADDED.search(of_casting(words)):
         return False
     if stated is None or not before.stitches:
         return True

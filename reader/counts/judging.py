@@ -10,11 +10,12 @@ from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, in_running_text, requoted
 from reader.counts.faults import Where, fault_of, other_sense
 from reader.counts.learned_totals import learn
+from reader.counts.lists import knits
 from reader.counts.plainly import told_throughout
 from reader.counts.solved import Solved
 from reader.counts.spaces_named import not_there
 from reader.counts.too_often import ask_of_growth, ask_of_times, most_often
-from reader.pattern.tree import Repeat, Until
+from reader.pattern.tree import Act, Repeat, Until
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
@@ -60,12 +61,33 @@ def still_doubted(
     ledger: Ledger, entry: Entry, solved: Solved, stated: int | None, wrong: bool
 ) -> bool:
     """Whether the stitches on hand after a row are in doubt; a printed total that agrees ends it,
-    and a row that tells every stitch by its number and fits.
+    and so does a row that fits and tells every stitch by its number, or has as many repeats of
+    several stitches as one before it.
     """
-    closes = solved.fits is True and told_throughout(entry.nodes)
+    closes = solved.fits is True and (
+        told_throughout(entry.nodes) or _as_often_as_before(ledger, entry, solved)
+    )
     if not wrong and (stated is not None or closes):
         return False
     tally = solved.tally
     unsure = tally.unread or tally.unsure or tally.branched or bool(tally.spaces)
     unsure = unsure or solved.count is None
     return ledger.doubted or unsure or solved.fits is False
+
+
+LEAST = 4
+"""Stitches of a repeat, and repeats of a row, that close by chance only seldom."""
+
+
+def _as_often_as_before(ledger: Ledger, entry: Entry, solved: Solved) -> bool:
+    """Whether a knitted row is one repeat that changes the count, worked as often as that of a row
+    shortly before.
+    """
+    tally = solved.tally
+    works = [one for one in entry.nodes if not isinstance(one, Act)]
+    whole = len(works) == 1 and isinstance(works[0], Repeat) and tally.uneven is None
+    times = tally.sections
+    if not whole or times < LEAST or tally.walk.takes < LEAST * times or entry.quoted:
+        return False
+    changes = tally.makes != tally.walk.takes and knits(entry.nodes)
+    return changes and any(one.sections == times and one.gain for one in ledger.entries[-3:])

@@ -18,8 +18,9 @@ from reader.terms.numbers import SPELLED
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?"
     r"(?:\*\*+\s*)?(?=(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
-    r"(?:(?:keeping|maintaining|still|always|having)\b[^.;,:\d]{1,60},\s+)?"
-    r"(?:working on|working each|working both|work|continue|cont\b|bind\s+off|cast\s+o(?:ff|n)"
+    r"(?:(?:keeping|maintaining|still|always|having|(?<=then,\s)with)\b[^.;,:\d]{1,60},\s+)?"
+    r"(?:working on|working each|working both|work|continue|cont\b|bind\s+off"
+    rf"|cast\s+(?:o(?:ff|n)|{SPELLED})"
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|beg\s+with"

@@ -54,7 +54,9 @@ def start(ledger: Ledger, entry: Entry) -> None:
     below, size = ledger.below, ledger.size
     if added_at_edge(ledger, entry):
         return
-    afresh = not runs_on and begins_anew(entry.nodes, words, below, size, craft, stated)
+    told = ledger.in_figures(entry.row.start, entry.row.end)
+    afresh = not runs_on and begins_anew(entry.nodes, told, below, size, craft, stated)
+    afresh = afresh and not amid_paragraph(ledger, entry)
     if craft is Craft.KNITTING and not afresh and below.stitches is None and ledger.rows:
         # Added to what is not known.
         ledger.even(-1, None, entry.row.start, entry.row.end, "")
@@ -69,6 +71,33 @@ def start(ledger: Ledger, entry: Entry) -> None:
     chain = next((one for one in entry.nodes if isinstance(one, Chain)), None)
     if entry.row.mark is not None and chain is not None:
         _number(ledger, entry, chain, stated)
+
+
+PARAGRAPH = re.compile(r"\n[ \t]*\n")
+AT_AN_END = re.compile(
+    r"\b(?:(?:bind|cast|bound|bo) (?:it |them )?(?:off|all)|off (?:all|loosely)|fasten|break|cut"
+    r"|finish|complete[ds]?\b(?! (?:the|this|face))|holders?|waste|spare|extra needle|leave|another"
+    r"|set (?:it |them )?aside|second|other|draw|sew|fold|piece|part|again|repeat|alike"
+    r"|for the (?:heel|thumb|sole|ear|border|band|strap))\b",
+    re.IGNORECASE,
+)
+"""Before a cast on, or in its own words: what was on hand is left there."""
+NEARBY = 160
+"""Characters before a cast on that tell so."""
+
+
+def amid_paragraph(ledger: Ledger, entry: Entry) -> bool:
+    """Whether stitches are cast on in the paragraph that works those on hand, fewer than these, and
+    nothing says that these are left: then they are added.
+    """
+    here, at = ledger.below.stitches, entry.row.start
+    if ledger.pattern.craft is not Craft.KNITTING or not here or not ledger.entries:
+        return False
+    begun = max((one.end() for one in PARAGRAPH.finditer(ledger.text, 0, at)), default=0)
+    before = ledger.entries[-1].row
+    told = ledger.text[max(begun, at - NEARBY) : entry.row.end]
+    made = started(entry.nodes, ledger.below, ledger.size, ledger.pattern.craft, True)[1] or 0
+    return begun <= before.start < at and 0 < made <= here and not AT_AN_END.search(told)
 
 
 def added_at_edge(ledger: Ledger, entry: Entry) -> bool:

@@ -30,6 +30,7 @@ from reader.text.chain_spaces import chains_first
 from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
 from reader.text.crosses import starred
+from reader.text.dashed_sentences import undashed
 from reader.text.foundations import with_chain
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
@@ -289,7 +290,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = with_commas(without_stops(plain))
+        plain = undashed(with_commas(without_stops(plain)))
         plain = ribs_named(without_part_nouns(without_asides(plain)))
         plain = without_new_stitches(unannounced(on_lines(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

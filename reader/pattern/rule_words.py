@@ -155,7 +155,8 @@ ODD_AND_EVEN = re.compile(
 EVEN = re.compile(
     rf"{_AT}(?:(?:then|again|now)\s+)*(?:(?:with|using|in)\s+(?:\w+\s+){{1,3}}?)?"
     r"(?:(?:beg\w*|start\w*)\s+with\s+(?:[^,.;]{2,20},|an?\s+\w+\s+(?:row|rnd|round)\b)\s*)?"
-    r"(?:work|do|knit|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make|cont(?:inue)?)\b"
+    r"(?:work|do|knit(?:ting(?= \w+ (?:plain )?rows))?|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make"
+    r"|cont(?:inue)?|rep(?:eat)?(?= \w+ (?:more )?rows (?:of|in) (?:the )?patt))\b"
     r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
     rf"(?<!\bof )\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter"
     rf"|rib|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",

@@ -18,6 +18,13 @@ WRITTEN = Sought(
     rf"|c\.\s?o\.|c/o)(?:\s+a total of)?\s+{_NUMBER}",
     re.IGNORECASE,
 )
+RAISED = Sought(
+    ("rais",),
+    r"\brais(?:e|ing)(?=\s+(?!1\b|one\b|a\b)"
+    rf"(?:\d+|{SPELLED})\s+(?:stitches|sts|loops)\b)",
+    re.IGNORECASE,
+)
+"""Stitches taken up from an edge, in old books, to begin a piece."""
 MANNER = Sought(
     ("caston", "cast on", "cast-on"),
     r"(?<=sts|.es)\.?\s*\((?![^()]*\d)(?:[^()]{0,60} )?cast[ -]?on\b[^()]{0,60}\)", re.IGNORECASE
@@ -27,6 +34,7 @@ MANNER = Sought(
 
 def cast_ons(text: str) -> str:
     """The text with such words put right; any text goes in, its length stays."""
+    text = RAISED.sub(lambda found: "co".ljust(len(found.group())), text)
     return MANNER.sub(_spaces, WRITTEN.sub(_usual, text))
 
 
