@@ -14,8 +14,10 @@ if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 NEEDLES_CHANGED = re.compile(
-    r"(?:change|switch) to [^.;]{0,40}?(?:needles?|hook|yarn|colou?r|circulars?|dpns?),? and"
-    r"(?: then)?", re.IGNORECASE
+    r"(?=\S)(?:(?:change|switch) to [^.;]{0,40}?(?:needles?|hook|yarn|colou?r|circulars?|dpns?)"
+    r"(?:,? and(?: then)?|[.,;]|$)\s*)?(?:(?:working|continuing|keeping) (?:in )?(?:the )?"
+    r"(?:st st|stocking stitch|stockinette(?: stitch| st)?|garter(?: stitch| st)?|pattern|patt|rib"
+    r"|continuity of (?:the )?pattern(?: correct)?)(?: as (?:set|before))?,?)?", re.IGNORECASE
 )
 """Before a rule, what is only taken to hand for it."""
 

@@ -44,7 +44,7 @@ from reader.counts.other_numbers import with_other_numbers
 from reader.counts.paced_rows import at_its_pace, paced_row
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
-from reader.counts.rest_only import knitted_last, only_says_which, rest_of_moved
+from reader.counts.rest_only import knitted_last, only_says_which, rest_of_moved, told_first
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import note_spot, note_stars, same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
@@ -119,7 +119,8 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
         if only is not None and settled_on(ledger, only):
             ledger.even(only, None, one.start, one.end, "")
             continue
-        rest = rest_of_moved(ledger, words) or knitted_last(ledger, words) if words else None
+        rest = told_first(words) if words else None
+        rest = rest or rest_of_moved(ledger, words) or knitted_last(ledger, words)
         first = rest is not None or begins_with_them(words)
         if first:
             narrow(ledger, rest or worked_on(words) or half_of(ledger, words))

@@ -100,8 +100,9 @@ ADDED = re.compile(
     r"|\d+ (?:more|extra|additional|new|further) (?:sts|stitches)|same needle"
     r"|to (?:complete|close|fill|offset|make up|replace) "
     r"|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking) up"
-    r"|instep|above|opening|join again|holders?|safety pin|(?<!in )(?<!with )(?<!using )waste yarn"
-    r"|spare needle|in their place|to replace|underarms?|towards? (?:the )?\w+"
+    r"|instep|(?<!as )above|opening|join again|holders?|safety pin"
+    r"|(?<!in )(?<!with )(?<!using )waste yarn|spare needle|in their place"
+    r"|underarms?|towards? (?:the )?\w+"
     r"|(?:for|on|at) (?:the |each |a |both |one |other |either |first |second |right |left )*"
     r"(?:sleeves?|sides?)"
     r"|for (?:the )?(?:\w+ )?(?:overlap|facing|flap|tab|extension|steek|gap|opening|fly"
@@ -109,6 +110,12 @@ ADDED = re.compile(
     re.IGNORECASE,
 )
 """New stitches that are added to those on hand."""
+ANOTHER = re.compile(
+    r"\b(?:commence|begin|start|make|knit|work) (?:another|a new|a second|the second|the other)"
+    r" \w+",
+    re.IGNORECASE,
+)
+"""A piece of its own that is begun."""
 
 
 def begins_anew(
@@ -117,7 +124,7 @@ def begins_anew(
     """Whether a cast on begins the work anew: neither its words nor the printed total (stated) say
     that its stitches are added to those on hand.
     """
-    if ADDED.search(of_casting(words)):
+    if ADDED.search(of_casting(words)) and not ANOTHER.search(words):
         return False
     if stated is None or not before.stitches:
         return True

@@ -85,6 +85,8 @@ def _plain_before(counts: Sequence[int], rule: Rule, every: int) -> int:
     """
     if every < 2 or rule.at_once:
         return 0
+    if rule.first:
+        return rule.first - 1
     worked = 0
     while worked + 1 < len(counts) and counts[-1 - worked] == counts[-2 - worked]:
         worked += 1

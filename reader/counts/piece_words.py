@@ -31,8 +31,12 @@ QUOTES = re.compile(
     r"(?:,?\s+(?:up\s+)?(?:to|through|thru|until|till|as far as|ending (?:with|after))\s+"
     r"(?:and including\s+)?(?:the\s+)?(?:end\s+of\s+)?(?:the\s+)?"
     r"(?:(?:row|rnd|round)\s+(?P<upto>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?:row|rnd|round))"
-    r"|,?\s+(?:from\s+(?:the\s+)?(?P<from>[a-z]+)\s+)?(?:up\s+)?(?:to|until|as far as|through)\s+"
-    r"(?:the\s+)?(?:(?:first|1st|beginning of)\s+)?(?P<spot>[a-z]+|\*+)(?:\s+(?:shaping|dec\w*))?"
+    r"|,?\s+(?:from\s+(?:the\s+)?(?P<from>[a-z]+)\s+)?(?:up\s+)?"
+    r"(?:to|until|till|as far as|(?P<incl>through|to and including|including))\s+"
+    r"(?P<fin>(?:the\s+)?(?:end|completion)\s+of\s+)?(?:all\s+)?"
+    r"(?:the\s+)?(?:(?:first|1st|beginning of)\s+)?(?P<spot>[a-z]+|\*+)"
+    r"(?:\s+(?P<shapes>shapings?|dec\w*))?"
+    r"(?P<done>\s+(?:is|are|has been|have been)\s+(?:completed?|done|finished|worked))?"
     rf"|\s+for\s+(?:the\s+first\s+)?(?P<rows>\d+|{SPELLED})\s+(?:rows|rounds|rnds))?"
     r"(?=\s+(?:and|but|reversing|except|having)\b|\s*[,.;]|\s*$)",
     re.IGNORECASE,

@@ -37,6 +37,21 @@ GOES_ON = re.compile(
 """What piece is worked next, and not how."""
 
 
+ON_SO_MANY = re.compile(
+    r"\W*(?:(?:now|then|and|next)\s+)*(?:on|over|with)\s+(?:the|these|those)\s+(?P<n>\d+)\s+"
+    r"(?:(?:thumb|heel|instep|flap|front|back|finger|gusset|sleeve|centre|center)\s+)?(?:sts|stitches)"
+    r"(?:\s+(?:only|alone))?\s*,?\s+(?=(?:work|knit|purl|cont\w*|rib|make|k|p)\b)",
+    re.IGNORECASE,
+)
+"""How a sentence begins that tells how many are worked on, and then what is worked."""
+
+
+def told_first(words: str) -> int | None:
+    """How many stitches a sentence says first that it works on; None for another."""
+    found = ON_SO_MANY.match(words)
+    return int(found["n"][:5]) if found else None
+
+
 def only_says_which(words: str) -> bool:
     """Whether a sentence says on which stitches what is worked next, and nothing of how."""
     found = ON_THESE.match(words) or REST_ONLY.match(words)

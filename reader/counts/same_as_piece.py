@@ -174,6 +174,9 @@ def _section(
     if found["spot"]:
         spot = _spot(piece, {found["spot"].lower()})
         begin = _spot(piece, {found["from"].lower()}) if found["from"] else 0
+        through = found["done"] or found["fin"] or (found["incl"] and found["shapes"])
+        if spot is not None and through:
+            spot += len(_below(piece, spot))
         return rows[begin or 0 : spot] if spot is not None else None
     named = set(found["what"].lower().split()) - SHAPES
     named = named or set(ledger.spots[-1][1].split() if ledger.spots else ()) - SHAPES

@@ -136,6 +136,8 @@ ON_THESE = re.compile(
     r"\s+(?:sts|stitches)"
     r"(?:\s+(?:only|alone|now))*(?:\s+(?:for|as)\b[^,.;:]{0,24})?"
     r"(?=\s*(?:[,:;]|$|and\s+(?:commenc|beg|start)|(?:work|knit|purl|rib|cont)))"
+    r"|^\W*(?:(?:then|and|now|next)\s+)*(?:on|over|with)\s+the\s+\d+\s+(?:[a-z]+\s+)?(?:sts|stitches)"
+    r"(?:\s+(?:only|alone))?,?(?=\s+(?:work|knit|purl|rib|cont|make)\b)"
     r"|^\W*(?:(?:then|and|now|next)\s+)*(?:on|over|with)\s+(?:this|that|the\s+whole|the\s+full)\s+"
     r"(?:length|width|number)(?=\s+(?:work|knit|purl|rib|cont))",
     re.IGNORECASE,

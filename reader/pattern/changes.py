@@ -148,7 +148,8 @@ def of_which_row(words: str) -> bool:
 class Change:
     """step: stitches gained (or lost) each time, 0 where none is said. every: in every how manieth
     row. times: how often, None where other words say it. at_once: in the very next row. goes_on: as
-    many as before, at this pace. first_apart: the first is told before the others.
+    many as before, at this pace. first_apart: the first is told before the others; first_row: in
+    the how manieth row that is, 0 where they do not say.
     """
 
     start: int
@@ -159,6 +160,7 @@ class Change:
     goes_on: bool = False
     end: int = 0
     first_apart: bool = False
+    first_row: int = 0
 
 
 def change_at_ends(words: str) -> Change | None:
@@ -302,5 +304,9 @@ def _how_often(found: re.Match[str], step: int) -> Change:
     every = 2 if every == 1 and AT_ONE_EDGE.match(found.string, found.end()) else every
     first = found.group("also") or ""
     at_once = re.match(r"\s*(?:next|this|same)", first) is not None
-    apart = at_once and re.search(r"\bthen\b", first, re.IGNORECASE) is not None
-    return Change(at, step, every, None, at_once, end=found.end(), first_apart=apart)
+    row = re.match(r"\s*(?:the )?(\d{1,2})(?:st|nd|rd|th)", first)
+    apart = (at_once or row is not None) and re.search(r"\bthen\b", first, re.I) is not None
+    return Change(
+        at, step, every, None, at_once, end=found.end(), first_apart=apart,
+        first_row=int(row.group(1)) if row else 0,
+    )  # fmt: skip

@@ -7,7 +7,7 @@ import re
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import STRETCH
-from reader.pattern.tree import ONE, Edge, Node, Num, Place, Where, Work
+from reader.pattern.tree import ONE, Edge, Node, Num, Place, Unread, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
 
@@ -103,6 +103,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         pass
     if cast_on:
         _with_needles(cur)
+    elif _of_some_size(cur):
+        return Unread(cur.span(start), cur.said(start))
     number = cur.number()
     if number is not None:
         cur.at += 1
@@ -119,6 +121,26 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if "at a time" in cur.said(start).lower():
         number = None
     return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
+
+
+def _of_some_size(cur: Cursor) -> bool:
+    """Takes "Ladies 6 sts at beg of next 4 rows": a word no part of the work is known by, and then
+    how many.
+    """
+    named = cur.kind() == "word" and cur.kind(1) == "num" and cur.low(2) in ("sts", "stitches")
+    if not named or cur.low() in KNOWN or not cur.peek().low.isalpha():
+        return False
+    while not cur.done() and cur.low() not in STOPS:
+        cur.at += 1
+    return True
+
+
+KNOWN = frozenset(
+    ["loosely", "these", "those", "last", "first", "next", "center", "centre", "middle", "about",
+     "in", "all", "rem", "remaining", "and", "on", "for", "at", "other", "only", "to", "over", "up",
+     "neck", "front", "back", "of", "k", "p", "knit", "purl", "work", "then", "again", "the",
+     "off", "exactly", "just", "another", "more", "extra", "from", "with", "evenly"]
+)  # fmt: skip
 
 
 def _adds(cur: Cursor) -> bool:

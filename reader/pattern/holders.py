@@ -80,7 +80,7 @@ def _onto(cur: Cursor) -> bool:
         return False
     cur.accept("a", "an", "the", "2", "3", "4", "two", "three", "four")
     for ahead in range(1, 3):
-        if cur.any_words(HOLDERS, ahead) and cur.kind(ahead - 1) == "word":
+        if cur.any_words(HOLDERS, ahead) and cur.kind(ahead - 1) in ("word", "ord"):
             cur.at += ahead
             break
     return True

@@ -9,7 +9,7 @@ from dataclasses import replace
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_nouns import find_noun
 from reader.pattern.place_words import STITCH_NOUNS
-from reader.pattern.tree import ONE, LeaveRest, Node, Place, Skip, Where, Work
+from reader.pattern.tree import ONE, Act, Deed, LeaveRest, Node, Place, Skip, Where, Work
 from reader.terms.stitches import Craft
 
 LEAVES = frozenset(["leave", "leaving"])
@@ -24,7 +24,7 @@ LONGEST = 14
 """Words of such a phrase."""
 
 
-def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | Skip | None:
+def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | Skip | Act | None:
     """The phrase that stands here, taken; None (nothing taken) where there is none. made: what
     stands before it, which it may cut short.
     """
@@ -43,8 +43,26 @@ def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | Skip | None:
     if not told:
         return None
     start = cur.at
+    short = _of_a_short_row(cur, lows, made)
     cur.at += len(lows)
+    if short:
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     return LeaveRest(cur.span(start), cur.said(start))
+
+
+def _of_a_short_row(cur: Cursor, lows: list[str], made: list[Node]) -> bool:
+    """ "K 20, turn, leaving 4 sts unworked": fewer are left than were knitted, for rows to come
+    that go over them again.
+    """
+    at = next((n for n, _ in enumerate(lows) if cur.kind(n) == "num"), None)
+    number = cur.number(at) if at is not None else None
+    works = [one for one in made if isinstance(one, Work)]
+    turned = any(isinstance(one, Act) and one.deed is Deed.TURN for one in made)
+    if cur.book.craft is not Craft.KNITTING or number is None or not works or not turned:
+        return False
+    left = number.values[0]
+    to_last = works[-1].place.where is Where.TO_LAST and works[-1].place.number == number
+    return to_last or left < sum(one.number.values[0] for one in works if one.number is not None)
 
 
 def _left_amid(cur: Cursor) -> Skip | None:

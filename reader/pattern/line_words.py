@@ -58,6 +58,7 @@ STITCHY = re.compile(
     r"|rnds?|rounds?|rows?"
     r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam(?:ed)?|make one|take in|pick up"
     r"|long st|cont\w*\.? (?:to work )?(?:straight|even|without|in)"
+    r"|work(?:ing)? (?:even |straight )?in (?:\w+ ){0,2}(?:rib\w*|pattern|garter|moss|stock\w+)"
     r"|every (?:second|other|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|\d)"
     r"|rep|repeat|sc\d\w*|htr|mr|mc(?= ?[(\[]?\d)|magic (?:ring|circle|loop)|single crochets?"
     r"|double crochets?|loops?|picots?|\dsc"

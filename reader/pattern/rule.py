@@ -13,7 +13,8 @@ class Rule:
     again), "same" (as row `first`), "even" (rows plain rows), "grow" (go on as the last rounds
     grew), "halve" (two together, over and over), "mirror" (the shaping before, turned about).
     times: how often more, None for open. goal: a stitch number to stop at.
-    paced: as the last change, of that sign (0: of either), in every how manieth row.
+    first: of rows that grow, the first that changes. paced: as the last change, of that sign (0: of
+    either), in every how manieth row.
     in_all: the rows worked already are among the times.
     endless: a change at a pace, of which nothing says how often. unclear: a change is told of
     several rows, and not of which.

@@ -18,7 +18,8 @@ _IN_INCHES = r"\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcm
 OF_LENGTH = re.compile(rf"{_IN_INCHES}|\b(?:measures?|long|deep|desired|required)\b", re.IGNORECASE)
 _AGAIN = r"(?:rep(?:eat)?(?:ing)?|work|knit|do)"
 REPEAT_LAST = re.compile(
-    rf"\b{_AGAIN}\s+(?:the(?=\s+\d+\s+{_ROWS})|(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing|above))\s*"
+    rf"\b{_AGAIN}\s+(?:the(?=\s+\d+\s+{_ROWS})|(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing|above)"
+    r"(?:\s+(?:last|same|previous|preceding|foregoing|above))?)\s*"
     rf"(?:(\d+)|{_ONES})?\s*(?:(?:pattern|patt|dec\w*|inc\w*)\s+)?{_ROWS}",
     re.IGNORECASE,
 )

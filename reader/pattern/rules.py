@@ -239,6 +239,7 @@ def _grow(words: str, labelled: bool) -> Rule | None:
         every=change.every if change is not None else 1,
         at_once=(change is not None and change.at_once) or NEXT_ROW.search(tail) is not None,
         rows=_rows_in_all(tail, change, times),
+        first=change.first_row if change is not None else 0,
         total=int(total.group(1)[:5]) if total and goal is not None else None,
         between=re.search(r"\bbetween\b", tail) is not None,
         per_section=goal is not None and by_section(tail),
@@ -280,7 +281,7 @@ def _times_of(tail: str, change: Change | None, goal: int | None) -> int | None:
     if change is not None and change.times is not None:
         return change.times
     times = times_in(IN_EACH_ROW.sub("", tail))
-    if times is not None and change is not None and change.at_once:
+    if times is not None and change is not None and (change.at_once or change.first_row):
         # "in the next row, then every 8th row 3 times (more)": the first one is not among them.
         times += change.first_apart or MORE.search(tail) is not None
     rows = FOR_ROWS.search(tail)

@@ -103,6 +103,7 @@ FORMS: dict[str, str] = {
     "decs": "dec",
     "psso": "psso",
     "p.s.s.o": "psso",
+    "p s s o": "psso",
     "p.s.s.o.": "psso",
     "pass slipped stitch over": "psso",
     "pass slipped st over": "psso",
