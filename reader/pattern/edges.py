@@ -89,10 +89,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     cast_on = _cast_on_before(cur, start) if again else _adds(cur) or cur.accept(*CAST_ON)
     if not again and not cast_on and (cur.low(-1) in NAMES_IT or not cur.accept(*BIND_OFF)):
         return None
-    if cast_on and cur.low(-1) == "up" and cur.low(-2).startswith("tak"):
-        at = 1 if cur.low() in ("the", "about") else 0
-        if cur.kind(at) != "num" and not cur.any_words(("same number", "same"), at):
-            return None
+    if cast_on and _takes_up_none(cur):
+        return None
     cur.accept("in pattern", "in patt", "in rib", "in ribbing")
     but = _all_but(cur, start) if not cast_on else None
     if but is not None:
@@ -121,6 +119,14 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if "at a time" in cur.said(start).lower():
         number = None
     return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
+
+
+def _takes_up_none(cur: Cursor) -> bool:
+    """Whether "take up" is followed by no number of stitches: then something else is taken up."""
+    if cur.low(-1) != "up" or not cur.low(-2).startswith("tak"):
+        return False
+    at = 1 if cur.low() in ("the", "about") else 0
+    return cur.kind(at) != "num" and not cur.any_words(("same number", "same"), at)
 
 
 def _of_some_size(cur: Cursor) -> bool:
