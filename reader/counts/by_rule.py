@@ -13,6 +13,7 @@ from reader.counts.both_halves import both_halves
 from reader.counts.called_back import pineapple, turns
 from reader.counts.casting import cast_on_in
 from reader.counts.colour_rows import told_by_colours
+from reader.counts.copies_joined import only_joins
 from reader.counts.divisions import division_again
 from reader.counts.entries import Entry, numbers_of, once_fewer
 from reader.counts.evenly import evenly
@@ -31,7 +32,6 @@ from reader.counts.narrowed import (
     all_but_instep,
     begins_with_them,
     half_of,
-    join_copies,
     narrow,
     only_on,
     settled_on,
@@ -114,7 +114,8 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
         words = ledger.in_figures(one.start, one.end) if knits else ""
         if knits and "*" in ledger.text[max(0, one.start - 12) : one.end]:
             note_stars(ledger, one)
-        join_copies(ledger, words)
+        if only_joins(ledger, one, words):
+            continue
         only = only_on(words) if words and one.mark is None else None
         if only is not None and settled_on(ledger, only):
             ledger.even(only, None, one.start, one.end, "")

@@ -8,6 +8,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from reader.counts.copies_joined import join_copies
 from reader.counts.fabric import plain
 from reader.counts.questions import ask_of_total
 from reader.pattern.printed import told_in
@@ -295,27 +296,6 @@ def begin_on(ledger: Ledger, words: str, kind: str = "note") -> None:
     ledger.go_on(None)
     if ledger.below.stitches is None or 0 < told < ledger.below.stitches:
         ledger.below = plain(told)
-
-
-JOINED = re.compile(
-    r"\b(?:join|joining|put|place|slip)\b[^.;]{0,24}?\b(?:the|both|these)\s+(?:two\s+|2\s+)?"
-    r"(?:\w+\s+){0,2}?"
-    r"(?:pieces|panels|halves|legs|sections|parts|sides|fronts|backs)\b",
-    re.IGNORECASE,
-)
-"""Copies of a part that come on to one needle."""
-
-
-def join_copies(ledger: Ledger, words: str) -> None:
-    """ "Join the two pieces to knit in the round", where the part before was made twice: goes on
-    with the stitches of both.
-    """
-    one = ledger.before.stitches
-    if ledger.copies < 2 or one is None or not JOINED.search(words):
-        return
-    ledger.go_on(None)
-    if ledger.below.stitches == one:
-        ledger.below, ledger.copies = plain(one * ledger.copies), 1
 
 
 def hear(ledger: Ledger, start: int, end: int) -> None:

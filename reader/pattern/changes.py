@@ -34,7 +34,7 @@ nobody knows.
 """
 _EVERY = (
     rf"\b(?:every|each|ev|(?P<after>foll\w*))\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|2nd|rs|ws"
-    r"|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)"
+    r"|plain knitted|knitted|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)"
     r"(?(after)(?:st|nd|rd|th|d)|(?:st|nd|rd|th|d)?))\s+)?"
     r"(?:foll\w*\s+)?"
     rf"(?:\w+\s+)?(?:{_ROWS}|(?:needles?|pins?)(?![^.;]*\b(?:rounds?|rows?|rnds?)))\b"
@@ -69,6 +69,12 @@ AT_MARKERS = re.compile(
     re.IGNORECASE,
 )
 """Changes at markers, as many as there are."""
+IN_PLACES = re.compile(
+    r"\b(?:in|at) (?:the |these |those |same |each of the )*(?P<n>\d{1,2})"
+    r" (?:same )?(?:places|spots)\b",
+    re.IGNORECASE,
+)
+"""Changes at so many places of a row."""
 ONE_SPOT = re.compile(
     r"\b(?:at|on) (?:the )?(?:beg|end|start|(?:neck|front|armhole|side|inner|outer|inside|outside"
     r"|same|shoulder|arm) edge)|\bonce\b",
@@ -224,13 +230,20 @@ def find_change(words: str) -> Change | None:
         return Change(apart.start(), 0, every, None, False, True, apart.end())
     if not found:
         return None
+    return _told_by(found, words)
+
+
+def _told_by(found: re.Match[str], words: str) -> Change:
+    """The change that CHANGES has found in the words."""
     way = found.group("way").lower()
     said = found.group("n")
     marked = AT_MARKERS.search(found.group())
     ends = _spots(marked) if marked else 2 if BOTH_ENDS.search(found.group()) else 1
+    places = IN_PLACES.search(found.group())
+    ends = int(places["n"]) if places else ends
     if not ends:
         return replace(_how_often(found, 0), goes_on=True)
-    once = ONE_SPOT.search(words[found.start() :].split(".")[0])
+    once = places or ONE_SPOT.search(words[found.start() :].split(".")[0])
     as_before = AS_BEFORE.search(found.group()) is not None
     if said is None and ends == 1 and (way in ("inc", "dec") or as_before) and not once:
         # As many as before, at this pace.

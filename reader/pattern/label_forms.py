@@ -52,7 +52,8 @@ _LEAD = r"(?:(?:now|then|next|so|and|ok|okay|right),?\s+)*(?:in|for|on)\s+"
 _DOES = (
     r"(?:(?:we|you)(?:'ll| will)?\s+(?!have|need|should|can|may|see|start with)"
     r"|(?:there's|there is)\s+no|(?:just |simply |only )*"
-    r"(?:work|make|do|go|crochet|sc|dc|hdc|single|double|half|increase|inc|dec|decrease|knit|purl|repeat|chain|ch|k|p|put|one|two|three|four|five|six|\d)\b)"
+    r"(?:work|make|do|go|crochet|sc|dc|hdc|single|double|half|increase|inc|dec|decrease|knit|purl|repeat|chain|ch|k|p|put|one|two|three|four|five|six|\d|narrow|widen|slip|sl|cast"
+    r"|bind)\b|[kp]\s?\d)"
 )
 
 
@@ -62,6 +63,15 @@ def led(numbers: str) -> re.Pattern[str]:
     """
     return re.compile(
         rf"{_LEAD}(?P<what>rounds?|rnds?|rows?)\s+(?P<nums>{numbers})(?P<end>,?)\s+(?={_DOES})",
+        re.IGNORECASE,
+    )
+
+
+def led_first(ordinals: str) -> re.Pattern[str]:
+    """The same with the number before the word, "On the third row narrow ..."."""
+    return re.compile(
+        rf"{_LEAD}the\s+(?P<nums>{ordinals})\s+(?P<what>rounds?|rnds?|rows?)(?P<end>,?)\s+"
+        rf"(?={_DOES})",
         re.IGNORECASE,
     )
 

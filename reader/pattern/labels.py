@@ -15,6 +15,7 @@ from reader.pattern.label_forms import (
     ORDINAL_BARE,
     counts_on,
     led,
+    led_first,
     may_hold_label,
     other_form,
 )
@@ -178,6 +179,7 @@ LETTERED = re.compile(
 )
 """Rows of a pattern by letters: "Row A: ...", to be called back."""
 SPOKEN = led(rf"{_NUM}(?:{_JOIN}{_NUM})*")
+SPOKEN_FIRST = led_first(rf"{_ORD}(?:{_JOIN}{_ORD})*")
 SETUP = re.compile(
     rf"(?P<name>set-?up|preparation)(?P<what>)(?P<side>{_SIDE})\s*(?P<loose>:)(?=\s)", re.IGNORECASE
 )
@@ -231,7 +233,7 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     named = named or (SETUP.match(text, start) if line_start else None)
     if named:
         return _by_name(named, start)
-    spoken = SPOKEN.match(text, start)
+    spoken = SPOKEN.match(text, start) or SPOKEN_FIRST.match(text, start)
     if spoken:
         return replace(_numbered(spoken, start), loose=True)
     heading = RUN_IN_CAPS.match(text, start) if not line_start else None
@@ -310,7 +312,7 @@ def bulleted(line: str) -> int:
 
 
 CANDIDATE = re.compile(
-    rf"(?<![\w-])(?:{_ORD}|next,|(?:in|for|on)\s+(?:rounds?|rnds?|rows?)\s"
+    rf"(?<![\w-])(?:{_ORD}|next,|(?:in|for|on)\s+(?:the\s+{_ORD}\s+)?(?:rounds?|rnds?|rows?)[\s,]"
     rf"|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
     r"|(?:next|following|last|foundation"
     rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND})"

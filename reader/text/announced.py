@@ -20,11 +20,11 @@ ANNOUNCED = re.compile(
     re.IGNORECASE,
 )
 NEXT_ROW = re.compile(
-    rf"(?P<verb>\b(?:k|p|knit|purl|pearl|work|rib)\s+)(?P<next>(?:the\s+)?(?:next|following|foll\.?))"
+    rf"(?P<verb>\b(?:k|p|knit|purl|pearl|work|rib)\s+)(?P<next>(?:the\s+)?(?:(?:entire|whole)\s+)?(?:next|following|foll\.?|\d+(?:st|nd|rd|th|d)))"
     rf"(?=\s+{_ROW}\b\s*(?:[.,;]|\n|$|and\b|plain\b|even\b|straight\b|in\b))",
     re.IGNORECASE,
 )
-"""One plain row: "purl next row", "knit the following row"."""
+"""One plain row: "purl next row", "knit the following row", "purl 4th row"."""
 
 
 def unannounced(text: str) -> str:
