@@ -65,7 +65,8 @@ MEASURES = re.compile(r"\buntil\b[^.;]*\b(?:measures?|long|inch(?:es)?|cm|in\.)\
 
 
 HAVING_MORE = re.compile(
-    r"\b(?:having|with|always having|working) (?:always )?(?:\d+|one|two) (?:more|less|fewer)\b",
+    r"\b(?:having|with|always having|working) (?:always )?(?:\d+|one|two) (?:more|less|fewer)\b"
+    r"|\b(?:\d+|one|two) (?:\w+ ){0,3}(?:more|less|fewer) (?:\w+ ){0,2}?(?:between|before|after)\b",
     re.IGNORECASE,
 )
 """The numbers of a row that is repeated grow with it."""

@@ -10,9 +10,11 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from reader.counts.entries import Entry
+from reader.counts.other_times import with_times
 from reader.counts.quoted_parts import with_end
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
+from reader.pattern.same_row import OTHER_TIMES
 from reader.pattern.tree import ONE, Node, Num, Repeat, Unread, Where, Work
 
 if TYPE_CHECKING:
@@ -37,6 +39,12 @@ def differing(
         sides = _with_sides(nodes, int(longer["n"]))
         if sides is not None:
             return sides
+    told = OTHER_TIMES.search(ledger.text, entry.row.start, entry.row.end)
+    if told is not None:
+        listed = ledger.read(WrittenRow(None, told.start("list"), entry.row.end)).nodes
+        again = with_times(nodes, listed)
+        if again is not None:
+            return again
     ended = OTHER_END.search(ledger.text, entry.row.start, entry.row.end)
     if ended is not None:
         end = ledger.read(WrittenRow(None, ended.start("end"), entry.row.end)).nodes

@@ -15,6 +15,9 @@ from reader.terms.stitches import Craft
 
 def in_other_place(cur: Cursor, start: int, made: list[Node]) -> Node | None:
     """ "and in each ch across": the stitch before, in another place."""
+    if cur.low() == "all" and cur.low(1) in ("in", "into"):
+        # "ch 1, 2 dc, all in that space"
+        cur.at += 1
     each = cur.low() in ("each", "every") and cur.book.craft is Craft.CROCHET
     if not each and cur.low() not in ("in", "into", "on", "across", "around", "over", "to"):
         return None

@@ -32,6 +32,7 @@ from reader.text.columns import without_columns
 from reader.text.crosses import starred
 from reader.text.dashed_sentences import undashed
 from reader.text.foundations import with_chain
+from reader.text.labels_alone import with_colons
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
 from reader.text.named_pieces import on_lines
@@ -67,6 +68,7 @@ from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
 from reader.text.stops_for_commas import with_commas
 from reader.text.tables import untabled
+from reader.text.totals_alone import parted_totals
 from reader.text.undotted import undotted
 
 
@@ -283,8 +285,9 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = with_usual_brackets(unmarked(unbulleted(as_sentences(unbraced(source.text)))))
     plain = untabled(without_columns(without_ticks(without_emphasis(plain))))
-    plain = labelled_others(one_stitch(without_row_notes(plain)))
-    plain = with_times(without_multiples(without_other_ways(rows_of_lists(with_brackets(plain)))))
+    plain = labelled_others(one_stitch(without_row_notes(parted_totals(plain))))
+    plain = with_colons(rows_of_lists(with_brackets(plain)))
+    plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(plain))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))
     plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))

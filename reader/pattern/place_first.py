@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.loops_entered import skip_loop_words
+from reader.pattern.place_words import RING_WORDS
 from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Deed, Group, Node, Where
 from reader.terms.stitches import Craft
@@ -37,6 +38,7 @@ def place_first(cur: Cursor) -> bool:
             break
     at = cur.at
     named = cur.low(1) in ("each", "every", "next", "the", "same", "that")
+    named = named or cur.any_words(RING_WORDS, 1 + (cur.low(1) in ("a", "your", "an"))) > 0
     place = find_place(cur) if named else None
     if place is not None:
         _parted(cur, at)

@@ -230,7 +230,7 @@ class _Said:
                 self.where = Where.EACH
         elif low in ("same", "any", "all", "both", "first", "last", "beg"):
             self.determiner = low
-        elif low in PASSED_OVER:
+        elif low in PASSED_OVER or (low in ("few", "couple") and _slips_on(cur)):
             return True
         elif cur.kind() == "ord" and self.number is None:
             self.nth = cur.peek().value
@@ -243,6 +243,11 @@ class _Said:
         else:
             return False
         return True
+
+
+def _slips_on(cur: Cursor) -> bool:
+    """Whether slip stitches go into "the next few sc": how many is nobody's count."""
+    return bool({"sl", "ss", "slip"} & {cur.low(-back) for back in range(1, 7)})
 
 
 ONE_LEFT = ("loop", "lp", "sp", "space", "st", "stitch", "corner", "arch")

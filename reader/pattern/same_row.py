@@ -39,6 +39,14 @@ GOES_ON = re.compile(
 """Behind the rows of "repeat rows 2 and 3", these say how often: a rule over rows."""
 
 
+OTHER_TIMES = re.compile(
+    r"\b(?:with|working|work|making|repeating|having) (?:the )?(?P<list>\([^()]+\))"
+    r" (?:\d+ times|twice|three times|four times|five times|six times)",
+    re.IGNORECASE,
+)
+"""A list of the row that is quoted, with how often it is worked here."""
+
+
 def same_as(words: str) -> Rule | None:
     """ "Same as 4th row"; a difference named behind it makes it something else."""
     if IN_PATTERN.match(words) and FEWER_LOOPS.search(words):
@@ -63,6 +71,7 @@ def same_as(words: str) -> Rule | None:
         # As many increases as in the row that is quoted, only farther apart.
         return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, by_gain=True)
     differs = differing is not None and bool(CHANGES_COUNT.search(rest[differing.end() :]))
+    differs = differs or OTHER_TIMES.search(rest) is not None
     fewer = FEWER_LOOPS.search(rest) is not None
     return Rule(
         "same", numbers[0], numbers[-1], rest=rest, named=numbers, differs=differs, fewer=fewer

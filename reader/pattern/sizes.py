@@ -106,6 +106,7 @@ def sizes_named(text: str) -> tuple[str, ...]:
         if often >= 3 or (common > 1 and often == 2 and bool(names)) or begun:
             named = _by_groups(text, common + 1) or _by_letters(text, common + 1)
             named = named or (_by_brackets(text) if common == 1 else ())
+            named = named or _by_ages(text, common + 1)
             return named or tuple(f"size {n + 1}" for n in range(common + 1))
     return ("one size",)
 
@@ -167,6 +168,21 @@ def _by_letters(text: str, number: int) -> tuple[str, ...]:
         names = re.findall(rf"\b(?:{_NAME})(?![\w'])", found.group(), re.IGNORECASE)
         if len(names) == number and len({name.lower() for name in names}) == number:
             return tuple(names)
+    return ()
+
+
+_UNIT = r"(?:\s?(?:years?|yrs?|y|months?|mos?|m)\b\.?)"
+_SPAN = rf"\d{{1,2}}\s?(?:-|—|to)\s?\d{{1,2}}{_UNIT}?"
+AGES = re.compile(rf"(?P<first>{_SPAN})\s*[(\[](?P<more>{_SPAN}(?:\s*[,;/]\s*{_SPAN})*)[)\]]", re.I)
+"""Sizes by age, "2-4 years (6-8 years, 10-12 years)"."""
+
+
+def _by_ages(text: str, number: int) -> tuple[str, ...]:
+    """So many sizes named by age before the rows; () elsewhere."""
+    for found in AGES.finditer(text[:NEAR_TOP]):
+        names = [found["first"], *re.split(r"\s*[,;/]\s*", found["more"])]
+        if len(names) == number and any(re.search(r"[a-z]", name) for name in names):
+            return tuple(" ".join(name.split()) for name in names)
     return ()
 
 

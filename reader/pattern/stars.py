@@ -138,6 +138,11 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
         return False
     if by_turns:
         length += cur.any_words(ALL_AROUND, 1)
+    last = made[-1] if made else None
+    if isinstance(last, Work) and last.place.where in (Where.EACH, Where.REST):
+        # "2 sc in each ch 1 space, all around": no more than was said.
+        cur.at += length if cur.low(length) in (*STOPS, "") else 0
+        return cur.low(-1) != ","
     body = tuple(made[clause:])
     body = _from_next(body) if cur.book.craft is Craft.CROCHET else body
     works = [one for one in body if not isinstance(one, Act)]

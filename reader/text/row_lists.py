@@ -73,15 +73,23 @@ def _goes_on(line: str) -> bool:
     return bool(line.strip()) and not LABELLED.match(line) and len(line.split()) > 3
 
 
+STAR = re.compile(r"\n[ ]*[*]")
+AGAIN = re.compile(r"\b(?:rep|repeat|repeating)\b", re.IGNORECASE)
+
+
 def _one_row(found: re.Match[str]) -> str:
     items = found["items"]
     if OWN_LABEL.match(items.lstrip("\n -*»>+")):
         return found.group()
     out, at = [found["label"]], 0
+    starred = STAR.findall(items)
     for one in ITEM.finditer(items):
         before = items[at : one.start()]
         stopped = not before.strip() or before.rstrip()[-1:] in ".;:,!"
         gap = (" " if stopped else ",").ljust(len(one.group()))
+        if len(starred) == 1 and "*" in one.group() and AGAIN.search(items, one.end()):
+            # "* 3 dc in next st / repeat around": a star, and no list's mark.
+            gap = gap[0] + one.group()[1:]
         out += [before, gap]
         at = one.end()
     return "".join([*out, items[at:]])
