@@ -35,16 +35,19 @@ WHOLE = re.compile(
     rf"\W*(?P<n>{_N})\s+(?:(?:stitches|sts|loops)(?:\s*,?\s*(?:in|of)?\s*{_SHADE})?|ditto|do\.)[\s.]*",
     re.IGNORECASE,
 )
+BEGINS = re.compile(rf"\W*{_N}\s", re.IGNORECASE)
+"""How words that either is begin."""
 WHY = "the stitches of each colour added up"
 
 
 def told_by_colours(ledger: Ledger, row: WrittenRow) -> bool:
     """Books a round that is told so; False, and nothing booked, for every other row."""
-    words = " ".join(ledger.text[row.start : row.end].split())
-    count = stitches_told(words) if row.mark is not None else None
+    if row.mark is None or not BEGINS.match(ledger.text, row.start, row.end):
+        return False
+    count = stitches_told(" ".join(ledger.text[row.start : row.end].split()))
     if count is None:
         return False
-    for _ in row.mark.numbers if row.mark is not None else ():
+    for _ in row.mark.numbers:
         ledger.even(count, row.mark, row.start, row.end, WHY)
     return True
 

@@ -37,12 +37,18 @@ AS_BEFORE = re.compile(
     re.IGNORECASE,
 )
 """A round of loops again, with other chains."""
+BEGINS = re.compile(
+    r"\W*(?:(?:work(?:ed)?\s+)?\d+[\s-]?ch|(?:and\s+)?(?:in\s+)?every\s)", re.IGNORECASE
+)
+"""How rows begin that only say what differs."""
 
 
 def as_before(nodes: tuple[Node, ...], words: str, last: tuple[Node, ...]) -> tuple[Node, ...]:
     """The row before (last) with so many chains in its loops, where the words say only that; else
     the row as it is.
     """
+    if not BEGINS.match(words):
+        return nodes
     found = AS_BEFORE.match(" ".join(words.split()))
     if found is None or not any(isinstance(one, Chain | Repeat | Group) for one in last):
         return elided(nodes, words, last)

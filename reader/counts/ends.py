@@ -27,6 +27,8 @@ class Ends:
 
 def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
     """The row taken apart; begun: a row lies below, so a chain at the start is no foundation."""
+    if all(isinstance(one, Work | Repeat | Skip) for one in nodes) and not travels(_first(nodes)):
+        return Ends((), tuple(nodes))
     body = chain_first(nodes) if begun else list(nodes)
     lead: list[Node] = []
     chain: Chain | None = None
@@ -60,6 +62,10 @@ def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
             chain = found if isinstance(found, Chain) else None
     ending = _next_chain(body)
     return Ends(tuple(lead), tuple(body), chain, ending, foundation)
+
+
+def _first(nodes: Sequence[Node]) -> Node | None:
+    return nodes[0] if nodes else None
 
 
 def chain_first(nodes: Sequence[Node]) -> list[Node]:

@@ -183,6 +183,8 @@ def named_alike(runs: Sequence[Run]) -> tuple[Run, ...]:
     """The runs with a group that was given no name called as those that are made like it: the first
     of a round is told stitch by stitch, behind its chain.
     """
+    if len(runs) < 3:
+        return tuple(runs)
     names: dict[tuple[object, ...], str] = {}
     nameless: list[tuple[int, tuple[object, ...]]] = []
     for at in range(1, len(runs) - 1):

@@ -317,7 +317,7 @@ class Ledger:
             unit or self.printed_total(entry)[1], tally.spaces, mark.side if mark else "", "",
             tally.walk.takes, groups, assumptions(solved, entry.nodes),
         ))  # fmt: skip
-        entry = replace(entry, unit=unit)
+        entry = replace(entry, unit=unit) if unit != entry.unit else entry
         kept = self.below
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:

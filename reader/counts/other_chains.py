@@ -38,14 +38,18 @@ BY = re.compile(
     re.IGNORECASE | re.DOTALL,
 )
 """So many chains more in each round."""
+BEGINS = re.compile(rf"\W*(?:{_N}\s|(?:the\s+)?same|as|like|work|repeat)", re.IGNORECASE)
+"""How the words of all these begin."""
 
 
 def with_other_chains(ledger: Ledger, row: WrittenRow) -> bool:
     """Works such a round, or several; False, and nothing worked, for every other row."""
+    if row.mark is None or not ledger.entries or not BEGINS.match(ledger.text, row.start, row.end):
+        return False
     words = " ".join(ledger.text[row.start : row.end].split())
     grows = BY.fullmatch(words)
     found = TO.fullmatch(words) or FIRST.fullmatch(words) or grows
-    if found is None or row.mark is None or not ledger.entries:
+    if found is None:
         return False
     said = int(found["n"]) if found["n"].isdigit() else word_number(found["n"]) or 0
     step = 0 if grows is None else -said if grows["way"].lower() == "decreasing" else said

@@ -51,9 +51,11 @@ def _numbered(
         return [*moves] * times
     # The passes are a move's last field: made whole, since rows of thousands are made move by move.
     whole = [(move[:-1], move.passes) for move in moves]
-    return [
-        tuple.__new__(Move, (*told, (here, *passes)))
-        for number in range(done + 1, done + times + 1)
-        for here in (Pass(number, of, node.span),)
-        for told, passes in whole
-    ]
+    out: list[Move] = []
+    for number in range(done + 1, done + times + 1):
+        here = (Pass(number, of, node.span),)
+        out += [
+            tuple.__new__(Move, (*told, here + passes if passes else here))
+            for told, passes in whole
+        ]
+    return out

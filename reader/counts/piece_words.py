@@ -48,13 +48,14 @@ OF_PIECE = re.compile(
     re.IGNORECASE,
 )
 """Rows of another piece, "the first 4 rows of the body"."""
+ROWS_SAID = re.compile(rf"(?<![a-z]){_ROWS}\s", re.IGNORECASE)
 
 
 def plainly_quoted(words: str) -> str:
     """The words with rows of a piece told as QUOTES knows them, "make rows 1-4 of body" as "make
     rows 1-4 as body"; length kept.
     """
-    return OF_PIECE.sub(_as_piece, words)
+    return OF_PIECE.sub(_as_piece, words) if ROWS_SAID.search(words) else words
 
 
 def _as_piece(found: re.Match[str]) -> str:

@@ -56,17 +56,19 @@ class Solutions:
 def _moved(solved: Solved, by: int, lines: int) -> Solved:
     """The row as worked, told of words that stand so many characters and lines farther on."""
     spans: dict[Span, Span] = {}
+    passes: dict[int, tuple[Pass, ...]] = {}
 
     def there(span: Span) -> Span:
         if span not in spans:
             spans[span] = Span(span.start + by, span.end + by, span.line + lines)
         return spans[span]
 
-    moves = [
-        Move(
-            move.kind, move.words, there(move.span), *move[3:-1],
-            tuple([Pass(one.number, one.of, there(one.repeat)) for one in move.passes]),
-        )
-        for move in solved.tally.moves
-    ]  # fmt: skip
+    moves = []
+    for move in solved.tally.moves:
+        told = move[-1]
+        # The moves of one pass share what tells of it.
+        if id(told) not in passes:
+            passes[id(told)] = tuple([Pass(n, of, there(repeat)) for n, of, repeat in told])
+        kind, words, span, *rest, _ = move
+        moves.append(tuple.__new__(Move, (kind, words, there(span), *rest, passes[id(told)])))
     return replace(solved, tally=replace(solved.tally, moves=moves))

@@ -23,7 +23,7 @@ def blocks(text: str) -> list[tuple[int, int]]:
         stripped = line.strip()
         if not stripped.strip("-=_~"):
             open_block = False
-        elif open_block and out and _continues(text[out[-1][0] : out[-1][1]], stripped, width):
+        elif open_block and out and _goes_with(text[out[-1][0] : out[-1][1]], stripped, width):
             out[-1][1] = end
         else:
             out.append([at, end])
@@ -221,6 +221,20 @@ def _under_label(before: str, line: str) -> bool:
     if not _only_label(before):
         return False
     return label_at(line, 0, True) is None and not is_heading(line)
+
+
+def _goes_with(before: str, line: str, width: int) -> bool:
+    """Whether a line goes on with the block before it, as in _continues; a row that is over, and
+    the plain label of the next, are told apart at once.
+    """
+    if PLAIN_LABEL.match(line) and OVER.search(before, max(0, len(before.rstrip()) - 2)):
+        return _open_bracket(before)
+    return _continues(before, line, width)
+
+
+PLAIN_LABEL = re.compile(r"(?:Rnd|Round|Row) \d{1,3}: ")
+OVER = re.compile(r"(?:[.;!]|\d[)\]])\s*$")
+"""How most rows begin and end; nothing else needs to be asked of them."""
 
 
 def _continues(before: str, line: str, width: int) -> bool:

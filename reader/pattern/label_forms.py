@@ -107,17 +107,19 @@ ROW_WORD = re.compile(
     r"[rR](?<!\w[rR])(?:(?i:ound|nd|d|ow)|\.?\s*(?:\d|(?i:one|two|three|four|five|six|seven|eight|nine"
     r"|ten|eleven|twelve|twenty|thir|for|fif)))"
 )
+SPACED = 12
+"""Characters behind a block that may part the words of its last label from their colon."""
 AND_OTHERS = re.compile(r"[dthDTH]\s*,?\s*\(?(?:&|(?i:and)\b)")
-BEYOND = 120
-"""Characters behind a block that the end of its last label may reach to."""
 
 
 def may_hold_label(text: str, start: int, end: int) -> bool:
     """Whether a label may begin in text[start:end]: each has a word for rows, or a mark, that is
     sooner looked for than all places where a label could begin.
     """
-    words = text[start : end + BEYOND]
-    if ":" in words or ROW_WORD.search(words) or AND_OTHERS.search(words):
+    words = text[start:end]
+    if ":" in words or text[end : end + SPACED].lstrip()[:1] == ":":
+        return True
+    if ROW_WORD.search(words) or AND_OTHERS.search(words):
         return True
     low = words.lower()
     return "next," in low or "needle" in low

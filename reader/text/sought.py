@@ -4,13 +4,17 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
+from functools import lru_cache
 
 ODD_LETTERS = str.maketrans({"\u0130": "i", "\u0131": "i", "\u017f": "s", "\u212a": "k"})
 """Letters that patterns blind to capitals take for plain ones, though lower() keeps them apart."""
 
 
+@lru_cache(maxsize=16)
 def lowered(text: str) -> str:
-    """The text in small letters, as patterns blind to capitals see it; its length may change."""
+    """The text in small letters, as patterns blind to capitals see it; its length may change.
+    Kept for a few texts: most passes over a text leave it as it is for the next.
+    """
     return (text if text.isascii() else text.translate(ODD_LETTERS)).lower()
 
 
