@@ -16,7 +16,10 @@ from reader.text.sought import Sought
 
 OWN_KEY = "the pattern's own key"
 GROUPS = ("shell", "fan", "v-st", "v st", "vst", "group", "scallop", "corner")
-_STITCH = r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|dtr)\b(?! tog)"
+_STITCH = (
+    r"(?:s\s?c|h\s?d\s?c|d\s?c|tr\s?c?|trebles?|doubles?|htr|d\s?tr\s?c?)\b(?! tog)"
+    r"(?:\s\(\d times over (?:the )?hook\))?"
+)
 _CLUSTER = (
     rf"(?:\d+[\s-]+{_STITCH}[\s-]+)?(?:cls?|cluster(?:s|\s+sts?)?|popcorns?(?:\s+sts?)?)\b"
 )
@@ -28,8 +31,14 @@ _GROUP_NAME = (
     r"(?:shell|fan|group|v[- ]?st|scallop|corner))"
 )
 _AT = r"\s+in\s+(?:the\s+)?(?:next|same)\s+(?:ch[ -]?\d+[ -])?(?:st|stitch|sp|space|ch|loop)\b"
-_INTO = rf"(?:{_AT})?"
+_BETWEEN = r"\s+with\s+ch\s*\d+\s+between(?:\s+(?:each|them|sts?|stitches))*"
+_INTO = rf"(?:{_BETWEEN})?(?:{_AT})?"
 INTO = re.compile(_AT, re.IGNORECASE)
+SPREAD = re.compile(
+    rf"(?P<n>\d+)\s+(?P<stitch>{_STITCH})\s+with\s+ch\s*(?P<ch>\d+)\s+between\b", re.IGNORECASE
+)
+"""Stitches with a chain between them, each: "2 tr c with ch 2 between"."""
+OVER_HOOK = re.compile(r"\(\d times over (?:the )?hook\)", re.IGNORECASE)
 NAMED_BEHIND = Sought(
     GROUPS,
     rf"(?P<list>(?:{_CLUSTER}|\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)"
@@ -99,8 +108,8 @@ def _group(
     """A group of that name, made of the stitches listed; none where they are not two or more.
     begun: a chain before them stands for the first.
     """
-    listed = INTO.sub("", SIZE_OF_CLUSTER.sub("", stitches))
-    items = re.findall(ITEM, listed, re.IGNORECASE)
+    listed = INTO.sub("", OVER_HOOK.sub("", SIZE_OF_CLUSTER.sub("", stitches)))
+    items = re.findall(ITEM, SPREAD.sub(_spread, listed), re.IGNORECASE)
     chains = sum(1 for number, stitch in items if stitch.lower().startswith("ch"))
     made = sum(_amount(number) for number, stitch in items if not stitch.lower().startswith("ch"))
     if begun:
@@ -112,6 +121,12 @@ def _group(
         parts=_parts(items, terms),
     )  # fmt: skip
     return [(at, Special(name, stitch))]
+
+
+def _spread(told: re.Match[str]) -> str:
+    """ "2 tr c with ch 2 between" as "1 tr c, ch 2, 1 tr c"."""
+    each = f"1 {told['stitch']}"
+    return f", ch {told['ch']}, ".join([each] * min(int(told["n"]), 20))
 
 
 BEGUN_BY_CHAIN = re.compile(
