@@ -39,8 +39,7 @@ from reader.counts.narrowed import (
 )
 from reader.counts.nearing import nearer, whole_goal
 from reader.counts.other_chains import with_other_chains
-from reader.counts.other_ends import TO_A_SIDE, chain_at_end, differing
-from reader.counts.other_numbers import with_other_numbers
+from reader.counts.other_ends import as_told, chain_at_end
 from reader.counts.paced_rows import at_its_pace, paced_row
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
@@ -246,11 +245,8 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
             ledger.check_total(row, 0, row.end - row.start, settled=False)
             continue
         nodes = once_fewer(entry.nodes) if rule.fewer else entry.nodes
-        other = with_other_numbers(nodes, rule.rest, ledger.pattern.terms)
-        if other is not None and ledger.pattern.craft is Craft.CROCHET:
-            nodes = other
-        elif rule.differs or TO_A_SIDE.search(rule.rest):
-            nodes = differing(ledger, replace(entry, row=row, quoted=True), nodes, rule)
+        quoted = replace(entry, row=row, quoted=True)
+        nodes = as_told(ledger, quoted, nodes, rule, bool(printed))
         if not ledger.full():
             total = tuple(printed) if mine else ()
             quoted = replace(entry, nodes=nodes, row=row, printed=total, quoted=True)

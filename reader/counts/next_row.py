@@ -55,14 +55,29 @@ ROUNDS = re.compile(
 """A round that closes: the chain is told of there by other words."""
 
 
+LIKE = re.compile(
+    r"\W*(?:the )?(?:same as|as|like|repeat|rep) (?:the )?(?P<n>\d{1,3})(?:st|nd|rd|th|d)\b"
+    r"(?: (?:row|rnd|round))?\W*$",
+    re.IGNORECASE,
+)
+"""A row that is told as another: what ends that one ends it."""
+
+
 def coming_rows(items: Sequence[WrittenRow | WrittenNote], text: str) -> list[str]:
     """For each item of a part, the words of the next row, "" where none follows."""
     coming: list[str] = []
     words = ""
+    rows = [item for item in items if isinstance(item, WrittenRow)]
+    told = {
+        item.mark.numbers[0]: " ".join(text[item.start : item.end].split())
+        for item in rows if item.mark is not None and item.mark.numbers
+    }
     for item in reversed(items):
         coming.append(words)
         if isinstance(item, WrittenRow):
             words = " ".join(text[item.start : item.end].split())
+            like = LIKE.match(words)
+            words = told.get(int(like["n"]), words) if like is not None else words
     return coming[::-1]
 
 

@@ -10,12 +10,14 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from reader.counts.entries import Entry
+from reader.counts.other_numbers import tells_more, with_other_numbers
 from reader.counts.other_times import with_times
 from reader.counts.quoted_parts import with_end
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
 from reader.pattern.same_row import OTHER_TIMES
 from reader.pattern.tree import ONE, Node, Num, Repeat, Unread, Where, Work
+from reader.terms.stitches import Craft
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
@@ -26,6 +28,22 @@ OTHER_END = re.compile(
     re.IGNORECASE | re.DOTALL,
 )
 """A row that is quoted with another end."""
+
+
+def as_told(
+    ledger: Ledger, entry: Entry, nodes: tuple[Node, ...], rule: Rule, printed: bool
+) -> tuple[Node, ...]:
+    """The row that is quoted, with other numbers, another end or longer sides where the words tell
+    of them; printed: the number they tell of is a total.
+    """
+    if ledger.pattern.craft is Craft.CROCHET:
+        other = with_other_numbers(nodes, rule.rest, ledger.pattern.terms)
+        if other is not None:
+            return other
+    more = not printed and not rule.fewer and tells_more(rule.rest)
+    if rule.differs or TO_A_SIDE.search(rule.rest) or more:
+        return differing(ledger, entry, nodes, rule)
+    return nodes
 
 
 def differing(

@@ -8,7 +8,8 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Where, Work
+from reader.counts.entries import inner_times
+from reader.pattern.tree import Chain, Group, Node, Num, Repeat, Until, Where, Work
 from reader.terms.crafts import Terms
 from reader.terms.forms import name_of
 from reader.terms.numbers import SPELLED, word_number
@@ -65,6 +66,14 @@ class Told:
     step: bool = False
 
 
+LOOPS = re.compile(
+    rf"\b{_WITH} (?:only )?(?P<n>{_N}) (?:ch[- ]?\d+ )?(?:loops?|lps?|sps?|spaces?|arches)"
+    r"(?: (?:across|over|in|on|to|at|along|around|for) [^.;,\d]{2,40})?\W*$",
+    re.IGNORECASE,
+)
+"""So many loops in each pineapple: as often its inner repeat is worked."""
+
+
 def with_other_numbers(
     nodes: tuple[Node, ...], words: str, terms: Terms
 ) -> tuple[Node, ...] | None:
@@ -72,6 +81,9 @@ def with_other_numbers(
     of one that the row has no room for.
     """
     said = " ".join(words.split())
+    loops = LOOPS.search(said)
+    if loops is not None:
+        return _with_loops(nodes, _value(loops["n"]))
     found = INSTEAD.search(said) or INSTEAD_FIRST.search(said) or ONLY_NEW.search(said)
     if found is None or re.search(r"\d", said[: found.start()] + said[found.end() :]):
         return None
@@ -88,6 +100,34 @@ def with_other_numbers(
         return None
     to = was + new.number if new.step else new.number
     return tuple(_changed(one, kind, was, to) for one in nodes) if to > 0 else None
+
+
+TELLS = re.compile(
+    r"^[^.;]*?\b(?:having|with|making|working) (?:only )?\d+ (?!more row|time|row|round|rnd|inch)",
+    re.IGNORECASE,
+)
+
+
+def tells_more(words: str) -> bool:
+    """Whether a row that is called back is said to have so many of something."""
+    return TELLS.match(words) is not None
+
+
+def _with_loops(nodes: tuple[Node, ...], number: int) -> tuple[Node, ...] | None:
+    """The row with the loops of each group as many; None where it has no such groups."""
+    if not inner_times(nodes) or number < 1:
+        return None
+    out: list[Node] = []
+    for one in nodes:
+        if isinstance(one, Repeat):
+            body = tuple(
+                replace(inner, number=Num((number,)))
+                if isinstance(inner, Repeat) and inner.until is Until.TIMES else inner
+                for inner in one.body
+            )
+            one = replace(one, body=body)
+        out.append(one)
+    return tuple(out)
 
 
 def _told(found: re.Match[str], which: str, terms: Terms) -> Told | None:

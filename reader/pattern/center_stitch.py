@@ -40,6 +40,9 @@ def in_center(cur: Cursor, made: Sequence[Node]) -> Place | None:
         cur.at = start
         return None
     cur.at += 1
+    if _of_each(cur):
+        text = f"{cur.said(start)} ({CORNER})"
+        return Place(Where.EACH, cur.span(start), each=True, text=text)
     _which(cur)
     if cur.low() not in ("", "and", "then", "at", *STOPS):
         cur.at = start
@@ -48,6 +51,29 @@ def in_center(cur: Cursor, made: Sequence[Node]) -> Place | None:
         while cur.low() not in ("", *STOPS):
             cur.at += 1
     return Place(Where.NEXT, cur.span(start), text=cur.said(start))
+
+
+CORNER = "corner"
+"""Said of the middle one of several stitches in one place, as of those that turn a corner."""
+
+
+def _of_each(cur: Cursor) -> bool:
+    """Takes "of each 3 dc", "st of every group", where the row grows at several points."""
+    at = cur.at
+    if not cur.accept("one"):
+        _noun(cur)
+    if cur.accept("of each", "of every", "of all", "of each of", "of each of the", "of all the"):
+        cur.accept("group of", "groups of", "set of", "cluster of")
+        if cur.kind() == "num":
+            cur.at += 1
+            cur.accept("-")
+            _noun(cur)
+            cur.accept("group", "groups", "corner", "corners")
+            return True
+        if cur.accept("group", "groups", "increase", "widening", "corner", "point", "increases"):
+            return True
+    cur.at = at
+    return False
 
 
 def _which(cur: Cursor) -> None:

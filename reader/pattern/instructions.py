@@ -46,6 +46,7 @@ from reader.pattern.quoting import find_quoted
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import find_repeat, passes_to
 from reader.pattern.ring_chain import before_ring
+from reader.pattern.rings import of_ring, told_in_ring
 from reader.pattern.rows_below import long_stitches
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.so_often import count_after, times_before
@@ -270,12 +271,17 @@ class _Reading:
         counted = cur.kind() == "num" and cur.low(1) in ("times", "time") and cur.low(2) != "more"
         if not counted or not self.made or self.stars:
             return False
-        if not all(isinstance(one, Work | Skip | Act | Group) for one in self.made):
+        ringed = told_in_ring(cur)
+        begins = of_ring(self.made) if ringed else 0
+        listed = self.made[begins:]
+        if not all(isinstance(one, Work | Skip | Act | Group) for one in listed) and not ringed:
             return False
         self.flush()
         times = count_after(cur)
         if times is not None:
+            head, self.made = self.made[:begins], self.made[begins:]
             self.bunch(times)
+            self.made = [*head, *self.made]
         return times is not None
 
     def bunch(self, times: Num) -> None:

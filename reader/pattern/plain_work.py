@@ -20,8 +20,17 @@ PATTERNS = tuple(
     for manner in ("pattern", "patt", "pat", "patterns", "same manner")
     if verb or in_
 )
+TO_AND_FRO = tuple(
+    f"{verb}{fro}"
+    for verb in ("work ", "continue ", "crochet ", "go ", "continue working ", "keep on ", "")
+    for fro in (
+        "back and forth", "backward and forward", "backwards and forwards", "to and fro",
+        "forward and back", "forwards and backwards",
+    )
+)  # fmt: skip
 MANNERS = (
-    *PATTERNS, "work even", "work straight", "work plain", "work evenly", "work as before", "work",
+    *PATTERNS, *TO_AND_FRO,
+    "work even", "work straight", "work plain", "work evenly", "work as before", "work",
     "pattern", "patt", "pat", "plain", "even", "straight", "continue", "cont",
     "working in pattern", "working even",
 )  # fmt: skip
@@ -56,8 +65,11 @@ def _so_many(cur: Cursor, start: int) -> Place | None:
     cur.accept(*FIRST)
     number = cur.number() if along and cur.kind() == "num" else None
     cur.at += number is not None
-    noun = cur.accept(*STITCH_NOUNS)
-    named = cur.stitch() if number is not None and not noun else None
+    bare = number is not None and cur.low(-2) in ("these", "those")
+    named = cur.stitch() if number is not None else None
+    noun = False if named is not None and named.length > 1 else cur.accept(*STITCH_NOUNS)
+    noun = noun or (bare and cur.low() in (*STOPS, ""))
+    named = None if noun else named
     if named is not None and cur.low(named.length) in (*STOPS, "", "only", "and"):
         cur.at += named.length
         noun = True

@@ -43,6 +43,22 @@ def find_ring(cur: Cursor, start: int) -> Node | None:
     return None
 
 
+def told_in_ring(cur: Cursor) -> bool:
+    """Whether "11 times into the ring" stands here, behind a list that is all worked into it."""
+    into = cur.low(2) in ("in", "into", "under", "through", "inside")
+    return into and {cur.low(3), cur.low(4)} & {"ring", "circle", "round"} != set()
+
+
+def of_ring(made: Sequence[Node]) -> int:
+    """Where in a list that begins it is repeated into the ring: behind the chain of the round, at a
+    stitch, or at the chain before it where the list ends with a stitch.
+    """
+    works = [at for at, one in enumerate(made) if isinstance(one, Work)]
+    first = works[0] if works else 0
+    chained = first > 1 and isinstance(made[first - 1], Chain) and isinstance(made[-1], Work)
+    return first - chained
+
+
 def closed(node: Node | None, made: Sequence[Node]) -> Node | None:
     """ "Ch 4, sl st into ring": the slip stitch that makes a ring of the first chain; other nodes
     as they are.

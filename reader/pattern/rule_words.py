@@ -336,7 +336,9 @@ PICKS_UP = re.compile(r"\w+\.? to (?:pick|take|cast|bind|slip)\b", re.IGNORECASE
 STITCHES_ON = re.compile(
     r"\w+\.? (?:to )?(?:k|knit|p|purl|pearl|take|rib|narrow|this|thus|so|in this way)\b"
     r"(?![^.]{0,200}\b"
-    r"(?:rows?|rnds?|rounds?|inc|dec)\b)[^.]{0,200}\b(?:end|last|come to)\b",
+    r"(?:rows?|rnds?|rounds?|inc|dec)\b)[^.]{0,200}\b(?:end|last|come to)\b"
+    r"|\w+\.? (?:on )?(?:thus|so|in (?:this|the same|same|like) (?:way|manner))\s*,?\s*"
+    r"(?:all (?:the way )?|the whole way )?(?:a?round|across|to (?:the )?end)\b(?! \d| of)",
     re.IGNORECASE,
 )
 """A row that goes on to its end, not rows that go on."""

@@ -15,10 +15,16 @@ from reader.pattern.rule_words import (
     THE_SAME,
 )
 
+BETWEEN = re.compile(
+    r"\b(?:with|having|making|working) (?:\d+|\w+)"
+    r" (?:(?:sts?|stitches|[shd]{1,2} ?c|plain) )?between\W*$",
+    re.IGNORECASE,
+)
+"""So many stitches between those that change the count, in a row of few words."""
 SAME_IDEA = re.compile(
     r"\W*(?:(?:is|it's|we do|do|work|this is|that's|goes|are)\s+)*(?:the )?(?:very )?same"
     r"(?: idea| thing| principle| way| again"
-    r"| as (?:before|that|(?:the )?last (?:time|round|row)))?,?\s+"
+    r"| as (?:before|that|(?:the )?last (?:time|round|row)))?[,;]?\s+"
     r"(?:but|only|except|just|with)\b",
     re.IGNORECASE,
 )
@@ -54,8 +60,9 @@ def same_as(words: str) -> Rule | None:
     again = THE_SAME.match(words)
     if again:
         return Rule("same", rest=words[again.end() :], named=(0,))
-    if SAME_IDEA.match(words) and BETWEEN_INCS.search(words):
-        return Rule("same", rest=words, named=(0,), by_gain=True)
+    if SAME_IDEA.match(words):
+        apart = BETWEEN_INCS.search(words) or BETWEEN.search(words)
+        return Rule("same", rest=words, named=(0,), by_gain=apart is not None, differs=not apart)
     found = SAME_AS.match(words)
     if not found:
         return None

@@ -71,7 +71,22 @@ def _after_start(made: Sequence[Node]) -> int:
         if isinstance(one, Chain) and height is not None and one.number.values[0] != max(height, 1):
             return _same_loop(made, index, one.number.values[0] - height) if height > 2 else index
         index += 1
+    index += _only_begins(made[index:])
     return index if index < len(made) else 0
+
+
+def _only_begins(made: Sequence[Node]) -> bool:
+    """Whether a stitch stands before the passes of loops: "1 sc in first, 4 ch, miss 2, 1 sc in
+    next; continue thus".
+    """
+    if len(made) < 3 or not isinstance(made[1], Chain):
+        return False
+    first, last = made[0], made[-1]
+    ends = isinstance(last, Work) and last.place.where in (Where.NEXT, Where.PLAIN)
+    begins = isinstance(first, Work) and first.place.where in (Where.FIRST, Where.SAME)
+    return begins and ends and isinstance(first, Work) and isinstance(last, Work) and (
+        first.stitch == last.stitch
+    )
 
 
 def _in_same(one: Node) -> bool:

@@ -7,6 +7,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from reader.pattern.along_edge import along_edge
+from reader.pattern.begun_at import begun_at
 from reader.pattern.center_stitch import in_center
 from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
@@ -75,7 +76,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     cur.at += length or found.length
     node = over_so_many(_finish(cur, start, number, found, made))
     node = at_picot(cur, on_as_many(node), made)
-    return _once_more(node) if more and made else closed(node, made)
+    return _once_more(node) if more and made else begun_at(cur, closed(node, made), made)
 
 
 def _working_into(cur: Cursor, start: int, made: list[Node]) -> Node | None:
