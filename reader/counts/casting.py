@@ -38,7 +38,7 @@ WORKS_ON = re.compile(
 
 
 WORKED = re.compile(
-    r"\b(?:k|p|knit|purl)\s*\d|\b(?:k|p|knit|purl|rib|work|patt)\s+(?:across|to|until|till|back|plain"
+    r"\b(?:k|p|knit|purl)\s*\d|\b(?:k|p|knit|purl)\s+(?:across\s+)?the\s+(?:\w+\s+)?\d+\s+(?:\w+\s+)?st|\b(?:k|p|knit|purl|rib|work|patt)\s+(?:across|to|until|till|back|plain"
     r"|all|even|one)\b|\b(?:inc|dec|narrow|widen)(?:reas\w+|ing)?\b|\b(?:cast|bind) off\b",
     re.IGNORECASE,
 )

@@ -7,9 +7,10 @@ from __future__ import annotations
 import re
 from typing import TYPE_CHECKING
 
-from reader.counts.entries import HAS_STITCHES
-from reader.counts.fabric import plain
+from reader.counts.entries import HAS_STITCHES, Entry
+from reader.counts.fabric import Below, plain
 from reader.pattern.layout import WrittenRow
+from reader.pattern.tree import Act, Edge, Num, Where, Work
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
@@ -28,6 +29,9 @@ ANOTHER = re.compile(
     re.IGNORECASE,
 )
 """A second piece like the one on hand, with no rows of its own."""
+JOINING = re.compile(r"\b(?:join(?:ing)?|unit(?:e|ing)|together)\b", re.IGNORECASE)
+NEARBY = 40
+"""Characters before a row's words in which its label stands."""
 WHY = "the stitches of both pieces, as the words say"
 
 
@@ -58,3 +62,32 @@ def only_joins(ledger: Ledger, row: WrittenRow, words: str) -> bool:
         return False
     ledger.even(ledger.below.stitches, None, row.start, row.end, WHY)
     return True
+
+
+def come_together(ledger: Ledger, entry: Entry) -> None:
+    """A part whose first row works more stitches than the part before it left, each lot by its
+    number, and prints as many or says that it joins: those of several pieces, not of that one.
+    """
+    before = ledger.before.stitches
+    works = [one for one in entry.nodes if not isinstance(one, Act)]
+    if ledger.rows or ledger.below.stitches is not None or not before or len(works) < 2:
+        return
+    size, takes, makes = ledger.size, 0, 0
+    for one in works:
+        if isinstance(one, Edge) and one.cast_on and one.number is not None:
+            makes += one.number.at(size)
+        elif isinstance(one, Work) and (number := _so_many(one)) is not None:
+            takes += number.at(size) * one.stitch.takes
+            makes += number.at(size) * one.stitch.makes
+        else:
+            return
+    start = max(0, entry.row.start - NEARBY)
+    joins = JOINING.search(ledger.text[start : entry.row.end]) is not None
+    if takes > before and (joins or ledger.stated(entry)[0] == makes):
+        ledger.before = Below()
+
+
+def _so_many(one: Work) -> Num | None:
+    place = one.place
+    told = place.number if place.where is Where.NEXT and place.noun == "st" else one.number
+    return told if place.where in (Where.PLAIN, Where.NEXT) else None

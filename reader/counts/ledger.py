@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.agreeing import us_kind
 from reader.counts.asides import set_apart
+from reader.counts.copies_joined import come_together
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.earlier_rows import earlier_row
 from reader.counts.edging import goes_around
@@ -131,6 +132,7 @@ class Ledger:
     def plain(self, row: WrittenRow) -> None:
         """A row of instructions, once for each number of its label."""
         entry = brought(self, with_parts(self, self.read(row)))
+        come_together(self, entry)
         if not self.rows and self.below.stitches is None:
             entry = replace(entry, nodes=without_knot(entry.nodes))
         rows = any(isinstance(one, Edge) and one.rows > 1 for one in entry.nodes)

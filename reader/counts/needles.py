@@ -18,9 +18,10 @@ def by_needles(nodes: Sequence[Node]) -> list[Node]:
     """The nodes with what is open on a needle left to the whole round; unchanged where none is
     named.
     """
+    nodes = [_inside(one) for one in nodes]
     marks = [at for at, one in enumerate(nodes) if _names_needle(one)]
     if not marks:
-        return list(nodes)
+        return nodes
     out = list(nodes[: marks[0]])
     told: list[Sequence[Node]] = []
     for at, mark in enumerate(marks):
@@ -30,16 +31,40 @@ def by_needles(nodes: Sequence[Node]) -> list[Node]:
     return out
 
 
-AS_NEEDLE = re.compile(r"^\W*(?:same )?(?:as|like)(?: for| on)? (?:n|ndl|needle) ?(?P<n>\d)\W*$")
+def _inside(one: Node) -> Node:
+    """ "* K to last 3 sts of needle, k 2 tog, k 1; next needle: ...; repeat from * once": a repeat
+    over needles, its body told needle by needle.
+    """
+    if not isinstance(one, Repeat) or not any(_names_needle(inner) for inner in one.body):
+        return one
+    first = Act(one.span, "", Deed.NEEDLE)
+    body = one.body if _names_needle(one.body[0]) else (first, *one.body)
+    return replace(one, body=tuple(by_needles(body)))
+
+
+ORDINALS = ("", "first", "second", "third", "fourth")
+AS_NEEDLE = re.compile(
+    r"^\W*(?:work )?(?:the )?(?:same )?(?:as|like)(?: (?:for|on|the))*"
+    r" (?:(?:n|ndl|needle)s? ?(?P<n>\d)(?: ?(?:and|&|,) ?(?:n|ndl|needle)? ?(?P<m>\d))?"
+    r"|(?P<ord>\d(?:st|nd|rd|th)|first|second|third|fourth)(?: (?:ndl|needle))?)\W*$"
+)
 
 
 def _as_other(nodes: Sequence[Node], told: Sequence[Sequence[Node]]) -> Sequence[Node]:
     """ "N3: as N1": what is told of that needle, on this one."""
     said = " ".join(one.words.lower() for one in nodes[1:])
     found = AS_NEEDLE.match(said)
-    if found is None or not 0 < int(found["n"]) <= len(told):
+    if found is None:
         return nodes
-    return [nodes[0], *told[int(found["n"]) - 1][1:]]
+    ordinal = found["ord"] or ""
+    first = found["n"] or (ordinal[0] if ordinal[:1].isdigit() else ORDINALS.index(ordinal))
+    which = [int(first), *([int(found["m"])] if found["m"] else [])]
+    named = nodes[0]
+    if not all(0 < one <= len(told) for one in which) or not isinstance(named, Act):
+        return nodes
+    # "Needles 3 and 4 as needles 1 and 2": each of them as one.
+    named = replace(named, into="") if len(which) > 1 else named
+    return [named, *(node for one in which for node in told[one - 1][1:])]
 
 
 def _as_often(nodes: Sequence[Node]) -> list[Node]:

@@ -86,11 +86,15 @@ def lay_out(text: str, sizes: tuple[str, ...] = ()) -> Layout:
 
 
 AS_PART = re.compile(
-    r"\b(?:work|make|worked|made)\s+(?:exactly\s+|the\s+)*(?:same as|as for|as|like)\s+(?:the\s+)?"
-    r"(?P<name>[a-z]+(?: [a-z]+)?)\s+(?:up )?(?:to|until|for)\b",
+    r"\b(?:work|make|worked|made|knit|complete)\s+(?:exactly\s+|the\s+|to\s+)*"
+    r"(?:same as|as for|as|like|match|correspond (?:to|with))\s+(?:the\s+)?"
+    r"(?P<name>[a-z]+(?: [a-z]+)?)(?:\s+(?:up )?(?:to|until|for)\b"
+    r"|(?P<turned>),?\s+(?:but\s+)?(?:revers\w+|with\s+(?:all\s+)?shaping\w*\s+reversed|in\s+reverse)\b)",
     re.IGNORECASE,
 )
-"""So much of a piece before this one; one that is wholly like it needs no rows of its own."""
+"""So much of a piece before this one, or all of it turned about; one that is wholly like it needs
+no rows of its own.
+"""
 
 
 def _works(words: str) -> bool:
@@ -276,7 +280,9 @@ class _LayingOut:
         """
         found = AS_PART.search(words)
         names = {part.name.lower() for part in self.parts if part.items}
-        return found is not None and found["name"].lower() in names
+        if found is None or (self.crocheted and found["turned"] is not None):
+            return False
+        return found["name"].lower() in names
 
     def done(self) -> Layout:
         """The finished layout; parts without a row give their remarks to the whole."""

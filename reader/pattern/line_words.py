@@ -36,7 +36,7 @@ BY_HAND = re.compile(
 )
 """Something done by hand between rows: no stitches."""
 MAKE = re.compile(
-    r"[\(\[-]?\s*(?:(?:make|work)\s+(\d+|one|two|three|four|five|six|seven|eight|nine|ten"
+    r"[\(\[-]?\s*(?:(?:make|work|(?<=[(\[])(?:knit|crochet))\s+(\d+|one|two|three|four|five|six|seven|eight|nine|ten"
     r"|twelve)\b|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",
     re.IGNORECASE,
 )

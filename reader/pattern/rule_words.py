@@ -192,7 +192,8 @@ FURTHER_WORK = re.compile(
 BEYOND_GOAL = re.compile(
     r"\b(?:until|till|to)\b[^.;,]*?\b\d+\b[^.;,()]*(?P<next>[,;.]\s+(?:and\s+|then\s+)*"
     r"(?:k\d|p\d|knit|purl|k\b|p\b|narrow|slip|sl\b|work|bind|cast|bo\b|fasten|break|draw)"
-    r"|,?\s+(?:and\s+)?then\s+(?:bind|cast|bo\b|k|p|work|knit|purl|fasten|break))",
+    r"|,?\s+(?:and\s+)?then\s+(?:bind|cast|bo\b|k|p|work|knit|purl|fasten|break|rep"
+    rf"|(?:only\s+)?(?:the\s+)?(?:{_ROWS}\s*\d|\d+\w\w\s+{_ROWS}|(?:dec|inc)\w*\.?\s+{_ROWS})))",
     re.IGNORECASE,
 )
 """What is worked when a goal is reached, in the same breath: "until 3 remain, k3tog"."""

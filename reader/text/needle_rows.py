@@ -26,6 +26,15 @@ def needles_as_rows(text: str) -> str:
     return NEEDLE.sub(lambda m: "row".rjust(len(m.group())), text)
 
 
+_NEEDLE = r"(?:needles?|ndls?|n)"
+AS_ANOTHER = re.compile(
+    rf"(?P<which>\b(?:{_NEEDLE} ?[1-5](?: ?(?:and|&|,) ?[1-5])*"
+    rf"|(?:(?:1st|2nd|3rd|4th|first|second|third|fourth) {_NEEDLE})))[ ]"
+    r"(?=(?:the )?(?:same )?(?:as|like)(?: (?:for|on|the))*"
+    rf" (?:{_NEEDLE} ?[1-5]|(?:1st|2nd|3rd|first|second|third) (?:{_NEEDLE}|[;.,])))",
+    re.IGNORECASE,
+)
+"""A needle told by another, with no mark between: "needle 3 as needle 1"."""
 ONE_NEEDLE = re.compile(
     r"[ \t]*(?:N|Ndl|Needle)s?\.? ?[1-5](?: ?(?:&|\+|and|,) ?[1-5])*[ ]?(?:[:.—]|-(?=\s))",
     re.IGNORECASE,
@@ -38,6 +47,8 @@ TOTAL_ONLY = re.compile(r"[ \t]*[(\[<]?\d+ ?(?:sts?|stitches)\b[^\n]{0,20}$", re
 
 def needles_in_rounds(text: str) -> str:
     """The text with the lines of a round's needles, and its total, behind the round's label."""
+    if " as " in text or " like " in text:
+        text = AS_ANOTHER.sub(lambda found: f"{found['which']}:", text)
     lines = text.split("\n")
     made = [lines[0]]
     inside = False
