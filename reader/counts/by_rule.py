@@ -22,7 +22,7 @@ from reader.counts.growing import grow
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
 from reader.counts.heel_turn import heel_to_its_end
-from reader.counts.last_row import changed_in_last
+from reader.counts.last_row import changed_in_last, only_in_last
 from reader.counts.ledger import Ledger
 from reader.counts.listed import ask_of_list
 from reader.counts.mirror import mirror
@@ -156,7 +156,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     def work(one: WrittenRow) -> None:
         _add_one(ledger, one, upto, evens)
 
-    if knits and (paced_row(ledger, row, work) or both_halves(ledger, row, work)):
+    paired = knits and (paced_row(ledger, row, work) or both_halves(ledger, row, work))
+    if paired or (knits and only_in_last(ledger, row)):
         return
     if not knits and (told_by_colours(ledger, row) or with_other_chains(ledger, row)):
         return

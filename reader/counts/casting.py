@@ -30,7 +30,8 @@ CLAUSE_ENDS = re.compile(
 WORKS_ON = re.compile(
     r"\W*(?:(?:join|divide|turn|arrange|place)\b[^.;]{0,60}?(?:,|;|\band\b|\.)\W*(?:and |then )*)?"
     r"(?:(?:then|and|now)\s+)*"
-    r"(?P<verb>(?:knit(?:ting)?|k|purl|pearl|p|rib|work(?:ing)?(?! in (?:the )?rounds?\b)"
+    r"(?P<verb>(?:knit(?:ting)?|k|purl|pearl|p|rib|\d+ (?:rows|rounds|rnds)|garter|moss|seed"
+    r"|stocking|stockinette?|st\.? st|g\.? st|work(?:ing)?(?! in (?:the )?rounds?\b)"
     r"(?! circular))\b)",
     re.IGNORECASE,
 )

@@ -9,6 +9,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from reader.counts.fabric import plain
+from reader.pattern.layout import WrittenRow
 from reader.terms.numbers import SPELLED, word_number
 
 if TYPE_CHECKING:
@@ -46,6 +47,23 @@ def changed_in_last(ledger: Ledger, start: int, end: int) -> int:
     ledger.rows[-1] = replace(last, count=count, assumed=assumed)
     ledger.below = plain(count, ledger.below.sections)
     return found.end() - start
+
+
+def only_in_last(ledger: Ledger, row: WrittenRow) -> bool:
+    """Books a sentence that tells nothing but such a change, of the rows told before it; False, and
+    nothing booked, for another.
+    """
+    found = IN_LAST.match(ledger.text, row.start, row.end)
+    if row.mark is not None or found is None or not ledger.rows or ledger.rows[-1].stated:
+        return False
+    rest = ledger.text[found.end() : row.end]
+    printed, behind = ledger.printed(rest)
+    if re.search(r"\w", behind) or len(printed) > 1:
+        return False
+    if not changed_in_last(ledger, row.start, row.end):
+        return False
+    ledger.check_total(row, found.end() - row.start, row.end - row.start)
+    return True
 
 
 def _number(told: str) -> int:

@@ -20,7 +20,7 @@ _WHICH = (
 QUOTES = re.compile(
     r"(?:(?<=[.;:,])\s+|(?<=\band)\s+(?=complete|finish)|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
     r"|continue|complete|knit|proceed|follow"
-    rf"|finish|crochet|repeat)\b\s*(?:{_WHICH}\s+)?(?P<what>(?:[a-z]+\s+){{0,4}}?)"
+    rf"|finish|crochet|repeat|(?P<way>dec|inc)(?:rease)?s?\.?(?=\s))(?:\b|(?<=\.))\s*(?:{_WHICH}\s+)?(?P<what>(?:[a-z]+\s+){{0,4}}?)"
     rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
     r"(?P<piece>[A-Za-z]+(?:\s+[a-z]+){0,2}?)"
     r"(?:,?\s+(?:until|till|to)\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<left>\d+)"

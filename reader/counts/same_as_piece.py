@@ -167,6 +167,8 @@ def _section(
         told = [one for one in rows if one.number in numbers]
         return [*(begins if numbers[0] == 1 else []), *told] if told else None
     shaped = _spot(piece, set(found["what"].lower().split()) - SHAPES) if found["left"] else None
+    if found["way"] and found["left"]:
+        shaped = _first_change(piece, -1 if found["way"].lower() == "dec" else 1)
     if shaped is not None:
         return down_to(ledger, _below(piece, shaped), _left(ledger, found))
     if found["left"] or found["far"]:
@@ -184,6 +186,15 @@ def _section(
     if spot is None:
         return None if set(found["what"].lower().split()) - SHAPES else rows
     return _below(piece, spot)
+
+
+def _first_change(piece: Piece, sign: int) -> int | None:
+    """The first row of a piece that gains or loses stitches, none of them cast on or bound off."""
+    for at, one in enumerate(piece.rows):
+        gain = (one.count or 0) - (one.before or 0)
+        if one.before and one.count and gain * sign > 0 and not BINDS_OFF.search(one.written):
+            return at
+    return None
 
 
 def _below(piece: Piece, spot: int) -> list[CountedRow]:

@@ -16,7 +16,8 @@ from reader.pattern.rules import find_rule
 from reader.terms.numbers import SPELLED
 
 NEXT_SENTENCE = re.compile(
-    r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\bsts)(?=\s*\n)|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?"
+    r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\.\))|(?<=sts \))|(?<=\bsts)(?=\s*\n)"
+    r"|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?"
     r"(?:\*\*+\s*)?(?=(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
     r"(?:(?:keeping|maintaining|still|always|having|(?<=then,\s)with)\b[^.;,:\d]{1,60},\s+)?"
     r"(?:working on|working each|working both|work|continue|cont\b|bind\s+off"
@@ -24,7 +25,10 @@ NEXT_SENTENCE = re.compile(
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|beg\s+with"
-    r"|pick\s+up|return\s\d+|add\s+\d+|on\s+(?:these|those)|next\s+(?:row|make|work|knit|purl)|\*\s*(?=[kp(\[])|change\s+to|place|(?:slip|put)\s+(?:the\s+)?(?:next|first|last)\s+\d+|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
+    r"|pick\s+up|return\s\d+|add\s+\d+|\d+\s+(?:rows|rnds|rounds)|garter|moss|seed|stocking"
+    r"|stockinette?|st\.?\s?st|g\s?st|on\s+(?:these|those)|next\s+(?:row|make|work|knit|purl)"
+    r"|\*\s*(?=[kp(\[])|change\s+to|place|(?:slip|put)\s+(?:the\s+)?(?:next|first|last)\s+\d+"
+    r"|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
     r"(?:sts|stitches)\s+(?:back\s+)?(?:from|on|off|to)\b)\b))",
     re.IGNORECASE,
 )
@@ -43,6 +47,8 @@ TURNED = re.compile(
 _COUNTED = rf"(?:\d+|{SPELLED}|a|another)\s+(?:(?!rows)[a-z]+\s+){{0,2}}(?:rows?|rounds?|rnds?)\b"
 RUNS_ON = re.compile(
     r"(?:[,;]|(?<=rows\)))\s+(?:(?:and|then|now|again|next)\s+)*"
+    r"(?=(?:\d+\s+(?:rows|rounds|rnds)\s+(?:of\s+|in\s+)?)?(?:garter|moss|seed|stocking|stockinette?"
+    r"|st\.?\s?st|g\.?\s?st)\b)|(?:[,;]|(?<=rows\)))\s+(?:(?:and|then|now|again|next)\s+)*"
     rf"(?=(?P<rows>(?:knit|purl|pearl|seam|work|rib|k|p)\s+(?:another\s+|the\s+next\s+)?{_COUNTED})"
     r"|(?:knit|purl|pearl|work|rib)\s+(?:on\s+)?the\s+(?:remaining|other|rest)\b"
     r"(?=[^.;]*\b(?:back|forth|fro|rows?|rounds?|inch|inches|only|separately|plain|needles?)\b)"

@@ -201,6 +201,15 @@ AT_ROW = re.compile(
 )
 
 
+RUN_THROUGH = tuple(
+    f"{verb}{the}{end}through"
+    for verb in ("run ", "pass ", "slip ", "run it ", "pass it ")
+    for the in ("", "the ") for end in ("", "end ", "yarn ", "wool ", "thread ", "tail ")
+    if end or not the
+)
+"""How the end of the yarn closes a crown."""
+
+
 def _marker(cur: Cursor, start: int) -> Node | None:
     if cur.words("sl st in last") and cur.words("sts at end of last", 5):
         # Only where the last of several rounds ends.
@@ -227,6 +236,9 @@ def _marker(cur: Cursor, start: int) -> Node | None:
         if cur.low() not in STOPS and not cur.stitch() and cur.kind() not in ("num", "stars"):
             take_phrase(cur)
         return act_here(cur, start, Deed.MARKER)
+    if cur.any_words(RUN_THROUGH):
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     if cur.low() in HANDWORK and not (cur.low() == "start" and cur.low(1) != "stuffing"):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)

@@ -34,6 +34,8 @@ def blocks(text: str) -> list[tuple[int, int]]:
 
 LEAST_WIDTH = 46
 """Characters: lines are not wrapped by a machine to less than this."""
+MOST_WIDTH = 120
+"""Characters: wider lines are paragraphs, each on a line of its own."""
 
 
 SHORTEST_OPEN = 24
@@ -274,6 +276,13 @@ def _continues(before: str, line: str, width: int) -> bool:
     runs_on = line[0].islower() and not last.endswith((".", ":"))
     if runs_on or last.endswith((",", ";", "-", "*", "—")):
         return True
+    return _wrapped(last, line, width)
+
+
+def _wrapped(last: str, line: str, width: int) -> bool:
+    """Whether a machine broke the line before this one, since no word of this had room on it."""
+    if width > MOST_WIDTH and ends_sentence(last) and RUN_IN.match(line):
+        return False
     if width >= LEAST_WIDTH and len(last) >= 0.85 * width:
         return True
     word = line.split(" ", 1)[0]

@@ -18,6 +18,15 @@ from reader.pattern.rule_words import (
     WORK_EVEN,
 )
 
+FABRIC_NAMED = (
+    r"garter(?: st(?:itch)?)?|g\.? ?st"
+    r"|(?:rev(?:erse)?\.? )?(?:stocking|stockinette?)(?: st(?:itch)?)?"
+    r"|(?:rev(?:erse)?\.? )?st\.? ?st|(?:double )?(?:moss|seed)(?: st(?:itch)?)?|m\.? st"
+    r"|k ?1,? ?p ?1(?: rib(?:bing)?)?|k ?2,? ?p ?2(?: rib(?:bing)?)?"
+    r"|(?:single |double |1 ?x ?1 |2 ?x ?2 )?rib(?:bing)?"
+)
+"""Fabrics that are worked on as many stitches as there are."""
+
 
 def ridges(words: str) -> Rule | None:
     """ "Knit 9 ridges": twice as many rows."""
@@ -35,6 +44,52 @@ def work_even(words: str) -> Rule | None:
         return None
     goal = int(found["goal"][:4]) if found["goal"] else None
     return Rule("fabric", start=0, end=found.end(), rest=found.group(), goal=goal)
+
+
+_ROWS_OF = r"(?P<rows>\d+) (?:more )?(?:rows|rounds|rnds)"
+FABRIC_ROWS = re.compile(
+    r"(?:^\W*|(?<=[.,;:)]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:then|now|and|next),?\s+)*"
+    rf"(?:work )?(?:in )?(?:(?:{FABRIC_NAMED})(?:,? for| over)?,? (?:the next )?{_ROWS_OF}\b"
+    rf"|{_ROWS_OF.replace('P<rows>', 'P<more>')} (?:of |in )?(?:{FABRIC_NAMED})"
+    r"(?= *(?:[.,;]|$|for|and|then)))"
+    r"(?:,? (?:beg\w*|start\w*|commenc\w*|end\w*) (?:with|on|after) (?:an? )?(?:\w+ )?\w+"
+    r"(?: row)?)?",
+    re.IGNORECASE,
+)
+""" "Garter st 6 rows", "4 rows stocking stitch, beginning with a knit row": no verb is needed."""
+
+
+def fabric_rows(words: str) -> Rule | None:
+    """So many rows of a fabric that is only named."""
+    found = FABRIC_ROWS.search(words)
+    if found is None:
+        return None
+    rows = int((found["rows"] or found["more"])[:4])
+    return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
+
+
+BARE_MEASURE = re.compile(
+    r"(?:^\W*|(?<=[.,;:)]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:then|now|and)\s+)*"
+    r"(?:work|knit|purl|cont(?:inue)?|rib)\b"
+    r"(?P<how>(?:(?!pick|cast|bind|tog|inc|dec|until|till|for)[^.;:,\d]|[kp] ?\d,? ?){0,60}?)"
+    r"\d+(?:[½¼¾⅓⅔]| \d/\d|\.\d)?\s?(?:\([^()]*\)\s*)?"
+    r"(?:inch(?:es)?\b|ins\b|cms?\b|\"|in\b(?=\s*(?:[.,;]|$|on\b|more\b)))"
+    r"(?P<rest>(?:\s+(?:more|further|even|plain|straight|on|in|over|of|with|without|these|those|the"
+    r"|all|sts?|stitches|\d+|k ?\d,? ?p ?\d|rib\w*|patt\w*|garter|stock\w+|shaping|only))*)"
+    r"(?=\s*(?:[.,;]|$))",
+    re.IGNORECASE,
+)
+""" "Work 5 ins on these 26 sts": so far, though no "for" says it."""
+
+
+def bare_measure(words: str) -> Rule | None:
+    """Work that goes on for a measure, told without a word of how far."""
+    found = BARE_MEASURE.search(words)
+    if found is None:
+        return None
+    return Rule(
+        "even", start=found.start(), end=found.end(), rest=found.group(), measured=True
+    )
 
 
 def in_fabric(words: str) -> Rule | None:

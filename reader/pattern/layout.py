@@ -36,6 +36,8 @@ BEGUN = re.compile(
     re.IGNORECASE,
 )
 """How the first line of the work itself begins."""
+THEN_BEGUN = re.compile(r"[.;]\s+(?=(?:cast on|co)\s+\d)", re.IGNORECASE)
+"""Behind a remark, where the work begins: "Multiple of 12 sts plus 1. Cast on 37 sts."."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -269,7 +271,10 @@ class _LayingOut:
         if FINISHING.match(words.strip()):
             self.note("finishing", start, end)
         elif self.only_notes(words):
-            self.note("note", start, end)
+            begun = THEN_BEGUN.search(words)
+            self.note("note", start, start + begun.end() if begun else end)
+            if begun:
+                self.unlabelled(start + begun.end(), end)
         elif self.quotes_a_part(words) or _works(without_rules(words)):
             self.add_row(None, start, end)
         else:

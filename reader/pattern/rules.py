@@ -14,7 +14,7 @@ from reader.pattern.changes import (
     find_change,
     of_which_row,
 )
-from reader.pattern.fabric_rules import in_fabric, ridges, work_even
+from reader.pattern.fabric_rules import bare_measure, fabric_rows, in_fabric, ridges, work_even
 from reader.pattern.figures import place_in, tightened
 from reader.pattern.goals import goal_in, section_goal, times_in, value_of
 from reader.pattern.halving import halved
@@ -120,8 +120,10 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or layers_joined(words)
         or in_fabric(words)
         or (_even(words) if rows else None)
+        or (fabric_rows(words) if rows else None)
         or ridges(words)
         or _measured(words)
+        or bare_measure(words)
         or net_narrowed(words)
         or _grow(words, labelled)
     )
