@@ -71,4 +71,4 @@ def _moved(solved: Solved, by: int, lines: int) -> Solved:
             passes[id(told)] = tuple([Pass(n, of, there(repeat)) for n, of, repeat in told])
         kind, words, span, *rest, _ = move
         moves.append(tuple.__new__(Move, (kind, words, there(span), *rest, passes[id(told)])))
-    return replace(solved, tally=replace(solved.tally, moves=moves))
+    return replace(solved, tally=solved.tally.telling(moves))

@@ -234,7 +234,7 @@ def _goes_with(before: str, line: str, width: int) -> bool:
     return _continues(before, line, width)
 
 
-PLAIN_LABEL = re.compile(r"(?:Rnd|Round|Row) \d{1,3}: ")
+PLAIN_LABEL = re.compile(r"(?:Rnd|Round|Row) \d{1,4}: ")
 OVER = re.compile(r"(?:[.;!]|\d[)\]])\s*$")
 """How most rows begin and end; nothing else needs to be asked of them."""
 

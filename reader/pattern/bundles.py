@@ -34,13 +34,13 @@ def bundle_from(
 
 def _first_shared(made: Sequence[Node], last: Node) -> bool:
     """ "Sc, dc in 1st dc": the stitch that a row begins with shares the first place of all."""
-    works = [one for one in made if not isinstance(one, Act)]
-    if len(works) != 1 or made[-1] is not works[0] or not isinstance(last, Work):
+    one = made[-1] if made else None
+    if not isinstance(last, Work) or not isinstance(one, Work):
         return False
-    one = works[0]
-    bare = isinstance(one, Work) and one.place.where is Where.PLAIN and one.number is None
+    bare = one.place.where is Where.PLAIN and one.number is None
     crochets = last.stitch.craft is Craft.CROCHET and last.number is None
-    return bare and crochets and last.place.where is Where.FIRST and last.place.nth <= 1
+    first = bare and crochets and last.place.where is Where.FIRST and last.place.nth <= 1
+    return first and all(isinstance(before, Act) for before in made[:-1])
 
 
 def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:

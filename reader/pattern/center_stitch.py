@@ -101,9 +101,11 @@ def grown_in_center(made: list[Node], node: Node) -> Node:
     """The stitches of the middle; where those before them go on to the row's end, these now go on
     to the middle and behind it: "1 sc in each sc, making 3 sc in the middle stitch".
     """
+    if not isinstance(node, Work) or not _of_center(node):
+        return node
     works = [one for one in made if not isinstance(one, Act | Chain)]
     last = works[-1] if works else None
-    if not isinstance(node, Work) or not isinstance(last, Work) or not _of_center(node):
+    if not isinstance(last, Work):
         return node
     whole = last.place.where in (Where.EACH, Where.REST) and last.place.nth < 2
     alone = len(works) == 1 and last.place.where is Where.PLAIN and last.number is None

@@ -24,8 +24,13 @@ TREE = (Place, *Node.__args__)
 """What holds spans, or holds what does."""
 HOLDING = frozenset(("span", "place", "body", "ending"))
 """The fields of these that do."""
+SLOTS = {kind: {name: getattr(kind, name) for name in kind.__slots__} for kind in TREE}
 FIELDS = {
-    kind: tuple((getattr(kind, name), name in HOLDING) for name in kind.__slots__) for kind in TREE
+    kind: (
+        tuple((one.__get__, one.__set__) for name, one in slots.items() if name not in HOLDING),
+        tuple((one.__get__, one.__set__) for name, one in slots.items() if name in HOLDING),
+    )
+    for kind, slots in SLOTS.items()
 }
 
 
@@ -90,11 +95,13 @@ def moved(thing: Any, by: int, lines: int) -> Any:
     kind = type(thing)
     if kind is Span:
         start, end, line = thing
-        return Span(start + by, end + by, line + lines)
+        return tuple.__new__(Span, (start + by, end + by, line + lines))
     if kind is tuple:
         return tuple([moved(one, by, lines) for one in thing])
     made = object.__new__(kind)
-    for slot, holds in FIELDS[kind]:
-        value = slot.__get__(thing)
-        slot.__set__(made, moved(value, by, lines) if holds else value)
+    others, holding = FIELDS[kind]
+    for get, put in others:
+        put(made, get(thing))
+    for get, put in holding:
+        put(made, moved(get(thing), by, lines))
     return made

@@ -64,9 +64,9 @@ def closed(node: Node | None, made: Sequence[Node]) -> Node | None:
     as they are.
     """
     slips = isinstance(node, Work) and node.stitch.kind is Kind.SLIP
-    first = [one for one in made if not isinstance(one, Act)]
     if not isinstance(node, Work) or not slips or node.place.where is not Where.RING:
         return node
+    first = [one for one in made if not isinstance(one, Act)]
     if len(first) != 1 or first[0] is not made[-1] or not isinstance(first[0], Chain):
         return node
     return Act(node.span, node.words, Deed.JOIN, "ring")
