@@ -7,6 +7,7 @@ each 20 ms. Whisper listens to 30 s at a time; here a sound is as long as it is.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
 
 import numpy as np
@@ -14,13 +15,18 @@ import torch
 import torch.nn.functional as F
 from torch import nn
 
-from models.recipe.whisper import HEADS, LAYERS, matrices
+from models.recipe.few_bits import Line, Over, written
+from models.recipe.whisper import HEADS, LAYERS
 from reader.listening.log_mel import BINS, FLOOR, RANGE, WINDOW, mel_filters
 
 MODEL, OUTPUTS = 384, 40
 SHIFT = 160
 LONGEST = 600
 """Places that are told apart: 12 s, the longest stretch in training."""
+PLACES = {"sound.places": 250, "words.places": 16}
+"""How many places are shipped: 5 s of sound, and pieces of text."""
+FEW, MORE = 7, 31
+"""The largest whole number that stands for a weight of a layer, and of the few other matrices."""
 WARPS = tuple(0.86 + 0.02 * step for step in range(16))
 """How much longer or shorter a vocal tract may seem in training: factors on the frequency axis."""
 
@@ -79,8 +85,8 @@ class Layer(nn.Module):
     def __init__(self, dropout: float) -> None:
         super().__init__()
         self.look_norm, self.feed_norm = nn.LayerNorm(MODEL), nn.LayerNorm(MODEL)
-        self.look, self.looked = nn.Linear(MODEL, 3 * MODEL), nn.Linear(MODEL, MODEL)
-        self.wide, self.narrow = nn.Linear(MODEL, 4 * MODEL), nn.Linear(4 * MODEL, MODEL)
+        self.look, self.looked = Line(MODEL, 3 * MODEL), Line(MODEL, MODEL)
+        self.wide, self.narrow = Line(MODEL, 4 * MODEL), Line(4 * MODEL, MODEL)
         self.drop = nn.Dropout(dropout)
 
     def forward(self, x: torch.Tensor) -> torch.Tensor:
@@ -97,26 +103,34 @@ class Proof(nn.Module):
 
     def __init__(self, dropout: float = 0.1) -> None:
         super().__init__()
-        self.conv1 = nn.Conv1d(BINS, MODEL, 3, padding=1)
-        self.conv2 = nn.Conv1d(MODEL, MODEL, 3, padding=1, stride=2)
+        self.conv1 = Over(BINS, MODEL, 3, padding=1)
+        self.conv2 = Over(MODEL, MODEL, 3, padding=1, stride=2)
         self.register_buffer("places", torch.zeros(LONGEST, MODEL))
         self.layers = nn.ModuleList(Layer(dropout) for _ in range(LAYERS))
         self.norm = nn.LayerNorm(MODEL)
         self.head = nn.Linear(MODEL, OUTPUTS)
 
-    def forward(self, x: torch.Tensor) -> torch.Tensor:
-        """Log probabilities of every 20 ms."""
+    def moments(self, x: torch.Tensor) -> torch.Tensor:
+        """What the words are read from: [batch, frames / 2, 384]."""
         x = F.gelu(self.conv2(F.gelu(self.conv1(x)))).transpose(1, 2)
         x = x + self.places[: x.shape[1]]
         for layer in self.layers:
             x = layer(x)
-        return self.head(self.norm(x)).float().log_softmax(-1)
+        return self.norm(x)
+
+    def forward(self, x: torch.Tensor) -> torch.Tensor:
+        """Log probabilities of every 20 ms."""
+        return self.phones(self.moments(x))
+
+    def phones(self, moments: torch.Tensor) -> torch.Tensor:
+        """The same from the moments."""
+        return self.head(moments).float().log_softmax(-1)
 
 
 @torch.no_grad()
-def start_from_whisper(network: Proof, model_bin: Path) -> None:
+def start_from_whisper(network: Proof, given: Mapping[str, np.ndarray]) -> None:
     """Copies Whisper's encoder into the network; the last layer stays as chance made it."""
-    held = {k: torch.tensor(v) for k, v in matrices(model_bin).items() if k.startswith("encoder")}
+    held = {k: torch.tensor(v) for k, v in given.items() if k.startswith("encoder")}
 
     def fill(part: nn.Module, name: str, weight: str = "weight", bias: str = "bias") -> None:
         part.weight.copy_(held[f"encoder/{name}/{weight}"])
@@ -136,17 +150,17 @@ def start_from_whisper(network: Proof, model_bin: Path) -> None:
     fill(network.norm, "layer_norm", "gamma", "beta")
 
 
-def write_proof(path: Path, state: dict[str, torch.Tensor]) -> None:
-    """Writes the weights as the program reads them: matrices in whole numbers of eight bits with a
-    scale for each row, everything else in 16 bits."""
+def write_proof(path: Path, state: Mapping[str, torch.Tensor]) -> None:
+    """Writes the weights of both outputs as the program reads them: see few_bits; places as far as
+    they are needed, and everything small in 16 bits. state: of proof_train's Ear."""
     out: dict[str, np.ndarray] = {}
     for name, value in state.items():
-        array = value.float().numpy()
-        if array.ndim < 2 or name == "places":
-            out[name] = array.astype(np.float16)
-            continue
-        flat = array.reshape(len(array), -1)
-        scale = np.abs(flat).max(1) / 127
-        out[name] = np.rint(flat / scale[:, None]).astype(np.int8).reshape(array.shape)
-        out[name + ".scale"] = scale.astype(np.float32)
-    np.savez(path, **out)
+        array = value.float()
+        if name in PLACES:
+            out[name] = array[: PLACES[name]].numpy().astype(np.float16)
+        elif array.ndim < 2 or "head" in name:
+            out[name] = array.numpy().astype(np.float16)
+        else:
+            most = FEW if ".layers." in name else MORE
+            out |= {name + end: part for end, part in written(array, most).items()}
+    np.savez_compressed(path, **out)

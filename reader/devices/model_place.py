@@ -14,6 +14,7 @@ from reader.devices.noise import noise_to
 from reader.devices.ports import ModelMissing
 from reader.devices.pronunciations import ways_of
 from reader.devices.vosk_graph import PHONES
+from reader.devices.written import pieces_by_word
 from reader.listening.acoustics import Network, read_network
 from reader.listening.proof import Proof
 from reader.listening.proof_network import ProofNetwork
@@ -78,7 +79,10 @@ def load_proof(chosen: str = "") -> Proof | None:
             network = ProofNetwork({name: file[name] for name in file.files})
     except (OSError, ValueError, KeyError, zipfile.BadZipFile):
         return None
-    return Proof(network, first, _numbers) if first is not None else None
+    if first is None:
+        return None
+    written = pieces_by_word(chosen)
+    return Proof(network, first, _numbers, lambda word: written.get(word, ()))
 
 
 def _numbers(word: str) -> tuple[tuple[int, ...], ...]:

@@ -1,10 +1,12 @@
-"""The proof: a sound that has just ended, put to two networks at once; pure.
+"""The proof: a sound that has just ended, put to what two networks make of it; pure.
 
 The recogniser finds where something was said while it is being said; whether it was one of our
 phrases, and which, is then asked of a second network, which knows more voices, over the whole
 sound. A phrase must explain all of it: what else was said near the speaker costs as much as a
 phrase that was not said. What is far quieter than the voice in front, such as a television, that
 network was taught to leave out. The recogniser's own network is asked too, where the phrase lies.
+Phones alone can't tell a word of ours from one that sounds like it; so the phrases that come
+nearest are asked for as words too, as the second network would write down what it hears.
 """
 
 from __future__ import annotations
@@ -17,7 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from reader.listening.acoustics import Network
-from reader.listening.belief import Verdict, belief
+from reader.listening.belief import LEAST_LIKELY, Verdict, belief
 from reader.listening.decide import LEAST_CERTAIN
 from reader.listening.heard import Heard, HeardWord
 from reader.listening.log_mel import Floats
@@ -26,9 +28,15 @@ from reader.listening.phone_paths import Phones, place_of, worst_per_phone
 from reader.listening.proof_network import FRAME_S, ProofNetwork
 from reader.listening.trace import FRAME_S as FIRST_FRAME_S
 from reader.listening.trace import SCORES
+from reader.listening.words_network import Pieces
 
 FIRST_SHARE = 0.6
 """What the recogniser's own network says counts so much beside the second's."""
+PHONES_SHARE = 0.35
+"""What a nat of the phones counts beside one of the words where the likeliest phrase is chosen;
+chosen on the speakers for choosing."""
+NEAREST = 6
+"""Phrases whose words are asked for."""
 AROUND_S = 0.15
 """It is asked of the phrase and so much to each side: talk elsewhere, which it doesn't leave out,
 is not its matter."""
@@ -43,7 +51,7 @@ Sound = NDArray[np.int16]
 
 class Proof:
     """first: the recogniser's own network. ways: for a word its phones by number, one way of saying
-    it after another; () for none.
+    it after another; () for none. written: for a word its pieces; () where they are not known.
     """
 
     def __init__(
@@ -51,25 +59,50 @@ class Proof:
         network: ProofNetwork,
         first: Network,
         ways: Callable[[str], tuple[Phones, ...]],
+        written: Callable[[str], Pieces] = lambda _: (),
     ) -> None:
-        self._network, self._first, self._ways = network, first, ways
+        self._network, self._first = network, first
+        self._ways, self._written = ways, written
         self._said: dict[str, tuple[Phones, ...]] = {}
 
     def look(self, sound: Sound, phrases: Sequence[str]) -> Verdict | None:
         """The likeliest phrase for a sound at 16 kHz; None where no phrase can be said, or the
         sound is too short."""
-        scores = self._network.scores(sound)
+        moments = self._network.moments(sound)
         tried = [(phrase, way) for phrase in dict.fromkeys(phrases) for way in self._all(phrase)]
-        if not len(scores) or not tried:
+        if not len(moments) or not tried:
             return None
+        scores = self._network.phones(moments)
         said = [way for _, way in tried]
         worse = worst_per_phone(scores, said)
         span = place_of(scores, said[int(worse.argmin())])
         (first,) = self._first.outputs((SCORES,), mfcc(sound[-len(scores) * 320 :]))
         there = worst_per_phone(_around(first, span), said)
         both = np.asarray((worse + FIRST_SHARE * there) / (1 + FIRST_SHARE), np.float32)
+        near = _by_phrase(both, tried, span)
         clear = float(np.exp(scores[slice(*span)].max(1)).mean())
-        return replace(_verdict(both, tried, span), clear=clear)
+        return replace(self._likeliest(moments, near), clear=clear)
+
+    def _likeliest(self, moments: Floats, near: Sequence[Verdict]) -> Verdict:
+        """Of the verdicts on each phrase, the nearest first, the one that words and phones make
+        likeliest; where a phrase's words are not known, the nearest."""
+        asked = [self._pieces(one.phrase) for one in near[:NEAREST]]
+        if not asked or not all(asked):
+            return min(near, key=lambda one: one.worse)
+        likely = np.full(len(near), LEAST_LIKELY)
+        found = self._network.words.likely(moments, asked)
+        likely[: len(asked)] = np.maximum(found, LEAST_LIKELY)
+        whole = likely - PHONES_SHARE * np.array([one.worse * one.phones for one in near])
+        best = int(whole.argmax())
+        others = np.delete(whole, best)
+        apart = float(whole[best] - others.max()) if len(others) else ALONE
+        return replace(near[best], apart=apart, words=float(likely[best]))
+
+    def _pieces(self, phrase: str) -> Pieces:
+        """() where a word's are not known, and for a phrase that is too long."""
+        each = [self._written(word) for word in phrase.split()]
+        joined = tuple(piece for one in each for piece in one)
+        return joined if all(each) and len(joined) <= self._network.words.longest else ()
 
     def _all(self, phrase: str) -> tuple[Phones, ...]:
         if phrase not in self._said:
@@ -86,16 +119,28 @@ def _around(first: Floats, span: tuple[int, int]) -> Floats:
     return first[begin : max(begin + 1, int(end / FIRST_FRAME_S) + 2)]
 
 
-def _verdict(
+def _by_phrase(
     worse: Floats, tried: Sequence[tuple[str, Phones]], span: tuple[int, int]
-) -> Verdict:
-    best = int(worse.argmin())
-    phrase, way = tried[best]
-    whole = worse * np.array([len(one) for _, one in tried])
-    others = [float(cost) for cost, (name, _) in zip(whole, tried, strict=True) if name != phrase]
-    apart = min(others, default=ALONE) - float(worse[best]) * len(way)
+) -> list[Verdict]:
+    """A verdict on each phrase by the way that fits it best as a whole, the nearest first."""
+    whole: dict[str, tuple[float, float, int]] = {}
+    for cost, (phrase, way) in zip(worse.tolist(), tried, strict=True):
+        one = (cost * len(way), cost, len(way))
+        whole[phrase] = min(whole.get(phrase, one), one)
     start_s, end_s = span[0] * FRAME_S, span[1] * FRAME_S
-    return Verdict(phrase, float(worse[best]), apart, start_s, end_s, len(way))
+    ranked = sorted(whole, key=lambda phrase: whole[phrase])
+    rest = [*(whole[phrase][0] for phrase in ranked[1:]), whole[ranked[0]][0] + ALONE]
+    return [
+        Verdict(
+            phrase,
+            whole[phrase][1],
+            (rest[0] if n == 0 else whole[ranked[0]][0]) - whole[phrase][0],
+            start_s,
+            end_s,
+            whole[phrase][2],
+        )
+        for n, phrase in enumerate(ranked)
+    ]
 
 
 def proven(

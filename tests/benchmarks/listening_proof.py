@@ -1,13 +1,15 @@
 """The belief of the proof, fitted on the speakers for choosing, by the path that listens.
 
 usage: python -m tests.benchmarks.listening_proof SPEECH [--film SOUND.npy] [--right 3] [--all]
+       [--phones]
 
 Heard once, and every look at a sound that was put to the proof kept: takes in quiet and in every
 room and level; each speaker's words in grammars without them; clips of other speech; one long
 stretch of them and of noise; SOUND (16 kHz, int16), acted speech with training's voices. Then a
 logistic regression finds what each trait counts for, so that a certainty of 0.8 moves (0.9 where
 the recogniser heard nothing). --right: how much oftener a right look counts than a wrong one.
---all: every take, not a part of them.
+--all: every take, not a part of them. --phones: words are not asked for,
+which fits the weights for phrases whose words can't be.
 Printed: understood and moved wrongly by weights that were fitted without the speaker, a fifth
 of the speakers left out at a time; then the weights by all, as they stand in the program.
 A move ends a look, so looks behind one would differ a little.
@@ -29,6 +31,7 @@ from reader.commands.phrases import MAIN, phrases_of
 from reader.devices import recogniser
 from reader.devices.ports import RATE_HZ, Samples
 from reader.devices.recogniser import VoskRecogniser
+from reader.listening import proof
 from reader.listening.belief import WEIGHTS, Verdict, traits
 from reader.listening.decide import LEAST_CERTAIN
 from reader.listening.heard import Heard
@@ -184,20 +187,25 @@ def main() -> None:
     ask.add_argument("--film", type=Path)
     ask.add_argument("--right", type=float, default=3.0)
     ask.add_argument("--all", action="store_true")
+    ask.add_argument("--phones", action="store_true")
     want = ask.parse_args()
+    if want.phones:
+        proof.NEAREST = 0
     clips = clips_of(want.speech, 1, judging=False)
     heard = list(all_sounds(clips, np.load(want.film) if want.film else None, want.all))
-    tell(heard, Fit(heard, want.right))
+    tell(heard, Fit(heard, want.right), "_BY_PHONES" if want.phones else "")
 
 
-def tell(heard: list[Sounds], fit: Fit) -> None:
+def tell(heard: list[Sounds], fit: Fit, end: str) -> None:
     """Prints each kind of sound by weights that never saw the speaker, then the weights by all."""
     for sounds in heard:
         count, right, wrong = sounds.moved(fit.moves)
         print(f"{sounds.name}: {count}, understood {right}, moved wrongly {wrong}")
-    print(f"BIAS = {fit.whole[0]:.2f}")
-    for name, value in zip(WEIGHTS, fit.whole[1:], strict=True):
+    bias, *counts = fit.whole
+    print(f"BIAS{end} = {bias:.2f}\nWEIGHTS{end} = {{")
+    for name, value in zip(WEIGHTS, counts, strict=False):
         print(f'    "{name}": {value:.2f},')
+    print("}")
 
 
 if __name__ == "__main__":

@@ -11,8 +11,10 @@ import numpy as np
 import pytest
 
 from reader.devices.model_place import load_proof
-from reader.listening.belief import WEIGHTS, Verdict, belief, traits
+from reader.devices.recogniser import UNHEARD_LEAST
+from reader.listening.belief import WEIGHTS, WEIGHTS_BY_PHONES, Verdict, belief, traits
 from reader.listening.decide import LEAST_CERTAIN
+from reader.listening.few_bits import matrices
 from reader.listening.heard import Heard, HeardWord
 from reader.listening.log_mel import log_mel, mel_filters
 from reader.listening.phone_paths import place_of, worst_per_phone
@@ -58,26 +60,26 @@ def heard_as(text: str, certain: bool) -> Heard:
     return Heard((HeardWord(text, 0.9, 1.0, 1.4),), certain, 1.0, 1.4, 2.0)
 
 
-def just_short(heard: str, sure: bool) -> Verdict:
-    """A verdict on "next" that comes nearest to being believed without being so."""
-    near = [Verdict("next", worse, 9.0, 0.2, 0.6) for worse in np.arange(0.0, 8.0, 0.05)]
-    return next(one for one in near if belief(one, heard, sure) < LEAST_CERTAIN)
+def just_believed() -> Verdict:
+    """A verdict on "next" that is believed, and no more than that."""
+    near = [Verdict("next", worse, 9.0, 0.2, 0.6, words=-1.5) for worse in np.arange(8, 0, -0.05)]
+    return next(one for one in near if belief(one, "", False) >= LEAST_CERTAIN)
 
 
-def test_agreement_counts_and_disagreement_gives_a_doubt() -> None:
-    """The same distance from the sound: with the recogniser, alone, against it."""
-    near = just_short("", False)
+def test_disagreement_gives_a_doubt() -> None:
+    """The same distance from the sound: with the recogniser, without it, against it."""
+    near = just_believed()
     agreed = proven(heard_as("next", True), near, 1.0, 2.0)
     assert agreed is not None
     assert agreed.certain
     assert agreed.said_at_s == pytest.approx(1.2)
-    assert proven(None, near, 1.0, 2.0) is None
+    assert proven(None, near, 1.0, 2.0, UNHEARD_LEAST) is None
     against = proven(heard_as("back", True), near, 1.0, 2.0)
     assert against is not None
     assert not against.certain
     assert against.doubt == "not proven"
-    doubtful = heard_as("back", False)
-    assert proven(doubtful, near, 1.0, 2.0) is doubtful
+    far, doubtful = replace(near, words=-9.0), heard_as("back", False)
+    assert proven(doubtful, far, 1.0, 2.0) is doubtful
     assert proven(doubtful, None, 1.0, 2.0) is doubtful
 
 
@@ -85,27 +87,26 @@ def test_two_phrases_as_likely_are_a_doubt() -> None:
     """A sound that two phrases explain nearly alike is asked about, if it is clear otherwise."""
     far = next(
         worse
-        for worse in np.arange(8.0, 0.0, -0.05)
-        if belief(Verdict("five", worse, 9.0, 0.2, 0.6), "", False) >= LEAST_CERTAIN
+        for worse in np.arange(8, 0, -0.05)
+        if belief(Verdict("five", worse, 9.0, 0.2, 0.6, words=-2.5), "", False) >= LEAST_CERTAIN
     )
-    found = proven(None, Verdict("five", far, 0.1, 0.2, 0.6), 1.0, 2.0)
+    found = proven(None, Verdict("five", far, 0.1, 0.2, 0.6, words=-2.5), 1.0, 2.0)
     assert found is not None
     assert not found.certain
     assert found.doubt == "between two phrases"
 
 
 def test_belief_falls_with_whatever_speaks_against_a_phrase() -> None:
-    """Worse, less ahead, read less distinctly."""
-    good = Verdict("five", 1.0, 5.0, 0.2, 0.6, 3, 0.9)
-    sure = belief(good, "five", True)
-    poorer = (
-        replace(good, worse=3.0),
-        replace(good, apart=0.5),
-        replace(good, clear=0.6),
-    )
-    assert all(belief(one, "five", True) < sure for one in poorer)
-    assert belief(good, "nine", True) < belief(good, "", False) < sure
-    assert len(traits(good, "", False)) == len(WEIGHTS)
+    """Worse, less ahead, read less distinctly, less likely as words."""
+    for words in (-0.5, None):
+        good = Verdict("five", 1.0, 5.0, 0.2, 0.6, 3, 0.9, words)
+        sure = belief(good, "five", True)
+        poorer = [replace(good, worse=3.0), replace(good, apart=0.5), replace(good, clear=0.6)]
+        poorer += [replace(good, words=-4.0)] if words is not None else []
+        assert all(belief(one, "five", True) < sure for one in poorer)
+        assert belief(good, "nine", True) < belief(good, "", False) == sure
+    assert len(traits(good, "", False)) == len(WEIGHTS_BY_PHONES)
+    assert len(traits(replace(good, words=-0.5), "", False)) == len(WEIGHTS)
 
 
 def test_a_sound_too_short_or_a_word_without_phones_says_nothing() -> None:
@@ -134,37 +135,73 @@ def test_level_does_not_matter_to_the_bands() -> None:
 
 
 def test_the_program_reckons_as_the_training_does(tmp_path: Path) -> None:
-    """The same weights in both: the same phones to a thousandth, but for whole-number weights."""
+    """The same weights in both: the same phones and words but for rounding in the few bits."""
     torch = pytest.importorskip("torch")
     from models.recipe.proof_network import LogMel, write_proof
-    from models.recipe.proof_network import Proof as Trained
+    from models.recipe.proof_train import Ear
 
     torch.manual_seed(3)
-    network = Trained().eval()
-    write_proof(tmp_path / "proof.npz", network.state_dict())
+    ear = Ear(50).eval()
+    torch.nn.init.normal_(ear.words.pieces)
+    write_proof(tmp_path / "proof.npz", ear.state_dict())
     plain = ProofNetwork(dict(np.load(tmp_path / "proof.npz")))
     sound = (np.random.default_rng(1).standard_normal(24_000) * 4_000).astype(np.int16)
+    texts = ((7,), (5, 9, 11), (4, 4))
     with torch.no_grad():
-        there = network(LogMel()(torch.tensor(sound / 32_768.0).float()[None]))[0].numpy()
-    here = plain.scores(sound)
+        loud = LogMel()(torch.tensor(sound / 32_768.0).float()[None])
+        both = [ear(loud, torch.tensor([[0, 1, *text]])) for text in texts]
+    moments = plain.moments(sound)
+    there, here = both[0][0][0].numpy(), plain.phones(moments)
     assert here.shape == there.shape == (75, 40)
     assert np.abs(np.exp(here) - np.exp(there)).max() < 2e-3
+    told = [
+        sum(float(scores[0, 1 + n, piece]) for n, piece in enumerate(text))
+        for text, (_, scores) in zip(texts, both, strict=True)
+    ]
+    assert plain.words.likely(moments, texts) == pytest.approx(told, rel=1e-3)
+
+
+def test_numbers_of_four_bits_stand_two_in_a_byte() -> None:
+    """The first in the lower half, with 8 added; each group has a scale; a byte each otherwise."""
+    few = np.array([[0x8F, 0x17]], np.uint8)
+    scales = np.array([[0.5, 2.0]], np.float16)
+    read = matrices({"few": few, "few.scale": scales, "bias": np.array([1.5], np.float16)})
+    assert read["few"].tolist() == [[3.5, 0.0, -2.0, -14.0]]
+    assert read["bias"].tolist() == [1.5]
+    more = np.array([[[1, -2], [3, 4]]], np.int8)
+    read = matrices({"more": more, "more.scale": np.array([[0.5]], np.float16)})
+    assert read["more"].tolist() == [[[0.5, -1.0], [1.5, 2.0]]]
+    with pytest.raises(ValueError, match="reshape"):
+        matrices({"few": few, "few.scale": np.ones((3, 1), np.float16)})
+
+
+class Said:
+    """Two networks that always read the same: the phones 4 and 6, and as a word the piece 8."""
+
+    longest = 3
+
+    def __init__(self) -> None:
+        self.words = self
+
+    def moments(self, sound: np.ndarray) -> np.ndarray:
+        """As many as there are phones."""
+        return np.zeros((50, 384), np.float32)
+
+    def phones(self, moments: np.ndarray) -> np.ndarray:
+        """The second's."""
+        return scores_of([0] * 20 + [4] * 3 + [6] * 3 + [0] * 24)
+
+    def outputs(self, nodes: tuple[str, ...], frames: np.ndarray) -> tuple[np.ndarray, ...]:
+        """The first's, with talk long before the word."""
+        return (scores_of([9] + [0] * 13 + [4] * 2 + [6] * 2 + [0] * 16),)
+
+    def likely(self, moments: np.ndarray, texts: list[tuple[int, ...]]) -> np.ndarray:
+        """Sure of one piece."""
+        return np.array([-0.5 if text == (8,) else -7.0 for text in texts], np.float32)
 
 
 def test_ways_of_saying_a_phrase_are_tried() -> None:
     """The second way of a word explains what the first does not."""
-
-    class Said:
-        """Two networks that always read the same: the phones 4 and 6."""
-
-        def scores(self, sound: np.ndarray) -> np.ndarray:
-            """The second's."""
-            return scores_of([0] * 20 + [4] * 3 + [6] * 3 + [0] * 24)
-
-        def outputs(self, nodes: tuple[str, ...], frames: np.ndarray) -> tuple[np.ndarray, ...]:
-            """The first's, with talk long before the word."""
-            return (scores_of([9] + [0] * 13 + [4] * 2 + [6] * 2 + [0] * 16),)
-
     said: Any = Said()
     proof = Proof(said, said, lambda word: ((4, 5), (4, 6)) if word == "one" else ((9, 9),))
     found = proof.look(np.zeros(16_000, np.int16), ("two", "one"))
@@ -174,3 +211,24 @@ def test_ways_of_saying_a_phrase_are_tried() -> None:
     assert found.start_s == pytest.approx(0.4)
     assert found.phones == 2
     assert found.clear == pytest.approx(0.9)
+    assert found.words is None
+    assert found.apart > 3
+
+
+def test_words_tell_apart_what_phones_do_not() -> None:
+    """Two phrases of the same phones: the one that would be written; a third without pieces, and
+    none is asked for as words."""
+    said: Any = Said()
+    pieces = {"won": (7,), "one": (8,)}
+    proof = Proof(said, said, lambda _: ((4, 6),), lambda word: pieces.get(word, ()))
+    found = proof.look(np.zeros(16_000, np.int16), ("won", "one"))
+    assert found is not None
+    assert (found.phrase, found.words) == ("one", pytest.approx(-0.5))
+    assert found.apart == pytest.approx(6.5)
+    found = proof.look(np.zeros(16_000, np.int16), ("won", "one", "wan"))
+    assert found is not None
+    assert found.words is None
+    assert found.apart == pytest.approx(0.0, abs=1e-3)
+    found = proof.look(np.zeros(16_000, np.int16), ("one one one one", "won"))
+    assert found is not None
+    assert found.words is None, "longer than what is told apart"
