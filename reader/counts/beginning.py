@@ -29,7 +29,10 @@ from reader.pattern.tree import (
     Work,
 )  # fmt: skip
 
-BARE_SPACE = re.compile(r"^(?:all )?(?:in|into|under|over|inside)(?: the)? (?:sp|space|loop|lp)$")
+BARE_SPACE = re.compile(
+    r"^(?:all )?(?:in|into|under|over|inside)(?: the| this)? (?:sp|space|loop|lp|corner|corner sp"
+    r"|corner space)$"
+)
 
 
 JUST = re.compile(r"\bjust (?:made|formed|completed|worked)\b", re.IGNORECASE)

@@ -298,6 +298,20 @@ def _to_star(cur: Cursor) -> bool:
     )
 
 
+def repeats_bracket(cur: Cursor) -> int:
+    """How many tokens "repeat" takes before a bracket of its own, "repeat (3 dc, ch 2, 3 dc) in
+    each of the other corners", which is worked there; 0 elsewhere.
+    """
+    if cur.low() not in ("repeat", "rep", "work") or cur.low(1) not in OPEN_CLOSE:
+        return 0
+    at = cur.at
+    cur.at += 1
+    close = closing(cur) - at
+    cur.at = at
+    listed = any(cur.stitch(ahead) is not None for ahead in range(2, max(2, close)))
+    return int(listed and cur.low(close + 1) in ("in", "into"))
+
+
 def closing(cur: Cursor) -> int:
     """The index of the bracket that closes the one here, -1 when none does."""
     depth = 0

@@ -15,6 +15,7 @@ from reader.pattern.brackets import (
     closing,
     named_behind,
     names,
+    repeats_bracket,
     said_made,
     take_place,
 )
@@ -292,6 +293,7 @@ class _Reading:
     def repeat(self) -> Node | None:
         """ "rep from * around", "repeat from ** 3 times", "rep to end"."""
         cur = self.cur
+        cur.at += repeats_bracket(cur)
         start = cur.at
         part = part_again(cur, self.made, self.stars, self.marks)
         found = find_repeat(cur) if part is None else None

@@ -66,26 +66,60 @@ NO_COLOUR = frozenset(
 )
 
 
+JOINING = frozenset(["join", "attach", "rejoin", "re-join", "joining", "attaching", "fasten",
+                     "begin", "start"])  # fmt: skip
+FARTHEST = 9
+"""Tokens between "join" and the "with" of its stitch: the yarn, and where it was."""
+
+
 def _joins_with_stitch(cur: Cursor) -> bool:
-    """ "join with sc": a stitch of the row, where the row begins or a chain stands before it."""
-    length = 0
-    for ahead in (1, 2, 3):
-        if cur.low(ahead) in ("w", "with", "/", "a"):
-            length = ahead + 1
-    if cur.low() != "join" or not length or cur.stitch(length) is None:
+    """ "join with sc", "attach blue to any corner with a standing dc": a stitch of the row, where
+    the row begins or a chain stands before it.
+    """
+    length = _with_stitch(cur) if cur.low() in JOINING else 0
+    found = cur.stitch(length) if length else None
+    if found is None or found.stitch.kind is Kind.SLIP or cur.low(length) in ("ch", "chain"):
         return False
-    found = cur.stitch(length)
-    slips = found is not None and found.stitch.kind is Kind.SLIP
-    worked = any(cur.stitch(-back) and cur.low(-back) != "ch" for back in range(1, cur.at + 1))
-    return not slips and not worked
+    return not any(cur.stitch(-back) and cur.low(-back) != "ch" for back in range(1, cur.at + 1))
+
+
+def _with_stitch(cur: Cursor) -> int:
+    """How many tokens lead from "join" to the stitch that it is joined with, 0 where none does."""
+    for ahead in range(1, FARTHEST):
+        low = cur.low(ahead)
+        if low in STOPS or cur.kind(ahead) == "stars" or not low:
+            return 0
+        if low in ("w", "with", "using"):
+            at = ahead + 1 + (cur.low(ahead + 1) == "/")
+            at += cur.low(at) in ("a", "an", "one", "the")
+            at += cur.low(at) in ("standing", "starting")
+            if cur.stitch(at) is not None and cur.kind(at) != "num":
+                return at
+    return 0
+
+
+def _begins_anywhere(cur: Cursor) -> bool:
+    """Whether "start in any ch-2 space:" stands here: where the yarn is joined."""
+    if cur.low() not in ("start", "begin", "starting", "beginning") or cur.low(1) != "in":
+        return False
+    if cur.low(2) not in ("any", "a", "one"):
+        return False
+    for ahead in range(3, FARTHEST):
+        if cur.low(ahead) in STOPS:
+            return False
+        if cur.low(ahead) in SPACE_NOUNS:
+            return cur.low(ahead + 1) in STOPS
+    return False
 
 
 def find_join(cur: Cursor, start: int) -> Node | None:
     """The join that stands here, or the yarn that is joined, taken; None when there is none."""
     if _joins_with_stitch(cur):
-        while cur.stitch() is None:
-            cur.at += 1
+        cur.at += _with_stitch(cur)
         return act_here(cur, start, Deed.JOIN, "join with stitch")
+    if _begins_anywhere(cur):
+        take_phrase(cur)
+        return act_here(cur, start, Deed.COLOUR)
     slip = _slip_stitch(cur)
     if (
         slip

@@ -51,7 +51,7 @@ NAMED_BEHIND = Sought(
 )
 NAMED_BEFORE = Sought(
     GROUPS,
-    rf"\b{_GROUP_NAME}(?:\s+of|\s*=|\s*:)\s+(?P<list>\d+\s+{_STITCH}"
+    rf"\b{_GROUP_NAME}(?:\s+of\s|\s*=|\s*:|\s*\()\s*(?P<list>\d+\s+{_STITCH}"
     rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch(?:ain)?\b\s*\d*))*)",
     re.IGNORECASE,
 )

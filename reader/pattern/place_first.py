@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.loops_entered import skip_loop_words
 from reader.pattern.place_words import RING_WORDS
 from reader.pattern.places import find_place
@@ -91,6 +91,23 @@ def _into_below(cur: Cursor) -> bool:
     return bool(BELOW & set(clause))
 
 
+def _in_bracket(cur: Cursor) -> tuple[Node, ...]:
+    """The instructions of a bracket that is all that goes into the place, "(ch 3, 2 dc, ch 2, 3
+    dc), ch 1"; nothing where none stands here, or is worked several times.
+    """
+    from reader.pattern.brackets import closing
+    from reader.pattern.instructions import read_tokens
+
+    close = closing(cur) - cur.at if cur.low() in ("(", "[") else -1
+    if close < 0 or cur.low(close + 1) not in (*STOPS, "") or cur.kind(close + 2) == "times":
+        return ()
+    if cur.kind(close + 2) == "num" and cur.low(close + 3) in ("times", "time", "more"):
+        return ()
+    body = read_tokens(cur.tokens[cur.at + 1 : cur.at + close], cur.text, cur.book)
+    cur.at += close + 1
+    return body
+
+
 def inverted(cur: Cursor, start: int) -> Node | None:
     """A place and the stitches told behind it, as one group; a remark where only loops are named;
     None (nothing taken) where no place stands here.
@@ -106,7 +123,7 @@ def inverted(cur: Cursor, start: int) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     _parted(cur, start)
     cur.accept(*VERBS)
-    body = read_group(cur)
+    body = (() if place.each else _in_bracket(cur)) or read_group(cur)
     if not body:
         cur.at = start
         return None

@@ -157,7 +157,7 @@ def _each(cur: Cursor, here: object) -> Place:
     place = Place(Where.EACH, cur.span(start), each=True)
     others = cur.words("of the other") or cur.words("of the remaining") or cur.words("of the rem")
     of = cur.low() == "of" and not (others and cur.kind(others) != "num")
-    cur.accept(*("of the", "of these", "of") if of else ("of", "the"))
+    cur.accept(*("of the", "of these", "of") if of else ("of the", "of", "the"))
     if of or each_of_several(cur):
         return _of_which(cur, here) or place
     if cur.kind() == "num" and cur.low(1) in CHAIN_NOUNS and cur.low(-2) in INTO:

@@ -93,7 +93,8 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if TO_AN_INCH.search(" ".join(lows)):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    colon = ":" in lows[:7] and lows.index(":") >= 1
+    marks = [at for at, low in enumerate(lows[:7]) if low in (":", "=")]
+    colon = bool(marks) and marks[0] >= 1
     if _told_once(lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if colon or SAYING & set(lows[:4]) or lows[0] in TALKING:

@@ -4,6 +4,7 @@ decrease.
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from reader.pattern.cursor import Cursor
@@ -13,8 +14,9 @@ from reader.pattern.number_behind import times_behind
 from reader.pattern.places import find_place
 from reader.pattern.tree import Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft, Stitch
+from reader.terms.stitches import Craft, Kind, Stitch
 
+TO = ("to", "into", "until", "till")
 NOUNS = ("sts", "st", "stitches", "stitch")
 TOGETHER = ("tog", "together", "togb", "togtbl")
 AS_ONE = (
@@ -75,12 +77,21 @@ def _last_ones_too(cur: Cursor, number: Num) -> bool:
     return False
 
 
+WAY = re.compile(
+    r"\b(?:to|until) (?:the |you reach the )?(?:next |first )?"
+    r"(?:corner|sp\b|space|loop|lp\b|ch-?\d)"
+)
+
+
 def drawn_as_one(cur: Cursor, stitch: Stitch, place: Place) -> tuple[Stitch, Place]:
     """ "sc next 2 sts together": the decrease, in no place of its own; else both as they are."""
     if stitch.takes > 1 and place.noun == "sp" and place.chain == stitch.takes:
         # "tr3tog over next 3 ch": the three that become one, not the space of three.
         below = Num((place.chain,))
         return stitch, replace(place, noun="ch", chain=0, number=below)
+    if stitch.kind is Kind.SLIP and place.where is Where.EACH and WAY.search(place.text.lower()):
+        # "sl st in each dc to corner": only the way there.
+        return stitch, replace(place, where=Where.NEXT, noun="sp", each=False)
     amount = place.number.values[0]
     plain = cur.book.craft is Craft.CROCHET and stitch.takes == stitch.makes == 1
     over = plain and amount > 1 and place.where in (Where.NEXT, Where.FIRST, Where.LAST)
@@ -111,6 +122,10 @@ def place_or_plain(cur: Cursor) -> Place:
     """The place that stands here, taken; a plain one where none does."""
     start = cur.at
     if cur.low() in ("all", "down", "right", "straight") and cur.low(1) in ("in", "into"):
+        cur.at += 1
+    slips = {"sl", "ss", "slip"} & {cur.low(-back) for back in range(1, 4)}
+    if slips and cur.low() in ("across", "along", "over", "around") and cur.low(1) in TO:
+        # "sl st across to the corner": the way there, and no whole row.
         cur.at += 1
     if cur.low() in (",", ";", ".", "", "(", ")", "[", "]", "and", "then") or cur.kind() == "stars":
         return Place(Where.PLAIN, cur.span(max(start - 1, 0)))

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import Chain, Group, Node, Num, Place, Repeat, Until, Where, Work
-from reader.terms.stitches import Craft, Stitch
+from reader.terms.stitches import Craft, Kind, Stitch
 
 NOUNS = ("sts", "st", "stitches", "stitch")
 HOW = frozenset({"thread", "yarn", "insert", "hook", "draw", "yo", "pull", "wool", "cotton"})
@@ -19,8 +19,8 @@ CHANGED_BY = frozenset({"k", "p", "knit", "purl", "kfb", "pfb", "knitting", "pur
 
 
 def explained(cur: Cursor, stitch: Stitch) -> None:
-    """Takes a bracket that tells how the stitch before it is made, where a place follows it:
-    "inc (k 1, p 1) in every other st".
+    """Takes a bracket that tells how the stitch before it is made, or of what a group is, where a
+    place follows it: "inc (k 1, p 1) in every other st", "shell (5 dc) in next st".
     """
     if cur.low() != "(":
         return
@@ -29,11 +29,26 @@ def explained(cur: Cursor, stitch: Stitch) -> None:
             lows = {cur.low(n) for n in range(1, ahead)}
             told = lows & HOW
             told_so = len(told) > 1 or "hook" in told
+            told_so = told_so or (stitch.kind is Kind.GROUP and _lists(cur, ahead))
             changed = stitch.name in ("inc", "dec") and cur.book.craft is Craft.KNITTING
             into = ("in", "into", "on", "over", "under", "with", *(("at", "each") * changed))
             if (told_so or (changed and lows & CHANGED_BY)) and cur.low(ahead + 1) in into:
                 cur.at += ahead + 1
             return
+
+
+def _lists(cur: Cursor, close: int) -> bool:
+    """Whether nothing but stitches and chains stands up to there, "(2 dc, ch 1, 2 dc)"."""
+    at, found = 1, False
+    while at < close:
+        stitch = cur.stitch(at)
+        if stitch is not None:
+            at, found = at + stitch.length, True
+        elif cur.kind(at) == "num" or cur.low(at) in (",", "and", "ch", "chain"):
+            at += 1
+        else:
+            return False
+    return found
 
 
 def so_many_changes(cur: Cursor) -> Num | None:
