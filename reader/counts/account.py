@@ -17,7 +17,7 @@ from reader.counts.ledger import Ledger
 from reader.counts.narrowed import begin_on
 from reader.counts.next_row import coming_rows
 from reader.counts.one_size import rows_for
-from reader.counts.same_as_piece import Piece, keep_piece
+from reader.counts.pieces import Piece, keep_piece
 from reader.counts.solutions import Solutions
 from reader.counts.waiting import Lot
 from reader.pattern.cursor import span_of as origin

@@ -41,11 +41,12 @@ from reader.counts.nearing import nearer, whole_goal
 from reader.counts.other_chains import with_other_chains
 from reader.counts.other_ends import as_told, chain_at_end
 from reader.counts.paced_rows import at_its_pace, paced_row
+from reader.counts.pieces import note_spot, note_stars, stars_behind
 from reader.counts.questions import ask_how_often, ask_of_same_time
 from reader.counts.remaining import hold_against
 from reader.counts.rest_only import knitted_last, only_says_which, rest_of_moved, told_first
 from reader.counts.running_rows import on_the_other_side, running_rows
-from reader.counts.same_as_piece import note_spot, note_stars, same_as_piece
+from reader.counts.same_as_piece import same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
 from reader.counts.worked_again import over_and_over
 from reader.pattern.changes import THEN_EVERY
@@ -129,6 +130,8 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
             ledger.even(rest, None, one.start, one.end, "")
             continue
         _add_one(ledger, one, upto, evens)
+        if knits:
+            stars_behind(ledger, one)
         all_again(ledger, words)
         if words and not first:
             some = all_but_instep(ledger, words) or worked_on(words)

@@ -57,7 +57,7 @@ from reader.terms.stitches import Craft
 from reader.text.span import Span
 
 if TYPE_CHECKING:
-    from reader.counts.same_as_piece import Piece
+    from reader.counts.pieces import Piece
 
 LONGEST_ROW = 5_000
 """Stitches: longer rows come of a misprint, or a misreading, and are not followed further."""

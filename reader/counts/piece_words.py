@@ -9,8 +9,9 @@ import re
 from reader.terms.numbers import SPELLED
 
 _SAME = (
-    r"(?:(?:the\s+)?(?:directions|instructions)|(?:exactly |just |the )*same as|as|like|to match"
-    r"|to correspond (?:to|with))"
+    r"(?:(?:the\s+)?(?:directions|instructions)|(?:exactly |just |the )*same as"
+    r"|(?:exactly |just )?(?:as|like)(?: (?:given|directed|described|instructed|set|told))?"
+    r"|to match|to correspond (?:to|with))"
 )
 _ROWS = r"(?:rows?|rounds?|rnds?)"
 _WHICH = (
@@ -26,6 +27,8 @@ QUOTES = re.compile(
     r"(?:,?\s+(?:until|till|to)\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<left>\d+)"
     r"(?P<lefts>\s*[(\[][\d,;:\s]+[)\]])?\s+(?:sts|stitches)\b"
     r"(?:\s+(?:rem\w*|are\s+left|left|on\s+(?:the\s+)?needle))?"
+    r"|,?\s+(?:until|till)\s+(?:the\s+)?(?P<told>\d+)\s+rows(?:\s+(?:of|in)\s+[\w ]{2,20}?)?\s+"
+    r"(?:have\s+been|has\s+been|are|were)\s+(?:worked|completed|done|complete)"
     r"|,?\s+(?:until|till|for|to\s+where)\s+(?:(?:the\s+|your\s+)?(?P<deep>\w+)\s+measures?\s+)?(?P<far>\d+)"
     r"[^.;,]{0,4}(?:\([^()]*\)\s*)?\s*(?:inch(?:es)?|ins?\b|cm|\")[^.;,]*)?"
     r"(?:,?\s+(?:up\s+)?(?:to|through|thru|until|till|as far as|ending (?:with|after))\s+"
@@ -41,6 +44,16 @@ QUOTES = re.compile(
     r"(?=\s+(?:and|but|reversing|except|having)\b|\s*[,.;]|\s*$)",
     re.IGNORECASE,
 )
+_PIECE = r"(?:given\s+|described\s+)?(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
+STARRED = re.compile(
+    r"\b(?:work|repeat|rep|knit|follow|continue|cont|proceed)\b[^.;*]{0,24}?\s(?:"
+    rf"(?:from\s+)?(?P<a>\*+)\s*(?:to|-)\s*(?P<b>\*+)\s+(?:(?:exactly\s+|just\s+|the\s+)*"
+    rf"(?:same\s+)?(?:as|like|of|in|on|from)\s+){_PIECE}(?P<piece>[A-Za-z]+)"
+    rf"|(?:as|like|of)\s+{_PIECE}(?P<other>[A-Za-z]+),?\s+(?:from\s+)?(?P<c>\*+)\s*(?:to|-)"
+    r"\s*(?P<d>\*+))(?=\s*(?:[.;,]|$)|\s+(?:and|but|then|rev))",
+    re.IGNORECASE,
+)
+"""What stands between stars in another piece, "work from ** to ** as for back"."""
 OF_PIECE = re.compile(
     rf"(?P<verb>\b(?:work|make|knit|crochet|follow|repeat|rep)\s+)?(?P<same>{_SAME}\s+)?"
     rf"(?P<which>{_WHICH})\s+(?P<of>of|on|in|from|for)\s+(?:the\s+)?(?P<piece>[A-Za-z]+)\b"

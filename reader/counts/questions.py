@@ -80,3 +80,14 @@ def ask_of_number(ledger: Ledger, start: int, end: int, shown: int) -> None:
     )
     where = ledger.span(start, end)
     ledger.problems.append(Problem(Verdict.UNCLEAR, said, where, ledger.part, label))
+
+
+def ask_of_piece(ledger: Ledger, start: int, end: int) -> None:
+    """A question: the rows are told by another piece, and which they are is not understood."""
+    label = ledger.name(None, None)
+    said = (
+        f"{label}: these rows are told by another piece, and which of its rows are meant could not "
+        f"be read: {quoted(ledger.words(start, end))}. Please count them then."
+    )
+    span = ledger.span(start, end)
+    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))

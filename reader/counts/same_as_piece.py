@@ -6,95 +6,61 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from reader.counts.counted import CountedRow
-from reader.counts.entries import Entry
 from reader.counts.fabric import plain
 from reader.counts.pattern_again import first_row_again
-from reader.counts.piece_words import QUOTES, plainly_quoted
+from reader.counts.piece_words import QUOTES, STARRED, plainly_quoted
+from reader.counts.pieces import Piece
+from reader.counts.questions import ask_of_piece
 from reader.counts.shaped_down import BINDS_OFF, down_to
 from reader.counts.worked import MoveKind
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
 from reader.terms.numbers import word_number
+from reader.terms.stitches import Craft
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
-HEADING = re.compile(
-    r"(?:^|[.;:)\]]\s+|\n\s*)(?P<head>[A-Z][A-Za-z]*(?:\s+[A-Za-z]+){0,4})\s*:\s*$"
-)
 SHAPING_AT = re.compile(
     r"\W*(?:to\s+)?(?:shape|shaping)\s+(?:for\s+)?(?P<where>[a-z]+)", re.IGNORECASE
 )
 """How a row begins that shapes a part of its piece."""
 QUOTED = "as in the piece that is quoted"
-BEFORE = 60
-"""Characters before a row in which its heading stands."""
 SHAPES = frozenset(("shape", "shaping", "the", "and", "for", "work", "of"))
 HALVES = re.compile(r"\b(?:front|left|right)s?\b(?!.*\b(?:sleeve|cuff)s?\b)", re.IGNORECASE)
 SAME_SPOT = {"underarm": "armhole", "underarms": "armhole"}
 NOT_WORKED = frozenset(("until", "till", "measures", "even", "same", "length", "as"))
 
 
-@dataclass(frozen=True, slots=True)
-class Piece:
-    """A piece that is worked: its rows, and the headings inside it with the row that each stands
-    before.
+def between_stars(
+    ledger: Ledger, row: WrittenRow, work: Callable[[WrittenRow], None]
+) -> bool:
+    """Works what stands between stars in an earlier piece, "work from ** to ** as for back", and
+    what is written before and behind these words; False, and nothing worked, elsewhere.
     """
-
-    rows: tuple[CountedRow, ...]
-    spots: tuple[tuple[int, str], ...]
-    entries: tuple[Entry, ...] = ()
-
-
-SECTION = re.compile(
-    r"(?:shap(?:e|ing)|divide|neck|armholes?|shoulders?|cap|crown)\b", re.IGNORECASE
-)
-"""What heads a section of a piece, and no piece of its own."""
-
-
-def keep_piece(pieces: dict[str, Piece], ledger: Ledger) -> None:
-    """Keeps what a part is made of, to be quoted; "Shape armholes" is a section of the piece before
-    it.
-    """
-    rows, spots, entries = tuple(ledger.rows), tuple(ledger.spots), tuple(ledger.entries)
-    main = next(reversed(pieces), "") if SECTION.match(ledger.part) else ""
-    if main:
-        whole = pieces[main]
-        far = len(whole.rows)
-        spots = ((far, ledger.part.lower()), *((far + at, head) for at, head in spots))
-        rows, spots = (*whole.rows, *rows), (*whole.spots, *spots)
-        entries = (*whole.entries, *entries)
-    pieces[main or ledger.part] = Piece(rows, spots, entries)
-
-
-def heading_before(ledger: Ledger, row: WrittenRow) -> str:
-    """The heading that stands right before a row's words, "" for none."""
-    found = HEADING.search(ledger.text[max(0, row.start - BEFORE) : row.start])
-    return found["head"].lower() if found else ""
-
-
-def note_spot(ledger: Ledger, row: WrittenRow) -> None:
-    """Keeps in mind where inside its piece a heading stands."""
-    head = heading_before(ledger, row) if row.mark is None else ""
-    if head and head != ledger.part.lower():
-        ledger.spots.append((len(ledger.rows), head))
-
-
-STARS = re.compile(r"(?:^|[\s.;:,)])(?P<stars>\*+)\s*$")
-STARS_FIRST = re.compile(r"\s*(?P<stars>\*+)")
-
-
-def note_stars(ledger: Ledger, row: WrittenRow) -> None:
-    """Keeps in mind where stars stand between rows, "** Dec 1 st each end of next row. **"."""
-    before = STARS.search(ledger.text[max(0, row.start - 12) : row.start])
-    found = before or STARS_FIRST.match(ledger.text, row.start, row.end)
-    if found:
-        ledger.spots.append((len(ledger.rows), found["stars"]))
+    found = STARRED.search(ledger.text, row.start, row.end)
+    piece = _piece(ledger, found["piece"] or found["other"]) if found else None
+    if found is None or piece is None:
+        return False
+    first, last = found["a"] or found["c"], found["b"] or found["d"]
+    spots = [at for at, said in piece.spots if said == first]
+    ends = [at for at, said in piece.spots if said == last and spots and at > spots[0]]
+    if not ends:
+        return False
+    if ACTION.search(ledger.text[row.start : found.start()]):
+        work(replace(row, end=found.start()))
+    at = WrittenRow(None, found.start(), found.end())
+    rows = list(piece.rows[spots[0] : ends[0]])
+    _again(ledger, rows, at, _is_half(ledger, piece), piece)
+    ledger.check_total(WrittenRow(None, found.start(), row.end), 0, row.end - found.start())
+    if ACTION.search(ledger.text[found.end() : row.end]):
+        work(WrittenRow(None, found.end(), row.end))
+    return True
 
 
 def same_as_piece(
@@ -103,13 +69,17 @@ def same_as_piece(
     """Works the rows that a row's words quote of an earlier piece, and what is written before and
     behind them; False, and nothing worked, where no such piece is quoted.
     """
+    if "*" in ledger.text[row.start : row.end] and between_stars(ledger, row, work):
+        return True
     words = plainly_quoted(ledger.text[row.start : row.end])
     found = QUOTES.search(words)
-    piece = _piece(ledger, found["piece"]) if found else None
-    if found is None or piece is None or set(found["what"].lower().split()) & NOT_WORKED:
+    piece, what = _named(ledger, found) if found else (None, "")
+    if found is None or piece is None or set(what.split()) & NOT_WORKED:
         return False
-    rows = _section(ledger, found, piece, row.mark)
+    rows = _section(ledger, found, piece, row.mark, what)
     if rows is None:
+        if not ledger.rows and ledger.pattern.craft is Craft.KNITTING:
+            ask_of_piece(ledger, row.start + found.start(), row.start + found.end())
         return False
     if ACTION.search(words[: found.start()]):
         work(replace(row, end=row.start + found.start()))
@@ -120,6 +90,17 @@ def same_as_piece(
     if ACTION.search(rest) or QUOTES.search(rest):
         work(WrittenRow(None, row.start + found.end(), row.end))
     return True
+
+
+def _named(ledger: Ledger, found: re.Match[str]) -> tuple[Piece | None, str]:
+    """The piece that is quoted, and what of it in small letters: "as back raglan" is the back's
+    raglan.
+    """
+    piece, what = _piece(ledger, found["piece"]), found["what"].lower()
+    first, *more = found["piece"].split()
+    if piece is None and more:
+        return _piece(ledger, first), f"{what} {more[-1].lower()}"
+    return piece, what
 
 
 def _piece(ledger: Ledger, name: str) -> Piece | None:
@@ -147,7 +128,7 @@ def _numbers_of(found: re.Match[str], mark: Mark | None) -> Sequence[int]:
 
 
 def _section(
-    ledger: Ledger, found: re.Match[str], piece: Piece, mark: Mark | None
+    ledger: Ledger, found: re.Match[str], piece: Piece, mark: Mark | None, what: str
 ) -> list[CountedRow] | None:
     """The rows meant: up to a heading, those below one, so many, those of some numbers, or all;
     None where they are not to be told.
@@ -166,12 +147,12 @@ def _section(
     if numbers:
         told = [one for one in rows if one.number in numbers]
         return [*(begins if numbers[0] == 1 else []), *told] if told else None
-    shaped = _spot(piece, set(found["what"].lower().split()) - SHAPES) if found["left"] else None
+    shaped = _spot(piece, set(what.split()) - SHAPES) if found["left"] else None
     if found["way"] and found["left"]:
         shaped = _first_change(piece, -1 if found["way"].lower() == "dec" else 1)
     if shaped is not None:
         return down_to(ledger, _below(piece, shaped), _left(ledger, found))
-    if found["left"] or found["far"]:
+    if found["told"] or found["left"] or found["far"]:
         return _as_far(ledger, piece, found)
     if found["spot"]:
         spot = _spot(piece, {found["spot"].lower()})
@@ -180,11 +161,11 @@ def _section(
         if spot is not None and through:
             spot += len(_below(piece, spot))
         return rows[begin or 0 : spot] if spot is not None else None
-    named = set(found["what"].lower().split()) - SHAPES
+    named = set(what.split()) - SHAPES
     named = named or set(ledger.spots[-1][1].split() if ledger.spots else ()) - SHAPES
     spot = _spot(piece, named) if named else None
     if spot is None:
-        return None if set(found["what"].lower().split()) - SHAPES else rows
+        return None if set(what.split()) - SHAPES else rows
     return _below(piece, spot)
 
 
@@ -218,6 +199,10 @@ def _as_far(
 ) -> list[CountedRow] | None:
     """The rows up to a number of stitches, or a measure; None where no row tells of it."""
     rows = list(piece.rows)
+    if found["told"]:
+        said = re.compile(rf"\b{found['told']} rows\b")
+        upto = [at for at, one in enumerate(rows) if said.search(one.written)]
+        return rows[: upto[-1] + 1] if upto else None
     if found["left"]:
         left = _left(ledger, found)
         here = (at for at, one in enumerate(rows) if one.count == left)

@@ -17,8 +17,8 @@ from reader.terms.numbers import SPELLED
 
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\.\))|(?<=sts \))|(?<=\bsts)(?=\s*\n)"
-    r"|(?<=\))(?=\s*\n))\s+(?:sts\.?\s+)?"
-    r"(?:\*\*+\s*)?(?=(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
+    r"|(?<=\))(?=\s*(?:\n|\*+\s)))\s+(?:sts\.?\s+)?(?:\*\*+\s*|\*[ \t]*\n\s*)?"
+    r"(?=(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
     r"(?:(?:keeping|maintaining|still|always|having|(?<=then,\s)with)\b[^.;,:\d]{1,60},\s+)?"
     r"(?:working on|working each|working both|work|continue|cont\b|bind\s+off"
     rf"|cast\s+(?:o(?:ff|n)|{SPELLED})"
