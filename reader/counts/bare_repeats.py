@@ -2,8 +2,24 @@
 
 from __future__ import annotations
 
+import re
+from dataclasses import replace
+
 from reader.counts.tally import Tally
-from reader.pattern.tree import Repeat, Work
+from reader.pattern.tree import Num, Repeat, Until, Work
+
+
+def as_often(node: Repeat, one: Tally, tally: Tally) -> Repeat:
+    """The repeat with how often it is worked, where the row below does not tell it. one: what a
+    pass does.
+    """
+    if node.until is not Until.OPEN or node.ending:
+        return node
+    if is_bare(node) and (takes_nothing(one) or inside(node, tally)):
+        # "* ch 6, picot, repeat from *, ch 1": the row below does not tell how often; once more.
+        return replace(node, until=Until.TIMES, number=Num((2,)))
+    named = named_in(node, tally) if takes_nothing(one) else 0
+    return replace(node, until=Until.TIMES, number=Num((named,))) if named else node
 
 
 def named_in(node: Repeat, tally: Tally) -> int:
@@ -32,3 +48,19 @@ def inside(node: Repeat, tally: Tally) -> bool:
     """
     at = next((at for at, one in enumerate(tally.cycle) if one is node), -1)
     return at >= 0 and any(isinstance(one, Work) for one in tally.cycle[at + 1 :])
+
+
+IN_EACH_GROUP = re.compile(
+    r"\b(?:in|on|over|at|across|for) (?:each|every) (?:of the )?(?:scallop|petal|point|division"
+    r"|section|lea[fv]|group|wheel|oval)",
+    re.IGNORECASE,
+)
+"""How often a repeat is worked, where the row below was worked in so many sections."""
+
+
+def groups_below(node: Repeat, tally: Tally) -> int:
+    """In how many scallops (petals, points) of the row below a repeat is worked, where its words
+    say so; 0 where they don't, or it is not known.
+    """
+    told = node.until is Until.OPEN and not node.ending and IN_EACH_GROUP.search(node.words)
+    return tally.below.sections if told and tally.below.sections > 1 else 0

@@ -206,6 +206,10 @@ def stops_early(node: Repeat, tally: Tally) -> bool:
     """Whether a repeat ends in its own way just before the opening in which a pass begins."""
     first = next((one for one in node.body if isinstance(one, Work | Group)), None)
     ahead = tally.walk.ahead()[:1]
+    end = next((one for one in node.ending if isinstance(one, Work | Group)), None)
+    if end is not None and is_opening(end.place, tally.walk):
+        # "Ending with 3 dc in last space": that opening is the ending's.
+        return False
     return (
         bool(node.ending) and first is not None and bool(ahead) and ahead[0].name == SPACE
         and is_opening(first.place, tally.walk) and wanted(first.place, tally.walk)(ahead[0])

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import groupby
 
-from reader.counts.bare_repeats import inside, is_bare, named_in, takes_nothing
+from reader.counts.bare_repeats import as_often, groups_below
 from reader.counts.endings import (
     Worker,
     close_round,
@@ -72,13 +72,12 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         node = replace(node, body=node.body[-1:], joined=False)
     node = filled(node, tally, need, work_all)
     one = body_of(node.body, tally, work_all)
-    open_here = node.until is Until.OPEN and not node.ending and is_bare(node)
-    if open_here and (takes_nothing(one) or inside(node, tally)):
-        # "* ch 6, picot, repeat from *, ch 1": the row below does not tell how often; once more.
-        node = replace(node, until=Until.TIMES, number=Num((2,)))
-    elif node.until is Until.OPEN and not node.ending and takes_nothing(one):
-        named = named_in(node, tally)
-        node = replace(node, until=Until.TIMES, number=Num((named,))) if named else node
+    if groups := groups_below(node, tally):
+        # Where in each scallop is told by a stitch of it: what lies between is passed over.
+        work_alike(node, one, groups, tally)
+        tally.walk.take(max(0, (tally.walk.left or 0) - need.stitches))
+        return
+    node = as_often(node, one, tally)
     ending = body_of(node.ending, tally, work_all, True).walk if node.ending else Walk(None)
     into_tall = keeps_loop(node, tally)
     none = into_tall or closes_at_chain(node) or closes_at_begun(node, tally)
@@ -113,11 +112,25 @@ def _ended(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
     """
     work_ending(node, tally, need, work_all)
     first, begins = first_work(node.ending), first_work(node.body)
+    if _stands_for_edge(first, begins, tally) and tally.walk.left == need.stitches + 1:
+        tally.walk.take(1)
+        tally.uneven = None
     if first is None or begins is None or fixed(node) or tally.walk.left != need.stitches:
         return
     at_once = node.body[0] is begins and node.ending[0] is first
     if at_once and (first.stitch, first.place.noun) == (begins.stitch, begins.place.noun):
         tally.uneven = None
+
+
+def _stands_for_edge(end: Work | None, body: Work | None, tally: Tally) -> bool:
+    """Whether the last space has one stitch more than the others, which stands for that at the
+    edge: "* 2 dc in space, dc in dc; ending with 3 dc in last space".
+    """
+    if end is None or body is None or end.stitch != body.stitch:
+        return False
+    last = end.place.where is Where.LAST and is_opening(end.place, tally.walk)
+    numbers = [one.number.at(tally.size) for one in (end, body) if one.number is not None]
+    return last and len(numbers) == 2 and numbers[0] == numbers[1] + 1
 
 
 def _passes_alike(node: Repeat, tally: Tally) -> bool:

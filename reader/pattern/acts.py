@@ -239,10 +239,21 @@ def _marker(cur: Cursor, start: int) -> Node | None:
     if cur.any_words(RUN_THROUGH):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
+    if _draws_together(cur):
+        return None
     if cur.low() in HANDWORK and not (cur.low() == "start" and cur.low(1) != "stuffing"):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     return None
+
+
+def _draws_together(cur: Cursor) -> bool:
+    """Whether "taking the next 2 together" stands here, which decreases."""
+    if cur.low() not in ("taking", "draw", "drawing") or cur.book.craft is not Craft.CROCHET:
+        return False
+    ahead = range(1, 7)
+    counted = any(cur.kind(n) == "num" for n in ahead)
+    return counted and any(cur.low(n) in ("together", "tog") for n in ahead)
 
 
 def _waiting(cur: Cursor, start: int) -> Node | None:

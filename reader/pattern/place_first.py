@@ -21,6 +21,9 @@ PLACES_FIRST = ("in", "into", "over", "under", "at")
 OPEN_NOUNS = ("sp", "space", "loop", "lp", "corner", "corners", "sps", "spaces")
 
 
+NAMES = ("each", "every", "next", "the", "same", "that", "corner", "last", "first", "all")
+
+
 def place_first(cur: Cursor) -> bool:
     """ "In each loop work 1 sc, 5 dc", "under each loop 1 dc, 3 tr": the place before its stitches.
     """
@@ -37,7 +40,7 @@ def place_first(cur: Cursor) -> bool:
         if ahead >= NEAR and "," in {cur.low(far) for far in range(1, ahead + 1)}:
             break
     at = cur.at
-    named = cur.low(1) in ("each", "every", "next", "the", "same", "that")
+    named = cur.low(1) in NAMES
     named = named or cur.any_words(RING_WORDS, 1 + (cur.low(1) in ("a", "your", "an"))) > 0
     place = find_place(cur) if named else None
     if place is not None:

@@ -121,6 +121,7 @@ BARE_RINGS = ("magic ring", "magic circle", "magic loop", "mr", "adjustable ring
 """Rings that need no preposition: "6 sc magic ring"."""
 
 
+ENDS = (*STOPS, "", "and")
 INTO_RING = ("in", "into", "inside", "to", "onto", "around", "under", "over", "through", "within")
 
 
@@ -132,6 +133,9 @@ def _ring(cur: Cursor) -> int:
         cur.at += 1
         cur.accept("of the", "of a", "of your", "of", "the", "a", "an", "your")
         length = cur.any_words(RING_WORDS)
+        if not length and cur.low() == "round" and cur.low(-1) == "the" and cur.low(1) in ENDS:
+            # "24 treble into the round", of a chain that was closed in one.
+            length = int(cur.low(-2) in ("into", "under") and cur.stitch(-3) is not None)
         if cur.low() == "mc" and cur.book.craft is Craft.KNITTING:
             # The main colour.
             length = 0

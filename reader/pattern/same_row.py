@@ -74,7 +74,7 @@ def same_as(words: str) -> Rule | None:
         return None
     numbers = opened(found.group("a") or found.group("b") or "0")
     differing = PLAIN_DIFFERENCE.search(rest[:40])
-    if differing is not None and BETWEEN_INCS.search(rest):
+    if BETWEEN_INCS.search(rest):
         # As many increases as in the row that is quoted, only farther apart.
         return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, by_gain=True)
     differs = differing is not None and bool(CHANGES_COUNT.search(rest[differing.end() :]))

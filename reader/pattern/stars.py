@@ -45,6 +45,8 @@ def taken_back(
     as is said beside the once that it has. said: the words of the repeat.
     """
     begin = body_start(made, stars, found.target)
+    if not stars and _begins_anew(made[begin:]):
+        made = made[:-1]
     ends = [at for label, at in stars if label == found.target]
     if len(ends) < 2 or not begin == ends[-1] > ends[-2] or not PAIR.search(said):
         return begin, tuple(made[begin:]), made[:begin], found
@@ -53,6 +55,15 @@ def taken_back(
     elif found.until is Until.TIMES:
         found = replace(found, number=Num(tuple(max(0, n - 1) for n in found.number.values)))
     return ends[-2], tuple(made[ends[-2] : ends[-1]]), made, found
+
+
+def _begins_anew(body: Sequence[Node]) -> bool:
+    """Whether a list without a star ends with the chain that begins its next pass: "d c in next, ch
+    1, d c in next, ch 1, and so on".
+    """
+    if len(body) < 3 or not isinstance(body[0], Chain) or not isinstance(body[-1], Chain):
+        return False
+    return body[0].number == body[-1].number and isinstance(body[-2], Work)
 
 
 def _after_start(made: Sequence[Node]) -> int:

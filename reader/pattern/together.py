@@ -17,6 +17,11 @@ from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
 TO = ("to", "into", "until", "till")
+TAKES = (
+    "take", "taking", "take up", "taking up", "draw", "drawing", "join", "joining", "work off",
+    "working off", "narrow", "narrowing", "catch", "catching",
+)  # fmt: skip
+"""Before "the next two together", these crochet them."""
 NOUNS = ("sts", "st", "stitches", "stitch")
 TOGETHER = ("tog", "together", "togb", "togtbl")
 AS_ONE = (
@@ -30,6 +35,7 @@ AS_ONE = (
 def sts_together(cur: Cursor, start: int) -> Node | None:
     """ "work next 2 sts tog": the decrease of so many."""
     at = cur.at
+    cur.accept(*TAKES)
     cur.accept("the")
     cur.accept("next", "last", "first", "following")
     number = cur.number() if cur.kind() == "num" else None

@@ -125,9 +125,12 @@ def chains_after(cur: Cursor) -> int:
     return number
 
 
-def chained_each(one: Work, chains: int, times: Num) -> Repeat:
-    """A stitch so many times, with so many chains behind each."""
+def chained_each(one: Work, chains: int, times: Num) -> Repeat | Group:
+    """A stitch so many times, or in each of many places, with so many chains behind each."""
     chain = Chain(one.span, f"ch {chains}", Num((chains,)))
+    if one.place.where is Where.EACH:
+        body = (replace(one, number=times, place=Place(Where.PLAIN, one.span)), chain)
+        return Group(one.span, one.words, body, one.place)
     return Repeat(one.span, one.words, (one, chain), Until.TIMES, times)
 
 
