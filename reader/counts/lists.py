@@ -12,6 +12,7 @@ from reader.counts.endings import AROUND
 from reader.counts.ends import first_work, travels
 from reader.counts.readings import begun_at, list_to_end, times_of_list
 from reader.counts.tally import Choice, Tally
+from reader.counts.untold_repeat import is_once
 from reader.pattern.tree import (
     LOST,
     ONE,
@@ -64,7 +65,7 @@ def repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Nod
     body = [_in_list(one) for one in rest]
     again = Repeat(works[0].span, words, tuple(body), Until.OPEN)
     if len(works) == 1 and isinstance(works[0], Repeat):
-        again = works[0]
+        again = replace(works[0], until=Until.OPEN) if is_once(works[0]) else works[0]
     plain = stitch_named("st", Craft.KNITTING)
     if not edge or plain is None:
         return [again]

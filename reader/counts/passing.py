@@ -12,7 +12,7 @@ from reader.counts.putting import cap
 from reader.counts.tally import Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.holders import ASIDE
-from reader.pattern.tree import ONE, Chain, Node, Repeat, Skip, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Deed, Node, Repeat, Skip, Where, Work
 
 
 def over_loops(nodes: Sequence[Node], below: Below) -> list[Node]:
@@ -21,12 +21,34 @@ def over_loops(nodes: Sequence[Node], below: Below) -> list[Node]:
     """
     chains = {run.chains for run in below.runs if run.name == SPACE}
     single = all(run.name != "ch" for run in below.runs)
-    return [_over_loop(node, chains) for node in nodes] if chains and single else list(nodes)
+    if not chains or not single:
+        return list(nodes)
+    return [_over_loop(node, chains) for node in _to_next_centre(nodes)]
+
+
+def _to_next_centre(nodes: Sequence[Node]) -> list[Node]:
+    """ "1 dc on centre of 3 ch, 3 ch, miss 3": the chains and the stitch up to the next centre lie
+    between, and no stitch of the row is passed.
+    """
+    out: list[Node] = []
+    chain = 0
+    for node in nodes:
+        if isinstance(node, Work):
+            centred = node.place.noun == "sp" and CENTRE.search(node.place.text) is not None
+            chain = node.place.chain if centred else 0
+        bare = isinstance(node, Skip) and chain > 1 and node.place.noun == "st"
+        if isinstance(node, Skip) and bare and node.place.number.values[0] == chain:
+            node = Act(node.span, node.words, Deed.NOTE)
+        out.append(node)
+    return out
+
+
+CENTRE = re.compile(r"\b(?:centre|center|middle)\b", re.IGNORECASE)
 
 
 def _over_loop(node: Node, chains: set[int]) -> Node:
     if isinstance(node, Repeat):
-        body = tuple(_over_loop(one, chains) for one in node.body)
+        body = tuple(_over_loop(one, chains) for one in _to_next_centre(node.body))
         ending = tuple(_over_loop(one, chains) for one in node.ending)
         same = body == node.body and ending == node.ending
         return node if same else replace(node, body=body, ending=ending)

@@ -10,6 +10,7 @@ from reader.counts.fabric import Below
 from reader.counts.openings import SPACES, UNITS
 from reader.counts.patterned import takes_of
 from reader.counts.tally import Choice
+from reader.counts.untold_repeat import goes_on
 from reader.pattern.tree import (
     ONE,
     Act,
@@ -228,6 +229,8 @@ def _again_all(nodes: Sequence[Node], below: Below) -> tuple[bool, ...]:
     """Whether a list is repeated to the row's end beside its edge stitches: where the words repeat
     it themselves, it is.
     """
+    if goes_on(nodes, below):
+        return (False, True)
     if not over_again(nodes, below):
         return (False,)
     return (True,) if any(isinstance(one, Repeat) for one in nodes) else (False, True)

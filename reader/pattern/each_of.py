@@ -8,7 +8,7 @@ from reader.pattern.up_to import to_last_of
 from reader.terms.stitches import Craft
 
 AHEAD = ("next", "following", "foll", "remaining", "rem")
-INTO = ("under", "over", "in", "into")
+INTO = ("under", "over", "in", "into", "on", "upon")
 TOGETHER = ("tog", "together")
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_words import CHAIN_NOUNS, GROUP_NOUNS, SPACE_NOUNS, STITCH_NOUNS
 from reader.pattern.tree import Place, Where
 
@@ -10,12 +10,20 @@ GROUPS = GROUP_NOUNS | {"shell", "shells", "v-st", "v-sts", "fan", "fans", "clus
 
 
 def chain_loop(cur: Cursor) -> Place | None:
-    """ "center st of next ch 5", "center of ch": the loop of chains, gone into at its middle."""
+    """ "center st of next ch 5", "centre of 3 ch", "center of ch": the loop of chains, gone into at
+    its middle.
+    """
     at = cur.at
     same = cur.low() == "same"
     cur.accept("the")
     cur.accept("next", "same", "first", "last", "each")
     each = cur.low(-1) == "each"
+    told = cur.number() if cur.kind() == "num" else None
+    if told is not None and cur.low(1) in CHAIN_NOUNS | frozenset(STOPS):
+        # "centre of 3 ch", "the centre of the 5": told by their number alone.
+        cur.at += 1 + (cur.low(1) in CHAIN_NOUNS)
+        where = Where.SAME if same else Where.EACH if each else Where.NEXT
+        return Place(where, cur.span(at), noun="sp", chain=told.values[0])
     if cur.low() not in CHAIN_NOUNS or cur.low(1) in SPACE_NOUNS:
         cur.at = at
         return None

@@ -40,6 +40,7 @@ from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.new_stitches import without_new_stitches
 from reader.text.numbered import numbered
 from reader.text.one_stitch import one_stitch
+from reader.text.ordinals_stopped import with_labels
 from reader.text.other_rows import labelled_others
 from reader.text.other_ways import without_other_ways
 from reader.text.page_lines import without_page_lines
@@ -288,7 +289,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = labelled_others(one_stitch(without_row_notes(parted_totals(plain))))
     plain = with_colons(rows_of_lists(with_brackets(plain)))
     plain = with_times(without_multiples(without_other_ways(plain)))
-    plain = starred(with_chain(numbered(punctuated(plain))))
+    plain = starred(with_chain(numbered(punctuated(with_labels(plain)))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))
     plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
