@@ -37,6 +37,10 @@ NOT_DONE = (
     "do not turn", "don't turn", "do not join", "don't join", "do not join this",
     "do not fasten off", "dnt", "dn turn", "no sl st", "no join", "no joining", "no slip st",
     "no slip stitch", "no turn", "no sl st to join", "without joining",
+    "no increases", "no increase", "no decreases", "no decrease", "no increasing", "no decreasing",
+    "no more increases", "no more decreases", "without increasing", "without decreasing",
+    "without increases", "without decreases", "without any increases", "without any decreases",
+    "with no increases", "with no decreases", "no shaping", "without shaping",
 )  # fmt: skip
 CHANGES = frozenset(["change", "changing", "drop", "attach", "switch", "carry", "carrying"])
 DROPPED = frozenset(["st", "sts", "stitch", "stitches", "loop", "loops", "yo", "over"])

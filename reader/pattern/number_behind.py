@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from reader.pattern.cursor import Cursor
+import re
+
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_first import NOT_OURS
 from reader.pattern.place_words import LOOP_ONLY, RING_WORDS
 from reader.pattern.so_often import boxed_times
@@ -19,6 +21,9 @@ def number_behind(cur: Cursor) -> bool:
     if cur.any_words(LOOP_ONLY, 1) and cur.kind(-1) == "word" and cur.kind(-2) != "num":
         # "sc 24 in BLO"
         return True
+    if cur.low(1) == "in" and _yarn(cur, 2) and cur.low(3) in (*STOPS, ""):
+        # "sc 5 in A, sc 11 in B"
+        return cur.kind(-1) == "word" and cur.kind(-2) != "num"
     placed = cur.low(1) in ("in", "into") and (
         cur.low(2) in ONE_OF_THEM or cur.kind(2 + (cur.low(2) == "the")) == "ord"
     )
@@ -47,6 +52,13 @@ def _own_number(cur: Cursor) -> bool:
     if after is None or cur.low(1) in ("st", "sts"):
         return cur.low(1) not in ("ch", "chain")
     return cur.book.craft is Craft.KNITTING and cur.low(1) in ("tog", "st", "sts")
+
+
+def _yarn(cur: Cursor, ahead: int) -> bool:
+    """Whether the yarn is named there by a letter, "A", "MC"."""
+    token = cur.peek(ahead)
+    written = cur.text[token.start : token.end]
+    return re.fullmatch(r"[A-H]|MC|CC\d?", written) is not None
 
 
 def times_behind(cur: Cursor) -> Num | None:

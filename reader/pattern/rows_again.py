@@ -51,7 +51,7 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
     goal = int(named.group(1)[:5]) if named else goal
     times = 1 if times is None and goal is None and ONCE_AGAIN.match(tail) else times
     whole = times is not None and ALL_OF_THEM.search(found.group() + tail) is not None
-    whole = whole and not (MORE.search(tail) or ONCE_AGAIN.match(tail))
+    whole = whole and not (MORE.search(tail) or ONCE_AGAIN.match(tail) or ANOTHER.match(tail))
     return Rule(
         kind, first, last, rows, times, goal, found.start(), end, tail, until_row=row,
         per_section=goal is not None and each, in_all=whole,
@@ -60,6 +60,8 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
 
 THROUGHOUT = re.compile(r"\s*throughout\b")
 ONCE_AGAIN = re.compile(r"\s*again\b(?! (?:until|till|for|\d|and again))", re.IGNORECASE)
+ANOTHER = re.compile(r"\s*(?:another|a further)\b")
+"""Beside those worked already: "work row 2 another four times"."""
 ALL_OF_THEM = re.compile(
     r"^\W*(?:work|do|knit)\b|\b(?:in all|in total|altogether|total)\b", re.IGNORECASE
 )

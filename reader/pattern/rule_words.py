@@ -30,7 +30,8 @@ REPEAT_CHANGE = re.compile(
 )
 """The row that increases or decreases, again and again at a pace."""
 REPEAT_THIS = re.compile(
-    r"\brep(?:eat(?:ing)?)?\s+(?:this|that)(?: (?:row|round|rnd)(?= (?:until|till|til)\b))?"
+    r"\brep(?:eat)?\s+for\s+(?:the next\s+|another\s+)?(?=\d+ (?:more )?(?:rows|rnds|rounds)\b)"
+    r"|\brep(?:eat(?:ing)?)?\s+(?:this|that)(?: (?:row|round|rnd)(?= (?:until|till|til)\b))?"
     r"(?!\s+(?:until|till|to)\s+(?:the\s+|end\s+)?(?:of\s+)?(?:the\s+)?"
     r"(?:row|round|end|rnd)\b)(?=\s+(?:until|till|til|\d|once|twice|three|four|five|six))"
     rf"(?!\s+\w+\s+{_ROWS})",
@@ -42,7 +43,8 @@ _OFTEN = (
     r"(?:sts?|stitches|sc|dc|hdc|tr|rem\w*|are left|left))\b"
 )
 REPEAT_ROWS = re.compile(
-    r"(?:\brep(?:eat)?(?:ing)?|^\W*(?:and |then )+(?:work|rep(?:eat)?)?"
+    r"(?:\b(?:rep(?:eat)?(?:ing)?|alternat(?:e|ing)(?: between)?)"
+    r"|^\W*(?:and |then )+(?:work|rep(?:eat)?)?"
     rf"|(?:^|(?<=[.;] ))(?:work|do|knit)(?= (?!.{{0,50}}\bchart)[^.;]{{3,60}}? {_OFTEN}))\s*"
     r"(?:the\s+)?"
     rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:(?:\s*,\s*\d+)*\s*(?:-|—|to"
@@ -158,7 +160,9 @@ EVEN = re.compile(
     r"(?:(?:beg\w*|start\w*)\s+with\s+(?:[^,.;]{2,20},|an?\s+\w+\s+(?:row|rnd|round)\b)\s*)?"
     r"(?:work|do|knit(?:ting(?= \w+ (?:plain )?rows))?|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make"
     r"|cont(?:inue)?|rep(?:eat)?(?= \w+ (?:more )?rows (?:of|in) (?:the )?patt))\b"
-    r"(?:(?!\binc|\bdec|[.:;\d]|\beach\b|\bnext\b)[^.;]){0,60}?(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
+    r"(?:(?!(?<!\bwithout )(?<!\bno )(?<!\bany )\b(?:inc|dec)|[.:;\d]|\beach\b|\bnext\b)[^.;])"
+    r"{0,60}?"
+    r"(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
     rf"(?<!\bof )\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter"
     rf"|rib|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
     re.IGNORECASE,
