@@ -10,6 +10,7 @@ from dataclasses import replace
 from reader.counts.across import again, goes_back, note_star
 from reader.counts.before_rule import first_of
 from reader.counts.both_halves import both_halves
+from reader.counts.by_measure import by_measure
 from reader.counts.called_back import pineapple, turns
 from reader.counts.casting import cast_on_in
 from reader.counts.colour_rows import told_by_colours
@@ -42,7 +43,7 @@ from reader.counts.other_chains import with_other_chains
 from reader.counts.other_ends import as_told, chain_at_end
 from reader.counts.paced_rows import at_its_pace, paced_row
 from reader.counts.pieces import note_spot, note_stars, stars_behind
-from reader.counts.questions import ask_how_often, ask_of_same_time
+from reader.counts.questions import ask_of_same_time
 from reader.counts.remaining import hold_against
 from reader.counts.rest_only import knitted_last, only_says_which, rest_of_moved, told_first
 from reader.counts.running_rows import on_the_other_side, running_rows
@@ -349,15 +350,6 @@ def body_of(ledger: Ledger, rule: Rule) -> list[Entry]:
     numbers = range(rule.first, min(last, rule.first + 200) + 1)
     found = [ledger.entry_of(number) for number in numbers]
     return [one for one in found if one is not None]
-
-
-def by_measure(ledger: Ledger, row: WrittenRow, span: WrittenRow, gained: int) -> None:
-    """How many rows that is only the measure tells; the words stand as one row, never dropped."""
-    why = "as many rows as the measure takes"
-    changes = gained != 0 and ledger.pattern.craft is Craft.KNITTING
-    ledger.even(-1 if changes else ledger.below.stitches, None, span.start, span.end, why, True)
-    if changes:
-        ask_how_often(ledger, row, span.start, span.end)
 
 
 def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:

@@ -66,8 +66,12 @@ def start_inside(nodes: tuple[Node, ...]) -> tuple[tuple[Node, ...], tuple[Node,
     first = nodes[works[0]] if len(works) > 1 else None
     if not isinstance(first, Edge) or not first.cast_on or first.number is None:
         return (), nodes
-    if is_start(nodes):
-        # Nothing else is worked: one row, whose total is held against all that is taken on.
+    later = [nodes[at] for at in works[1:]]
+    picked = first.words.lower().startswith(("pick", "take", "pu")) and any(
+        isinstance(one, Edge) and one.cast_on for one in later
+    )
+    if is_start(nodes) or picked:
+        # Taken on in several lots: one row, whose total is held against all of them.
         return (), nodes
     return nodes[: works[0] + 1], nodes[works[0] + 1 :]
 

@@ -34,19 +34,30 @@ def changed_in_last(ledger: Ledger, start: int, end: int) -> int:
     is booked there; 0 where they tell of none. The words are those of the clean text.
     """
     found = IN_LAST.match(ledger.text, start, end)
+    return found.end() - start if found and _booked(ledger, found) else 0
+
+
+def changed_inside(ledger: Ledger, start: int, end: int) -> None:
+    """Books such a change told inside the words of rows that a measure counts."""
+    found = IN_LAST.search(ledger.text, start, end)
+    if found:
+        _booked(ledger, found)
+
+
+def _booked(ledger: Ledger, found: re.Match[str]) -> bool:
     here = ledger.below.stitches
-    if found is None or not ledger.rows or here is None:
-        return 0
+    if not ledger.rows or here is None:
+        return False
     sides = 2 if found["both"] else 1
     count = here + _number(found["n"]) * sides * (1 if found["way"].lower() == "inc" else -1)
     last = ledger.rows[-1]
     if count < 0 or last.count != here:
-        return 0
+        return False
     words = " ".join(found.group().split()).strip(",;. ")
     assumed = (*last.assumed, f"this row, the last, has the change: {words}")
     ledger.rows[-1] = replace(last, count=count, assumed=assumed)
     ledger.below = plain(count, ledger.below.sections)
-    return found.end() - start
+    return True
 
 
 def only_in_last(ledger: Ledger, row: WrittenRow) -> bool:

@@ -15,6 +15,7 @@ from reader.counts.pattern_again import first_row_again
 from reader.counts.piece_words import QUOTES, STARRED, plainly_quoted
 from reader.counts.pieces import Piece
 from reader.counts.questions import ask_of_piece
+from reader.counts.second_side import second_side
 from reader.counts.shaped_down import BINDS_OFF, down_to
 from reader.counts.worked import MoveKind
 from reader.pattern.labels import Mark
@@ -70,6 +71,8 @@ def same_as_piece(
     behind them; False, and nothing worked, where no such piece is quoted.
     """
     if "*" in ledger.text[row.start : row.end] and between_stars(ledger, row, work):
+        return True
+    if second_side(ledger, row, work):
         return True
     words = plainly_quoted(ledger.text[row.start : row.end])
     found = QUOTES.search(words)

@@ -13,6 +13,7 @@ ANNOUNCED = re.compile(
     r"(?:(?<=[.;:)!])[ ]|(?<![^\n])|(?<=[.;:)!]\n))[ \t]*(?:now,? |then |and )?(?:"
     rf"(?:the|this|your)\s+(?:next\s+)?{_ROW}\s+(?:is|will\s+be|becomes)\s+(?:a|an|the|your)\s+"
     rf"(?:first\s+|next\s+)?{_KIND}(?:\s+{_ROW})?\s*(?:[.:!]|\s-\s|,?\s+as\s+follows\s*[:.])"
+    rf"|(?:now|then),?\s+{_CHANGE}(?:\s+as\s+follows)?\s*:"
     rf"|(?:one|another|a)\s+(?:more\s+|last\s+|final\s+)?{_CHANGE}\s+{_ROW}\s*(?:-|:)(?=\s)"
     r"|(?:you\s+(?:will\s+)?(?:now\s+)?)?(?:begin|start)\s+(?:the\s+|your\s+|to\s+|with\s+)*"
     rf"(?:(?:crown|top|toe|thumb|gusset|raglan)\s+)?{_CHANGE}(?:\s+for\s+(?:the\s+)?[a-z]+)?\s*[.:!]"

@@ -21,7 +21,7 @@ _GOES_ON = r"\s*(?:\((?![A-Z][a-z]+ \w)|[a-z†,;:\])/]|\*(?!\**\s?[A-Z])|—|-+
 _NUMBER = r"\s*\d+(?!\d*(?:st|nd|rd|th|d)\b)(?!\d|[.):])"
 GOES_ON = re.compile(_GOES_ON)
 GOES_ON_IN_FIGURES = re.compile(
-    rf"{_GOES_ON}|{_NUMBER}|(?i:\s*\d+(?:st|nd|rd|th)\s+(?:and|to|-|row|st))"
+    rf"{_GOES_ON}|{_NUMBER}|(?i:\s*\d+(?:st|nd|rd|th)\s+(?:and|to|-|row(?!s?\s*[:(—-])|st))"
 )
 BEFORE_FIGURES = frozenset(
     ["rep", "dec", "inc", "rem", "beg", "foll", "alt", "cont", "tog", "k", "p", "sl", "prev",
