@@ -32,6 +32,7 @@ from reader.text.columns import without_columns
 from reader.text.crosses import starred
 from reader.text.dashed_sentences import undashed
 from reader.text.foundations import with_chain
+from reader.text.half_short import wholly_short
 from reader.text.labels_alone import with_colons
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
@@ -286,8 +287,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = with_usual_brackets(unmarked(unbulleted(as_sentences(unbraced(source.text)))))
     plain = untabled(without_columns(without_ticks(without_emphasis(plain))))
-    plain = labelled_others(one_stitch(without_row_notes(parted_totals(plain))))
-    plain = with_colons(rows_of_lists(with_brackets(plain)))
+    plain = wholly_short(without_row_notes(parted_totals(plain)))
+    plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(plain)))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))
