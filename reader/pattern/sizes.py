@@ -65,10 +65,22 @@ LETTERS = re.compile(
 IN_BRACKETS = re.compile(
     r"\b(?:sizes?|changes?|figures?|numbers?|larger|directions?|instructions?)\b[^.\n]{0,80}?"
     r"(?:\n[^.\n]{0,60}?)?"
-    r"\b(?:in|within)\s+(?:the\s+)?(?:parenthes[ie]s|brackets?)",
+    r"\b(?:in|within)\s+(?:the\s+)?(?:round |square )?"
+    r"(?:parenthes[ie]s|brackets?|[(\[]\s*[)\]])",
     re.IGNORECASE,
 )
 """Words that say where the numbers of other sizes stand."""
+FOR_OTHERS = re.compile(
+    r"\b(?:sizes?|lengths?|(?:for|to)\b[^.\n]{0,24}\b(?:small|medium|large|larger|longer|bigger))\b",
+    re.IGNORECASE,
+)
+"""What such words are of."""
+TOTALS = re.compile(
+    r"\b(?:counts?|totals?|number of (?:sts?|stitches)"
+    r"|end of (?:the |each |every )*(?:row|r(?:ou)?nd))\b",
+    re.IGNORECASE,
+)
+"""What else stands in brackets."""
 GROUPED = re.compile(
     r"^\W*sizes?\b[^\w\n]*\n(?P<lines>(?:[^\w\n]*[A-Za-z][\w' ]{2,16}:[^\n]{3,80}\n){2,4})",
     re.IGNORECASE | re.MULTILINE,
@@ -101,14 +113,24 @@ def sizes_named(text: str) -> tuple[str, ...]:
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
         often = lists.count(common)
         told = IN_BRACKETS.search(text) or _by_letters(text, common + 1)
+        plainly = _told_plainly(text[:NEAR_TOP])
         begun = common in cast_on and (common > 1 or often > 1 or bool(told))
         begun = begun or (common == 1 and bool(_by_brackets(text)))
-        if often >= 3 or (common > 1 and often == 2 and bool(names)) or begun:
+        if often >= 3 or (common > 1 and often == 2 and bool(names)) or begun or plainly:
             named = _by_groups(text, common + 1) or _by_letters(text, common + 1)
             named = named or (_by_brackets(text) if common == 1 else ())
             named = named or _by_ages(text, common + 1)
             return named or tuple(f"size {n + 1}" for n in range(common + 1))
     return ("one size",)
+
+
+def _told_plainly(top: str) -> bool:
+    """Whether the text says that brackets hold the numbers of another size: "Changes for the large
+    size are in parentheses".
+    """
+    found = IN_BRACKETS.search(top)
+    around = top[max(0, found.start() - 60) : found.end() + 60] if found is not None else ""
+    return FOR_OTHERS.search(around) is not None and TOTALS.search(around) is None
 
 
 def _bare_lists(text: str, more: int) -> bool:
