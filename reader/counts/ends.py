@@ -116,7 +116,7 @@ def _following(body: list[Node]) -> Node | None:
 def closes(act: Act) -> bool:
     """Whether a join closes a chain to a ring."""
     said = act.into + act.words.lower()
-    return "ring" in said or "circle" in said
+    return "ring" in said or "circle" in said or "form a loop" in said
 
 
 def joins(act: Act) -> bool:

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 
 from reader.counts.ends import Ends
 from reader.counts.fabric import SPACE, Below, chains_as_stitches, foundation, nameless
+from reader.counts.posts import posts_as_plain
 from reader.counts.tally import Choice
 from reader.counts.turning import with_turning_space
 from reader.pattern.tree import Act, Chain, Node, Repeat, Shape, Skip, Where, Work
@@ -17,6 +18,7 @@ def lies_below(ends: Ends, below: Below, choice: Choice, size: int) -> Below:
     """What a row is worked into, under one reading."""
     if ends.foundation is not None:
         return foundation(ends.foundation.number.at(size))
+    below = posts_as_plain(below, ends.body)
     below = nameless(below) if choice.any_name else with_turning_space(below, ends.body)
     if choice.chains_below:
         return chains_as_stitches(below)

@@ -171,7 +171,8 @@ def _goes_to_space(cur: Cursor, slip: int) -> bool:
 
 
 FORMS_RING = re.compile(
-    r"(?:\w+ ){0,4}from (?:the )?hook (?:, )?(?:to|and) (?:form|make|create|join)(?: into)?"
+    r"(?:(?:the )?(?:first|1st|beginning) ch(?:ain)? |(?:\w+ ){0,4}from (?:the )?hook )"
+    r"(?:, )?(?:to|and) (?:form|make|create|join)(?: into)?"
     r" (?:a |the |your )?(?:ring|loop|circle)\b"
 )
 """A slip stitch that closes a chain: "sl st in 5th ch from hook to form ring"."""

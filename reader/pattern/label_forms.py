@@ -34,6 +34,10 @@ SHAPES = tuple(
         r"\s?(?P<end>[:.)—]|-+)(?=\s)",
         rf"\(?(?-i:[A-Z]{{1,2}}\d?|MC|CC\d?)\)?,?\s+(?P<what>rounds?|rnds?|rows?)\s?{_NUMBERS}"
         rf"{_BRACKET}\s?(?P<end>[:.)]|-+)(?=\s)",
+        rf"{_WHAT}{_NO}(?P<nums>\d{{1,3}},? (?:and|then) (?:every|each|all)(?: the)?"
+        r"(?: following| next)? (?:rows?|rnds?|rounds?)"
+        r" (?:up )?(?:to|through|until|till)(?: (?:row|rnd|round))?"
+        rf" \d{{1,3}}){_BRACKET}\s*(?P<end>:)(?=\s)",
         rf"(?P<side>RS|WS)\s+{_WHAT}\s*{_NUMBERS}\s*(?P<end>[:.—-])",
     )
 )
