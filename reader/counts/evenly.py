@@ -17,6 +17,10 @@ from reader.terms.stitches import Craft
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
+IN_ROW = re.compile(
+    r"\b(?:in|on|across) (?:the )?(\d{1,3})(?:st|nd|rd|th) (?:rows?|rnds?|rounds?)\b", re.IGNORECASE
+)
+"""In which of the rows the count changes."""
 ALL_OF_THEM = re.compile(r"\b(?:the|these|those|all|remaining|rem)\b", re.IGNORECASE)
 
 
@@ -39,7 +43,9 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
         goes_on_with(ledger, rule.goal, start, end)
     if rows and first_row_again(ledger, WrittenRow(row.mark, start, end)):
         rows -= 1
+    named = IN_ROW.search(rule.rest) if rule.step else None
     changed = 0 if rule.at_once else rows - 1
+    changed = min(int(named[1]), rows) - 1 if named else changed
     for at in range(rows):
         count = ledger.below.stitches
         if count is not None and at == changed:

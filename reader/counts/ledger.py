@@ -36,6 +36,7 @@ from reader.counts.questions import ask_of_total
 from reader.counts.quoted_parts import with_parts
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
+from reader.counts.short_rows import way_back
 from reader.counts.solutions import Solutions
 from reader.counts.solved import Solved
 from reader.counts.starting import start, starts_work
@@ -95,7 +96,7 @@ class Ledger:
         self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
         self.waiting: tuple[int, ...] = ()
         self.lots: list[Lot] = []
-        self.unworked, self.pace = 0, (0, 1)
+        self.unworked, self.short, self.pace = 0, 0, (0, 1)
         self.spots: list[tuple[int, str]] = []
         self.divisions: dict[int, int] = {}
         self.headed = 1
@@ -289,7 +290,7 @@ class Ledger:
 
     def work(self, entry: Entry, number: int | None) -> None:
         """Works one row and books it."""
-        entry = off_the_chain(entry, self.below)
+        entry = way_back(off_the_chain(entry, self.below), self.below, self.short, self.size)
         stated, kind = self.stated(entry)
         # Rows whose numbers are left out were worked between: what lies below is not this row's.
         self.doubted = self.doubted or 0 < self.number < (number or 0) - 1
@@ -320,7 +321,8 @@ class Ledger:
             tally.walk.takes, groups, assumptions(solved, entry.nodes),
         ))  # fmt: skip
         entry = replace(entry, unit=unit) if unit != entry.unit else entry
-        kept = self.below
+        kept, self.short = self.below, left_aside(solved, entry.nodes)
+        self.unworked = max(self.unworked, self.short)
         self.book(solved, count, entry, number, is_round)
         if aside and stated is None:
             self.below = kept
@@ -354,7 +356,6 @@ class Ledger:
             self.below = replace(self.below, in_loop=True)
         if (self.below.stitches or 0) > LONGEST_ROW:
             self.below, self.doubted = Below(), True
-        self.unworked = max(self.unworked, left_aside(solved, entry.nodes))
         self.turning = solved.next_chain if turns_always(entry.nodes) else self.turning
         self.carried = solved.next_chain or self.turning
         self.number = number if number is not None else (self.number + 1 if self.number else 0)

@@ -11,7 +11,7 @@ from reader.counts.fabric import Below, chains_as_stitches, of_runs, stretched
 from reader.counts.faults import lost_words, mostly_untold
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
-from reader.pattern.tree import Act, Deed, Node, Work
+from reader.pattern.tree import Act, Deed, Node, ShortTurn, Work
 from reader.terms.stitches import Craft
 
 
@@ -77,7 +77,10 @@ def left_aside(solved: Solved, nodes: Sequence[Node]) -> int:
     Those that slip stitches went over at its beginning are not among them.
     """
     tally, below = solved.tally, solved.tally.below.stitches
-    turned = any(isinstance(one, Act) and one.deed is Deed.TURN for one in nodes)
+    turned = any(
+        isinstance(one, ShortTurn) or (isinstance(one, Act) and one.deed is Deed.TURN)
+        for one in nodes
+    )
     if not turned or below is None or not tally.walk.known or tally.unsure or tally.unread:
         return 0
     return max(0, below - tally.walk.takes)

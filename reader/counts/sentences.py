@@ -18,7 +18,8 @@ from reader.terms.numbers import SPELLED
 NEXT_SENTENCE = re.compile(
     r"(?:(?<=\bturn\.)\s+(?=[A-Z])|(?:(?<=[.])|(?<=\.\))|(?<=sts \))|(?<=\bsts)(?=\s*\n)"
     r"|(?<=\))(?=\s*(?:\n|\*+\s)))\s+(?:sts\.?\s+)?(?:\*\*+\s*|\*[ \t]*\n\s*)?"
-    r"(?=(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
+    r"(?=(?:(?!(?:[a-z]+\s){0,2}(?:needles?|rows?|rounds?|rnds?|size|note)\b)"
+    r"[a-z]+(?:\s[a-z]+){0,2}:\s+)?(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
     r"(?:(?:keeping|maintaining|still|always|having|(?<=then,\s)with)\b[^.;,:\d]{1,60},\s+)?"
     r"(?:working on|working each|working both|work|continue|cont\b|bind\s+off"
     rf"|cast\s+(?:o(?:ff|n)|{SPELLED})"
@@ -138,7 +139,7 @@ by making one and ...".
 """
 ON_THESE = re.compile(
     r"^\W*(?:(?:then|and|now|next)\s+)*(?:work(?:ing)?\s+)?(?:on|over|with)\s+(?:only\s+)?"
-    r"(?:these|those|(?:the\s+)?(?:remaining|rem))\s+(?:last\s+|remaining\s+)?(?:\d+(?:\s*[(\[][\d,:;\s]+[)\]])?|[a-z]+)"
+    r"(?:these|those|(?:the\s+)?(?:remaining|rem|last))\s+(?:last\s+|remaining\s+)?(?:\d+(?:\s*[(\[][\d,:;\s]+[)\]])?|[a-z]+)"
     r"\s+(?:sts|stitches)"
     r"(?:\s+(?:only|alone|now))*(?:\s+(?:for|as)\b[^,.;:]{0,24})?"
     r"(?=\s*(?:[,:;]|$|and\s+(?:commenc|beg|start)|(?:work|knit|purl|rib|cont)))"

@@ -87,6 +87,7 @@ def find_act(cur: Cursor) -> Node | None:
         other_side,
         find_join,
         _turn,
+        _facing,
         _colour,
         _finish,
         _waiting,
@@ -124,8 +125,16 @@ def _count_words(cur: Cursor, start: int) -> Node | None:
     return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
 
 
+WRAPS = (
+    "w&t", "w + t", "wt", "w & t",
+    *(f"wrap{the}{st}{then} turn" for the in ("", " the", " the next", " next", " the following")
+      for st in ("", " st", " stitch") for then in (" and", " &", " ,", " , and", " then")),
+)  # fmt: skip
+"""A short row turned with the next stitch wrapped."""
+
+
 def _turn(cur: Cursor, start: int) -> Node | None:
-    if cur.accept("w&t", "w + t", "wrap and turn", "wrap & turn", "wt", "w & t"):
+    if cur.accept(*WRAPS):
         return ShortTurn(cur.span(start), cur.said(start))
     if cur.accept("turn", "turning", "rotate", "to turn"):
         if cur.low(-1) == "rotate":
@@ -148,6 +157,21 @@ LAST_OF_THEM = tuple(
     for how in ("with", "placing", "putting", "making", "working", "having", "taking", "setting")
 )
 """Behind stitches worked to the end, only where the last of them goes."""
+
+
+SIDE_FACING = tuple(
+    f"{lead}{side}{of} facing{you}{then}"
+    for lead in ("with ", "with the ", "") for side in ("right side", "wrong side", "rs", "ws")
+    for of in ("", " of work", " of the work", " of piece") for you in ("", " you")
+    for then in ("", " and")
+)
+"""Which side is seen: nothing is worked by that."""
+
+
+def _facing(cur: Cursor, start: int) -> Node | None:
+    if cur.book.craft is not Craft.KNITTING or not cur.accept(*SIDE_FACING):
+        return None
+    return act_here(cur, start, Deed.NOTE)
 
 
 def _colour(cur: Cursor, start: int) -> Node | None:

@@ -36,6 +36,8 @@ BEGUN = re.compile(
     re.IGNORECASE,
 )
 """How the first line of the work itself begins."""
+SAID_FIRST = re.compile(r"[^.;:]+[.;]\s+(?=[^.;:]{0,40}\bcast on \d)", re.IGNORECASE)
+"""A sentence before the one that casts on: "Made in two halves. For each half cast on 40"."""
 THEN_BEGUN = re.compile(r"[.;]\s+(?=(?:cast on|co)\s+\d)", re.IGNORECASE)
 """Behind a remark, where the work begins: "Multiple of 12 sts plus 1. Cast on 37 sts."."""
 
@@ -268,6 +270,10 @@ class _LayingOut:
         ):
             self.note(self.section, start, end)
             return
+        said = SAID_FIRST.match(words)
+        if said and not self.begun and not ACTION.search(said.group()):
+            self.note("note", start, start + said.end())
+            start, words = start + said.end(), words[said.end() :]
         if FINISHING.match(words.strip()):
             self.note("finishing", start, end)
         elif self.only_notes(words):

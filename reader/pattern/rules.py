@@ -60,6 +60,7 @@ from reader.pattern.rule_words import (
 )
 from reader.pattern.same_row import same_as
 from reader.pattern.schedules import coloured_rows
+from reader.pattern.told_again import told_again
 
 DEEPER = re.compile(
     r"\b(\d |two |three |four |five |six )(r)[on]((?:und|d|w)s)(?= (?:below|down|back|beneath)\b)",
@@ -110,6 +111,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
     rows = ROW_NAMED.search(words) is not None
     return (
         (same_as(words) if labelled else None)
+        or told_again(words, labelled)
         or change_again(words)
         or last_again(words, rows)
         or (odd_and_even(words) if rows else None)
@@ -243,7 +245,7 @@ def _grow(words: str, labelled: bool) -> Rule | None:
         rows=_rows_in_all(tail, change, times),
         first=change.first_row if change is not None else 0,
         total=int(total.group(1)[:5]) if total and goal is not None else None,
-        between=re.search(r"\bbetween\b", tail) is not None,
+        between=re.search(r"\b(?:until|till)\b.*\bbetween\b", tail) is not None,
         per_section=goal is not None and by_section(tail),
     )
 

@@ -13,6 +13,7 @@ from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.number_behind import number_behind, times_behind
+from reader.pattern.on_the_needle import until_on_needle
 from reader.pattern.other_place import in_other_place, on_as_many
 from reader.pattern.picots import at_picot
 from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
@@ -205,6 +206,7 @@ def _finish(
     if cur.book.craft is Craft.KNITTING:
         if cur.any_words(IN_ITS_BACK) and cur.low(cur.any_words(IN_ITS_BACK)) in (*STOPS, ""):
             cur.accept(*IN_ITS_BACK)
+        number = number or until_on_needle(cur, made)
         number, place = _how_far(cur, number)
     else:
         place = along_edge(cur, number) or in_center(cur, made) or place_or_plain(cur)
