@@ -48,7 +48,8 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         # The words stand as one row, never dropped, though their rows are not known.
         why = "how many rows these are is not known"
         knits = ledger.pattern.craft is Craft.KNITTING
-        unknown = rule.step or rule.paced or (knits and steps_of(counts, rule)[0])
+        changes = steps_of(counts, rule)[0] or (rule.goal is not None and rule.rows > 1)
+        unknown = rule.step or rule.paced or (knits and changes)
         told = rule.goal if knits and unknown and sections < 2 and not rule.between else None
         if told is not None:
             why = f"{why}; {told} stitches are taken from the words"

@@ -19,6 +19,9 @@ def steps_of(counts: Sequence[int], rule: Rule, sections: int = 0) -> tuple[int,
         return rule.step, rule.every
     if len(counts) < 2:
         return 0, 1
+    if rule.rows > 2 and len(counts) > rule.rows and counts[-1] != counts[-1 - rule.rows]:
+        # So many rows called back, one of which changes.
+        return counts[-1] - counts[-1 - rule.rows], rule.rows
     step = counts[-1] - counts[-2]
     if rule.paced:
         changed = [b - a for a, b in pairwise(counts) if a != b and (b - a) * rule.sign >= 0]

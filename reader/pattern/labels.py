@@ -164,7 +164,7 @@ ANY_NAME = re.compile(
 NEXT_BARE = re.compile(
     rf"(?<![\w-])next\s+(?P<what>{_ROUND})(?P<side>)(?P<loose>\s+)"
     r"(?=(?:\d|one\b|two\b|three\b|sc\b|dc\b|hdc\b|tr\b|htr\b|single\b|double\b|k\s?\d|knit\b"
-    r"|purl\b|ch\b|\*|\())",
+    r"|purl\b|ch\b|\*|\(|take in\b|narrow\b|decrease\b|increase\b|slip\b|cast\b|bind\b))",
     re.IGNORECASE,
 )
 """A label with no mark behind it: "next round one in every stitch"."""

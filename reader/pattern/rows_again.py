@@ -114,7 +114,9 @@ def last_again(words: str, rows: bool) -> Rule | None:
     goal = goal_in(words[found.end() :])
     if goal is not None and VARIED.search(words[found.end() :]):
         # Each time with one stitch fewer between: the counts go on as they went.
-        return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
+        many = value_of(found.group(1), found.group(2)) or 1
+        start, end = found.start(), len(words)
+        return Rule("grow", rows=many, goal=goal, start=start, end=end, rest=words)
     said = value_of(found.group(1), found.group(2))
     return _again("last", words, found, 0, 0, said or (0 if SEVERAL.search(found.group()) else 1))
 
@@ -164,7 +166,9 @@ def rows_again(words: str) -> Rule | None:
         return _again("rows", words, found, first, 0, 1)
     goal = goal_in(words[found.end() :])
     if goal is not None and VARIED.search(words[found.end() :]):
-        return Rule("grow", goal=goal, start=found.start(), end=len(words), rest=words)
+        many = max(1, final - first + 1)
+        start, end = found.start(), len(words)
+        return Rule("grow", rows=many, goal=goal, start=start, end=end, rest=words)
     return _again("rows", words, found, first, max(first, final), 1)
 
 

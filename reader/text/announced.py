@@ -1,5 +1,7 @@
 """Clean text -> the same text, length kept, without sentences that only announce the row to come,
-"The next row is a decrease row.", "Begin decreases:"; and with "k next row" read as "k 1 row".
+"The next row is a decrease row.", "Begin decreases:"; and with "k next row" read as "k 1 row",
+"K and inc in every st" as "inc in every st", stitches told by how many lie on the right needle as
+so many, and "turn and work on these sts" as the others put aside.
 """
 
 from __future__ import annotations
@@ -28,10 +30,40 @@ NEXT_ROW = re.compile(
 """One plain row: "purl next row", "knit the following row", "purl 4th row"."""
 
 
+AND_INC = re.compile(
+    r"\b(?:k|knit|work|p|purl) (?:across )?and "
+    r"(?=inc\w*\.? (?:1 |one |once )?in(?:to)? (?:every|each)\b)",
+    re.IGNORECASE,
+)
+"""How the increases of a row are worked, "K and inc once in every st": no stitch of its own."""
+
+
+TURNED_ON = re.compile(
+    r"\bturn,?\s+(?:and\s+)?(?:work|continue|cont\.?)\s+(?:only\s+)?on\s+these\s+(?:sts|stitches)"
+    r"(?:\s+(?:only|alone))?\b",
+    re.IGNORECASE,
+)
+"""Behind some stitches of a row: the others wait."""
+OTHERS_WAIT = "turn, put rem on spare"
+UNTIL_SO_MANY = re.compile(
+    r"(?P<lead>\boff \d+ (?:sts|stitches),? (?:and )?)(?P<verb>k|knit|p|purl|work)"
+    r"(?P<until> (?:until|till) (?:there are |you have ))(?P<n>\d+)"
+    r"(?P<behind> (?:sts|stitches)) (?:on|remain on) (?:the )?(?:right|rh|working)(?:[ -]hand)?"
+    r" needle(?: after (?:cast|bind)[ -]?off)?",
+    re.IGNORECASE,
+)
+"""Stitches worked by how many lie behind them, "cast off 8 sts, k until there are 20 sts on right
+needle": as many, with the one that the binding off left.
+"""
+
+
 def unannounced(text: str) -> str:
     """The text so put; a line that is an announcement as a whole stays, since it may head a part.
     """
     text = ANNOUNCED.sub(lambda found: _spaces(found, text), text)
+    text = UNTIL_SO_MANY.sub(_so_many, text)
+    text = TURNED_ON.sub(lambda found: OTHERS_WAIT.ljust(len(found.group())), text)
+    text = AND_INC.sub(lambda found: " " * len(found.group()), text)
     return NEXT_ROW.sub(lambda m: m["verb"] + "1".ljust(len(m["next"])), text)
 
 
@@ -42,3 +74,7 @@ def _spaces(found: re.Match[str], text: str) -> str:
     if not line.replace(found.group().strip(), "").strip():
         return found.group()
     return re.sub(r"\S", " ", found.group())
+
+
+def _so_many(found: re.Match[str]) -> str:
+    return f"{found['lead']}{found['verb']} {found['n']}{found['behind']}".ljust(len(found.group()))
