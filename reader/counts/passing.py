@@ -53,13 +53,23 @@ def _over_loop(node: Node, chains: set[int]) -> Node:
         same = body == node.body and ending == node.ending
         return node if same else replace(node, body=body, ending=ending)
     if isinstance(node, Work):
-        return _into_loop(node, chains)
+        return _over_chain(_into_loop(node, chains))
     if not isinstance(node, Skip):
         return node
     number = node.place.number.values[0]
     if number < 2 or number not in chains or not OF_CHAIN.search(node.words):
         return node
     return replace(node, place=replace(node.place, noun="sp", number=ONE, chain=number))
+
+
+THE_CHAIN = re.compile(r"^(?:over|under) (?:the |that |each |every |next )*ch(?:ain)?$")
+
+
+def _over_chain(work: Work) -> Work:
+    """ "6 sc over ch": the loop that the chain makes."""
+    if work.place.noun != "ch" or not THE_CHAIN.match(work.place.text.lower()):
+        return work
+    return replace(work, place=replace(work.place, noun="sp", number=ONE))
 
 
 def _into_loop(work: Work, chains: set[int]) -> Work:

@@ -274,10 +274,11 @@ def _on_trial(node: Repeat, tally: Tally, opened: int, work_all: Worker) -> Tall
 def add_passes(passes: Sequence[Tally], node: Repeat, tally: Tally) -> None:
     """Adds what each pass made, in order."""
     number, room = 0, True
+    alone = len(node.body) == 1 and isinstance(node.body[0], Group)
     for _, run in groupby(passes, key=id):
         alike = list(run)
         trial = alike[0]
-        tally.make_runs(trial.runs, len(alike), False)
+        tally.make_runs(trial.runs, len(alike), alone and trial.grouped)
         tally.shaped += trial.shaped * len(alike)
         tally.grouped, tally.fastened = trial.grouped, trial.fastened
         tally.unsure = tally.unsure or trial.unsure

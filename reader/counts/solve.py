@@ -20,6 +20,7 @@ from reader.counts.ends import (
     travels,
 )  # fmt: skip
 from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
+from reader.counts.joined_chain import fills_ring
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
 from reader.counts.long_loops import lies_below
 from reader.counts.needles import by_needles
@@ -73,7 +74,7 @@ def work_row(
             to_other_edge(tally)
     if ends.foundation is not None:
         _tell_foundation(ends.foundation, tally, rest)
-    elif _ring_below(rest):
+    elif _ring_below(rest) or fills_ring(rest, below, size):
         tally.walk.lost()
     height = carried
     if ends.chain is not None:

@@ -99,9 +99,10 @@ def _noun(cur: Cursor) -> None:
 
 def grown_in_center(made: list[Node], node: Node) -> Node:
     """The stitches of the middle; where those before them go on to the row's end, these now go on
-    to the middle and behind it: "1 sc in each sc, making 3 sc in the middle stitch".
+    to the middle and behind it: "1 sc in each sc, making 3 sc in the middle stitch". What goes into
+    every so manieth of them tells of the whole row by itself.
     """
-    if not isinstance(node, Work) or not _of_center(node):
+    if not isinstance(node, Work) or not (_of_center(node) or _every_so_many(node)):
         return node
     works = [one for one in made if not isinstance(one, Act | Chain)]
     last = works[-1] if works else None
@@ -111,9 +112,19 @@ def grown_in_center(made: list[Node], node: Node) -> Node:
     alone = len(works) == 1 and last.place.where is Where.PLAIN and last.number is None
     if last.stitch.kind is not Kind.STITCH or not (whole or alone):
         return node
+    if node.place.where is Where.EACH:
+        if node.stitch == last.stitch:
+            made.remove(last)
+        return node
     place = replace(last.place, where=Where.UNUSED, noun="corner", number=Num((0,)))
     made[made.index(last)] = replace(last, place=place)
     return node
+
+
+def _every_so_many(node: Work) -> bool:
+    """Whether two go into every so manieth: "dc, with 2 in every third" is all of the row."""
+    two = node.number is not None and node.number.values == (2,)
+    return two and node.place.where is Where.EACH and node.place.nth > 1
 
 
 def _of_center(node: Work) -> bool:

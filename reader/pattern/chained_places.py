@@ -11,7 +11,19 @@ from reader.pattern.bundles import OPENINGS, SHARED, joins_list
 from reader.pattern.cursor import Cursor
 from reader.pattern.passing import find_chain
 from reader.pattern.places import find_place
-from reader.pattern.tree import ONE, Chain, Group, Node, Place, Repeat, Until, Where, Work
+from reader.pattern.tree import (
+    ONE,
+    Chain,
+    Group,
+    Node,
+    Num,
+    Place,
+    Repeat,
+    Skip,
+    Until,
+    Where,
+    Work,
+)
 from reader.terms.stitches import Craft, Kind
 
 INTO = ("in", "into", "on", "over", "under")
@@ -55,6 +67,30 @@ LOOP = 2
 """Chains more than a stitch's height: before "1 sc in each loop" they do not only turn then."""
 
 
+def nth_ahead(body: Sequence[Node]) -> tuple[Node, ...]:
+    """A pass with the stitches passed over by "ch 4, sc in third dc" as skipped: counted from where
+    the hook stands.
+    """
+    out: list[Node] = []
+    for one in body:
+        if isinstance(one, Work) and _counts_on(one, out[-1] if out else None):
+            place = replace(one.place, number=Num((one.place.nth - 1,)), nth=0)
+            out.append(Skip(one.span, one.words, place))
+            one = replace(one, place=replace(one.place, nth=0))
+        out.append(one)
+    return tuple(out)
+
+
+def _counts_on(work: Work, before: Node | None) -> bool:
+    place = work.place
+    bare = not {"of", "hook", "needle", "from", "last"} & set(place.text.lower().split())
+    one = place.number == ONE and not place.each and place.noun not in ("ch", "tch", "sp")
+    here = place.where is Where.NEXT and place.nth > 1 and isinstance(before, Chain | None)
+    return here and one and bare and work.stitch.craft is Craft.CROCHET and (
+        work.stitch.kind is Kind.STITCH
+    )
+
+
 def loops_in_each(nodes: Sequence[Node]) -> tuple[Node, ...]:
     """The row with a chain too long to be a turning chain as told of every place: "5 ch, 1 sc in
     each loop all round".
@@ -62,7 +98,7 @@ def loops_in_each(nodes: Sequence[Node]) -> tuple[Node, ...]:
     out: list[Node] = []
     for one in nodes:
         if isinstance(one, Repeat):
-            one = _all_at_once(replace(one, body=loops_in_each(one.body)))
+            one = _all_at_once(replace(one, body=loops_in_each(nth_ahead(one.body))))
         chain = out[-1] if out else None
         if isinstance(chain, Chain) and isinstance(one, Work) and _makes_loops(chain, one):
             place = one.place

@@ -246,7 +246,8 @@ class _LayingOut:
             stop = marks[index + 1].start if index + 1 < len(marks) else end
             words = " ".join(self.text[mark.end : stop].split())
             if not STITCHY.search(words) and not re.search(
-                r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without|\blike\b|ditto",
+                r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without|\blike\b"
+                r"|ditto|widen|narrow",
                 words,
                 re.IGNORECASE,
             ):

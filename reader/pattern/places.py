@@ -173,10 +173,8 @@ def _each(cur: Cursor, here: object) -> Place:
     if every_other(cur):
         return replace(place, nth=2)
     remaining = cur.accept("remaining", "rem", "following", "unworked", "other")
-    if cur.kind() == "ord" and cur.low(1) in STITCH_NOUNS:
-        nth = cur.peek().value
-        cur.at += 2
-        take_after(cur)
+    nth = _how_manieth(cur)
+    if nth:
         return replace(place, nth=nth)
     noun, chain = find_noun_chain(cur)
     noun, _ = behind_space(cur, noun, chain)
@@ -192,6 +190,22 @@ def _each(cur: Cursor, here: object) -> Place:
     return replace(
         place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides
     )
+
+
+def _how_manieth(cur: Cursor) -> int:
+    """Takes "third stitch" behind "every", or "third" alone: "with 2 in every third"."""
+    if cur.kind() != "ord":
+        return 0
+    nth = cur.peek().value
+    if cur.low(1) in STITCH_NOUNS:
+        cur.at += 2
+        take_after(cur)
+        return nth
+    bare = cur.book.craft is Craft.CROCHET and cur.low(1) in ("", ".", ";", ",")
+    if nth < 2 or not bare:
+        return 0
+    cur.at += 1
+    return nth
 
 
 def _more_nouns(cur: Cursor, nouns: list[str]) -> int:

@@ -25,7 +25,7 @@ SAME_IDEA = re.compile(
     r"\W*(?:(?:is|it's|we do|do|work|this is|that's|goes|are)\s+)*(?:the )?(?:very )?same"
     r"(?: idea| thing| principle| way| again"
     r"| as (?:before|that|(?:the )?last (?:time|round|row)))?[,;]?\s+"
-    r"(?:but|only|except|just|with)\b",
+    r"(?:but|only|except|just|with|putting|making|working|having)\b",
     re.IGNORECASE,
 )
 """The last row in other words: "is the same idea but with two stitches before each increase"."""

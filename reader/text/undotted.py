@@ -33,7 +33,7 @@ SHORT = frozenset(
      "grp", "gr", "n", "m", "mk", "pc", "pet", "dbl", "trs", "cl"]
 )  # fmt: skip
 """Short words whose full stop is followed by what goes on with the sentence."""
-ENDS = re.compile(r"\s*(?:[A-Z]|$)")
+ENDS = re.compile(r"\s*(?:[A-Z]|$)|[ ]*\n\s*\d|\s*\d+(?:st|nd|rd|th|d)\s+(?:row|rnd|round)\b")
 A_CHAIN = re.compile(
     r"(?:\d(?:st|nd|rd|th|d)?|(?<!of )\bthe"
     r"|\b(?:first|second|third|fourth|fifth|sixth|next|each|every|last|end|turning|starting|same))"
