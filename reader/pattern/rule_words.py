@@ -188,7 +188,8 @@ FOR_ROWS = re.compile(rf"\bfor (?:the )?(?:next )?(\d+) (?:more )?{_ROWS}\b", re
 """How many rows a change goes on for."""
 FURTHER_WORK = re.compile(
     r",?\s+(?:and\s+)?then\b"
-    r"|(?:,\s+(?:and\s+)?|;\s+|\s+and\s+)(?=(?:bind off|cast o(?:n|ff)|bo \d|co \d)\b)"
+    r"|(?:,\s+(?:and\s+)?|;\s+|\s+and\s+)(?=(?:bind off|cast o(?:n|ff)|bo \d|co \d"
+    r"|(?:pick|take) up(?: and k(?:nit)?)? \d+)\b)"
     r"|,\s+(?:and\s+)?(?=(?:dec|inc)\w* \d)",
     re.IGNORECASE,
 )
