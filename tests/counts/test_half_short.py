@@ -51,3 +51,13 @@ def test_length_is_kept(said: str) -> None:
     """Every later place points into the maker's text."""
     assert len(wholly_short(said)) == len(said)
     assert wholly_short(said) != said
+
+
+@pytest.mark.parametrize(
+    "begun", ["Using 4mm needles C/O 60 {}.", "Cast 60 {} on 3 needles.", "CO  60 {}."]
+)
+@pytest.mark.parametrize("noun", ["sts", "stitches"])
+def test_a_cast_on_in_full_words(begun: str, noun: str) -> None:
+    """So many "stitches" are cast on as so many "sts" are."""
+    text = f"Harbour cap\n\n{begun.format(noun)}\nNext rnd: *K1, p1; rep from * to end."
+    assert counts_of(text) == [60, 60]
