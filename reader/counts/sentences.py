@@ -26,6 +26,7 @@ NEXT_SENTENCE = re.compile(
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|beg\s+with"
+    r"|(?:for|to\s+make)\s+(?:the|each|a|one)\s+(?:[a-z]+,?\s+){1,3}cast\s+on"
     r"|pick\s+up|return\s\d+|add\s+\d+|\d+\s+(?:rows|rnds|rounds)|garter|moss|seed|stocking"
     r"|stockinette?|st\.?\s?st|g\s?st|on\s+(?:these|those)|next\s+(?:row|make|work|knit|purl)"
     r"|\*\s*(?=[kp(\[])|change\s+to|place|(?:slip|put)\s+(?:the\s+)?(?:next|first|last)\s+\d+"
@@ -73,7 +74,7 @@ AFTER_ROWS = re.compile(
     r"\b(?:rows|rounds|rnds|inches)\b[^,.;]{0,30}[,;]\s+(?:(?:and|then)\s+)*"
     rf"(?=(?:bind|cast)\s+o(?:ff|n)\s+(?:\d+|{SPELLED})\s+(?:sts?|stitches)\b)"
     rf"|\bcast\s+on\s+(?:\d+|{SPELLED})\s+(?:sts|stitches)\b[^.;,]{{0,30}}?,?\s+and\s+"
-    rf"(?=(?:on\s+(?:this|these|those)\b[^.;,]{{0,20}}?\s+)?(?:knit|work|purl|rib)\s+{_COUNTED})",
+    rf"(?=(?:on\s+(?:this|these|those)\b[^.;,]{{0,20}}?\s+)?(?:knit|work|purl|rib|k|p)\s+{_COUNTED})",
     re.IGNORECASE,
 )
 """Behind rows, stitches that are bound off or cast on begin a row of their own, and rows behind
