@@ -22,6 +22,7 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     cur.at = keep
     counted = any(t.kind == "num" for t in tokens) and not any(t.low in SHOWN for t in tokens)
     risky = counted and any(stitchy(t.low, cur.book) for t in tokens)
+    risky = risky or (counted and _puts_so_many(cur, first, last))
     risky = risky or names_stitches(cur, first, last)
     risky = risky or _unknown_short(cur, first, last)
     turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
@@ -29,6 +30,18 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     if (risky or turns) and not other:
         return Unread(span, words)
     return Act(span, words, Deed.OTHER_SIDE if other else Deed.NOTE, LOST)
+
+
+PUTS = ("putting", "making", "working", "having", "widening", "adding", "doing", "put")
+
+
+def _puts_so_many(cur: Cursor, first: int, last: int) -> bool:
+    """Whether a row is said to have so many somewhere: "sc in each, putting 3 in the one at the
+    toe".
+    """
+    lows = [token.low for token in cur.tokens[first:last]]
+    puts = cur.book.craft is Craft.CROCHET and lows[0] in PUTS
+    return puts and bool({"in", "into", "at", "on"} & set(lows[2:5]))
 
 
 def _unknown_short(cur: Cursor, first: int, last: int) -> bool:

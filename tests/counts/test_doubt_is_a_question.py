@@ -46,3 +46,11 @@ def test_a_total_of_loops_that_the_words_do_not_make_is_asked_about() -> None:
     counted = count_pattern(parse_pattern(said))
     asked = [one for one in counted.problems if one.verdict is Verdict.UNCLEAR]
     assert [(one.label, one.printed, one.counted) for one in asked] == [("Round 2", 9, 16)]
+
+
+def test_so_many_put_somewhere_not_understood_is_asked_about() -> None:
+    """Passed over as a remark, three stitches in one place would be lost without a word."""
+    said = "Ch 14.\nRow 1: Sc in 2nd ch from hook and in each ch.\n"
+    said += "Row 2: Ch 1, sc in each sc, putting 3 in the one at the toe, turn.\n"
+    problems = count_pattern(parse_pattern(said)).problems
+    assert [one.verdict for one in problems] == [Verdict.UNCLEAR]
