@@ -45,6 +45,8 @@ QUOTES = re.compile(
     re.IGNORECASE,
 )
 _PIECE = r"(?:given\s+|described\s+)?(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
+STAR_TO_STAR = re.compile(r"\*\s*(?:to|-)\s*\*")
+"""Without it nothing between stars is told; sooner found than all of STARRED."""
 STARRED = re.compile(
     r"\b(?:work|repeat|rep|knit|follow|continue|cont|proceed)\b[^.;*]{0,24}?\s(?:"
     rf"(?:from\s+)?(?P<a>\*+)\s*(?:to|-)\s*(?P<b>\*+)\s+(?:(?:exactly\s+|just\s+|the\s+)*"

@@ -12,7 +12,7 @@ from typing import TYPE_CHECKING
 from reader.counts.counted import CountedRow
 from reader.counts.fabric import plain
 from reader.counts.pattern_again import first_row_again
-from reader.counts.piece_words import QUOTES, STARRED, plainly_quoted
+from reader.counts.piece_words import QUOTES, STAR_TO_STAR, STARRED, plainly_quoted
 from reader.counts.pieces import Piece
 from reader.counts.questions import ask_of_piece
 from reader.counts.second_side import second_side
@@ -70,7 +70,7 @@ def same_as_piece(
     """Works the rows that a row's words quote of an earlier piece, and what is written before and
     behind them; False, and nothing worked, where no such piece is quoted.
     """
-    if "*" in ledger.text[row.start : row.end] and between_stars(ledger, row, work):
+    if STAR_TO_STAR.search(ledger.text, row.start, row.end) and between_stars(ledger, row, work):
         return True
     if second_side(ledger, row, work):
         return True

@@ -51,8 +51,9 @@ def second_side(
     """Works what a row's words tell of the second side, and what is written before and behind them;
     False, and nothing worked, where they tell of none, or no row has divided the work.
     """
-    text, at = ledger.text, _divided(ledger)
-    if at is None or ledger.pattern.craft is not Craft.KNITTING:
+    text, knits = ledger.text, ledger.pattern.craft is Craft.KNITTING
+    at = _divided(ledger) if knits else None
+    if at is None:
         return False
     side = _first_side(ledger, at)
     joined = REJOIN.search(text, row.start, row.end)
