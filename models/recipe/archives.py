@@ -20,6 +20,8 @@ travel.
 - hed, war, nex, dri, tux: hedgewars-data, warzone2100-data, nexuiz-data, trigger-rally-data,
   tuxpaint-stamps-default. Their terms (GPL, GFDL) leave open what weights learned from them would
   be, so nothing is trained on them: they only show the error on people never heard.
+- fra, ita, rus: asterisk-core-sounds-fr-wav, -it-wav, -ru-wav, one speaker each who is in none of
+  the others; they show how often talk that is not English is taken for a command.
 
 The layouts of the first three games' files were worked out from their bytes. Terms: see NOTICE.
 """
@@ -165,7 +167,13 @@ MEASURED: dict[str, Source] = {
     "tux": recordings("tux", "stamps", r".*_desc\.ogg"),
 }
 """Sources that only measure, see above."""
-SOURCES = {**TRAINED, **MEASURED}
+ABROAD: dict[str, Source] = {
+    "fra": recordings("fra", "fr_CA_f_June", r".*\.wav"),
+    "ita": recordings("ita", "it_IT_m_Carlo", r".*\.wav"),
+    "rus": recordings("rus", "ru_RU_f_IvrvoiceRU", r".*\.wav"),
+}
+"""Announcements in other languages, which only measure too."""
+SOURCES = {**TRAINED, **MEASURED, **ABROAD}
 
 
 def of_bytes(raw: bytes) -> Sound:

@@ -31,6 +31,7 @@ from reader.pattern.drawn_up import find_drawn_up
 from reader.pattern.each_needle import told_of_each
 from reader.pattern.filet import find_mesh
 from reader.pattern.first_and_last import last_too
+from reader.pattern.from_last import with_steps
 from reader.pattern.holders import waits
 from reader.pattern.joins import group_over
 from reader.pattern.knitting_fabric import find_fabric
@@ -220,7 +221,7 @@ class _Reading:
             del self.made[first:]
             words = " ".join(one.words for one in (*body[:-1], node))
             node = Group(body[0].span, words, body, node.place, maybe=True)
-        self.made.append(node)
+        self.made += with_steps(node)
 
     def lose(self) -> None:
         """A token that could not be read: kept until the phrase ends."""

@@ -18,11 +18,25 @@ ALIKE = Sought(
     r"(?: exactly)?(?: the)?)(?P<as> (?:same as|like|as)\b(?: the\b)?)",
     re.IGNORECASE,
 )
+REPEATED = Sought(
+    (" repeated ",),
+    rf"(?:(?<=\n)|(?<=[.;] ))(?P<rows>{_ROWS} \d+(?:(?: and | & |-| to )\d+)?)"
+    r" (?:is|are)(?: (?:then|now))? repeated"
+    r" (?=\d|once|twice|three|four|five|six|seven|eight|nine|ten|until|till|for\b)",
+    re.IGNORECASE,
+)
 
 
 def labelled_alike(text: str) -> str:
-    """The text with a mark behind such a label, in place of the verb."""
-    return ALIKE.sub(_marked, text)
+    """The text with a mark behind such a label, in place of the verb; and rows that are repeated
+    told as what is to be done: "Row 2 is repeated twice more" -> "Repeat row 2      twice more".
+    """
+    return REPEATED.sub(_to_do, ALIKE.sub(_marked, text))
+
+
+def _to_do(found: re.Match[str]) -> str:
+    told = f"Repeat {found['rows'][0].lower()}{found['rows'][1:]}"
+    return told.ljust(len(found.group()))[: len(found.group())]
 
 
 def _marked(found: re.Match[str]) -> str:

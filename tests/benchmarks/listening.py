@@ -145,7 +145,7 @@ def false_moves(ear: VoskRecogniser, clips: Clips, folder: Path | None) -> None:
     """Prints the moves by one long stretch of each sound, with and without an attention word."""
     sounds = {kind: clips.beds[kind].astype(np.int16) for kind in ("talk", "music", "noise")}
     if folder is not None:
-        sounds["acted speech"] = film(folder)
+        sounds |= film(folder)
     after = tuple(f"{ATTENTION} {phrase}" for phrase in phrases_of(MAIN))
     asked = {"main commands": phrases_of(MAIN), f"the same behind {ATTENTION!r}": after}
     for kind, sound in sounds.items():
@@ -214,6 +214,7 @@ def main() -> None:
     ask.add_argument("--model", default="")
     ask.add_argument("--every", type=int, default=1, help="only every n-th clip")
     ask.add_argument("--film", type=Path, help="a folder that models.recipe.archives wrote")
+    ask.add_argument("--moves", action="store_true", help="only the false moves, no takes")
     ask.add_argument("--choose", action="store_true", help="the speakers for choosing; the curve")
     ask.add_argument("--curve", action="store_true")
     ask.add_argument("--peers", action="store_true")
@@ -235,6 +236,9 @@ def main() -> None:
         return
     if want.peers or want.picture:
         beside(ear, clips, want.peers, want.picture)
+        return
+    if want.moves:
+        false_moves(ear, clips, want.film)
         return
     delays = rooms(ear, clips)
     other_clips(ear, clips)

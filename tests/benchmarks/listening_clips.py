@@ -110,14 +110,21 @@ def spoken_end_s(sound: Samples) -> float:
     return float(np.nonzero(power >= power.max() * 10**-2.5)[0][-1] + 1) / 100
 
 
-def film(folder: Path) -> Samples:
-    """Acted speech by many that was never trained on, one clip after the other: the sources of
-    models.recipe.archives that only measure, as it packs them."""
-    from models.recipe.archives import MEASURED, clips
+def film(folder: Path) -> dict[str, Samples]:
+    """Speech by many that was never trained on, one clip after the other, by kind: acted, and
+    announcements in other languages; the sources of models.recipe.archives that only measure, as it
+    packs them. A kind of which the folder has nothing is left out.
+    """
+    from models.recipe.archives import ABROAD, MEASURED, clips
 
     gap = np.zeros(RATE_HZ * 3 // 10, np.float32)
-    parts = [part for one in MEASURED for _, sound in clips(folder, one) for part in (sound, gap)]
-    return np.asarray(np.concatenate(parts) * 12_000, np.int16)
+    found: dict[str, Samples] = {}
+    for kind, sources in (("acted speech", MEASURED), ("talk in other languages", ABROAD)):
+        held = [one for one in sources if any(folder.glob(f"raw-{one}*.json"))]
+        parts = [part for one in held for _, sound in clips(folder, one) for part in (sound, gap)]
+        if parts:
+            found[kind] = np.asarray(np.concatenate(parts) * 12_000, np.int16)
+    return found
 
 
 def mixed(
