@@ -28,7 +28,7 @@ TOLD_SO = re.compile(
 )
 """How such a row is announced."""
 TAIL = re.compile(
-    r"[,;.]?\s+(?:until|till)\s+(?:(?:there|you)\s+(?:are|have)\s+)?(?:only\s+)?\d[^.;]*(?:[.;]|$)",
+    r"(?:[,;.]|(?<!\s))\s+(?:until|till)\s+(?:(?:there|you)\s+(?:are|have)\s+)?(?:only\s+)?\d[^.;]*(?:[.;]|$)",
     re.IGNORECASE,
 )
 

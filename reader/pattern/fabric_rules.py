@@ -48,7 +48,7 @@ def work_even(words: str) -> Rule | None:
 
 _ROWS_OF = r"(?P<rows>\d+) (?:more )?(?:rows|rounds|rnds)"
 FABRIC_ROWS = re.compile(
-    r"(?:^\W*|(?<=[.,;:)]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:then|now|and|next),?\s+)*"
+    r"(?:^\W*|(?<=[.,;:)]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:then|now|and|next),?\s+){0,4}"
     rf"(?:work )?(?:in )?(?:(?:{FABRIC_NAMED})(?:,? for| over)?,? (?:the next )?{_ROWS_OF}\b"
     rf"|{_ROWS_OF.replace('P<rows>', 'P<more>')} (?:of |in )?(?:{FABRIC_NAMED})"
     r"(?= *(?:[.,;]|$|for|and|then)))"
@@ -69,7 +69,7 @@ def fabric_rows(words: str) -> Rule | None:
 
 
 BARE_MEASURE = re.compile(
-    r"(?:^\W*|(?<=[.,;:)]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:then|now|and)\s+)*"
+    r"(?:^\W*|(?<=[.,;:)]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:then|now|and)\s+){0,4}"
     r"(?:work|knit|purl|cont(?:inue)?|rib)\b"
     r"(?P<how>(?:(?!pick|cast|bind|tog|inc|dec|until|till|for)[^.;:,\d]|[kp] ?\d,? ?){0,60}?)"
     r"\d+(?:[½¼¾⅓⅔]| \d/\d|\.\d)?\s?(?:\([^()]*\)\s*)?"

@@ -9,7 +9,7 @@ import re
 from reader.pattern.goals import times_in
 from reader.pattern.rule import Rule
 
-_AT = r"(?:^\W*|(?<=[.,;:)]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:then|now|and)\s+)*"
+_AT = r"(?:^\W*|(?<=[.,;:)]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:then|now|and)\s+){0,4}"
 FOR_ROWS = re.compile(
     rf"{_AT}(?:rep(?:eat)?\.?|do (?:this|that|so)|work (?:this|that)(?: same)? (?:row|rnd|round))"
     r"(?: (?:this|the|that|last|same|row|rnd|round|rib|ribbing|again))*"
