@@ -7,7 +7,7 @@ each 20 ms. Whisper listens to 30 s at a time; here a sound is as long as it is.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from pathlib import Path
 
 import numpy as np
@@ -127,15 +127,22 @@ class Proof(nn.Module):
         return self.head(moments).float().log_softmax(-1)
 
 
+def filler(held: Mapping[str, torch.Tensor], half: str) -> Callable[..., None]:
+    """What copies a part of that name in Whisper's "encoder" or "decoder" into one of ours."""
+
+    def fill(part: nn.Module, name: str, weight: str = "weight", bias: str = "bias") -> None:
+        part.weight.copy_(held[f"{half}/{name}/{weight}"])
+        part.bias.copy_(held[f"{half}/{name}/{bias}"])
+
+    return fill
+
+
 @torch.no_grad()
 def start_from_whisper(network: Proof, given: Mapping[str, np.ndarray]) -> None:
     """Copies Whisper's encoder into the network; the last layer stays as chance made it."""
     held = {k: torch.tensor(v) for k, v in given.items() if k.startswith("encoder")}
 
-    def fill(part: nn.Module, name: str, weight: str = "weight", bias: str = "bias") -> None:
-        part.weight.copy_(held[f"encoder/{name}/{weight}"])
-        part.bias.copy_(held[f"encoder/{name}/{bias}"])
-
+    fill = filler(held, "encoder")
     fill(network.conv1, "conv1")
     fill(network.conv2, "conv2")
     network.places.copy_(held["encoder/position_encodings/encodings"][:LONGEST])

@@ -15,7 +15,7 @@ import torch.nn.functional as F
 from torch import nn
 
 from models.recipe.few_bits import Line, seen
-from models.recipe.proof_network import MODEL
+from models.recipe.proof_network import MODEL, filler
 from models.recipe.whisper import HEADS, LAYERS
 
 START, NO_TIMES, END, OTHER = 0, 1, 2, 3
@@ -85,10 +85,7 @@ def start_from_decoder(words: Words, held: Mapping[str, np.ndarray], kept: list[
     as the mean of all the rest."""
     given = {k: torch.tensor(np.asarray(v, np.float32)) for k, v in held.items()}
 
-    def fill(part: nn.Module, name: str, weight: str = "weight", bias: str = "bias") -> None:
-        part.weight.copy_(given[f"decoder/{name}/{weight}"])
-        part.bias.copy_(given[f"decoder/{name}/{bias}"])
-
+    fill = filler(given, "decoder")
     table = given["decoder/embeddings/weight"]
     words.pieces.copy_(table[kept])
     words.pieces[OTHER] = table.mean(0)
