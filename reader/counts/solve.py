@@ -33,7 +33,7 @@ from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.told_of_last import with_last
 from reader.counts.turned_back import without_turns
-from reader.counts.turning import lies_over_space, makes_loop, symmetric_edge
+from reader.counts.turning import lies_over_space, makes_loop, on_the_hook, symmetric_edge
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
@@ -83,7 +83,7 @@ def work_row(
             Move(MoveKind.CHAIN, ends.chain.words, ends.chain.span, stitch="ch", times=height)
         )
     passed = ends.foundation is not None or below.chained
-    chained = bool(choice.chain and (height or passed))
+    chained = bool(choice.chain and (height or passed or on_the_hook(first_work(rest))))
     if _shares_first(rest) or not (chained and (carried or _stands_alone(ends))):
         begin_in_space(ends, rest, tally, chained)
     if chained:

@@ -52,9 +52,9 @@ def chain_options(
         if not chain.inside:
             held.setdefault(height, chain.counts)
         return [chain.counts]
-    tall = work.stitch.height if work else 3
     if not height or (height <= 1 and not held.get(height, True)):
-        return [False]
+        return [False, True] if chain is None and on_the_hook(work) else [False]
+    tall = work.stitch.height if work else 3
     if makes_loop(work, height, below) or belongs_to_cluster(work, ends.body, size):
         return [False, True]
     if height in told:
@@ -68,6 +68,16 @@ def chain_options(
     if known is None:
         return _by_height(height, tall, work, ends.body, size, silent)
     return [known, not known]
+
+
+TUNISIAN = frozenset(["tss", "tks", "tps", "tfs"])
+
+
+def on_the_hook(work: Work | None) -> bool:
+    """Whether a row is of Tunisian stitches, whose first loop is on the hook already: the row's
+    first stitch, which its words may leave out.
+    """
+    return work is not None and (work.stitch.base or work.stitch.name) in TUNISIAN
 
 
 def stands_beside(work: Work | None, body: Sequence[Node], height: int) -> bool:
@@ -364,6 +374,8 @@ def _skipped(
         return [told]
     if work is not None and work.stitch.height == 1 and work.place.nth > 3 and worked:
         # "Sc in 4th ch from hook": the next row ends in the chains that were passed.
+        return [True, False]
+    if on_the_hook(work):
         return [True, False]
     if work is None or work.stitch.height < 3:
         return [False, True] if work is not None and work.stitch.height == 2 else [False]

@@ -8,6 +8,7 @@ import re
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge
+from reader.pattern.far_side import far_side
 from reader.pattern.holders import set_aside
 from reader.pattern.joins import find_join
 from reader.pattern.naming import find_naming
@@ -84,6 +85,7 @@ def find_act(cur: Cursor) -> Node | None:
     for reading in (
         _count_words,
         find_naming,
+        far_side,
         other_side,
         find_join,
         _turn,

@@ -21,6 +21,7 @@ from reader.pattern.brackets import (
 )
 from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, leaves_place
 from reader.pattern.by_hand import find_by_hand
+from reader.pattern.by_turns import find_by_turns
 from reader.pattern.cables import find_cable
 from reader.pattern.center_stitch import grown_in_center
 from reader.pattern.chained_places import chain_in_place, loops_in_each
@@ -162,11 +163,11 @@ class _Reading:
             last_too(cur, self.made) or find_quoted(cur, read_ending) or self.repeat()
             or find_star_stitch(cur, self.made) or find_drawn_up(cur)
             or self.bracket()
+            or find_by_turns(cur, self.made, self.inner)
             or find_shorthand(cur)
             or find_needle(cur)
             or find_cable(cur, self.made)
-            or find_knitting(cur)
-            or find_fabric(cur)
+            or find_knitting(cur) or find_fabric(cur)
             or find_all_but(cur, self.made) or find_leave(cur, self.made)
             or said_made(cur, self.made)
             or find_act(cur)
@@ -185,6 +186,10 @@ class _Reading:
             self.put(node, start > 0 and cur.tokens[start - 1].low == "and")
         elif cur.low() in FILLER:
             cur.at += 1
+
+    def inner(self, tokens: list[Token]) -> tuple[Node, ...]:
+        """The instructions of a stretch of this list."""
+        return read_tokens(tokens, self.cur.text, self.cur.book)
 
     def told_by_hand(self) -> bool:
         """ "* thread over, insert in ring, pull through ...": a stitch by what the hands do."""

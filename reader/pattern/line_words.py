@@ -36,14 +36,16 @@ BY_HAND = re.compile(
 )
 """Something done by hand between rows: no stitches."""
 MAKE = re.compile(
-    r"[\(\[-]?\s*(?:(?:make|work|(?<=[(\[])(?:knit|crochet))\s+(\d+|one|two|three|four|five|six|seven|eight|nine|ten"
+    r"[\(\[-]?\s*(?:(?:make|work|(?<=[(\[])(?:knit|crochet))\s+(\d+|one|two|three|four|five|six"
+    r"|seven|eight|nine|ten"
     r"|twelve)\b|x\s*(\d+)|(\d+)\s*x)\s*(?:alike)?[\)\]]?",
     re.IGNORECASE,
 )
 RUN_IN = re.compile(
     r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th|ST|ND|RD|TH) [A-Z][A-Z "
     r"]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
-    r"|^(?P<caps>(?!(?:ROW|ROUND|RND|NEXT|NOTE|WITH|JOIN|TURN|KNIT|PURL|CAST|BIND|SSK|REPEAT|REP)\b)"
+    r"|^(?P<caps>(?!(?:ROW|ROUND|RND|NEXT|NOTE|WITH|JOIN|TURN|KNIT|PURL|CAST|BIND|SSK|REPEAT"
+    r"|REP)\b)"
     r"[A-Z]{3,}(?:[ &/'-]+[A-Z]{2,}){0,4})\.\s+(?=[A-Z*(\d])"
     r"|^(?P<dash>(?!(?:Note|Then|Next|Now|Row|Round)\b)[A-Z][A-Za-z]{2,}(?: [A-Za-z]+){0,3})\s?\.?"
     r"\s?(?:—|--)\s*(?=(?:With\b[^.;]{0,40}\bcast|Using\b[^.;]{0,40}\bcast|Cast on|Set up|CO \d"
@@ -60,7 +62,8 @@ STITCHY = re.compile(
     r"|work (?:straight|even|without)|long st|cont\w*\.? (?:to work )?(?:straight|even|without|in)"
     r"|work(?:ing)? (?:even |straight )?in (?:\w+ ){0,2}(?:rib\w*|pattern|garter|moss|stock\w+)"
     r"|every (?:second|other|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|\d)"
-    r"|rep|repeat|sc\d\w*|htr|mr|mc(?= ?[(\[]?\d)|magic (?:ring|circle|loop)|single crochets?"
+    r"|rep|repeat|sc\d\w*|htr|t[skpf]s\d?\w*|mr|mc(?= ?[(\[]?\d)|magic (?:ring|circle|loop)"
+    r"|single crochets?"
     r"|double crochets?|loops?|picots?|\dsc"
     r"|\dinc|\ddec)\b",
     re.IGNORECASE,
@@ -69,7 +72,8 @@ ACTION = re.compile(
     r"\b(?:cont(?:inue)?\b[^.]{0,40}\b(?:until|till)\b|so on\b[^.]{0,20}\b(?:until|till)\b"
     r"|ch(?:ain)?\s+\w+|\d+ ?ch(?:ain)?s?\b"
     r"|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b"
-    r"|(?:sc|dc|hdc|tr|htr)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+|knit|purl"
+    r"|(?:sc|dc|hdc|tr|htr|t[skpf]s)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+"
+    r"|knit|purl"
     r"|rib\b(?=,? (?:with|until|for|to|as|in|on|all|each)\b)"
     r"|(?:garter|moss|seed|stocking|stockinette?|g st|st st|stitch)\b[^.;\d]{0,24}"
     r"\d+ (?:rows|rnds|rounds)"

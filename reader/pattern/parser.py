@@ -71,6 +71,8 @@ from reader.text.stops import without_stops
 from reader.text.stops_for_commas import with_commas
 from reader.text.tables import untabled
 from reader.text.totals_alone import parted_totals
+from reader.text.translated import in_english
+from reader.text.tunisian import as_rows
 from reader.text.undotted import undotted
 
 
@@ -287,7 +289,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = with_usual_brackets(unmarked(unbulleted(as_sentences(unbraced(source.text)))))
     plain = untabled(without_columns(without_ticks(without_emphasis(plain))))
-    plain = wholly_short(without_row_notes(parted_totals(plain)))
+    plain = wholly_short(as_rows(in_english(without_row_notes(parted_totals(plain)))))
     plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(plain)))))

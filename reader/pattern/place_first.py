@@ -21,6 +21,8 @@ PLACES_FIRST = ("in", "into", "over", "under", "at")
 OPEN_NOUNS = ("sp", "space", "loop", "lp", "corner", "corners", "sps", "spaces")
 
 
+OF_CROCHET = ("single", "double", "half", "treble", "triple", "half-double", "slip")
+"""Before "crochet", these make it a stitch."""
 NAMES = ("each", "every", "next", "the", "same", "that", "corner", "last", "first", "all")
 
 
@@ -33,6 +35,8 @@ def place_first(cur: Cursor) -> bool:
         return False
     for ahead in range(1, FARTHEST):
         if cur.low(ahead) in VERBS and cur.low(ahead - 1) != "same":
+            return True
+        if cur.low(ahead) == "crochet" and cur.low(ahead - 1) not in OF_CROCHET:
             return True
         chained = cur.low(ahead) in ("ch", "chain") and cur.low(ahead - 1) == ","
         if chained or cur.low(ahead) in (".", ";", "(", "["):
@@ -49,6 +53,20 @@ def place_first(cur: Cursor) -> bool:
     counted = counted or cur.stitch() is not None or cur.low() in ("(", "[", *VERBS)
     cur.at = at
     return place is not None and counted
+
+
+def each_first(cur: Cursor) -> bool:
+    """ "Every stitch 1 sc", "each st: 2 sc": the places without their "in", before the stitches."""
+    if cur.book.craft is not Craft.CROCHET or cur.low(-1) not in (*STOPS, "", "then", "*"):
+        return False
+    if cur.low() not in ("each", "every"):
+        return False
+    at = cur.at
+    place = find_place(cur)
+    cur.accept(":", "—", "-", "=", "gets")
+    counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
+    cur.at = at
+    return place is not None and place.where is Where.EACH and counted
 
 
 def _parted(cur: Cursor, start: int) -> None:

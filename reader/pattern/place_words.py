@@ -30,6 +30,7 @@ RING_WORDS = (
     "center ring", "center of circle", "center of the circle", "center of the ring",
     "centre of circle", "centre of the circle", "centre of the ring", "middle of ring",
     "middle of the ring", "middle of circle", "middle of the circle", "center of magic ring",
+    "thread ring", "yarn ring", "magical ring", "slip ring", "starting ring", "magic loop ring",
     "center of magic circle", "center of the magic ring", "center of the magic circle",
 )  # fmt: skip
 AROUND = (

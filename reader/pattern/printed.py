@@ -175,6 +175,12 @@ RANGE = re.compile(r"(?:ch|rnds?|rows?|\d)\s*$", re.IGNORECASE)
 
 OVER = re.compile(r"\bturn(?:ed)?\W*$|(?<!follows)(?<!thus)(?<!so):$", re.IGNORECASE)
 """A row that is over: a list of stitches behind it is a total."""
+PLACED = re.compile(
+    r"\b(?:side|sides|edge|underside|underneath|bottom|way|hook|work|make|corner"
+    r"|in(?:to)? (?:each|every|next|same|the) [^.;:,]{0,20}):$",
+    re.IGNORECASE,
+)
+"""Where the stitches behind a colon go."""
 
 
 FINISHED = re.compile(
@@ -227,7 +233,7 @@ def _over(before: str, tail: re.Match[str]) -> bool:
 def _is_over(before: str) -> bool:
     """Whether a row ends there, so that a list of stitches behind it is a total."""
     ended = before.endswith((".", ";")) and FINISHED.search(before.rstrip(".; ")) is not None
-    return ended or OVER.search(before) is not None
+    return ended or (OVER.search(before) is not None and PLACED.search(before) is None)
 
 
 def _in_range(tail: re.Match[str], before: str) -> bool:

@@ -31,6 +31,28 @@ SAME_IDEA = re.compile(
 """The last row in other words: "is the same idea but with two stitches before each increase"."""
 
 
+_KINDS = (
+    r"(?:(?:plain|single|normal|regular) )?(?:sts?|stitch(?:es)?|[sd] ?c|h ?d ?c|h?tr|singles"
+    r"|ones?|plain)"
+)
+SPACED = re.compile(
+    rf"\W*(?:(?:the )?(?:very )?(?:same|again|once more)\b[a-z ]{{0,14}}|as (?:for )?(?:the"
+    rf" )?(?:last|rnd|"
+    rf"round|row|before)\b(?: (?P<row>\d+)| round| row| rnd)?|still|and|now|but|this time|only"
+    rf"|with|work"
+    rf"|working|making|having|put|leave|there (?:is|are)|[,;:—-]|\s)*"
+    rf"(?P<more>(?:another|an extra|an additional|an|1|\d+|just) (?:more|extra|additional"
+    rf"|further) |another |an extra )?"
+    rf"(?P<n>\d+ )?(?:more )?(?:{_KINDS} )?(?:more )?(?:in[ -]?)?(?:between|before)"
+    rf"(?: (?:each|every|the|all|all the|both))?(?: (?:inc\w*|dec\w*|shaping\w*|of them|them|one"
+    rf"|pair|two))?"
+    rf"(?: (?:this time|now|than before|than (?:the )?last(?: (?:time|round|row))?|again))?\W*$",
+    re.IGNORECASE,
+)
+"""The last row, or one that is named, once more with its changes farther apart: "one more stitch
+between increases", "again, with 3 sc in between"."""
+RELATES = re.compile(
+    r"\W*(?:the )?(?:very )?(?:same|again|once more|as|still|this time)\b", re.IGNORECASE)
 IN_PATTERN = re.compile(
     r"\W*(?:(?:work|continue|cont|proceed|keep on|same|as before)\b[ ,]*)*"
     r"(?:in (?:this |the |same |established )*(?:pattern|patt|manner|way))?[ ,;]*"
@@ -60,6 +82,9 @@ def same_as(words: str) -> Rule | None:
     again = THE_SAME.match(words)
     if again:
         return Rule("same", rest=words[again.end() :], named=(0,))
+    spaced = SPACED.match(words) if "etween" in words or "efore" in words else None
+    if spaced and (spaced["more"] or RELATES.match(words)):
+        return Rule("same", rest=words, named=(int(spaced["row"] or 0),), by_gain=True)
     if SAME_IDEA.match(words):
         apart = BETWEEN_INCS.search(words) or BETWEEN.search(words)
         return Rule("same", rest=words, named=(0,), by_gain=apart is not None, differs=not apart)

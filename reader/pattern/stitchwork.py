@@ -16,7 +16,14 @@ from reader.pattern.number_behind import number_behind, times_behind
 from reader.pattern.on_the_needle import until_on_needle
 from reader.pattern.other_place import in_other_place, on_as_many
 from reader.pattern.picots import at_picot
-from reader.pattern.place_first import PLACES_FIRST, VERBS, entered, inverted, place_first
+from reader.pattern.place_first import (
+    PLACES_FIRST,
+    VERBS,
+    each_first,
+    entered,
+    inverted,
+    place_first,
+)
 from reader.pattern.places import find_place
 from reader.pattern.rings import closed
 from reader.pattern.so_often import count_after
@@ -52,7 +59,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         cur.at = start + 1
     if cur.at > start and entered(cur):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if cur.low() in PLACES_FIRST and place_first(cur):
+    if (cur.low() in PLACES_FIRST and place_first(cur)) or each_first(cur):
         return inverted(cur, start)
     ahead = _working_into(cur, start, made) or sts_together(cur, start)
     if ahead is not None:
