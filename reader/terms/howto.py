@@ -169,6 +169,10 @@ CROCHET: dict[str, HowTo] = {
         "loosely.",
         PRACTICE,
     ),
+    "tss": HowTo("Hook under the front bar, yarn over, pull up a loop and keep it.", LISTS),
+    "tks": HowTo("Hook through the middle of the stitch to the back, pull up a loop.", LISTS),
+    "tps": HowTo("Yarn in front, hook under the front bar, pull up a loop.", LISTS),
+    "tfs": HowTo("Hook into the space between two bars, pull up a loop.", LISTS),
     "star": HowTo(
         "Pull up a loop in each of several places side by side. Yarn over, pull through all, and "
         "chain one to close the eye.",
