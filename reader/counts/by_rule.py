@@ -22,6 +22,7 @@ from reader.counts.evens import Evens
 from reader.counts.growing import grow
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
+from reader.counts.heel_apart import heel_of
 from reader.counts.heel_turn import heel_to_its_end
 from reader.counts.last_row import changed_in_last, only_in_last
 from reader.counts.ledger import Ledger
@@ -32,11 +33,11 @@ from reader.counts.narrowed import (
     all_again,
     all_but_instep,
     begins_with_them,
-    half_of,
     narrow,
     only_on,
     settled_on,
-    worked_on,
+    told_last,
+    worked_apart,
 )
 from reader.counts.nearing import nearer, whole_goal
 from reader.counts.other_chains import with_other_chains
@@ -126,7 +127,7 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
         rest = rest or rest_of_moved(ledger, words) or knitted_last(ledger, words)
         first = rest is not None or begins_with_them(words)
         if first:
-            narrow(ledger, rest or worked_on(words) or half_of(ledger, words))
+            narrow(ledger, rest or worked_apart(ledger, words), before=True)
         if rest is not None and only_says_which(words):
             ledger.even(rest, None, one.start, one.end, "")
             continue
@@ -135,8 +136,11 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
             stars_behind(ledger, one)
         all_again(ledger, words)
         if words and not first:
-            some = all_but_instep(ledger, words) or worked_on(words)
-            narrow(ledger, some or half_of(ledger, words))
+            narrow(
+                ledger, all_but_instep(ledger, words) or worked_apart(ledger, words),
+                told_last(words),
+            )  # fmt: skip
+            narrow(ledger, heel_of(ledger, words), before=True)
 
 
 def _for_others(ledger: Ledger, row: WrittenRow) -> bool:

@@ -63,6 +63,12 @@ LAID_OUT = re.compile(
 """Behind a cast on, how its stitches lie on the needles."""
 
 
+PUT_APART = re.compile(
+    r"(?:put|set)\b[^.;]{0,60}?\b(?:sts?|stitches|loops)\s+(?:on|onto|to|upon|for)\b", re.IGNORECASE
+)
+"""Stitches that were worked before, put on a needle."""
+
+
 @dataclass(frozen=True, slots=True)
 class Casting:
     """Where the clause of a cast on begins and ends, and whether what follows works stitches."""
@@ -76,7 +82,7 @@ def cast_on_in(words: str) -> Casting | None:
     """The cast on told in words; None where there is none, or where stitches are worked before it.
     """
     found = CASTS.search(words)
-    if not found or WORKED.search(words[: found.start()]):
+    if not found or WORKED.search(words[: found.start()]) or PUT_APART.match(words, found.start()):
         return None
     if ROWS_BEFORE.search(words[: found.start()]):
         return None

@@ -10,8 +10,10 @@ from typing import TYPE_CHECKING
 
 from reader.counts.copies_joined import join_copies
 from reader.counts.fabric import plain
+from reader.counts.heel_apart import heel_of, parts_first
 from reader.counts.questions import ask_of_total
 from reader.pattern.printed import told_in
+from reader.pattern.rules import find_rule
 from reader.terms.numbers import SPELLED, word_number
 
 if TYPE_CHECKING:
@@ -23,7 +25,7 @@ ONLY = re.compile(
     r"\b(?:on|over|with|across|upon)\s+(?:only\s+)?"
     r"(?:these|those|this|(?:the\s+)?(?:first|1st|next|last|centre|center|middle))\s+"
     r"(?:(?:remaining|rem|last)\s+)?"
-    rf"{_N}\s+(?:\w+\s+)?{_STS}"
+    rf"{_N}(?:\s+(?:\w+\s+)?{_STS}|(?=\s*,?\s*(?:only\s+|now\s+)?(?:work|knit|cont|purl|rib)\b))"
     r"|\b(?:work|continue|cont|proceed)(?:ing)?\s+(?:only\s+)?on\s+(?:only\s+)?(?:the\s+)?"
     rf"(?:remaining|rem)\s+{_N.replace('P<n>', 'P<rest>')}\s+(?:\w+\s+)?{_STS}"
     rf"|\b(?:on|over|with|across)\s+the\s+{_N.replace('P<n>', 'P<left>')}\s+"
@@ -157,6 +159,23 @@ def worked_on(words: str) -> int | None:
     return None
 
 
+def worked_apart(ledger: Ledger, words: str) -> int | None:
+    """The same, and where the words part a heel or one side from the rest."""
+    some = worked_on(words) or half_of(ledger, words)
+    return some or (heel_of(ledger, words) if parts_first(words) else None)
+
+
+def told_last(words: str) -> bool:
+    """Whether the words work whole rounds by number, and only a sentence behind says that some
+    wait.
+    """
+    *before, last = [one for one in re.split(r"[.;](?=\s)", words) if one.strip(" .;")] or [""]
+    if not before or worked_on(last) is None or worked_on(" ".join(before)) is not None:
+        return False
+    rule = find_rule(before[-1], False)
+    return rule is not None and rule.kind == "even" and not rule.start
+
+
 RIBBED = re.compile(r"\b(?:k|p|knit|purl) ?\d+\)?,?\s*$", re.IGNORECASE)
 
 
@@ -217,7 +236,7 @@ def begins_with_them(words: str) -> bool:
     only = THOSE.search(words) or ONLY.search(words) or EACH_SIDE.search(words)
     only = only or SEPARATELY.search(words)
     if only is None:
-        return False
+        return parts_first(words)
     return len(words[: only.start()].split()) < 3 or ROWS_ON.match(words) is not None
 
 
@@ -256,8 +275,16 @@ def others_wait(ledger: Ledger, stitches: int) -> None:
         ledger.waiting = (here - stitches,)
 
 
-def narrow(ledger: Ledger, stitches: int | None) -> None:
-    """Goes on with some of the stitches; the others wait on a needle or holder."""
+SOME_LEFT = re.compile(
+    r"\b(?:turn|needles?|pins?|holders?|leav\w+|leave|slip|wait\w*|aside)\b", re.IGNORECASE
+)
+"""Words of a row that did not come to the round's end, or that laid stitches on other needles."""
+
+
+def narrow(ledger: Ledger, stitches: int | None, before: bool = False) -> None:
+    """Goes on with some of the stitches; the others wait on a needle or holder. before: the words
+    stand before what is worked on them, so that the last row had all.
+    """
     if stitches is not None and not ledger.rows:
         # A part that begins with some of what the part before it left.
         ledger.go_on(None)
@@ -272,7 +299,9 @@ def narrow(ledger: Ledger, stitches: int | None) -> None:
         others_wait(ledger, stitches)
         why = f"the work goes on with {stitches} stitches, as the words say; the others wait"
         last = ledger.rows[-1]
-        ledger.rows[-1] = replace(last, count=stitches, assumed=(*last.assumed, why))
+        told = SOME_LEFT.search(last.written) or worked_on(last.written) is not None
+        count = last.count if before and here is not None and not told else stitches
+        ledger.rows[-1] = replace(last, count=count, assumed=(*last.assumed, why))
         ledger.below, ledger.doubted = plain(stitches), False
 
 

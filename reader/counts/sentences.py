@@ -38,21 +38,34 @@ NEXT_LIST = re.compile(
     r"(?<=[.])\s+(?:\*\*+\s+)?(?=[(\[]\s*[kp]\s?\d|k\s?\d|p\s?\d)", re.IGNORECASE
 )
 """In running words, where the list of the next row begins."""
+TO_ITS_END = re.compile(
+    r"\bto\s+(?:the\s+)?end(?:\s+of\s+(?:the\s+|this\s+)?(?:row|round|rnd))?\s*;\s+"
+    r"(?:(?:and|then|next|now)\s+)*"
+    r"(?=(?:make|slip|sl|k|knit|p|purl|pearl|take|narrow|seam|m)\b\s*(?:\d|one|two|three|to\b|the\b"
+    r"|plain|all|next|back))",
+    re.IGNORECASE,
+)
+"""In running words, a row that is told to its end, and another behind it."""
 TURNED = re.compile(
     r"\bturn(?: work| the work| again| round)?\s*[;,:.]\s*(?:and\s+|then\s+)*"
     r"(?=(?:slip|sl|knit|k|purl|pearl|p|work|s)\b\.?\s*(?:\d|one|two|three|four|five|six|seven|eight"
-    r"|nine|ten|eleven|twelve|thirteen|fourteen|the|to|back|all|until|till)|[kp]\d\d\b)",
+    r"|nine|ten|eleven|twelve|thirteen|fourteen|the|to|back|all|until|till)|[kp]\d\d\b"
+    r"|(?:(?:and )?so on|continu|go on|going on|keep|proceed)\b[^.;]*\b(?:until|till)\b)",
     re.IGNORECASE,
 )
 """Where the work is turned and goes on in the same sentence: short rows told one after the other.
 """
-_COUNTED = rf"(?:\d+|{SPELLED}|a|another)\s+(?:(?!rows)[a-z]+\s+){{0,2}}(?:rows?|rounds?|rnds?)\b"
+_COUNTED = (
+    rf"(?:\d+|{SPELLED}|a|another)\s+(?:(?!rows|tog|all\b|every|each|the\b|in\b|of\b)[a-z]+\s+)"
+    r"{0,2}(?:rows?|rounds?|rnds?)\b"
+)
 RUNS_ON = re.compile(
     r"(?:[,;]|(?<=rows\)))\s+(?:(?:and|then|now|again|next)\s+)*"
     r"(?=(?:\d+\s+(?:rows|rounds|rnds)\s+(?:of\s+|in\s+)?)?(?:garter|moss|seed|stocking|stockinette?"
     r"|st\.?\s?st|g\.?\s?st)\b)|(?:[,;]|(?<=rows\)))\s+(?:(?:and|then|now|again|next)\s+)*"
     rf"(?=(?P<rows>(?:knit|purl|pearl|seam|work|rib|k|p)\s+(?:another\s+|the\s+next\s+)?{_COUNTED})"
     r"|(?:knit|purl|pearl|work|rib)\s+(?:on\s+)?the\s+(?:remaining|other|rest)\b"
+    r"(?!\s+of\s+(?:the|this|that|your)\s+(?:row|round|rnd|needle))"
     r"(?=[^.;]*\b(?:back|forth|fro|rows?|rounds?|inch|inches|only|separately|plain|needles?)\b)"
     rf"|cast\s+on\s+(?:\d+|{SPELLED})\s+(?:stitches|sts)\s*,\s+(?:and\s+|then\s+)?"
     rf"(?:knit|purl|work|rib)\s+{_COUNTED}|(?:cast|bind)\s+off\s*(?:[.;,]|$)"
@@ -141,7 +154,7 @@ by making one and ...".
 ON_THESE = re.compile(
     r"^\W*(?:(?:then|and|now|next)\s+)*(?:work(?:ing)?\s+)?(?:on|over|with)\s+(?:only\s+)?"
     r"(?:these|those|(?:the\s+)?(?:remaining|rem|last))\s+(?:last\s+|remaining\s+)?(?:\d+(?:\s*[(\[][\d,:;\s]+[)\]])?|[a-z]+)"
-    r"\s+(?:sts|stitches)"
+    r"(?:\s+(?:sts|stitches)|(?<=\d)(?=\s*,?\s+(?:work|knit|purl|rib|cont)))"
     r"(?:\s+(?:only|alone|now))*(?:\s+(?:for|as)\b[^,.;:]{0,24})?"
     r"(?=\s*(?:[,:;]|$|and\s+(?:commenc|beg|start)|(?:work|knit|purl|rib|cont)))"
     r"|^\W*(?:(?:then|and|now|next)\s+)*(?:on|over|with)\s+the\s+\d+\s+(?:[a-z]+\s+)?(?:sts|stitches)"
@@ -202,7 +215,8 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
         if not _names_needle(words, found.start())
     ]
     if row.mark is None:
-        cuts = sorted({*cuts, *(found.end() for found in NEXT_LIST.finditer(words))})
+        for behind in (NEXT_LIST, TO_ITS_END):
+            cuts = sorted({*cuts, *(found.end() for found in behind.finditer(words))})
     if row.mark is not None and row.mark.numbers:
         inside = [found.span() for found in THIS_AGAIN.finditer(words)]
         cuts = [cut for cut in cuts if not any(a <= cut <= b + 4 for a, b in inside)]

@@ -8,14 +8,17 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.knitting_fabric import NOUNS, worked
-from reader.pattern.overs import find_over, how_many
+from reader.pattern.overs import find_over, how_many, makes_by_name
 from reader.pattern.places import find_place
 from reader.pattern.told_where import told_where
 from reader.pattern.tree import ONE, Group, Node, Num, Place, Shape, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
-PASSES = frozenset(["pass", "draw", "pull", "bring", "throw", "lift", "slip", "passing", "drawing"])
+PASSES = frozenset(
+    ["pass", "draw", "pull", "bring", "throw", "lift", "slip", "passing", "drawing", "turn", "take",
+     "cast", "bind", "pulling", "lifting", "turning", "taking", "putting", "put", "leap", "binding"]
+)  # fmt: skip
 LIFTS = (
     "pick up", "picking up", "lift", "lifting", "raise", "raising", "take up", "taking up", "pu",
 )
@@ -93,7 +96,7 @@ def _passed_over(cur: Cursor, start: int) -> Node | None:
     lows = [cur.low(n) for n in range(1, 10)]
     stop = next((n for n, low in enumerate(lows) if low in STOPS), len(lows))
     lows = lows[:stop]
-    if lows == ["over"] and cur.low(-1) in (",", "and"):
+    if lows == ["over"] and _waits(cur):
         # "Slip one, knit one, pass over".
         cur.at += 2
         return worked(cur, start, "psso", None)
@@ -110,6 +113,15 @@ def _passed_over(cur: Cursor, start: int) -> Node | None:
                         "narrow", "narrowed", "tog", "together"):  # fmt: skip
         cur.at += 1
     return worked(cur, start, "p2sso" if both else "psso", None)
+
+
+def _waits(cur: Cursor) -> bool:
+    """Whether a slipped stitch stands just before, to go over what was knitted behind it."""
+    if cur.low(-1) not in (",", "and", ";"):
+        return False
+    if cur.low() in ("turn", "throw", "put", "take") and not makes_by_name(cur):
+        return False
+    return bool({"sl", "slip", "s", "slipped"} & {cur.low(-ahead) for ahead in range(2, 10)})
 
 
 def both_over(made: list[Node], node: Node) -> Node:

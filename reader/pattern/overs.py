@@ -129,9 +129,16 @@ def _unnamed(cur: Cursor, start: int) -> Node | None:
     while cur.low(ahead) in (*STOPS, "and", "then") and cur.low(ahead):
         ahead += 1
     goes_on = cur.low(ahead) in KNITTED or (number is not None and cur.low(ahead) in PURLS)
-    if not goes_on or (verb != "turn" and slipped):
+    if not goes_on or (slipped and (verb != "turn" or makes_by_name(cur))):
         return None
     return worked(cur, start, "yo", number)
+
+
+def makes_by_name(cur: Cursor) -> bool:
+    """Whether the row calls its overs "make one", so that "slip one, knit one, turn over" is none:
+    the slipped stitch goes over.
+    """
+    return any(one.low in ("make", "making", "m1") for one in cur.tokens)
 
 
 def _in_front(cur: Cursor, start: int) -> Node | None:

@@ -20,6 +20,7 @@ from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
+from reader.text.adjectives import without_adjectives
 from reader.text.all_capitals import as_sentences
 from reader.text.announced import unannounced
 from reader.text.blank_lines import without_blank_lines
@@ -297,7 +298,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = undashed(with_commas(without_stops(plain)))
+        plain = undashed(with_commas(without_stops(without_adjectives(plain))))
         plain = ribs_named(without_part_nouns(without_asides(plain)))
         plain = without_new_stitches(unannounced(on_lines(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

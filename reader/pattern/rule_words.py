@@ -194,14 +194,6 @@ FURTHER_WORK = re.compile(
     re.IGNORECASE,
 )
 """Behind so many rows in the same sentence, what is worked next."""
-BEYOND_GOAL = re.compile(
-    r"\b(?:until|till|to)\b[^.;,]*?\b\d+\b[^.;,()]*(?P<next>[,;.]\s+(?:and\s+|then\s+)*"
-    r"(?:k\d|p\d|knit|purl|k\b|p\b|narrow|slip|sl\b|work|bind|cast|bo\b|fasten|break|draw)"
-    r"|,?\s+(?:and\s+)?then\s+(?:bind|cast|bo\b|k|p|work|knit|purl|fasten|break|rep"
-    rf"|(?:only\s+)?(?:the\s+)?(?:{_ROWS}\s*\d|\d+\w\w\s+{_ROWS}|(?:dec|inc)\w*\.?\s+{_ROWS})))",
-    re.IGNORECASE,
-)
-"""What is worked when a goal is reached, in the same breath: "until 3 remain, k3tog"."""
 EVEN_ROUND = re.compile(
     rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+(?:(?:more\s+)?plain\s+{_ROWS}\b"
     rf"|{_ROWS}\s+(?:even|plain|straight"
@@ -227,15 +219,18 @@ RIB_FOR = re.compile(
 """A rib spelled out once, for so many rows."""
 TO_AND_FRO_FOR = re.compile(
     rf"{_AT}(?:knit|work|purl|pearl|rib|cont(?:inue)?|go)\b[^.;]{{0,60}}?"
-    r"\b(?:back(?:wards?)? and for(?:wards?|th)|to and fro)\b[^.;\d]{0,24}?"
-    rf"\bfor (?P<rows>\d+) {_ROWS}\b",
+    r"\b(?:back(?:wards?)? and for(?:wards?|th)|to and fro)\b"
+    r"(?:(?!\b(?:add|inc|dec|widen|narrow|tak|mak))[^.;\d]|1(?= row)){0,60}?"
+    rf"\b(?:for|until|till) (?P<rows>\d+) {_ROWS}\b",
     re.IGNORECASE,
 )
 """Rows worked to and fro, so many."""
 BY_TURNS_FOR = re.compile(
     rf"{_AT}(?:then )?(?:knit|k|purl|p|pearl|rib)\b"
     r"(?: |,|\d|plain\b|purl\b|pearl\b|and\b|knit\b|k\b|p\b"
-    rf"|stitch(?:es)?\b|sts?\b|alternately\b)*\bfor (?P<rows>\d+) {_ROWS}\b",
+    r"|stitch(?:es)?\b|sts?\b|alternate(?:ly)?\b|other\b|rows?\b|a\b|next\b|the\b|back\b)*"
+    r"\b(?:for|(?:until|till)(?: there are| you have)?(?: in all)?) "
+    rf"(?P<rows>\d+) {_ROWS}\b(?: (?:are|have been) (?:done|knit|knitted|worked|made|completed))?",
     re.IGNORECASE,
 )
 """Plain and purl stitches by turns, for so many rows."""
@@ -327,6 +322,8 @@ OPEN_END = re.compile(
 GOES_ON = re.compile(
     r"\b(?:continue|continuing|cont|keep|proceed|(?:go(?:ing)?|carry(?:ing)?) on"
     r"(?= like| in (?:this|the same)| thus| so\b| as\b| dec| inc)"
+    r"|(?:work|knit|do)(?:ing)?(?= (?:on )?(?:in (?:this|the same|same|like) (?:manner|way)|thus"
+    r"|so)\b[^.;*]{0,40} (?:until|till)\b)"
     r"|(?:dec|inc)\w*\.?"
     r"(?= (?:in (?:this|the same|same) (?:manner|way)|thus|so|as before) (?:until|till)))"
     r"\b[^.]*?\b"

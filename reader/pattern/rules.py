@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from reader.pattern.beyond_goal import BEYOND_GOAL
 from reader.pattern.changes import (
     Change,
     change_at_ends,
@@ -32,7 +33,6 @@ from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
     ALTERNATELY,
     AS_IT_GREW,
-    BEYOND_GOAL,
     BY_TURNS_FOR,
     DID_SO_MANY,
     EVEN,
@@ -171,8 +171,8 @@ def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     counted = DID_SO_MANY.search(words) if PLAIN_ROWS.search(words) else None
     counted = counted or RIB_FOR.search(words) or BY_TURNS_FOR.search(words)
+    counted = counted or TO_AND_FRO_FOR.search(words) or ALTERNATELY.search(words)
     counted = counted or EVEN_SAID.search(words)
-    counted = counted or ALTERNATELY.search(words) or TO_AND_FRO_FOR.search(words)
     if counted:
         said = counted["rows"] or counted["more"]
         rows, start = int(said[:4]), counted.start()

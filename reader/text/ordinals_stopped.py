@@ -1,11 +1,12 @@
-"""Rows told by their ordinal and a full stop, "1st. Knit. 2nd. Purl." -> "1st: Knit. 2nd: Purl.",
-length kept.
+"""Rows told by their ordinal alone and a mark, "1st. Knit. 2nd. Purl.", "First row - plain. Second
+- make one, knit one." -> "1st: Knit. 2nd: Purl.", length kept.
 """
 
 from __future__ import annotations
 
 import re
 
+from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number
 from reader.text.sought import Sought
 
 _BEGINS = r"(?:^[ \t]*|(?<=[.;!—] )|(?<=\) )|(?<=[.;]\n))"
@@ -17,6 +18,17 @@ LABEL = Sought(
     re.MULTILINE,
 )
 """At a line's or a sentence's start; "in 2nd. stitch" is a place."""
+_WORD = rf"(?:(?:twenty|thirty|forty|fifty)[ -])?(?:{'|'.join([*ORDINALS, *TENTHS])})"
+_MARK = r"(?:[.:]?\s?(?:—|--?(?=\s|-|[a-z*(\d]))|[.:](?=\s))"
+BEGUN = re.compile(r"\b(?:first|1st)\b", re.IGNORECASE)
+IN_WORDS = re.compile(
+    rf"(?:^|[.;:!)}}—])\s*(?P<ord>{_WORD}|\d{{1,2}}(?:st|nd|d|rd|th))\b"
+    rf"(?:\s*(?:and|to|&)\s+(?P<last>{_WORD}|\d{{1,2}}(?:st|nd|d|rd|th))\b)?"
+    rf"(?P<row>\s+(?:row|round|rnd)s?\b)?\s?(?P<mark>{_MARK})(?=\s*[A-Za-z\d*+(\[])"
+    rf"(?!\s*(?:{_WORD}\b|\d+(?:st|nd|d|rd|th)\b))",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""An ordinal in words, or in figures, with or without its word for a row."""
 FEWEST = 2
 """Of them counting on from each other, by which they are labels."""
 
@@ -25,6 +37,7 @@ def with_labels(text: str) -> str:
     """The text with a colon for the stop of such ordinals, where they count on, each from the one
     before; any other text as it is.
     """
+    text = _in_figures(text)
     found = list(LABEL.finditer(text))
     if len(found) < FEWEST:
         return text
@@ -48,3 +61,46 @@ def _runs(found: list[re.Match[str]]) -> list[list[re.Match[str]]]:
         else:
             runs.append([one])
     return runs
+
+
+def _in_figures(text: str) -> str:
+    """The text with the ordinals in words that lack their word for a row in figures and with a
+    colon, where they count on from the first row, each by one or by two.
+    """
+    if not BEGUN.search(text):
+        return text
+    out = list(text)
+    worked = 0
+    for one in IN_WORDS.finditer(text):
+        first, last = _number(one["ord"]), _number(one["last"] or one["ord"])
+        if first != 1 and not (worked and worked < first <= worked + 2):
+            worked = 0
+            continue
+        begins, worked = first == 1 and not one["row"], max(first, last)
+        if not one["row"] and not (begins and not _goes_on(text, one.end())):
+            start, end = one.start("ord"), one.end("mark")
+            said = one["ord"] if one["ord"][0].isdigit() else f"{first}{_ending(first)}"
+            if one["last"]:
+                said += f"{' to' if last > first + 1 else ','} {last}{_ending(last)}"
+            if len(said) < end - start:
+                out[start:end] = f"{said}:".ljust(end - start)
+    return "".join(out)
+
+
+def _goes_on(text: str, at: int) -> bool:
+    """Whether the second row follows before long."""
+    return SECOND.search(text, at, at + 600) is not None
+
+
+SECOND = re.compile(r"(?:second|2n?d)\b\s*(?:(?:row|round|rnd)\b\s*)?(?:[.:]|--?|—)", re.IGNORECASE)
+
+
+def _number(ordinal: str) -> int:
+    figures = re.match(r"\d+", ordinal)
+    return int(figures.group()) if figures else ordinal_number(ordinal) or 0
+
+
+def _ending(number: int) -> str:
+    if number % 100 in (11, 12, 13):
+        return "th"
+    return {1: "st", 2: "nd", 3: "rd"}.get(number % 10, "th")

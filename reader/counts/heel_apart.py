@@ -1,0 +1,63 @@
+"""A stocking's stitches parted for the heel: "putting 26 on one needle for the heel", "take half
+the stitches for the heel" -> how many are worked on from there.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+_VERB = (
+    r"\b(?:tak|plac|put|arrang|slip|leav|hav|keep|divid|bring|pass|set|work|reserv|allow|us)"
+    r"(?:e|es|s|ing|ting|ping)?\b"
+)
+_STS = (
+    r"(?:\s+(?:of\s+)?(?:the\s+|these\s+|your\s+)?(?:sts|stitches|loops)"
+    r"(?:\s+of\s+the\s+round)?)?"
+)
+SO_MANY = re.compile(
+    rf"(?:{_VERB}[^.;:\d]{{0,40}}?|\bwith\s+(?:the\s+)?)\b(?P<n>\d+){_STS}\s+"
+    r"(?:back\s+)?(?:on|onto|on\s+to|to|upon)\s+(?:one|a|1|the\s+same|the\s+(?:heel|back|1st|first))\s+"
+    r"(?:heel\s+)?(?:needle|pin)\b",
+    re.IGNORECASE,
+)
+"""So many stitches on one needle."""
+HALF = re.compile(
+    rf"(?:{_VERB}|\bwith\b|\bon\b)\s+(?:one\s+|the\s+|exactly\s+)?half(?:\s+(?:of\s+)?(?:the\s+|your\s+)?"
+    r"(?:whole\s+|total\s+)?(?:number\s+of\s+)?(?:sts|stitches))?\s+"
+    r"(?:on|onto|on\s+to|to|upon|for|as)\b"
+    r"|\bdivid\w*\s+(?:the\s+|your\s+)?(?:sts|stitches)\s+(?:equally|evenly|in\s+half|in\s+two"
+    r"|into\s+(?:two|halves)|exactly)\b",
+    re.IGNORECASE,
+)
+"""Half of them."""
+HEEL = re.compile(r"\bheel\b", re.IGNORECASE)
+PARTED = re.compile(r"[.;](?=\s|$)")
+
+
+def heel_of(ledger: Ledger, words: str) -> int | None:
+    """How many stitches the words give to the heel, None where they part none; words: on one line,
+    numbers in figures.
+    """
+    if not HEEL.search(words):
+        return None
+    for sentence in PARTED.split(words):
+        if not HEEL.search(sentence):
+            continue
+        found = SO_MANY.search(sentence)
+        if found is not None:
+            return int(found["n"][:4])
+        here = ledger.below.stitches
+        if HALF.search(sentence) and here is not None and here > 1:
+            return (here + 1) // 2
+    return None
+
+
+def parts_first(words: str) -> bool:
+    """Whether the words part the stitches before they work anything."""
+    first = PARTED.split(words, 1)[0]
+    found = SO_MANY.search(first) or HALF.search(first)
+    return found is not None and HEEL.search(first) is not None
