@@ -17,7 +17,7 @@ if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 OF_ROW = re.compile(
-    r"\bof (?:the )?(?:(?P<a>\d{1,3})(?:st|nd|rd|th|d) (?:row|rnd|round)"
+    r"\b(?:of|in|on|from) (?:the )?(?:(?P<a>\d{1,3})(?:st|nd|rd|th|d) (?:row|rnd|round)"
     r"|(?:row|rnd|round) (?P<b>\d{1,3}))\b(?! below)"
 )
 ALONG = (Where.NEXT, Where.PLAIN, Where.FIRST, Where.EACH, Where.ONE_PLACE)

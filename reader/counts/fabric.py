@@ -98,7 +98,8 @@ class Below:
     none or several groups wait. flat: the piece is turned, its edge is more than this row. in_loop:
     the round ended with a tall stitch that closed its last loop, in which the next begins.
     turning: chains of the turning chain that begins it, where it is no stitch. half: the row ended
-    with a chain and a tall stitch into a loop, at whose top it was turned.
+    with a chain and a tall stitch into a loop, at whose top it was turned. hooked: the rows before
+    called their stitches loops.
     ring: chains of the ring that is worked into, where nothing else lies below.
     """
 
@@ -115,6 +116,7 @@ class Below:
     turning: int = 0
     ring: int = 0
     half: bool = False
+    hooked: bool = False
 
     @property
     def spaces(self) -> int:

@@ -28,6 +28,7 @@ from reader.counts.foundation import (
 from reader.counts.groups_counted import row_groups
 from reader.counts.judging import judge, still_doubted
 from reader.counts.learned_totals import Learned
+from reader.counts.loops_of_stitches import calls_loops
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, had, left_aside, left_by, stated_in, told_by_total
 from reader.counts.patterned import edge_beside, unit_before
@@ -86,7 +87,7 @@ class Ledger:
         self.below = Below()
         self.before = before if before is not None else Below()
         self.carried, self.turning, self.number, self.opened, self.star = 0, 0, 0, 0, -1
-        self.copies, self.joined, self.doubted = copies, False, False
+        self.copies, self.joined, self.doubted, self.hooked = copies, False, False, False
         self.entries: list[Entry] = []
         self.units: dict[str, None] = {}
         self.learned: dict[str, Learned] = {}
@@ -276,6 +277,8 @@ class Ledger:
         waiting = self.waiting[0] if len(self.waiting) == 1 else 0
         if self.markers or self.edge or waiting:
             below = replace(below, markers=self.markers, edge=self.edge, waiting=waiting)
+        self.hooked = self.hooked or calls_loops(entry.nodes, below)
+        below = replace(below, hooked=True) if self.hooked else below
         if below.flat and not goes_around(entry.row.mark, self.rows):
             below = replace(below, flat=False)
         options = chain_options(

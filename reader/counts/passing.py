@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import TypeVar
 
 from reader.counts.fabric import SPACE, Below, foundation
 from reader.counts.openings import SPACES, UNITS, is_opening, wanted
@@ -12,7 +13,7 @@ from reader.counts.putting import cap
 from reader.counts.tally import Tally
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.holders import ASIDE
-from reader.pattern.tree import ONE, Act, Chain, Deed, Node, Repeat, Skip, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Deed, Group, Node, Place, Repeat, Skip, Where, Work
 
 
 def over_loops(nodes: Sequence[Node], below: Below) -> list[Node]:
@@ -54,6 +55,8 @@ def _over_loop(node: Node, chains: set[int]) -> Node:
         return node if same else replace(node, body=body, ending=ending)
     if isinstance(node, Work):
         return _over_chain(_into_loop(node, chains))
+    if isinstance(node, Group):
+        return _into_loop(node, chains)
     if not isinstance(node, Skip):
         return node
     number = node.place.number.values[0]
@@ -72,14 +75,30 @@ def _over_chain(work: Work) -> Work:
     return replace(work, place=replace(work.place, noun="sp", number=ONE))
 
 
-def _into_loop(work: Work, chains: set[int]) -> Work:
+THE_CHAINS = re.compile(
+    r"^(?:in|into|over|under|on|round|around) (?:the |that )\d+ ch", re.IGNORECASE
+)
+"""Told by its number, a chain is the loop that it makes: "11 dc into the 9 ch"."""
+
+
+def in_the_chains(place: Place) -> bool:
+    """Whether a place is a loop told so."""
+    return place.noun == "ch" and THE_CHAINS.match(place.text) is not None
+
+
+_Placed = TypeVar("_Placed", Work, Group)
+
+
+def _into_loop(work: _Placed, chains: set[int]) -> _Placed:
     """ "3 tr on 3 ch": the loop of so many chains, not three places."""
-    number = work.place.number.values[0]
-    single = work.number is None or work.number.values[0] in (1, number)
-    here = work.place.where is Where.NEXT and work.place.noun == "ch" and not work.place.each
-    if number < 3 or number not in chains or not (single and here):
+    place, number = work.place, work.place.number.values[0]
+    told = in_the_chains(place)
+    single = told or isinstance(work, Group) or work.number is None
+    single = single or (isinstance(work, Work) and work.number in (ONE, place.number))
+    here = place.where is Where.NEXT and place.noun == "ch" and not place.each
+    if (number < 3 and not told) or number not in chains or not (single and here):
         return work
-    return replace(work, place=replace(work.place, noun="sp", number=ONE, chain=number))
+    return replace(work, place=replace(place, noun="sp", number=ONE, chain=number))
 
 
 OF_CHAIN = re.compile(r"\b(?:sts?|stitches) of (?:the )?ch", re.IGNORECASE)
@@ -120,6 +139,9 @@ def chain_space(chain: Chain, tally: Tally) -> None:
     """Chains inside a row: one space."""
     tally.walk.aside = 0
     amount = chain.number.at(tally.size)
+    if chain.back:
+        tally.moves.append(Move(MoveKind.CHAIN, chain.words, chain.span, stitch="ch", times=amount))
+        return
     if tally.closed:
         # "repeat from * around, ch 5, join": the chain that closed the round already.
         tally.moves.pop()

@@ -32,7 +32,10 @@ LAYERS = re.compile(
     r"(?<!draw |pull |wool |yarn |over )\b(?:through|thru) (?:both|all|2|two)\b"
     r"(?!.{0,16}\b(?:loop|lp)s?\b)", re.IGNORECASE
 )
-MIDDLE_OF = re.compile(r"\b(?:cent(?:er|re)|middle) (?:[a-z]+ ){0,3}of (?!row|round|rnd)")
+MIDDLE_OF = re.compile(
+    r"\b(?:cent(?:er|re)|middle) (?:[a-z]+ ){0,3}of (?!row|round|rnd)"
+    r"|\b\d{1,2}(?:st|nd|rd|th|d) (?:[a-z]+ ){0,3}of th(?:e|ose|ese) \d"
+)
 """The one in the middle of so many."""
 AROUND_EDGE = re.compile(r"\b(?:a?round|evenly along)\b", re.IGNORECASE)
 

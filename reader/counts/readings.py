@@ -8,6 +8,7 @@ from itertools import product
 
 from reader.counts.fabric import Below
 from reader.counts.openings import SPACES, UNITS
+from reader.counts.passing import in_the_chains
 from reader.counts.patterned import takes_of
 from reader.counts.tally import Choice
 from reader.counts.untold_repeat import goes_on
@@ -40,7 +41,7 @@ def readings(
     while stack:
         one = stack.pop()
         if isinstance(one, Work | Group | Skip):
-            opening = opening or one.place.noun in SPACES | UNITS
+            opening = opening or one.place.noun in SPACES | UNITS or in_the_chains(one.place)
         if isinstance(one, Repeat):
             again = again or one.until is Until.AGAIN
             joined = joined or one.joined

@@ -23,6 +23,7 @@ from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
 from reader.counts.joined_chain import fills_ring
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
 from reader.counts.long_loops import lies_below
+from reader.counts.loops_of_stitches import loops_of_stitches
 from reader.counts.needles import by_needles
 from reader.counts.openings import is_opening, wanted
 from reader.counts.passing import over_loops
@@ -364,7 +365,7 @@ def best(
     """The reading that closes the row and agrees with the printed total, the usual one where
     several do. room: moves that may be opened.
     """
-    ends = ends_of(nodes, below.stitches is not None)
+    ends = ends_of(loops_of_stitches(nodes, below), below.stitches is not None)
     found: Solved | None = None
     mark = -1e9
     for number, choice in enumerate(

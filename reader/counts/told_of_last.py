@@ -8,7 +8,19 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.pattern.tree import Act, Deed, LeaveRest, Node, Place, Repeat, Until, Where, Work
+from reader.pattern.tree import (
+    ONE,
+    Act,
+    Chain,
+    Deed,
+    LeaveRest,
+    Node,
+    Place,
+    Repeat,
+    Until,
+    Where,
+    Work,
+)
 
 LAST_AT_EDGE = re.compile(
     r"^(?:with|placing|putting|making|working|having|taking|setting)? ?(?:the )?last\b"
@@ -51,6 +63,28 @@ def up_to_chain(rest: Sequence[Node]) -> list[Node]:
     return [replace(one, chained=True) if one is last else one for one in rest]
 
 
+UNITED = re.compile(
+    r"(?:unite|join|fasten|close) (?:it|this|them) (?:to|with|on|into)\b", re.IGNORECASE
+)
+
+
+def united(rest: Sequence[Node]) -> list[Node]:
+    """The row without the stitch that is united to its first: "repeat from * 7 times more, 1 double
+    crochet, unite it to the 1st stitch".
+    """
+    out = list(rest)
+    for at in range(len(out) - 2):
+        loops, one, joined = out[at : at + 3]
+        told = isinstance(joined, Act) and joined.deed is Deed.JOIN and UNITED.match(joined.words)
+        if not told or not isinstance(loops, Repeat) or not isinstance(one, Work):
+            continue
+        first = loops.body[0]
+        alike = isinstance(first, Work) and first.stitch == one.stitch and one.number in (None, ONE)
+        if alike and isinstance(loops.body[-1], Chain):
+            out[at + 1] = Act(one.span, one.words, Deed.NOTE)
+    return out
+
+
 def with_last(rest: Sequence[Node]) -> list[Node]:
     """The row with what the words say of its last pass alone."""
-    return with_last_at_edge(up_to_chain(rest))
+    return with_last_at_edge(up_to_chain(united(rest)))

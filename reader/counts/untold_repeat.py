@@ -7,6 +7,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from reader.counts.fabric import Below
+from reader.counts.passing import in_the_chains
 from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.tree import (
     ONE,
@@ -54,7 +55,7 @@ def goes_on(nodes: Sequence[Node], below: Below) -> bool:
     stitches = [one.stitch for one in worked if isinstance(one, Work)]
     if any(one.craft is not Craft.CROCHET or one.kind is Kind.SLIP for one in stitches):
         return False
-    loops = any(one.place.noun in SPACE_NOUNS for one in worked)
+    loops = any(one.place.noun in SPACE_NOUNS or in_the_chains(one.place) for one in worked)
     passed = bool(chains) or len(placed) > len(worked)
     return (loops or passed) and isinstance(listed[0], Work | Group)
 

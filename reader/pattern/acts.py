@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.begun_at import begun_among
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge
 from reader.pattern.far_side import far_side
@@ -84,6 +85,7 @@ def find_act(cur: Cursor) -> Node | None:
     start = cur.at
     for reading in (
         _count_words,
+        begun_among,
         find_naming,
         far_side,
         other_side,

@@ -6,9 +6,10 @@ passed over.
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_words import CHAIN_NOUNS, STITCH_NOUNS
-from reader.pattern.tree import Node, Num, Place, Skip, Where, Work
-from reader.terms.stitches import Craft
+from reader.pattern.tree import Act, Deed, Node, Num, Place, Skip, Where, Work
+from reader.terms.stitches import Craft, Kind
 
 BEGINS = tuple(
     f"{verb} {at}"
@@ -63,3 +64,23 @@ def _told(cur: Cursor) -> int:
     cur.at += cur.kind() == "num"
     cur.accept(*STITCH_NOUNS, *CHAIN_NOUNS)
     return number
+
+
+AMONG = 8
+"""Tokens in which the others are told of which it is one."""
+
+
+def begun_among(cur: Cursor, start: int) -> Node | None:
+    """ "beginning on the 5th of the 9", "3 slip stitches up the chain": only where a round begins;
+    None (nothing taken) for other words.
+    """
+    slip = cur.stitch(1) if cur.kind() == "num" else None
+    climbs = slip is not None and slip.stitch.kind is Kind.SLIP and (
+        cur.low(1 + slip.length) in ("up", "along")
+    )
+    lows = [cur.low(ahead) for ahead in range(2, AMONG)] if cur.any_words(BEGINS) else []
+    nth = any(cur.kind(ahead) == "ord" for ahead in range(2, 4))
+    if not climbs and not (nth and "of" in lows and "hook" not in lows and "ch" not in lows):
+        return None
+    take_phrase(cur)
+    return Act(cur.span(start), cur.said(start), Deed.NOTE)

@@ -36,7 +36,8 @@ def in_center(cur: Cursor, made: Sequence[Node]) -> Place | None:
     cur.at += 1
     cur.accept("the", "this")
     cur.accept("very", "exact")
-    if cur.low() not in SPOTS:
+    among = cur.words("one of the", 1) or cur.words("one of those", 1)
+    if cur.low() not in SPOTS or (among and cur.kind(1 + among) == "num"):
         cur.at = start
         return None
     cur.at += 1

@@ -204,7 +204,22 @@ def find_stitch(cur: Cursor, ahead: int) -> Found | None:
         found = book.looked_up[form]
         if found is not None:
             best = found if found.length == length else replace(found, length=length)
-    return best
+    return best if best is not None or form[:4] != "long" else _long_alone(cur, ahead)
+
+
+def _long_alone(cur: Cursor, ahead: int) -> Found | None:
+    """ "5 long into the loop", "1 long, 2 chain": the long stitch, by its adjective alone."""
+    counted = cur.kind(ahead - 1) == "num" or cur.low(ahead - 1) in ("a", "another")
+    counted = counted and cur.low(ahead - 2) not in ("ch", "chain")
+    ends = cur.low(ahead + 1) in STOPS or cur.low(ahead + 1) in BEHIND_LONG
+    if cur.book.craft is not Craft.CROCHET or cur.low(ahead) != "long" or not (counted and ends):
+        return None
+    found = _named("long st", cur.book)
+    return None if found is None else replace(found, form="long", length=1)
+
+
+BEHIND_LONG = frozenset(["", "in", "into", "on", "over", "and", "under", "upon"])
+"""What follows the name of a stitch."""
 
 
 def _named(form: str, book: Book) -> Found | None:

@@ -44,10 +44,12 @@ from reader.pattern.lost import not_read
 from reader.pattern.needles import find_needle
 from reader.pattern.omitting import cut_at, last_pass_cut, omitted
 from reader.pattern.passing import find_skip
+from reader.pattern.picots import closed_on_last
 from reader.pattern.plain_work import find_plain_work, told_to_leave
+from reader.pattern.points import points
 from reader.pattern.quoting import find_quoted
 from reader.pattern.remarks import remark_in, tell_chain
-from reader.pattern.repeats import find_repeat, passes_to
+from reader.pattern.repeats import find_repeat, in_its_place, inner_star, passes_to
 from reader.pattern.ring_chain import before_ring
 from reader.pattern.rings import of_ring, told_in_ring
 from reader.pattern.rows_below import long_stitches
@@ -100,7 +102,11 @@ def read_group(cur: Cursor) -> tuple[Node, ...]:
     that has a place of its own.
     """
     reading = _Reading(cur)
-    while not cur.done() and cur.kind() != "stars" and not group_over(cur, reading.made):
+    while not cur.done():
+        open_star = reading.stars and not any(isinstance(one, Repeat) for one in reading.made)
+        ended = cur.kind() == "stars" or (not open_star and group_over(cur, reading.made))
+        if ended and not (reading.made and inner_star(cur)):
+            break
         at, made = cur.at, list(reading.made)
         reading.one()
         if cur.at == at:
@@ -142,7 +148,7 @@ class _Reading:
         if self.stars and self.made:
             at = self.stars[0][1]
             left_open(self.made, at, at in self.went_back)
-        nodes = at_its_top(before_ring(long_stitches(self.made, cur)))
+        nodes = points(closed_on_last(at_its_top(before_ring(long_stitches(self.made, cur)))))
         return loops_in_each(alike_named(told_to_leave(nodes, cur.book.craft)))
 
     def one(self) -> None:
@@ -317,7 +323,7 @@ class _Reading:
         if found.goal:
             number = Num((passes_to(found, body, self.made),))
             until = found.until if number.values[0] else Until.OPEN
-            return Repeat(cur.span(start), cur.said(start), body, until, number)
+            return in_its_place(Repeat(cur.span(start), cur.said(start), body, until, number))
         lost = (
             found.target in ("*", "**")
             and not any(label == found.target for label, _ in self.stars)

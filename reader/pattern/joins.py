@@ -25,7 +25,8 @@ JOIN_STARTS = (
     "close",
     "connect",
     "form it into a", "form them into a", "form into a", "form this into a",
-    "unite into a", "unite the ends", "unite it into a", "unite them into a",
+    "unite into a", "unite the ends", "unite it into a", "unite them into a", "unite",
+    "unite it", "unite them", "unite the chain", "unite the round", "unite the two ends",
     "slip stitch to join",
     "sl st join",
 )

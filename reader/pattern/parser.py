@@ -156,6 +156,12 @@ US_TERMS = Sought(
     r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b"
     r"|\bterm(?:s|inology)\b(?: used)?\W{0,4}(?:is |are )?(?:in )?(?:us\b|u\.s\.|american\b)",
 )
+OLD_ENGLISH = re.compile(
+    r"\b(?:\d+|a|one|two|three|four|five) (?:double )?long\b"
+    r"(?: st|(?= (?:into|in|on|over|and)\b|[,.;]))"
+)
+"""The long stitch, for which later books say treble."""
+SHORT_US = re.compile(r"\b(?:s ?c|hdc|s d c|skip)\b")
 TWISTED = re.compile(r"\b3 ch(?:ain)?[ .,]+(?:and )?twist\b[^;]{0,40}?\bdc\b")
 """Three chains twisted stand for a stitch of their height."""
 NETTED_DC = re.compile(
@@ -191,6 +197,8 @@ def terms_of(text: str) -> tuple[Terms, str]:
         return Terms.US, "three chains begin its dc rows, the height of a US double crochet"
     if not us and NETTED_DC.search(low) and not re.search(r"\btr|\bss\b|\bhtr", low):
         return Terms.US, "three chains stand beside its dc, the height of a US double crochet"
+    if OLD_ENGLISH.search(low) and not SHORT_US.search(low):
+        return Terms.UK, "it has long stitches, as old English books call their trebles"
     if us and us >= uk:
         return (
             Terms.US,

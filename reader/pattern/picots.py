@@ -5,10 +5,12 @@ a slip stitch, since it is none of the row's; stitches on both sides of a picot,
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.tree import ONE, Chain, Node, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Node, Place, Repeat, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
@@ -39,6 +41,48 @@ def _closing(cur: Cursor, node: Node | None, made: list[Node]) -> Node | None:
         return node
     place = node.place if into_chain else replace(node.place, where=Where.SAME)
     return replace(node, stitch=slip, place=place)
+
+
+def closed_on_last(nodes: Sequence[Node]) -> list[Node]:
+    """The list with the slip stitches that close a chain in the midst of a repeat on the stitch
+    made last, "* 9 dc, ch 5, sl st in the last dc; repeat": of the row below there is no last one
+    yet.
+    """
+    out: list[Node] = []
+    for one in nodes:
+        if isinstance(one, Repeat):
+            one = replace(one, body=tuple(_on_last(closed_on_last(one.body))))
+        out.append(one)
+    return out
+
+
+def _on_last(body: list[Node]) -> list[Node]:
+    listed = [at for at, one in enumerate(body) if not isinstance(one, Act)]
+    for at, behind in pairwise(listed):
+        chain, slip = body[at], body[behind]
+        if not (isinstance(slip, Work) and isinstance(chain, Chain)):
+            continue
+        before = next((one for one in reversed(body[:at]) if isinstance(one, Work)), None)
+        if slip.stitch.kind is Kind.SLIP and _closes(slip.place, chain, before):
+            same = replace(slip.place, where=Where.SAME, number=ONE)
+            body[behind] = replace(slip, place=same)
+    return body
+
+
+def _closes(place: Place, chain: Chain, before: Work | None) -> bool:
+    """Whether a slip stitch goes into the stitch that the chain stands on, "into the last dc", or
+    into one of its chains: "into the 1st", "into the 2nd of the 5".
+    """
+    if place.where is Where.LAST and before is not None:
+        return place.noun in ("st", before.stitch.name) and place.number == ONE
+    if place.where is Where.FIRST and place.number == ONE:
+        return place.noun == "ch" or BARE_FIRST.search(place.text) is not None
+    among = OF_THE.search(place.text)
+    return among is not None and int(among["n"]) == chain.number.values[0]
+
+
+BARE_FIRST = re.compile(r"\b(?:1st|first)$", re.IGNORECASE)
+OF_THE = re.compile(r"\d(?:st|nd|rd|th|d) (?:one )?of (?:the|these|those) (?P<n>\d+)\b")
 
 
 BESIDE = re.compile(

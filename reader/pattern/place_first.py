@@ -23,7 +23,8 @@ OPEN_NOUNS = ("sp", "space", "loop", "lp", "corner", "corners", "sps", "spaces")
 
 OF_CROCHET = ("single", "double", "half", "treble", "triple", "half-double", "slip")
 """Before "crochet", these make it a stitch."""
-NAMES = ("each", "every", "next", "the", "same", "that", "corner", "last", "first", "all")
+NAMES = ("each", "every", "next", "the", "same", "that", "corner", "last", "first", "all",
+         "successive")
 
 
 def place_first(cur: Cursor) -> bool:

@@ -89,6 +89,8 @@ LOOP_ONLY = (
     "through both layers", "thru both layers", "through both thicknesses", "thru both thicknesses",
     "through both pieces", "through both sides", "through all layers", "thru both",
     "through 2 layers",
+    *(f"{into}successive {loops}" for into in ("in ", "into ", "on ", "along ")
+      for loops in ("loops", "stitches", "sts", "chains", "chain", "chain stitches")),
 )  # fmt: skip
 AFTER = frozenset(
     {"of", "on", "at", "from", "along", "around", "across", "below", "made", "the", "each", "side",

@@ -15,6 +15,7 @@ from reader.pattern.each_of import AHEAD, INTO, each_of_several, up_to_corner
 from reader.pattern.loops_entered import skip_loop_words
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.needle_moves import find_move
+from reader.pattern.one_of_them import one_of_them
 from reader.pattern.place_nouns import (
     counts_stitches,
     every_other,
@@ -63,11 +64,9 @@ def find_place(cur: Cursor) -> Place | None:
 
 def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
     here = cur.span(start)
-    if cur.low() == "back" and cur.low(1) in ("to", "into") and cur.low(2) != "end":
-        # "sl st back to center of shell": the way, and no whole row.
-        cur.at += 1
-    ring = _ring(cur)
-    if ring:
+    # "sl st back to center of shell": the way, and no whole row.
+    cur.at += cur.low() == "back" and cur.low(1) in ("to", "into") and cur.low(2) != "end"
+    if _ring(cur):
         return Place(Where.RING, here, noun="ring")
     to_last = to_last_of(cur)
     if to_last is not None:
@@ -76,6 +75,8 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return Place(Where.REST, here)
     saw = bare or _prepositions(cur)
     past_edge_stitches(cur)
+    if (one := one_of_them(cur) if saw else None) is not None:
+        return one
     cur.accept("only", "very")
     middle = cur.low() in ("center", "centre", "middle")
     if cur.accept(*TOPS) or middle_of(cur):
@@ -89,8 +90,8 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return held
     if saw and cur.accept(*AFTER_IT):
         return Place(Where.NEXT, cur.span(start), noun="st")
-    gone_by = cur.low() in ("skipped", "missed")
-    named = gone_by or cur.kind() in ("ord", "num") or find_noun(cur, peek=True)
+    numbered = cur.low() in ("skipped", "missed") or cur.kind() in ("ord", "num")
+    named = numbered or find_noun(cur, peek=True)
     if cur.low() in DETERMINERS or (saw and named) or nth_of_hook(cur):
         return _numbered(cur, here)
     if saw and (cur.low() in ("that", "joining") or cur.words("the joining")):

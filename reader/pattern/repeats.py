@@ -161,11 +161,11 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         cur.accept(",")
         return _how_often(cur, "*", "")
     if not (goes_on(cur) or cur.accept("rep", "repeat", "repeating", "reps", "repeated")):
-        if bare:
-            return _bare(cur, start)
-        cur.at = start
-        return None
-    target = ""
+        cur.at = cur.at if bare else start
+        return _bare(cur, start) if bare else None
+    counted, target = _so_often_from(cur), ""
+    if counted is not None:
+        return counted
     if from_star(cur):
         target = _target(cur)
         if cur.kind() == "stars" or (cur.low() in ("and", "to") and cur.kind(1) == "stars"):
@@ -183,6 +183,18 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         target = _target(cur)
         return replace(found, target=target or found.target)
     return found
+
+
+def _so_often_from(cur: Cursor) -> Found | None:
+    """The "10 times more from *", "twice from the beginning" behind "repeat", taken."""
+    start = cur.at
+    until, times = _told_times(cur) if cur.kind() in ("num", "times") else (Until.OPEN, ONE)
+    target = _target(cur) if until is not Until.OPEN and cur.accept("from") else ""
+    if not target:
+        cur.at = start
+        return None
+    ending, altered = find_ending(cur)
+    return Found(target, until, times, ending, altered)
 
 
 REPEATS = ("rep", "repeat", "repeated")
@@ -360,3 +372,26 @@ def find_ending(cur: Cursor) -> tuple[bool, bool]:
         return False, False
     cur.accept("with", "row with", "by")
     return True, altered
+
+
+def in_its_place(repeat: Repeat) -> Repeat | Group:
+    """ "Into the loop 1 dc, 3 ch, repeat until 5 dc are made": they all go into that loop."""
+    only = repeat.body[0] if len(repeat.body) == 1 else None
+    if not isinstance(only, Group) or only.maybe or only.place.each:
+        return repeat
+    return replace(only, body=(replace(repeat, body=only.body),))
+
+
+def inner_star(cur: Cursor) -> bool:
+    """Whether the star that stands here opens a counted list inside another that is repeated too:
+    "into the loop 2 dc, * 3 ch, 2 dc, repeat from * twice, 5 ch, and repeat from the beginning".
+    """
+    lows = cur.lows[cur.at + 1 :]
+    again = [at for at, low in enumerate(lows) if low in ("rep", "repeat")]
+    if cur.kind() != "stars" or len(again) != 2 or again[0] + 3 >= len(lows):
+        return False
+    first = again[0]
+    back = lows[first + 1] == "from" and cur.kind(first + 3) == "stars"
+    alone = sum(cur.kind(ahead) == "stars" for ahead in range(1, len(lows) + 1)) == 1
+    listed = not {".", ";"} & set(lows[: again[1]])
+    return back and alone and listed and cur.kind(first + 4) in ("num", "times")

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_nouns import find_noun, take_after
+from reader.pattern.place_words import CHAIN_NOUNS
 from reader.pattern.tree import Place, Where
 
 ENDS = frozenset({*STOPS, "make", "work"})
@@ -32,6 +33,11 @@ FORMED = tuple(
     f"{how} by" for how in ("formed", "made", "closed", "completed", "just formed", "just made")
 )
 """Behind a loop: it is the one that the tall stitch closed."""
+FORMED_OF = tuple(
+    f"{how} {of}{the}" for how in ("formed", "made") for of in ("with", "by", "of")
+    for the in (" the", " those", "")
+)
+"""Behind a loop, before the number of its chains."""
 
 
 def that_holds(cur: Cursor, start: int) -> Place | None:
@@ -47,6 +53,11 @@ def that_holds(cur: Cursor, start: int) -> Place | None:
             # "in st where next tr was made": one place on for each.
             return Place(Where.NEXT, cur.span(start), noun="st")
         return Place(Where.SAME, cur.span(start), noun=noun, text="same " + cur.said(start))
+    formed = cur.any_words(FORMED_OF) if noun == "sp" else 0
+    if formed and cur.kind(formed) == "num":
+        chain = cur.peek(formed).value
+        cur.at += formed + 1 + (cur.low(formed + 1) in CHAIN_NOUNS)
+        return Place(Where.NEXT, cur.span(start), noun="sp", chain=chain)
     if noun and cur.accept(*FORMED):
         while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
             cur.at += 1

@@ -29,7 +29,9 @@ EVERY = re.compile(
     r"\b(?:in )?every (?:foll\w* )?(other|\d+)(?:st|nd|rd|th|d)?\b(?: and (\d+)(?:st|nd|rd|th))?"
 )
 GOAL = re.compile(
-    r"\b(?:until|till) (?:there are )?(\d+)|\bto (\d+)(?: (?:sts|stitches|st)\b|$)"
+    r"\b(?:until|till) (?:there are |you have |we have |you get )?(\d+)|\bto (?:have |make |get )?"
+    r"(\d+)(?: (?:sts|stitches|st|in all|altogether|loops|long|d ?c|s ?c|h ?d ?c|h?tr|(?:half )?"
+    r"(?:double|single|treble)s?(?: crochets?| stitches)?)\b|$)"
 )
 COUNTED = re.compile(r"^(?:increasing|decreasing|inc|dec) \d+ (?:times|sts|stitches)$")
 """So many in the row, wherever they are."""

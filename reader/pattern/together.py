@@ -11,6 +11,7 @@ from reader.pattern.cursor import Cursor
 from reader.pattern.knitting_fabric import at_ends
 from reader.pattern.list_words import BEFORE_ITEM
 from reader.pattern.number_behind import times_behind
+from reader.pattern.place_words import SPACE_NOUNS, STITCH_NOUNS
 from reader.pattern.places import find_place
 from reader.pattern.tree import Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
@@ -47,7 +48,7 @@ def sts_together(cur: Cursor, start: int) -> Node | None:
         taken = cur.accept(*NOUNS) or found is not None or at > start or bare
         _of_what(cur)
         twice = _last_ones_too(cur, number)
-        if taken and cur.accept(*AS_ONE):
+        if taken and not _all_in_one(cur, found is not None) and cur.accept(*AS_ONE):
             base = "k" if cur.book.craft is Craft.KNITTING else found.stitch.name if found else "sc"
             name = f"{base}{number.values[0]}tog"
             stitch = stitch_named(name, cur.book.craft) or stitch_named("sc2tog", cur.book.craft)
@@ -59,6 +60,12 @@ def sts_together(cur: Cursor, start: int) -> Node | None:
                 return Work(cur.span(start), cur.said(start), stitch, by, place, by=by)
     cur.at = at
     return None
+
+
+def _all_in_one(cur: Cursor, named: bool) -> bool:
+    """Whether "2 dc into one stitch" stands here: several in one place, and no decrease."""
+    one = cur.low() in ("in", "into") and cur.low(1) in ("1", "one")
+    return named and one and cur.low(2) in STITCH_NOUNS | SPACE_NOUNS
 
 
 def _of_what(cur: Cursor) -> None:

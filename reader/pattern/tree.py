@@ -86,7 +86,8 @@ class Work:
 class Chain:
     """Chains made. counts: True or False where the words say so, None where they don't. counts_sp:
     of the "counts as dc and ch 1" the number of chains that make the space. inside: it is a part
-    of the cluster behind it, which tells nothing of the chains of other rows.
+    of the cluster behind it, which tells nothing of the chains of other rows. back: it is worked
+    back along, so that no loop is left of it.
     """
 
     span: Span
@@ -96,6 +97,7 @@ class Chain:
     counts_sp: int = 0
     stitch: str = ""
     inside: bool = False
+    back: bool = False
 
 
 @dataclass(frozen=True, slots=True)
