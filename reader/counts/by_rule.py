@@ -50,6 +50,7 @@ from reader.counts.rest_only import knitted_last, only_says_which, rest_of_moved
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
+from reader.counts.wider_square import wider_square
 from reader.counts.worked_again import over_and_over
 from reader.pattern.changes import THEN_EVERY
 from reader.pattern.every_other import SAID_OF_IT
@@ -167,7 +168,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     paired = knits and (paced_row(ledger, row, work) or both_halves(ledger, row, work))
     if paired or (knits and only_in_last(ledger, row)):
         return
-    if not knits and (told_by_colours(ledger, row) or with_other_chains(ledger, row)):
+    told = () if knits else (told_by_colours, with_other_chains, wider_square)
+    if any(one(ledger, row) for one in told):
         return
     if same_as_piece(ledger, row, work):
         return

@@ -29,6 +29,9 @@ def rows_for(
 def _for_size(mark: Mark, size: int, sizes: int) -> Mark:
     """A label with the numbers of one size; as it is where it has not one for each."""
     firsts, lasts = mark.by_size
+    if not firsts and len(lasts) == sizes:
+        # "Next 8 (10, 12) rnds:"
+        return replace(mark, times=lasts[size])
     if len(firsts) not in (1, sizes) or len(lasts) not in (0, 1, sizes):
         return mark
     first = firsts[min(size, len(firsts) - 1)]

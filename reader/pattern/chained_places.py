@@ -4,6 +4,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -123,3 +124,22 @@ def _makes_loops(chain: Chain, work: Work) -> bool:
     plain = stitch.kind is Kind.STITCH and stitch.craft is Craft.CROCHET
     told = one and plain and _of_each(place) and not place.among
     return told and chain.number.values[0] >= stitch.height + LOOP
+
+
+OVER_IT = re.compile(r"(?P<over>around|round|over|under)?\b.*\b(?:the|each|every|that|this) "
+                     r"(?:handle |strap |long |new )*ch(?:ain)?$", re.IGNORECASE)  # fmt: skip
+IN_ONE_CHAIN = 5
+"""Stitches into one chain that none would take: a chain of many is meant."""
+
+
+def over_whole_chain(number: Num | None, place: Place) -> Place:
+    """ "10 sc around each chain", "12 sc over the chain": all that a chain of many takes, which is
+    then an opening; other places as they are.
+    """
+    many = number.values[0] if number is not None else 1
+    if place.noun != "ch" or place.nth or place.where not in (Where.NEXT, Where.EACH) or many < 2:
+        return place
+    told = OVER_IT.search(place.text)
+    if told is None or place.number != ONE or not (told["over"] or many >= IN_ONE_CHAIN):
+        return place
+    return replace(place, noun="sp")

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.place_nouns import find_noun_chain
 from reader.pattern.place_words import STITCH_NOUNS
 from reader.pattern.up_to import to_last_of
 from reader.terms.stitches import Craft
@@ -17,6 +18,19 @@ def each_of_several(cur: Cursor) -> bool:
     several = cur.kind() == "num" and cur.low(1) in STITCH_NOUNS and cur.low(2) not in TOGETHER
     crochets = cur.book.craft is Craft.CROCHET
     return (several and crochets) or (cur.low() in AHEAD and cur.kind(1) == "num")
+
+
+def up_to_opening(cur: Cursor) -> None:
+    """Takes "to next ch-2 sp" behind stitches: the next instruction tells what goes into it."""
+    at = cur.at
+    if cur.book.craft is not Craft.CROCHET or not cur.accept("to", "up to", "until", "till"):
+        return
+    cur.accept("the", "you reach the", "you get to the")
+    if cur.low() in ("next", "first", "last", "following", "second") or cur.kind() == "ord":
+        cur.at += 1
+    noun, _ = find_noun_chain(cur)
+    if noun != "sp" or cur.low() not in (*STOPS, "", "and", "then", "*"):
+        cur.at = at
 
 
 def up_to_corner(cur: Cursor) -> None:

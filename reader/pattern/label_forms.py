@@ -42,11 +42,21 @@ SHAPES = tuple(
     )
 )
 
+_ORDINALS = r"(?P<nums>\d+(?:st|nd|rd|th)(?:\s+(?:and|&|to)\s+\d+(?:st|nd|rd|th))?)"
 ORDINAL_BARE = re.compile(
-    r"(?P<nums>\d+(?:st|nd|rd|th)(?:\s+(?:and|&|to)\s+\d+(?:st|nd|rd|th))?)\s+(?P<what>rows?|rnds?|rounds?)"
+    rf"{_ORDINALS}\s+(?P<what>rows?|rnds?|rounds?)"
     r"(?P<end>\s+)(?=[KkPp]\s?\d|[KkPp] |knit\b|purl\b|\*|\(|\[|sl\s?\d|slip\b|yo\b|ssk\b)",
 )
 """At a line's start: "1st row   k3, yo"."""
+ORDINAL_WIDE = re.compile(
+    rf"(?<![^\n]){_ORDINALS}\s(?P<what>rows?|rnds?|rounds?)(?P<end>[ ]{{2,}}|[ ])(?:(?<=["
+    rf" ]{{2}})(?=\S)"
+    r"|(?=\d+ ?(?:ch|sc|dc|hdc|htr|tr|dtr|ss)\b|(?:miss|ss into|sl st|dc|sc|htr|hdc|tr) "
+    r"|[Aa]s \d|[Aa]s (?:last|first|for)\b))",
+    re.IGNORECASE,
+)
+"""The same in crochet leaflets, behind a line that ended a sentence: "2nd row  3 ch, miss first
+tr"."""
 CHANGING = re.compile(
     rf"(?:inc|dec|increase|decrease)\.?\s(?P<what>rounds?|rnds?|rds?|rows?)\s?{_NUMBERS}{_BRACKET}"
     r"\s?(?P<end>[:—])(?=\s)", re.IGNORECASE
@@ -56,7 +66,8 @@ _LEAD = r"(?:(?:now|then|next|so|and|ok|okay|right),?\s+)*(?:in|for|on)\s+"
 _DOES = (
     r"(?:(?:we|you)(?:'ll| will)?\s+(?!have|need|should|can|may|see|start with)"
     r"|(?:there's|there is)\s+no|(?:just |simply |only )*"
-    r"(?:work|make|do|go|crochet|sc|dc|hdc|single|double|half|increase|inc|dec|decrease|knit|purl|repeat|chain|ch|k|p|put|one|two|three|four|five|six|\d|narrow|widen|slip|sl|cast"
+    r"(?:work|make|do|go|crochet|sc|dc|hdc|single|double|half|increase|inc|dec|decrease|knit|purl"
+    r"|repeat|chain|ch|k|p|put|one|two|three|four|five|six|\d|narrow|widen|slip|sl|cast"
     r"|bind)\b|[kp]\s?\d)"
 )
 
@@ -108,7 +119,8 @@ def counts_on(
 
 
 ROW_WORD = re.compile(
-    r"[rR](?<!\w[rR])(?:(?i:ound|nd|d|ow)|\.?\s*(?:\d|(?i:one|two|three|four|five|six|seven|eight|nine"
+    r"[rR](?<!\w[rR])(?:(?i:ound|nd|d|ow)|\.?\s*(?:\d|(?i:one|two|three|four|five|six|seven|eight"
+    r"|nine"
     r"|ten|eleven|twelve|twenty|thir|for|fif)))"
 )
 SPACED = 12

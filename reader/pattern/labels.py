@@ -13,6 +13,7 @@ from reader.pattern.label_forms import (
     CHANGING,
     MARKED,
     ORDINAL_BARE,
+    ORDINAL_WIDE,
     counts_on,
     led,
     led_first,
@@ -66,23 +67,28 @@ _LOOSE = (
 _ROUND = r"rounds?|rnds?|rns?|rds?|rows?"
 
 WORD_FIRST = re.compile(
-    rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND}|R(?=\d))\s*)?"
+    rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND}"
+    rf"|R(?=\d))\s*)?"
     rf"{_NUM})*)(?:\+|,? ?(?:onwards?|and (?:on|up)))?[\])]?(?P<side>{_SIDE}){_AIM}"
     rf"(?P<end>{_END}\s|{_END}$|{_END}(?=\S)|{_LOOSE})",
     re.IGNORECASE,
 )
 ORDINAL_FIRST = re.compile(
-    rf"(?<![\w-])(?P<nums>{_ORD}(?:(?:\s+(?:{_ROUND}))?{_JOIN}(?:{_ORD}|\d+))*)\s+{_MANNER}(?P<what>{_ROUND})"
-    rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}|;(?=\s+\d)|{_LOOSE})",
+    rf"(?<![\w-])(?P<nums>{_ORD}(?:(?:\s+(?:{_ROUND}))?{_JOIN}(?:{_ORD}"
+    rf"|\d+))*)\s+{_MANNER}(?P<what>{_ROUND})"
+    rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}|;(?=\s+\d)"
+    rf"|{_LOOSE})",
     re.IGNORECASE,
 )
 BARE = re.compile(
-    r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?(?P<end>[.)]|:)(?:\s+(?=\S)|(?=\*))"
+    r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?(?P<end>[.)]|:)(?:\s+(?=\S)"
+    r"|(?=\*))"
 )
 NAMED = re.compile(
-    rf"(?<![\w-])(?P<name>next|following|last|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc|increase|dec"
-    rf"|decrease)|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>(?:\d+|{_WORD})\s+)?"
-    rf"(?P<what>{_ROUND})\b(?P<side>{_SIDE}){_AIM}(?:{_END}|{_LOOSE})",
+    rf"(?<![\w-])(?P<name>next|following|last|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc"
+    rf"|increase|dec"
+    rf"|decrease)|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>(?:\d+|{_WORD})"
+    rf"(?:\s*[(\[]\s*\d+(?:\s*[,:;/]\s*\d+)*\s*[)\]])?\s+)?(?P<what>{_ROUND})\b(?P<side>{_SIDE}){_AIM}(?:{_END}|{_LOOSE})",
     re.IGNORECASE,
 )
 @dataclass(frozen=True, slots=True)
@@ -90,7 +96,7 @@ class Mark:
     """A label in clean text: from start to end; numbers (a range opened, a list kept) or a name
     with how many rows. loose: only a comma or a verb ends it, so it must begin a sentence.
     is_heading: it names what is done, or a new part, and no row. by_size: the first and the last
-    number for each size, where they differ.
+    number for each size, where they differ; without numbers, how many rows in each size.
     """
 
     start: int
@@ -189,7 +195,8 @@ ORDINAL_ALONE = re.compile(
 )
 """Among rows with their word, a label may go without: "9th and 10th: as 5th and 6th"."""
 DASHED = re.compile(
-    rf"(?P<nums>{_ORD}|[1-9]\d?(?=\s?\.?\s?(?:—|--)))(?P<what>)(?P<side>)\s?\.?\s?(?:—|--)\s*(?=\S)",
+    rf"(?P<nums>{_ORD}|[1-9]\d?(?=\s?\.?\s?(?:—|--)))(?P<what>)(?P<side>)\s?\.?\s?(?:—"
+    rf"|--)\s*(?=\S)",
     re.IGNORECASE,
 )
 """At a line's start an ordinal, or a small number, with a dash behind it: "2nd.—", "14th—"."""
@@ -249,11 +256,21 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     marked = other_form(text, start) if line_start else CHANGING.match(text, start)
     if marked:
         return _numbered(marked, start, _side(marked["side"] or ""))
-    unmarked = ROW_BARE.match(text, start) or ORDINAL_BARE.match(text, start)
+    unmarked = ROW_BARE.match(text, start) or _wide(text, start)
     if line_start and unmarked:
         return _numbered(unmarked, start)
     bare = BARE.match(text, start) if line_start else None
     return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
+
+
+def _wide(text: str, start: int) -> re.Match[str] | None:
+    """An ordinal without a mark behind it, where the line before ended its sentence."""
+    if (knitted := ORDINAL_BARE.match(text, start)) is not None:
+        return knitted
+    found = ORDINAL_WIDE.match(text, start)
+    before = text[max(0, start - 200) : start].rstrip(" ")
+    ended = before.rstrip().endswith((".", ";", ":", ")", "]", "!")) or before.endswith("\n\n")
+    return found if found and (ended or not before.strip() or len(found["end"]) > 1) else None
 
 
 def _by_letter(found: re.Match[str]) -> Mark:
@@ -295,11 +312,13 @@ def _numbered(found: re.Match[str], start: int, side: str = "", every_other: str
 
 def _by_name(found: re.Match[str], start: int) -> Mark:
     said = (found.groupdict().get("times") or "1").strip()
-    times = int(said[:3]) if said.isdigit() else word_number(said) or 1
+    many = tuple(int(one[:3]) for one in re.findall(r"\d+", said))
+    times = many[0] if many else word_number(said) or 1
     name = re.sub(r"\s+", " ", found.group().strip(" :.,—-"))
     is_round, side = _is_round(found.group("what")), _side(found.group("side") or "")
     loose = bool(found.group("loose"))
-    return Mark(start, found.end(), (), name, times, is_round, side, "", loose)
+    mark = Mark(start, found.end(), (), name, times, is_round, side, "", loose)
+    return replace(mark, by_size=((), many)) if len(many) > 1 else mark
 
 
 BULLET = re.compile(r"[-*>+]\s+")
@@ -315,7 +334,8 @@ CANDIDATE = re.compile(
     rf"(?<![\w-])(?:{_ORD}|next,|(?:in|for|on)\s+(?:the\s+{_ORD}\s+)?(?:rounds?|rnds?|rows?)[\s,]"
     rf"|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
     r"|(?:next|following|last|foundation"
-    rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+|{_WORD})\s+)?(?:{_ROUND})"
+    rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+(?:\s*[(\[][\d,:;/ ]+[)\]])?"
+    rf"|{_WORD})\s+)?(?:{_ROUND})"
     rf"|[a-z]{{3,12}}\s+(?:rounds?|rnds?|rows?)\b|(?-i:{_CAPS}(?:\s[A-Z]{{2,}}){{0,4}}\s*:))",
     re.IGNORECASE,
 )

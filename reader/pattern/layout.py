@@ -7,7 +7,14 @@ from dataclasses import dataclass, field, replace
 
 from reader.pattern.blocks import blocks, is_heading
 from reader.pattern.copies import MANY, make_of
-from reader.pattern.for_sizes import row_sizes, run_in_sizes, sizes_in, sizes_inside
+from reader.pattern.for_sizes import (
+    row_sizes,
+    run_in_sizes,
+    sizes_in,
+    sizes_inside,
+    sizes_leaving,
+    sizes_of_total,
+)
 from reader.pattern.key_lines import tells_meaning
 from reader.pattern.labels import Mark, bulleted, labels_in
 from reader.pattern.line_words import (
@@ -113,6 +120,7 @@ class _LayingOut:
         self.text = text
         self.sizes = sizes
         self.here: frozenset[int] | None = None
+        self.gone: dict[int, int] = {}
         self.headed, self.last = 0, 0
         self.crocheted = CROCHETED.search(text) is not None
         self.begun = False
@@ -132,6 +140,11 @@ class _LayingOut:
         named = sizes_in(words, self.sizes) if "\n" not in words.strip() else None
         if named is not None:
             self.here, self.headed = named, end
+            self.note("note", start, end)
+            return
+        leaving = sizes_leaving(words[bulleted(words) :], self.sizes)
+        if leaving is not None:
+            self.gone.update(dict.fromkeys(*leaving))
             self.note("note", start, end)
             return
         parted = self.text.count("\n", self.last, start) > 1
@@ -155,8 +168,15 @@ class _LayingOut:
             self.begun = True
             return
         sizes = sizes_in(label.strip(" :."), self.sizes) or self.here
+        sizes = self.staying(sizes or sizes_of_total(self.text[start:end], self.sizes), mark)
         self.begun = True
         self.parts[-1].items.append(WrittenRow(mark, start, end, sizes))
+
+    def staying(self, sizes: frozenset[int] | None, mark: Mark | None) -> frozenset[int] | None:
+        """The sizes of a row without those that were sent past it."""
+        number = mark.numbers[0] if mark is not None and mark.numbers else 0
+        past = {size for size, row in self.gone.items() if not row or number < row}
+        return (sizes or frozenset(range(len(self.sizes)))) - past if past else sizes
 
     def block(self, start: int, end: int) -> None:
         """Sorts one block into the part it belongs to."""
@@ -218,7 +238,7 @@ class _LayingOut:
         if FINISHING.match(name) or MATERIALS.match(name):
             self.section = "finishing" if FINISHING.match(name) else _kind(name.split()[0])
             return
-        self.section, self.here = "", None
+        self.section, self.here, self.gone = "", None, {}
         if not self.title and not self.begun:
             self.title = name
         if not self.parts[-1].items and len(self.parts) > 0:

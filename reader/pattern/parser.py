@@ -50,6 +50,7 @@ from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.pieces_amid import pieces_apart
 from reader.text.quoted_lists import with_brackets
 from reader.text.ribs import ribs_named
+from reader.text.row_adjectives import without_row_adjectives
 from reader.text.row_lists import rows_of_lists
 from reader.text.row_notes import without_row_notes
 from reader.text.said_alike import labelled_alike
@@ -301,7 +302,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = wholly_short(as_rows(in_english(without_row_notes(parted_totals(plain)))))
     plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_times(without_multiples(without_other_ways(plain)))
-    plain = starred(with_chain(numbered(punctuated(with_labels(plain)))))
+    plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))
     plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))
     which = Craft(craft) if craft else craft_of(without_stops(plain))

@@ -11,7 +11,7 @@ from reader.pattern.around import around_alone
 from reader.pattern.between import behind_space, between_all, between_groups, past_edge_stitches
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.each_needle import find_each_needle
-from reader.pattern.each_of import AHEAD, INTO, each_of_several, up_to_corner
+from reader.pattern.each_of import AHEAD, INTO, each_of_several, up_to_corner, up_to_opening
 from reader.pattern.loops_entered import skip_loop_words
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.needle_moves import find_move
@@ -182,8 +182,7 @@ def _each(cur: Cursor, here: object) -> Place:
     nouns = [noun or "st"]
     chain = _more_nouns(cur, nouns) or chain
     sides = take_after(cur)
-    if among_openings(nouns):
-        up_to_corner(cur)
+    (up_to_corner if among_openings(nouns) else up_to_opening)(cur)
     grouped = of_the_group(cur)
     to_last = to_last_of(cur) if not among_openings(nouns) else None
     if to_last is not None:

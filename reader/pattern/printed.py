@@ -177,7 +177,8 @@ OVER = re.compile(r"\bturn(?:ed)?\W*$|(?<!follows)(?<!thus)(?<!so):$", re.IGNORE
 """A row that is over: a list of stitches behind it is a total."""
 PLACED = re.compile(
     r"\b(?:side|sides|edge|underside|underneath|bottom|way|hook|work|make|corner"
-    r"|in(?:to)? (?:each|every|next|same|the) [^.;:,]{0,20}):$",
+    r"|of (?:the |your |that )?(?:(?!t)\w+ )?ch(?:ain)?|in(?:to)? (?:each|every|next|same|the)"
+    r" [^.;:,]{0,20}):$",
     re.IGNORECASE,
 )
 """Where the stitches behind a colon go."""
@@ -264,7 +265,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
             or (tail.group("b") and before[-1:] not in ".;:)]—-*" and not _over(before, tail))
             or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
             or (tail.group("b") and tail.group("others") and not _is_over(before))
-            or (tail.group("b") and BY_COLOUR.search(before))
+            or (tail.group("b") and (BY_COLOUR.search(before) or PLACED.search(before)))
             or (tail.group("b") and CHAIN_TOLD.search(before))
             or (tail.group("b") and before[-1:] in ")]" and _behind(found, end))
             or (tail.group("b") and YARNS.search(before))

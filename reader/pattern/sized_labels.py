@@ -6,7 +6,8 @@ import re
 
 _MORE = r"\s*[\(\[](?P<{0}>\s*\d+(?:\s*[,:;/]\s*\d+)*)\s*[\)\]]"
 SIZED_LABEL = re.compile(
-    rf"(?<![\w-])(?P<what>rounds?|rnds?|rds?|rows?|R(?=\s?\d))\.?\s*(?P<first>\d+)"
+    rf"(?<![\w-])(?:(?<![^\n ])[A-Z][a-z]{{2,10}} (?=r))?(?P<what>rounds?|rnds?|rds?|rows?"
+    rf"|R(?=\s?\d))\.?\s*(?P<first>\d+)"
     rf"(?:{_MORE.format('firsts')})?"
     rf"(?:\s*(?:-|—|to|through|thru)\s*(?P<last>\d+)(?:{_MORE.format('lasts')})?)?\s*[:.—]",
     re.IGNORECASE,

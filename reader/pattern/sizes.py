@@ -116,6 +116,7 @@ def sizes_named(text: str) -> tuple[str, ...]:
         plainly = _told_plainly(text[:NEAR_TOP])
         begun = common in cast_on and (common > 1 or often > 1 or bool(told))
         begun = begun or (common == 1 and bool(_by_brackets(text)))
+        begun = begun or (common > 1 and bool(_by_letters(text, common + 1)))
         if often >= 3 or (common > 1 and often == 2 and bool(names)) or begun or plainly:
             named = _by_groups(text, common + 1) or _by_letters(text, common + 1)
             named = named or (_by_brackets(text) if common == 1 else ())

@@ -9,6 +9,7 @@ from dataclasses import replace
 from reader.pattern.along_edge import along_edge
 from reader.pattern.begun_at import begun_at
 from reader.pattern.center_stitch import in_center
+from reader.pattern.chained_places import over_whole_chain
 from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
@@ -218,7 +219,7 @@ def _finish(
     else:
         place = along_edge(cur, number) or in_center(cur, made) or place_or_plain(cur)
         number = _multiplied(number, count_after(cur) if place.where is Where.RING else None)
-    stitch, place = drawn_as_one(cur, stitch, place)
+    stitch, place = drawn_as_one(cur, stitch, over_whole_chain(number, place))
     name = found.special.name if found.special else ""
     after = chains_after(cur)
     if after:

@@ -146,7 +146,9 @@ def parted(work: Work) -> Node:
     it is.
     """
     several = work.number is not None and work.number.values[0] > 1
-    if not (work.between and several and BETWEEN_GROUPS.search(work.words)):
+    in_openings = work.place.noun == "sp" and work.place.where is Where.EACH
+    group = in_openings and work.number is not None and work.number.values[0] > 2
+    if not (work.between and several and (group or BETWEEN_GROUPS.search(work.words))):
         return work
     inside = replace(work, between=0, place=Place(Where.PLAIN, work.place.span))
     chain = Chain(work.span, f"ch {work.between}", Num((work.between,)))

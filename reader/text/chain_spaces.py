@@ -19,12 +19,17 @@ ONE_OF_THEM = re.compile(
     r"\b(?:next|each|same|last|the|any|first|every|corner)\s$", re.IGNORECASE
 )
 """Before the number, these tell that it is of chains and not of spaces."""
+INTO_ONE = re.compile(r"\b(?:into|in|to|under|over|from|\d+|one|two|four)\s$", re.IGNORECASE)
+"""The same before one space, "(dc, ch 2, dc) into 2 ch-sp", "4 2 ch-sp"."""
 
 
 PARTED = Sought(("ch -",), r"\b(?P<ch>ch) -(?P<n>\d)(?= ?(?:sp|lp|loop))", re.IGNORECASE)
 """A space in the name that a copy put in: "ch -2 sp"."""
 
 
+TURNING = Sought(("t-ch", "t ch"), r"\b[tT][- ]ch\b")
+HYPHENS = Sought(("ch-", "ch "), r"\b(ch[- ]\d{1,2})-(?=(?:sp|lp|loop|space)s?\b)", re.IGNORECASE)
+"""Too many of them: "ch-2-sp"."""
 IN_BRACKETS = re.compile(
     r"\((?P<name>ch ?-?\d{1,2})\)(?= ?(?:sps?|spaces?|lps?|loops?|arch)\b)", re.IGNORECASE
 )
@@ -47,11 +52,14 @@ def chains_first(text: str) -> str:
     text = CLOSED_BY.sub(lambda found: " " * len(found.group()), text)
     text = IN_BRACKETS.sub(lambda found: f" {found['name'].replace('ch ', 'ch-')} ", text)
     text = PARTED.sub(lambda found: f"{found['ch']}-{found['n']} ", text)
-    return SPACE_OF.sub(_turned_about, text)
+    text = SPACE_OF.sub(_turned_about, TURNING.sub("tch ", text))
+    return HYPHENS.sub(lambda found: f"{found[1]} ", text)
 
 
 def _turned_about(said: re.Match[str]) -> str:
     before = said.string[max(0, said.start() - 9) : said.start()]
+    if INTO_ONE.search(before) and not said["many"]:
+        return f"ch{said['gap'] and '-'}{said['n']}"
     if said["gap"] != "-" and (said["many"] or not ONE_OF_THEM.search(before)):
         return said.group()
     return f"ch{said['gap']}{said['n']}"

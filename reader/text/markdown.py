@@ -10,7 +10,9 @@ import re
 from reader.text.sought import Sought
 
 BOLD = Sought(
-    ("**",), r"^[ \t>]*\*\*(?=\S)[^*\n]{1,80}?(?<=\S)\*\*(?=[ \t:.]*[^\s:.])", re.MULTILINE
+    ("**",),
+    r"^[ \t>]*(?:[-+][ ]+)?\*\*(?=\S)[^*\n]{1,80}?(?<=\S)\*\*(?=[ \t:.]*[^\s:.])",
+    re.MULTILINE,
 )
 """Bold at the start of a line is a label; in the middle of one it may be no more than weight."""
 BOLD_TOTAL = re.compile(
@@ -21,7 +23,8 @@ BOLD_TOTAL = re.compile(
 SLANTED = re.compile(r"(?<![*\\\w])\*(?=\S)(?P<words>[^*\n\\]{1,80}?)(?<=[^\s\\])\*(?![*\w])")
 HEAVY = Sought(
     ("=",),
-    r"(?<![\w=])=(?=[A-Za-z]|\d+(?:st|nd|rd|th|ST|ND|RD|TH)\b)(?P<words>[^=]{1,60}?)(?<=[\w.:)])=(?![\w=])",
+    r"(?<![\w=])=(?=[A-Za-z]|\d+(?:st|nd|rd|th|ST|ND|RD"
+    r"|TH)\b)(?P<words>[^=]{1,60}?)(?<=[\w.:)])=(?![\w=])",
 )
 """A printed book's heavy letters, as they are set between signs in plain text: "=2nd ROUND=:"."""
 PICTURE = re.compile(r"!\[[^\]\n]{0,200}\]\([^)\n]{0,300}\)")

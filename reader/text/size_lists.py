@@ -23,8 +23,9 @@ SEMICOLONS = Sought((";",), r"\d+(?:;\s?\d+)+(?=\s*(?:sts?|stitches|rows|rounds|
 BRACES = re.compile(r"\{(?=\s*\d)(?P<body>[^{}\n]{1,60})\}")
 """A total between braces: "{10 (11, 12) dc}"."""
 MISSING = re.compile(
-    r"[-—](?:(?<=[.;,\[(]\s[-—])|(?<=[\[(][-—]))(?=\s*\((?:\s*(?:-|—|\d+)\s*,)*\s*(?:-|—|\d+)\s*\)"
-    r"\s*(?:sts?|stitches|sc|dc|hdc|tr)\b)"
+    r"[-—](?:(?<=[.;,\[(→=>:]\s[-—])|(?<=[\[(][-—]))(?=\s*\((?:\s*(?:-|—|\d+)\s*,)*\s*(?:-|—|\d+)\s*\)"
+    r"(?:\s*(?:sts?|stitches|sc|dc|hdc|tr)\b|\.?[ \t]*$))",
+    re.MULTILINE,
 )
 """A dash for the first size in a list of totals: it does not work this row."""
 DASH_LAST = re.compile(r"[-—]\s*[,)]")
