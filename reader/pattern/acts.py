@@ -75,7 +75,8 @@ THOSE_STITCHES = tuple(
 HANDWORK = frozenset(
     [
     "stuff", "stuffing", "mark", "place", "start", "insert", "leave", "sew", "flatten", "pull",
-    "tighten", "divide", "taking", "keeping", "thread", "draw",
+    "tighten", "divide", "taking", "keeping", "thread", "draw", "weave", "gather", "secure", "hide",
+    "tuck", "darn", "close", "cinch", "knot",
     ]
 )  # fmt: skip
 

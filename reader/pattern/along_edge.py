@@ -13,7 +13,8 @@ WHICH = frozenset(
     ["the", "your", "this", "one", "each", "long", "longer", "short", "shorter", "side", "left",
      "right", "top", "bottom", "other", "opposite", "outer", "outside", "raw", "straight", "lower",
      "upper", "neck", "armhole", "front", "back", "row", "cuff", "brim", "ribbing", "band", "whole",
-     "entire"]
+     "entire", "first", "second", "third", "fourth", "next", "last", "remaining", "slanted",
+     "slanting", "sloping", "curved", "diagonal", "inner", "inside", "narrow", "wide", "unworked"]
 )  # fmt: skip
 EDGES = frozenset(["edge", "edges", "side", "sides", "ends", "opening"])
 ROUND = ("around", "along", "across", "up", "down")

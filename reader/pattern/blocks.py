@@ -231,7 +231,21 @@ def _goes_with(before: str, line: str, width: int) -> bool:
     """
     if PLAIN_LABEL.match(line) and OVER.search(before, max(0, len(before.rstrip()) - 2)):
         return _open_bracket(before)
-    return _continues(before, line, width)
+    return not _next_label(before, line) and _continues(before, line, width)
+
+
+OWN_LABEL = re.compile(r"[\[(]R ?\d{1,3}[\])] |r ?\d{1,3}[:.] ")
+
+
+def _next_label(before: str, line: str) -> bool:
+    """Whether a line begins with the next number's label in small letters or in a bracket, as a
+    line that goes on may begin: "r2: knit / r3: *k7".
+    """
+    label = label_at(line, 0, True) if OWN_LABEL.match(line) else None
+    above = label_at(before.lstrip(), 0, True) if label is not None else None
+    if label is None or above is None or not above.numbers:
+        return False
+    return label.numbers[:1] == (above.numbers[-1] + 1,)
 
 
 PLAIN_LABEL = re.compile(r"(?:Rnd|Round|Row) \d{1,4}: ")

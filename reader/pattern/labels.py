@@ -228,7 +228,7 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     ordinal = ORDINAL_FIRST.match(text, start)
     ordinal = ordinal or ORDINAL_ALONE.match(text, start)
     word = WORD_FIRST.match(text, start)
-    if ordinal or (word and word.group("what") != "r"):
+    if ordinal or (word and (line_start or word.group("what") != "r")):
         found = ordinal or word
         assert found is not None
         return _numbered(found, start, _side(found.groupdict().get("side") or ""))

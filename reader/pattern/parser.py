@@ -72,6 +72,7 @@ from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
 from reader.text.stops_for_commas import with_commas
 from reader.text.tables import untabled
+from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
 from reader.text.translated import in_english
 from reader.text.tunisian import as_rows
@@ -292,19 +293,26 @@ def _defined_increase(name: str, low: str, craft: Craft) -> Stitch | None:
     return None
 
 
-def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
-    """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
-    """
+def _set_right(text: str) -> tuple[CleanText, str]:
+    """The text clean, and plain: what copies and authors set in their own way set as usual."""
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = with_usual_brackets(unmarked(unbulleted(as_sentences(unbraced(source.text)))))
-    plain = untabled(without_columns(without_ticks(without_emphasis(plain))))
+    plain = totals_alike(unmarked(unbulleted(as_sentences(unbraced(source.text)))))
+    plain = without_emphasis(with_usual_brackets(plain))
+    plain = untabled(without_columns(without_ticks(plain)))
     plain = wholly_short(as_rows(in_english(without_row_notes(parted_totals(plain)))))
     plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))
     plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))
+    return source, plain
+
+
+def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
+    """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
+    """
+    source, plain = _set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = undashed(with_commas(without_stops(without_adjectives(plain))))

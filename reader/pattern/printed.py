@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from reader.pattern.alone_totals import number_alone
 from reader.pattern.needle_totals import by_needle, lists_needles
 from reader.pattern.total_lists import listed
 from reader.pattern.totals import (
@@ -91,10 +92,19 @@ def printed_in(
         return tuple(found), text
     on_needles, text = by_needle(text)
     text = _tail(_list_behind(text, found), found, sizes)
-    text = _alone(text, found) if crochet and not found else text
+    text = text if found else _alone(text, found, crochet)
     found[:] = [replace(one, mixed=_mixed(words[one.start : one.end])) for one in found]
     text = _spoken(_changes(text, found), found)
     return (*found, *on_needles), text
+
+
+def _alone(text: str, found: list[Printed], crochet: bool) -> str:
+    """The text without a number that stands alone at its end, which is put to the totals."""
+    last = number_alone(text, crochet)
+    if last is None:
+        return text
+    found.append(last)
+    return text[: last.start] + " " * (last.end - last.start) + text[last.end :]
 
 
 HALVES = re.compile(
@@ -222,11 +232,15 @@ BY_COLOUR = re.compile(r"(?:^|[\s,;(])[A-Z]{1,2}:$")
 """Before stitches, the yarn they are worked with: "A: 9 sc, B: 9 sc"."""
 YARNS = re.compile(r"[(\[][A-Za-z]{1,10}\d?[)\]](?=.*[(\[][A-Za-z]{1,10}\d?[)\]]$)", re.DOTALL)
 """The yarn in a bracket before each of several stitches: "[MC] 3 sc, [CC] 2 sc, [MC] 3 sc"."""
-ROW_OVER = re.compile(r"\b(?:across|around|(?:to|the) end|times|twice|together),$", re.IGNORECASE)
+ROW_OVER = re.compile(
+    r"\b(?:across|around|(?:to|the) end|times|twice|together),$"
+    r"|[*)\]] (?:across|around|to (?:the )?end|(?:\d+|\w+) times|twice)$",
+    re.IGNORECASE,
+)
 
 
 def _over(before: str, tail: re.Match[str]) -> bool:
-    """Whether only a comma parts a total from a row that is over: "... across, 15 stitches"."""
+    """Whether a comma at most parts a total from a row that is over: "... across, 15 stitches"."""
     kind = (tail.group("bk") or "").lower()
     return kind in ("sts", "stitches") and ROW_OVER.search(before) is not None
 
@@ -292,23 +306,6 @@ def _behind(found: list[Printed], end: int) -> bool:
     worked.
     """
     return any(one.start >= end and not one.change and not one.each for one in found)
-
-
-ALONE = re.compile(
-    r"(?:(?<=[a-z)\]*][.;:])|(?<=[a-z)\]*] [:=])|(?<=\bacross)|(?<=\baround)"
-    r"|(?<=\bR\d)|(?<=\bR\d\d))"
-    r"\s+(?P<n>\d{1,4})(?P<more>\s*[(\[][\d,;:\s]+[)\]]|(?:/\d+)+)?\s*\.?\s*$"
-)
-"""A number and nothing else behind a row that is over: "..., repeat. 21", "hdc across 12"."""
-
-
-def _alone(text: str, found: list[Printed]) -> str:
-    last = ALONE.search(text)
-    if last is None:
-        return text
-    numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", last["n"] + (last["more"] or "")))
-    found.append(Printed(last.start(), last.end(), numbers))
-    return text[: last.start()] + " " * (last.end() - last.start()) + text[last.end() :]
 
 
 CHANGED = re.compile(

@@ -185,6 +185,9 @@ def _plain(found: str, raw: str, start: int, end: int) -> str:
         return "\n"
     before = re.search(r"[A-Za-z]+$", raw[max(0, start - 20) : start])
     left = before.group().lower() if before else ""
+    if not before and not raw[end : end + 1].islower():
+        # A figure between dashes at the line's end, "-24-", is no word that goes on.
+        return "-\n"
     if not before or left in KEEP_HYPHEN or not raw[end].islower() or len(left) < 2:
         return "-"
     return "-" if left == "ch" else ""

@@ -28,6 +28,17 @@ NAMED = re.compile(
     re.MULTILINE | re.IGNORECASE,
 )
 """Among such rows one with a name: "Last row   sc2tog"."""
+ODD = re.compile(
+    r"^(?P<gap>[ ]*)(?:#[ ]?(?P<first>\d{1,3})(?P<more>[ ]?(?:-|to)[ ]?#?\d{1,3})?[ ]?[:.)-]?"
+    r"|Step[ ](?P<step>\d{1,3})[ ]?[:.)-])[ ](?=[A-Za-z(*\[\d])",
+    re.MULTILINE,
+)
+"""Rows told as "#3 sc in each", "Step 3: sc in each"."""
+DOTTED = re.compile(
+    rf"^(?P<label>[ ]*R)\.[ ]?(?P<first>\d{{1,3}}{_MORE})[ ]?[:.)-]?[ ](?=[A-Za-z(*\[\d])",
+    re.MULTILINE,
+)
+""" "R.3 sc in each"."""
 LEAST = 3
 """Lines labelled so, one after the other from 1, that make them rows."""
 
@@ -36,6 +47,12 @@ def numbered(text: str) -> str:
     """The text with the mark behind each row's number put in, where its lines count on from 1."""
     if (" - " in text or " — " in text) and _counts_on(DASHED, text):
         text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
+    text = _no_ranges(text)
+    if not LABELLED.search(text) and _counts_on(ODD, text):
+        text = ODD.sub(_by_number, text)
+    text = DOTTED.sub(
+        lambda found: f"{found['label']}{found['first']}:".ljust(len(found.group())), text
+    )
     if _counts_on(BARE, text):
         text = NAMED.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
         text = BARE.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
@@ -45,7 +62,7 @@ def numbered(text: str) -> str:
     if _counts_on(BRACKETED, text):
         text = BRACKETED.sub(_without_brackets, text)
         text = CALLED_BACK.sub(_by_letter, text)
-    return _no_ranges(text)
+    return text
 
 
 SO_MANY = re.compile(
@@ -120,35 +137,48 @@ def _by_letter(found: re.Match[str]) -> str:
     return f"{found['lead']}R{found['first']}{last}".ljust(len(found.group()))
 
 
+def _by_number(found: re.Match[str]) -> str:
+    label = f"{found['gap']}{found['first'] or found['step']}{found['more'] or ''}."
+    return label.replace("#", " ").ljust(len(found.group()))
+
+
 def _without_brackets(found: re.Match[str]) -> str:
     last = f"-{found['last']}" if found["last"] else ""
     return f"{found['label']}{found['first']}{last}.".ljust(len(found.group()))
 
 
 LABELLED = re.compile(
-    r"^[ ]*(?:R|rnds?|rns?|rounds?|rows?|rds?)[ ]?(?P<first>\d{1,3})"
-    r"(?:(?P<gap>[ ]?)(?P<dash>[-—])[ ]?(?P<last>\d{1,3})\b(?P<end>[ ]?[:.)—-])?)?",
+    r"^[ ]*(?P<what>R|rnds?|rns?|rounds?|rows?|rds?)[ ]?(?P<first>\d{1,3})"
+    r"(?:(?P<gap>[ ]?)(?P<dash>[-—])[ ]?(?P<last>\d{1,3})\b(?P<end>[ ]?[:.)—-])?"
+    r"(?P<stitch>[ ]?(?:ch|sc|hdc|dc|tr|htr|inc|dec|sts?|stitches|k|p)\b)?)?",
     re.MULTILINE | re.IGNORECASE,
 )
 
 
 def _no_ranges(text: str) -> str:
     """The text with a colon for the dash of "Rnd 7 - 36 in back loops", where the next line begins
-    with row 8: the number behind it is a total.
+    with row 8, and of "R2 - 2 dc in each": the number behind it tells of stitches.
     """
-    if " -" not in text and " —" not in text:
+    if "-" not in text and "—" not in text:
         return text
     out = list(text)
-    for one, after in pairwise(LABELLED.finditer(text)):
-        if one["last"] is None or one["end"] or not one["gap"]:
+    labels = [*LABELLED.finditer(text), None]
+    for one, after in pairwise(labels):
+        if one is None or one["last"] is None or one["end"]:
             continue
-        if int(after["first"]) == int(one["first"]) + 1 < int(one["last"]):
+        first, last = int(one["first"]), int(one["last"])
+        follows = int(after["first"]) if after else 0
+        of_stitches = one["gap"] and one["stitch"] and not one["what"].lower().endswith("s")
+        is_one = of_stitches and follows != last + 1
+        if last <= first or first + 1 == follows < last or is_one:
             out[one.start("dash")] = ":"
     return "".join(out)
 
 
 def _counts_on(shape: re.Pattern[str], text: str) -> bool:
-    firsts = [int(found["first"]) for found in shape.finditer(text)]
+    firsts = [
+        int(found["first"] or found.groupdict().get("step") or 0) for found in shape.finditer(text)
+    ]
     if len(firsts) < LEAST or firsts[0] != 1:
         return False
     return all(a < b or b == 1 for a, b in pairwise(firsts))

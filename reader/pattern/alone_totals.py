@@ -1,0 +1,33 @@
+"""A row's words -> the total that is a number and nothing else at their end: "..., repeat. 21",
+"hdc across 12", "*k5, k2tog* around 24 (30)"; None where none is.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.pattern.totals import Printed
+
+_NUMBER = (
+    r"\s+(?P<n>\d{1,4})(?P<more>\s*[(\[][\d,;:\s]+[)\]]|(?:/\d+)+)?\s*\.?\s*$"
+)
+_ALL_ROUND = r"(?:across|around|(?<!in )to (?:the )?end(?: of (?:the )?(?:row|rnd|round))?)"
+CROCHET = re.compile(
+    r"(?:(?<=[a-z)\]*][.;:])|(?<=[a-z)\]*] [:=])|(?<=\bR\d)|(?<=\bR\d\d)"
+    rf"|(?i:\b(?:{_ALL_ROUND}|(?:ring|circle|loop|(?<=in )mr)|(?<=\d )times|twice"
+    rf"|(?<![a-z] )x ?\d{{1,2}}|in(?:to)? each(?: (?:st|stitch|sc|dc|hdc|tr))?)))"
+    rf"{_NUMBER}"
+)
+KNITTING = re.compile(rf"(?i:\b{_ALL_ROUND}|\*)(?:\s[-—=])?{_NUMBER}")
+"""In knitting, behind what goes to the row's end: elsewhere such a number may be worked."""
+STAR_TWICE = re.compile(r"\*[^*]*\*\s+\d+(?:\s*\([^()]*\))?\s*\.?\s*$")
+"""Between stars, and a number: "*k2, p2* 8" may be eight times."""
+
+
+def number_alone(text: str, crochet: bool) -> Printed | None:
+    """The total, with its place in the words; crochet: more may stand before it."""
+    last = (CROCHET if crochet else KNITTING).search(text)
+    if last is None or (not crochet and STAR_TWICE.search(text)):
+        return None
+    numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", last["n"] + (last["more"] or "")))
+    return Printed(last.start("n"), last.end(), numbers)

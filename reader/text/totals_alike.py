@@ -1,0 +1,80 @@
+"""Text -> the text with "=" before the totals that its rows all end with in a manner of their own,
+"/24/", "*24*", "__ 24 sts", ", 24 sts", "dec x6 6"; length kept.
+
+One such ending alone may be work ("sc in next 24 sts"): most rows of a piece must end so, each
+with a number behind words that end a row.
+"""
+
+from __future__ import annotations
+
+import re
+from itertools import pairwise
+
+LABEL = re.compile(
+    r"^[ \t>*•-]*[\[(#]?(?:(?:rnds?|rns?|rounds?|rows?|rds?|step)(?=[\s.\d#])|R(?=[ .]?\d)"
+    r"|\d{1,3}(?:st|nd|rd|th)?[ ]?[.):-]|(?<=#)\d|\d{1,3}(?:st|nd|rd|th)? (?:row|rnd|round))",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""A line that begins a row."""
+BLANK = re.compile(r"\n[ \t]*\n")
+_MORE = r"(?:[ ]?\([\d,;: ]+\))?"
+_UNITS = r"(?:sts?|stitches|total(?: sts?| stitches)?)"
+_OVER = (
+    r"(?:[)\]*]|[)\]] ?\*? ?\d{1,2}|\bx ?\d{1,2}|\bMR,? \d{1,2}|\b\w{2,3}2tog|\b\d{1,2} times"
+    r"|\b(?:twice|together|tog|ring|circle|loop|MR|mr|across|around|over|even|end|all|join|turn|ea"
+    r"|each|st|sts|stitch|rnd|round|row|inc|dec|k2tog|ssk|knit|purl|plain)"
+    r"|(?<=\d )(?:[sd]c|hdc|tr))"
+)
+"""Words that a row may end with."""
+ENDINGS = tuple(
+    re.compile(rf"{shape}[ ]*\.?[ ]*$", re.IGNORECASE)
+    for shape in (
+        rf"(?P<lead>/)(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?/",
+        rf"(?<=\s)(?P<lead>\*)(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?\*",
+        rf"(?<=\s)(?P<lead>[-—])(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?[-—]",
+        rf"(?P<lead>[|~]|(?<=\s)__+)[ ]*(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?[|~]?",
+        rf"(?P<lead>,)[ ]*(?P<n>\d{{1,4}}{_MORE})[ ]?{_UNITS}",
+        r"(?:[^\d\s(]|[x*×)\]] ?\d{1,2})[ ]?(?P<lead>\()(?P<n>\d{1,4}(?:,[ ]?\d+)*)\)"
+        rf"[ ]?{_UNITS}",
+        rf"(?P<lead>\()(?P<n>\d{{1,4}}{_MORE})[ ](?:total {_UNITS}|in total|total)\)",
+        rf"(?<=\w)(?P<lead>:)[ ]*(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?",
+        rf"{_OVER}(?P<lead>[ \t])[ \t]*(?P<n>\d{{1,4}})(?:{_MORE}[ ]?{_UNITS})?",
+    )
+)
+LEAST = 3
+"""Rows that must end alike, and two thirds of all that end in a figure."""
+FIGURE_LAST = re.compile(r"\d[^\d\n]{0,12}$")
+LONGEST = 60
+"""Characters at a row's end that are looked at."""
+
+
+def totals_alike(text: str) -> str:
+    """The text with such totals marked: "dec x6 6" is "dec x6=6"."""
+    starts = [found.start() for found in LABEL.finditer(text)]
+    if len(starts) < LEAST:
+        return text
+    ends = [_end(text, start, after) for start, after in pairwise([*starts, len(text)])]
+    lasts = [(max(0, end - LONGEST, start), end) for start, end in zip(starts, ends, strict=True)]
+    lasts = [(a, b) for a, b in lasts if FIGURE_LAST.search(text[a:b])]
+    for shape in ENDINGS if len(lasts) >= LEAST else ():
+        found = [(a, one) for a, b in lasts if (one := shape.search(text[a:b]))]
+        if len(found) < LEAST or 3 * len(found) < 2 * len(lasts):
+            continue
+        out = list(text)
+        for a, one in found:
+            _mark(out, a, one)
+        return "".join(out)
+    return text
+
+
+def _end(text: str, start: int, after: int) -> int:
+    """Where the row that begins at `start` ends: before a blank line or the next row."""
+    blank = BLANK.search(text, start, after)
+    end = blank.start() if blank else after
+    return start + len(text[start:end].rstrip())
+
+
+def _mark(out: list[str], at: int, one: re.Match[str]) -> None:
+    lead, last = one.span("lead"), one.end("n")
+    out[at + lead[0] : at + lead[1]] = "=".ljust(lead[1] - lead[0])
+    out[at + last : at + one.end()] = " " * (one.end() - last)
