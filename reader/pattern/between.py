@@ -9,7 +9,7 @@ from reader.pattern.cursor import Cursor
 from reader.pattern.middles import GROUPS
 from reader.pattern.place_nouns import find_noun, take_after
 from reader.pattern.place_words import SPACE_NOUNS
-from reader.pattern.tree import Place, Where
+from reader.pattern.tree import Num, Place, Where
 
 WORDS = ("between", "bet", "betw")
 ALL = ("each", "every", "ea", "all", "each of")
@@ -39,7 +39,7 @@ def between_all(cur: Cursor, start: int) -> Place | None:
     if cur.low() not in WORDS:
         return None
     cur.at += 1
-    loop = _picots_of_loop(cur, start)
+    loop = _picots_of_loop(cur, start) or _last_and_first(cur, start)
     if loop is not None:
         return loop
     every = cur.low() in ALL and cur.low(1) not in GROUPS
@@ -52,6 +52,24 @@ def between_all(cur: Cursor, start: int) -> Place | None:
     take_after(cur)
     where = Where.NEXT if pair else Where.EACH
     return Place(where, cur.span(start), noun="st", each=not pair)
+
+
+CLOSING = tuple(
+    f"{the}{one} and {other}{another}"
+    for the in ("the ", "") for other in ("the ", "")
+    for one, another in (("last", "first"), ("first", "last"), ("last", "1st"), ("1st", "last"))
+)  # fmt: skip
+
+
+def _last_and_first(cur: Cursor, start: int) -> Place | None:
+    """ "the last and first groups": between them the round closes."""
+    at = cur.at
+    if cur.accept(*CLOSING):
+        noun = find_noun(cur)
+        if noun in GROUPS or noun == "group":
+            return Place(Where.NEXT, cur.span(start), Num((2,)), "group")
+    cur.at = at
+    return None
 
 
 PICOTS = ("picots", "picot", "ps", "p")

@@ -37,7 +37,9 @@ def in_center(cur: Cursor, made: Sequence[Node]) -> Place | None:
     cur.accept("the", "this")
     cur.accept("very", "exact")
     among = cur.words("one of the", 1) or cur.words("one of those", 1)
-    if cur.low() not in SPOTS or (among and cur.kind(1 + among) == "num"):
+    works = [one for one in made if isinstance(one, Work)]
+    goes_on = bool(works) and works[-1].place.where in (Where.EACH, Where.REST)
+    if cur.low() not in SPOTS or (among and cur.kind(1 + among) == "num" and not goes_on):
         cur.at = start
         return None
     cur.at += 1

@@ -20,6 +20,7 @@ from reader.pattern.brackets import (
     take_place,
 )
 from reader.pattern.bundles import bundle_from, each_and_each, in_it, joined_pair, leaves_place
+from reader.pattern.by_colour import all_in_colour
 from reader.pattern.by_hand import find_by_hand
 from reader.pattern.by_turns import find_by_turns
 from reader.pattern.cables import find_cable
@@ -179,7 +180,7 @@ class _Reading:
             or find_act(cur)
             or find_skip(cur)
             or chain_in_place(cur, self.made)
-            or find_mesh(cur)
+            or find_mesh(cur) or all_in_colour(cur, self.made)
             or find_plain_work(cur)
             or find_work(cur, self.made)
         )

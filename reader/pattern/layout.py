@@ -267,7 +267,7 @@ class _LayingOut:
             words = " ".join(self.text[mark.end : stop].split())
             if not STITCHY.search(words) and not re.search(
                 r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without|\blike\b"
-                r"|ditto|widen|narrow",
+                r"|ditto|widen|narrow|\ball in\b|\bonly\b|\bthroughout\b",
                 words,
                 re.IGNORECASE,
             ):

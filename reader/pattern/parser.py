@@ -72,6 +72,7 @@ from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
 from reader.text.stops_for_commas import with_commas
 from reader.text.tables import untabled
+from reader.text.time_marks import without_times
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
 from reader.text.translated import in_english
@@ -176,6 +177,13 @@ TALL_DC = re.compile(
 )
 
 
+THREE_FOR_DC = re.compile(
+    r"\b(?:ch(?:ain)? ?-?(?:3|three)|(?:3|three) ch(?:ain)?s?)\b[^.;:]{0,60}?"
+    r"\b(?:counts?|stands?|counting|counted)\b[^.;:]{0,30}?\b(?:double|dc)\b"
+)
+TREBLES = re.compile(r"\bh?tr\b|\btrebles?\b|\bmiss\b")
+
+
 def terms_of(text: str) -> tuple[Terms, str]:
     """US or UK, and the evidence in one sentence."""
     low = text.lower()
@@ -201,6 +209,8 @@ def terms_of(text: str) -> tuple[Terms, str]:
         return Terms.US, "three chains stand beside its dc, the height of a US double crochet"
     if OLD_ENGLISH.search(low) and not SHORT_US.search(low):
         return Terms.UK, "it has long stitches, as old English books call their trebles"
+    if not us and THREE_FOR_DC.search(low) and not TREBLES.search(low):
+        return Terms.US, "three chains stand for its double crochet, the height of a US one"
     if us and us >= uk:
         return (
             Terms.US,
@@ -297,7 +307,8 @@ def _set_right(text: str) -> tuple[CleanText, str]:
     """The text clean, and plain: what copies and authors set in their own way set as usual."""
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = totals_alike(unmarked(unbulleted(as_sentences(unbraced(source.text)))))
+    plain = as_sentences(unbraced(without_times(source.text)))
+    plain = totals_alike(unmarked(unbulleted(plain)))
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))
     plain = wholly_short(as_rows(in_english(without_row_notes(parted_totals(plain)))))

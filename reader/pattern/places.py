@@ -5,7 +5,7 @@ Place.
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from reader.pattern.around import around_alone
 from reader.pattern.between import behind_space, between_all, between_groups, past_edge_stitches
@@ -17,12 +17,10 @@ from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.needle_moves import find_move
 from reader.pattern.one_of_them import one_of_them
 from reader.pattern.place_nouns import (
-    counts_stitches,
     every_other,
     find_noun,
     find_noun_chain,
     nth_of_hook,
-    sized_group,
     take_after,
 )
 from reader.pattern.place_words import (
@@ -30,13 +28,13 @@ from reader.pattern.place_words import (
     AROUND,
     CHAIN_NOUNS,
     DETERMINERS,
-    PASSED_OVER,
     PREPOSITIONS,
     RING_WORDS,
     SPACE_NOUNS,
     STITCH_NOUNS,
     TOPS,
 )
+from reader.pattern.said_before import Said, goes_on
 from reader.pattern.same_place import same_as_what, that_holds, that_one, where_joined
 from reader.pattern.tree import ONE, Num, Place, Where
 from reader.pattern.up_to import of_the_group, to_last_of
@@ -229,45 +227,6 @@ def among_openings(nouns: list[str]) -> bool:
     return "sp" in nouns
 
 
-@dataclass(slots=True)
-class _Said:
-    """What stands before the noun of a place: "each of the next 3", "last", "2nd"."""
-
-    each: bool = False
-    where: Where = Where.NEXT
-    determiner: str = ""
-    number: Num | None = None
-    nth: int = 0
-
-    def take(self, cur: Cursor) -> bool:
-        """Takes the token here in, False when it is no such word."""
-        low = cur.low()
-        if low in ("next", "following", "nxt", "foll", "remaining", "rem", "unworked"):
-            self.determiner = self.determiner or low
-            if low in ("remaining", "rem"):
-                self.where = Where.EACH
-        elif low in ("same", "any", "all", "both", "first", "last", "beg"):
-            self.determiner = low
-        elif low in PASSED_OVER or (low in ("few", "couple") and _slips_on(cur)):
-            return True
-        elif cur.kind() == "ord" and self.number is None:
-            self.nth = cur.peek().value
-            if self.nth == 1:
-                self.determiner = self.determiner or "first"
-        elif sized_group(cur):
-            return False
-        elif self.number is None and cur.kind() in ("num", "times") and not counts_stitches(cur):
-            self.number = cur.number()
-        else:
-            return False
-        return True
-
-
-def _slips_on(cur: Cursor) -> bool:
-    """Whether slip stitches go into "the next few sc": how many is nobody's count."""
-    return bool({"sl", "ss", "slip"} & {cur.low(-back) for back in range(1, 7)})
-
-
 ONE_LEFT = ("loop", "lp", "sp", "space", "st", "stitch", "corner", "arch")
 SEVERAL = frozenset(
     one for one in STITCH_NOUNS | SPACE_NOUNS if one.endswith("s") and one not in ("s", "ls")
@@ -277,12 +236,13 @@ SEVERAL = frozenset(
 def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     """ "next 3 sts", "last st", "3rd ch from hook", "same space", "8 stitches following"."""
     start = cur.at
-    said = _Said(each)
+    said = Said(each)
     before = {cur.low(-1), cur.low(-2), cur.low(-3)}
     topped = "top" in before
     while not cur.done() and (_of_several(cur, said) or said.take(cur)):
         cur.at += 1
-    noun, chain = find_noun_chain(cur)
+    bare = said.determiner != "" and goes_on(cur)
+    noun, chain = ("", 0) if bare else find_noun_chain(cur)
     counted = said.number is not None and (each or cur.done() or cur.low() in STOPS)
     noun, every = behind_space(cur, noun, chain)
     said.where = Where.EACH if every and said.where is Where.NEXT else said.where
@@ -316,7 +276,7 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     return _finish(cur, start, said, noun, chain)
 
 
-def _of_several(cur: Cursor, said: _Said) -> bool:
+def _of_several(cur: Cursor, said: Said) -> bool:
     """The "four" of "first of the four": a group's size, not how many places."""
     one = said.determiner in ("first", "last") or said.nth > 0
     behind = cur.low(-1) == "of" or (cur.low(-1) == "the" and cur.low(-2) == "of")
@@ -353,9 +313,9 @@ def _of_next_group(cur: Cursor) -> None:
     cur.at = at
 
 
-def _finish(cur: Cursor, start: int, said: _Said, noun: str, chain: int) -> Place:
+def _finish(cur: Cursor, start: int, said: Said, noun: str, chain: int) -> Place:
     span = cur.span(start)
-    sides = take_after(cur)
+    sides = 1 if said.of_list(cur, noun) else take_after(cur)
     _of_next_group(cur)
     words = cur.said(start).lower()
     number = said.number or ONE

@@ -45,7 +45,8 @@ SPACED = re.compile(
     rf"|further) |another |an extra )?"
     rf"(?P<n>\d+ )?(?:more )?(?:{_KINDS} )?(?:more )?(?:in[ -]?)?(?:between|before)"
     rf"(?: (?:each|every|the|all|all the|both))?(?: (?:inc\w*|dec\w*|shaping\w*|of them|them|one"
-    rf"|pair|two))?"
+    rf"|pair|two|(?:doubled|increased|decreased|widened) (?:ones?|sts|stitches|[a-z]+)|widenings))?"
+    rf"(?: \(?\d+\)?)?"
     rf"(?: (?:this time|now|than before|than (?:the )?last(?: (?:time|round|row))?|again))?\W*$",
     re.IGNORECASE,
 )

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.one_pass import one_pass
 from reader.pattern.repeats import Found
 from reader.pattern.so_often import IN_TOTAL, SO_OFTEN
 from reader.pattern.tree import Act, Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
@@ -47,6 +48,8 @@ def taken_back(
     begin = body_start(made, stars, found.target)
     if not stars and _begins_anew(made[begin:]):
         made = made[:-1]
+    if not stars and found.until is Until.OPEN and not found.ending:
+        return begin, one_pass(made[begin:]), made[:begin], found
     ends = [at for label, at in stars if label == found.target]
     if len(ends) < 2 or not begin == ends[-1] > ends[-2] or not PAIR.search(said):
         return begin, tuple(made[begin:]), made[:begin], found
@@ -160,7 +163,8 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
     """
     by_turns = cur.low() == "alternately" and cur.book.craft is Craft.KNITTING
     length = 1 if by_turns else cur.any_words(ALL_AROUND)
-    if not length or (cur.low(-1) != "," and not by_turns):
+    into_next = len(made) > 1 and cur.low(-1) == "next" and cur.low(-2) in ("the", "in", "into")
+    if not length or (cur.low(-1) != "," and not by_turns and not into_next):
         return False
     if by_turns:
         length += cur.any_words(ALL_AROUND, 1)
@@ -169,6 +173,7 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
         # "2 sc in each ch 1 space, all around": no more than was said.
         cur.at += length if cur.low(length) in (*STOPS, "") else 0
         return cur.low(-1) != ","
+    clause += _turning(made[clause:])
     body = tuple(made[clause:])
     body = _from_next(body) if cur.book.craft is Craft.CROCHET else body
     works = [one for one in body if not isinstance(one, Act)]
@@ -178,8 +183,17 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
     if len(works) < 2 or not listed or cur.low(length) not in (*STOPS, ""):
         return False
     cur.at += length
-    made[clause:] = [Repeat(body[0].span, body[0].words, body, Until.OPEN)]
+    made[clause:] = [Repeat(body[0].span, body[0].words, one_pass(body), Until.OPEN)]
     return True
+
+
+def _turning(listed: Sequence[Node]) -> int:
+    """How many of a list are its turning chain and what is said of it, where only stitches follow.
+    """
+    at = next((n for n, one in enumerate(listed) if not isinstance(one, Act | Chain)), 0)
+    rest = [one for one in listed[at:] if not isinstance(one, Act)]
+    plain = len(rest) > 1 and all(isinstance(one, Work) for one in rest)
+    return at if plain and any(isinstance(one, Chain) for one in listed[:at]) else 0
 
 
 def _from_next(body: tuple[Node, ...]) -> tuple[Node, ...]:

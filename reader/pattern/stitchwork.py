@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from reader.pattern.along_edge import along_edge
 from reader.pattern.begun_at import begun_at
+from reader.pattern.by_colour import in_colour
 from reader.pattern.center_stitch import in_center
 from reader.pattern.chained_places import over_whole_chain
 from reader.pattern.clusters import over_so_many, sized_cluster
@@ -79,7 +80,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     sized = sized or sized_cluster(cur)
     found, length = (sized[0], sized[2]) if sized else (cur.stitch(), 0)
     if found is None:
-        counted = _stitches_in(cur, start, number, made)
+        counted = in_colour(cur, start, number, made) or _stitches_in(cur, start, number, made)
         counted = counted or _before_change(cur, start, number)
         return counted or _bare_number(cur, start, number, made)
     cur.at += length or found.length

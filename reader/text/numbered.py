@@ -45,6 +45,7 @@ LEAST = 3
 
 def numbered(text: str) -> str:
     """The text with the mark behind each row's number put in, where its lines count on from 1."""
+    text = _by_any_letter(text)
     if (" - " in text or " — " in text) and _counts_on(DASHED, text):
         text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
     text = _no_ranges(text)
@@ -63,6 +64,31 @@ def numbered(text: str) -> str:
         text = BRACKETED.sub(_without_brackets, text)
         text = CALLED_BACK.sub(_by_letter, text)
     return text
+
+
+LETTERED = re.compile(
+    r"^(?P<before>[ ]*)(?P<letter>[A-QS-Z])(?P<gap>\.?[ ]?)(?P<first>\d{1,3})"
+    r"(?P<more>[ ]?(?:-|to|—)[ ]?(?P<again>[A-Z]?)\d{1,3})?(?P<end>[ ]?[:.)=-])(?=["
+    r" ]*[A-Za-z\d(*\[])",
+    re.MULTILINE,
+)
+"""A row labelled by another language's letter: "V1: 6 sc", "K5-K8: sc around"."""
+ROWS_TOLD = re.compile(r"^[ ]*(?:R\d|rnd|round|row|rd)", re.MULTILINE | re.IGNORECASE)
+
+
+def _by_any_letter(text: str) -> str:
+    """The text with R for that letter, where its lines are all of one and count on from 1."""
+    found = list(LETTERED.finditer(text))
+    letters = {one["letter"] for one in found}
+    if len(letters) != 1 or ROWS_TOLD.search(text) or not _counts_on(LETTERED, text):
+        return text
+    return LETTERED.sub(_with_r, text)
+
+
+def _with_r(found: re.Match[str]) -> str:
+    more = found["more"] or ""
+    more = re.sub(r"[A-Z](?=\d)", "R", more)
+    return f"{found['before']}R{found['gap']}{found['first']}{more}{found['end']}"
 
 
 SO_MANY = re.compile(

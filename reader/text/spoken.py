@@ -12,6 +12,8 @@ MARKS = ".,;:()[]*"
 FEWEST_WORDS = 40
 MOST_MARKS = 0.01
 """Marks for each word of a text that was spoken; written patterns have several in each row."""
+FARTHEST = 3
+"""Rows between two labels that follow one another, at most."""
 LEAST = 5
 """Labels that such a text has."""
 _NUMBER = rf"(?:{SPELLED}|\d+)"
@@ -22,14 +24,15 @@ LABEL = re.compile(
 )
 NO_LABEL = re.compile(
     r"\b(?:after|in|of|between|from|before|than|until|till|with|at|on|into|like|as|repeat|and|each"
-    r"|every|this|that|to)\s+$",
+    r"|every|this|that|to|all|the whole)\s+$",
     re.IGNORECASE,
 )
 """Behind these a round is only spoken of."""
 TENS = re.compile(r"^(?P<tens>(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety))[ -]")
 TOTAL = re.compile(
-    rf"(?<=[a-z])(?<!round)(?<!rounds)(?<!row) (?P<n>{_NUMBER})"
-    rf"(?: stitches| altogether| in all| total)?\s*$",
+    rf"(?<=[a-z])(?:(?<!round)(?<!rounds)(?<!row)|(?<=all round)) (?P<n>{_NUMBER})"
+    r"(?: (?:stitches|trebles|doubles|singles|single crochets|double crochets|half trebles))?"
+    r"(?: altogether| in all| total| now)?\s*$",
     re.IGNORECASE,
 )
 EACH_ROUND = re.compile(
@@ -65,7 +68,7 @@ def _labels(text: str) -> list[tuple[int, int, str]]:
         if NO_LABEL.search(text[max(0, one.start() - 20) : one.start()]):
             continue
         first, end = _counting_on(one, "first", before)
-        if first is None:
+        if first is None or (before and first != 1 and not before < first <= before + FARTHEST):
             continue
         said, before = f"{one['what']} {first}", first
         if one["last"] and end == one.end("first"):

@@ -38,6 +38,9 @@ NAMES = (
      r"|stave)", "dc"),
 )  # fmt: skip
 EACH_NAME = tuple((re.compile(rf"\b{name}\b", re.IGNORECASE), short) for name, short in NAMES)
+SHORT = re.compile(r"\blow points?\b|\bfixed (?:stitch|mesh)", re.IGNORECASE)
+SHORT_NAME = re.compile(r"(\b\d{1,3} ?)(?:lp|fs|fm)\b")
+"""The same by their first letters."""
 TURNING = re.compile(r"\b(turning )(ch)\b( *)", re.IGNORECASE)
 OF_HOOK = re.compile(
     r"\b(?:from|in|into|starting (?:from|in|at)|beginning (?:from|in|at)|starting with|at)"
@@ -53,8 +56,11 @@ def in_english(text: str) -> str:
     text = _with_increases(text)
     if not FOREIGN.search(text):
         return text
+    short_named = SHORT.search(text) is not None
     for name, short in EACH_NAME:
         text = name.sub(partial(_named, short), text)
+    if short_named:
+        text = SHORT_NAME.sub(r"\1sc", text)
     text = TURNING.sub(lambda found: found[2] + " " * len(found[1]) + found[3], text)
     return OF_HOOK.sub(_of_hook, text)
 

@@ -1,0 +1,67 @@
+"""Stitches told by their colour alone, "*2A, 3B; rep from *", "3 white, 2 red" -> Work of whatever
+stitch the row is of.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.tree import Node, Num, Place, Where, Work
+from reader.terms.forms import stitch_named
+from reader.terms.stitches import Craft
+
+LETTER = re.compile(r"(?:[A-Z]|MC|CC|C[1-9]|CC[1-9]|[A-Z][1-9])")
+COLOURS = frozenset(
+    ["white", "black", "red", "blue", "green", "yellow", "grey", "gray", "pink", "brown", "cream",
+     "navy", "orange", "purple", "teal", "beige", "gold", "silver", "rust", "mint", "lilac",
+     "turquoise", "ecru", "natural", "dark", "light", "sand", "rose", "ivory", "tan", "coral"]
+)  # fmt: skip
+IN_IT = ("in", "with", "of", "using")
+BEHIND = (*STOPS, "", "and", "then", "*", "/", "|")
+
+
+def in_colour(cur: Cursor, start: int, number: Num | None, made: list[Node]) -> Node | None:
+    """So many stitches in a colour, taken; None (nothing taken) where no colour stands behind the
+    number.
+    """
+    if number is None or cur.book.craft is not Craft.CROCHET:
+        return None
+    at = cur.at
+    told = cur.accept(*IN_IT)
+    one = cur.peek()
+    short = LETTER.fullmatch(cur.text[one.start : one.end]) is not None
+    behind = cur.low(1) in BEHIND or cur.kind(1) == "stars"
+    before = next((node.stitch for node in reversed(made) if isinstance(node, Work)), None)
+    if not (short or one.low in COLOURS) or not behind or (told and before is None):
+        cur.at = at
+        return None
+    cur.at += 1
+    stitch = before or stitch_named("st", Craft.CROCHET)
+    alone = Place(Where.PLAIN, cur.span(start))
+    return Work(cur.span(start), cur.said(start), stitch, number, alone) if stitch else None
+
+
+ONLY = ("all", "only", "just", "everything", "solid", "plain", "whole round", "again")
+WHOLE = ("only", "throughout", "again", "all round", "all around", "around", "across", "all")
+
+
+def all_in_colour(cur: Cursor, made: list[Node]) -> Node | None:
+    """ "All in A", "B only": a row of which only its colour is told, taken; None (nothing taken)
+    for other words.
+    """
+    if made or cur.at or cur.book.craft is not Craft.CROCHET:
+        return None
+    only = cur.accept(*ONLY)
+    cur.accept("in", "with", "of")
+    cur.accept("colour", "color", "yarn")
+    one = cur.peek()
+    short = LETTER.fullmatch(cur.text[one.start : one.end]) is not None
+    cur.at += 1
+    only = cur.accept(*WHOLE) or only
+    stitch = stitch_named("st", Craft.CROCHET)
+    if not (short or one.low in COLOURS) or not only or cur.low() not in (".", "", "(", ";"):
+        cur.at = 0
+        return None
+    rest = Place(Where.REST, cur.span(0))
+    return Work(cur.span(0), cur.said(0), stitch, None, rest) if stitch else None
