@@ -2,11 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import pairwise
 
 from reader.pattern.rule import Rule
 
+EVERY_ONE = re.compile(
+    r"\b(?:on |in )?(?:each|every) (?:single )?(?:row|rnd|round)\b(?! (?:\d|other))", re.IGNORECASE
+)
+"""No plain rows between, though the rows before had them."""
 LONGEST = 400
 """Rows that one rule may open."""
 
@@ -23,6 +28,8 @@ def steps_of(counts: Sequence[int], rule: Rule, sections: int = 0) -> tuple[int,
         # So many rows called back, one of which changes.
         return counts[-1] - counts[-1 - rule.rows], rule.rows
     step = counts[-1] - counts[-2]
+    if rule.goal is not None and not step and EVERY_ONE.search(rule.rest):
+        return next((b - a for a, b in pairwise(counts[::-1]) if a != b), 0) * -1, 1
     if rule.paced:
         changed = [b - a for a, b in pairwise(counts) if a != b and (b - a) * rule.sign >= 0]
         return (changed[-1] if changed else 0), rule.every

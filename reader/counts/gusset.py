@@ -9,6 +9,7 @@ import re
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
+from reader.counts.markers import PLACED
 from reader.pattern.tree import Act, Deed, Node, Where, Work
 from reader.terms.stitches import Kind
 
@@ -78,7 +79,7 @@ def _held_between(entry: Entry) -> int | None:
 
 
 def _places_marker(one: Node) -> bool:
-    placed = one.words.lower().startswith(("place", "pm")) if isinstance(one, Act) else False
+    placed = one.words.lower().startswith(PLACED) if isinstance(one, Act) else False
     return placed and isinstance(one, Act) and one.deed is Deed.MARKER
 
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from reader.pattern.tree import Act, Deed, Node, Repeat
 
-PLACED = ("place", "pm")
+PLACED = ("place", "pm", "put", "set", "marker on")
 """What the words begin with where a marker is laid down, and not slipped or taken away."""
 
 

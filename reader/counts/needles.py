@@ -9,8 +9,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.pattern.each_needle import EACH, is_fixed, names_all, over_fixed
-from reader.pattern.tree import Act, Deed, Node, Repeat, Unread, Until, Where, Work
+from reader.pattern.tree import Act, Deed, Node, Num, Repeat, Unread, Until, Where, Work
 
+TWO = Num((2,))
 OPEN = (Where.REST, Where.TO_LAST, Where.EACH)
 
 
@@ -18,7 +19,7 @@ def by_needles(nodes: Sequence[Node]) -> list[Node]:
     """The nodes with what is open on a needle left to the whole round; unchanged where none is
     named.
     """
-    nodes = [_inside(one) for one in nodes]
+    nodes = [_inside(one) for one in _on_the_second(nodes)]
     marks = [at for at, one in enumerate(nodes) if _names_needle(one)]
     if not marks:
         return nodes
@@ -31,15 +32,45 @@ def by_needles(nodes: Sequence[Node]) -> list[Node]:
     return out
 
 
+ON_THE_SECOND = re.compile(
+    r"\W*(?:on|for|across|over|along|with)\s+(?:the\s+)?(?:(?:second|2nd|other|next)\s+(?:needle"
+    r"|ndl|n)|(?:needle|ndl|n)\s?(?:2|two))\W*",
+    re.IGNORECASE,
+)
+OF_NEEDLE = re.compile(r"\bof (?:the |each |this |that )?(?:needle|ndl)\b", re.IGNORECASE)
+
+
+def _on_the_second(nodes: Sequence[Node]) -> list[Node]:
+    """ "* ...; repeat from * on second needle": the round lies on two, and each is worked alike."""
+    out: list[Node] = []
+    for one in nodes:
+        last = out[-1] if out else None
+        if isinstance(one, Act) and isinstance(last, Repeat) and last.until is Until.OPEN and (
+            ON_THE_SECOND.fullmatch(one.words)
+        ):
+            first = Act(last.span, "", Deed.NEEDLE)
+            out[-1] = replace(last, until=Until.TIMES, number=TWO, body=(first, *last.body))
+            continue
+        out.append(one)
+    return out
+
+
 def _inside(one: Node) -> Node:
     """ "* K to last 3 sts of needle, k 2 tog, k 1; next needle: ...; repeat from * once": a repeat
     over needles, its body told needle by needle.
     """
-    if not isinstance(one, Repeat) or not any(_names_needle(inner) for inner in one.body):
+    if not isinstance(one, Repeat) or not any(
+        _names_needle(inner) or _to_its_end(inner) for inner in one.body
+    ):
         return one
     first = Act(one.span, "", Deed.NEEDLE)
     body = one.body if _names_needle(one.body[0]) else (first, *one.body)
     return replace(one, body=tuple(by_needles(body)))
+
+
+def _to_its_end(one: Node) -> bool:
+    """ "K to last 3 sts of needle", where no label names the needle."""
+    return isinstance(one, Work) and OF_NEEDLE.search(one.words) is not None
 
 
 ORDINALS = ("", "first", "second", "third", "fourth")

@@ -69,6 +69,9 @@ def takes_of(nodes: Sequence[Node]) -> int:
     for one in nodes:
         if isinstance(one, Act):
             continue
+        if isinstance(one, Repeat) and one.until is Until.TIMES and not one.has_ending:
+            takes += one.number.values[0] * takes_of(one.body)
+            continue
         if not isinstance(one, Work):
             return 0
         if one.stitch.craft is not Craft.KNITTING:

@@ -13,6 +13,7 @@ from reader.counts.patterned import takes_of
 from reader.counts.tally import Choice
 from reader.counts.untold_repeat import goes_on
 from reader.pattern.tree import (
+    LOST,
     ONE,
     Act,
     Chain,
@@ -216,7 +217,8 @@ def over_again(nodes: Sequence[Node], below: Below) -> bool:
     acts = [one for one in nodes if isinstance(one, Act)]
     if below.stitches is None or any(one.deed in (Deed.TURN, Deed.NEEDLE) for one in acts):
         return False
-    if not below.edge and any(isinstance(one, Repeat) for one in nodes):
+    repeats = [one for one in nodes if isinstance(one, Repeat)]
+    if not below.edge and repeats and not (_names_yarns(nodes) and _keeps_count(nodes)):
         return False
     works = [one for one in nodes if isinstance(one, Work)]
     if len(works) < 2 and any(one.stitch.craft is Craft.CROCHET for one in works):
@@ -224,6 +226,30 @@ def over_again(nodes: Sequence[Node], below: Below) -> bool:
         return False
     takes, width = takes_of(nodes), below.stitches - below.edge
     return takes > 1 and width >= 2 * takes and width % takes == 0
+
+
+def _names_yarns(nodes: Sequence[Node]) -> bool:
+    """Whether words that work nothing stand behind the numbers, as the colours of a round do."""
+    return any(
+        (isinstance(one, Act) and (one.into == LOST or one.deed is Deed.COLOUR))
+        or (isinstance(one, Repeat) and _names_yarns(one.body))
+        for one in nodes
+    )
+
+
+def _keeps_count(nodes: Sequence[Node]) -> bool:
+    """Whether each stitch of a list, those in brackets too, is made of one below: the colours of a
+    round, of which one repeat is told.
+    """
+    told = [one for one in nodes if not isinstance(one, Act)]
+    works = [one for one in told if isinstance(one, Work)]
+    repeats = [one for one in told if isinstance(one, Repeat)]
+    if len(works) + len(repeats) < max(2, len(told)):
+        return False
+    each = all(one.stitch.takes == one.stitch.makes == 1 for one in works)
+    return each and all(
+        one.until is Until.TIMES and _keeps_count((*one.body, *one.body)) for one in repeats
+    )
 
 
 def _again_all(nodes: Sequence[Node], below: Below) -> tuple[bool, ...]:
@@ -234,7 +260,8 @@ def _again_all(nodes: Sequence[Node], below: Below) -> tuple[bool, ...]:
         return (False, True)
     if not over_again(nodes, below):
         return (False,)
-    return (True,) if any(isinstance(one, Repeat) for one in nodes) else (False, True)
+    beside = below.edge and any(isinstance(one, Repeat) for one in nodes)
+    return (True,) if beside else (False, True)
 
 
 def times_of_list(nodes: Sequence[Node]) -> Num | None:

@@ -55,14 +55,31 @@ FACING = (
 )  # fmt: skip
 MARKERS = (
     "pm", "sm", "slm", "rm", "sl marker", "slip marker", "place marker", "remove marker",
-    "place a marker",
-    "move marker", "slip m", "sl m", "place markers",
+    "move marker", "slip m", "sl m", "place markers", "marker on", "slip the marker", "slip it",
+    *(f"{verb} {which}{what}" for verb in ("place", "put", "set")
+      for which in ("a ", "another ", "second ", "2nd ", "a second ", "the second ", "one ")
+      for what in ("marker", "m")),
+    "take the marker off", "take off the marker", "take off the other marker",
 )  # fmt: skip
 THROUGHOUT = (
     "all through", "throughout", "from now on", "from here on", "do not let", "do not count",
     "work all the rounds", "work all rounds", "work all the rows",
 )  # fmt: skip
 """These begin a remark on many rows."""
+_TURNED_AT = tuple(
+    f"{each}{what}"
+    for each in ("", "the ", "each ", "all ", "all the ", "any ", "every ", "both ", "remaining ",
+                 "rem ", "each rem ", "each remaining ", "the remaining ")
+    for what in ("wrap", "wraps", "wrapped", "double st", "double sts", "double stitch",
+                 "double stitches", "ds", "dss", "dst", "gap", "gaps")
+)
+RESOLVING = ("working", "knitting", "purling", "hiding", "resolving", "closing", "picking",
+             "lifting", "treating", "processing")
+RESOLVED = tuple(
+    f"{verb}{' up' if verb == 'picking' else ''} {what}"
+    for what in _TURNED_AT for verb in RESOLVING
+)
+"""Where short rows were turned, how their last stitches are worked: told only."""
 ONLY_TOLD = (
     "made into a cluster", "made into cluster", "worked off together", "making the last",
     "working the last", "making last", "working last",
@@ -262,7 +279,7 @@ def _marker(cur: Cursor, start: int) -> Node | None:
         # "down other side of chain, in same stitches where the first were worked"
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
-    if cur.any_words(ONLY_TOLD):
+    if cur.any_words(ONLY_TOLD) or (cur.low() in RESOLVING and cur.any_words(RESOLVED)):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     if cur.accept(*MARKERS):

@@ -12,7 +12,7 @@ BEYOND_GOAL = re.compile(
     r"(?:k\d|p\d|knit|purl|k\b|p\b|narrow|slip|sl\b|work|bind|cast|bo\b|fasten|break|draw)"
     r"|[.;]\s+(?:(?:and|then|now|next),?\s+)*(?:make|m|take|turn|pearl|seam|pick|put|place|divide|rib"
     r"|o|over|wool|yarn|thread|change|join)\b"
-    r"|,?\s+(?:and\s+)?then\s+(?:bind|cast|bo\b|k|p|work|knit|purl|fasten|break|rep"
+    r"|,?\s+(?:and\s+)?then\s+(?:bind|cast|bo\b|k|p|sl|work|knit|purl|fasten|break|rep"
     rf"|(?:only\s+)?(?:the\s+)?(?:{_ROWS}\s*\d|\d+\w\w\s+{_ROWS}|(?:dec|inc)\w*\.?\s+{_ROWS})))",
     re.IGNORECASE,
 )

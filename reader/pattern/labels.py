@@ -163,7 +163,8 @@ ANY_NAME = re.compile(
     r"(?<![\w-])(?!(?:each|every|this|that|previous|last|next|per|same|one|the|of|whole|entire|all"
     r"|any|half|final|following|in|on|at|a|an|sc|dc|tr|hdc|ch|st|for|to|from|by)\b)"
     r"(?P<name>[a-z]{3,12}(?:-[a-z]{2,8})?(?:\s+(?:st|stitch|pattern|patt|lace|rib|cable))?)\s+"
-    r"(?P<what>rounds?|rnds?|rows?)(?P<side>)\s*(?P<loose>[:.—])(?=\s)",
+    r"(?P<what>rounds?|rnds?|rows?)(?P<side>(?:\s*[(\[](?:RS|WS|right side|wrong side)[)\]])?)\s*"
+    r"(?P<loose>[:.—])(?=\s)",
     re.IGNORECASE,
 )
 """A row called by what it is: "Handle round.", "Beading row:"."""
@@ -176,7 +177,8 @@ NEXT_BARE = re.compile(
 """A label with no mark behind it: "next round one in every stitch"."""
 ROW_BARE = re.compile(
     r"(?P<what>(?i:rows?|rnds?|rounds?))\s+(?P<nums>\d+(?:\s?(?:-|—|to|and|&)\s?\d+)?)(?P<end>\s+)"
-    r"(?=(?:[KP]\s?\d|[KP][ ,.]|Knit|Purl|Pearl|Work|Sl(?:ip)?|Cast|Bind|\*|\(|\[)"
+    r"(?=(?:[KP]\s?\d|[KP][ ,.]|Knit|Purl|Pearl|Work|Sl(?:ip)?|Cast|Bind|\*|\(|\[|Yo\b|YO\b"
+    r"|(?i:rep(?:eat)?|as|same as) (?i:row|rnd|round)s? ?\d)"
     r"(?!.{0,3}(?:[Rr]ows?|[Rr]ounds?)\b))"
 )
 """At a line's start a label may go without any mark: "Row 1 Knit"."""

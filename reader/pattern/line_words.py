@@ -73,7 +73,7 @@ ACTION = re.compile(
     r"|ch(?:ain)?\s+\w+|\d+ ?ch(?:ain)?s?\b"
     r"|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b"
     r"|(?:sc|dc|hdc|tr|htr|t[skpf]s)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+"
-    r"|knit|purl"
+    r"|knit|purl|[kp]\d ?tog|sl ?\d|ss[kp]|cdd"
     r"|rib\b(?=,? (?:with|until|for|to|as|in|on|all|each)\b)"
     r"|(?:garter|moss|seed|stocking|stockinette?|g st|st st|stitch)\b[^.;\d]{0,24}"
     r"\d+ (?:rows|rnds|rounds)"

@@ -32,6 +32,7 @@ from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
 from reader.text.crosses import starred
 from reader.text.dashed_sentences import undashed
+from reader.text.everyday_words import everyday_words
 from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
 from reader.text.labels_alone import with_colons
@@ -327,6 +328,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = undashed(with_commas(without_stops(without_adjectives(plain))))
+        plain = everyday_words(plain)
         plain = ribs_named(without_part_nouns(without_asides(plain)))
         plain = without_new_stitches(unannounced(on_lines(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

@@ -226,6 +226,14 @@ OF_ROW = tuple(
     for the in ("the ", "this ", "that ", "same ", "the same ", "")
     for row in ("row", "rnd", "round", "needle", "1st needle", "first needle", "needle 1", "ndl")
 )
+OF_ROW_BEFORE = tuple(
+    f"{of} {the}{which}{side}{row}"
+    for of in ("of", "on", "from", "in") for the in ("the ", "")
+    for which in ("previous ", "prev ", "last ", "")
+    for side in ("rs ", "ws ", "right side ", "wrong side ", "short ", "") for row in ("row", "rnd")
+    if which or side
+)
+"""Behind a stitch that was turned at, the row that turned there."""
 ROW_ENDS = (
     *(f"{of} {the}end{row}" for of in ("of", "from") for the in ("the ", "")
       for row in (*OF_ROW, "")),
@@ -242,7 +250,9 @@ LEFT_OVER = (
 )  # fmt: skip
 MARKERS = (
     "marker", "m", "markers", "mkr", "mrk", "bor", "center st", "centre st", "marked st", "gap",
-    "turn", "cast off sts", "cast off stitches", "bound off sts", "bound off stitches",
+    "turn", "turning point", "wrapped st", "wrapped stitch", "wrap", "double st", "double stitch",
+    "ds", "dst", "wrapped sts", "turned st",
+    "cast off sts", "cast off stitches", "bound off sts", "bound off stitches",
     "cast off edge", "cast off ones", "cast off", "bind off", "buttonhole", "opening",
 )  # fmt: skip
 BEFORE_NOUN = frozenset(

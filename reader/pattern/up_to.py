@@ -11,6 +11,7 @@ from reader.pattern.place_words import (
     GROUP_NOUNS,
     LEFT_OVER,
     MARKERS,
+    OF_ROW_BEFORE,
     ROW_ENDS,
     SPACE_NOUNS,
     TO_LAST,
@@ -110,7 +111,9 @@ def _marker(cur: Cursor) -> bool:
     at = cur.at
     cur.accept("the")
     cur.accept("next", "first", "1st", "2nd", "second", "last", "beg", "bor", "side")
+    cur.accept("previous", "prev")
     if cur.accept(*MARKERS):
+        cur.accept(*OF_ROW_BEFORE)
         return True
     cur.at = at
     return False

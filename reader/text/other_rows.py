@@ -14,6 +14,15 @@ _ANY_ROW = r"(?:rows?|rounds?|rnds?)"
 _WHICH = r"(?:even|odd|uneven|alternate|(?:wrong|right)[- ]side|ws|rs)"
 _NUMBERED = r"(?:[- ]?numbered)?"
 NEEDS = ("purl", "knit")
+UNMARKED = Sought(
+    (" all", " every", " each"),
+    r"(?P<label>^[ ]*(?:rows?|rnds?|rounds?) ?\d{1,3}(?: ?\((?:RS|WS)\))? (?:and|&)"
+    r" (?:all|every|each)(?: other| the)?(?: (?:foll\w*|following|even|odd|uneven|alternate|alt|ws"
+    r"|rs|wrong[- ]side|right[- ]side|remaining|numbered|even-numbered|odd-numbered)\.?){0,3}"
+    rf" {_ANY_ROW})[ ](?=[ ]*(?:[KP]\b|[KP]\d|Knit|Purl|\*|\(|\[|Sl\b|Yo\b))",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Row 2 and all WS rows  K3, purl to end": no mark parts the label from the words."""
 NUMBERED = Sought(
     ("even", "odd"),
     rf"(?P<lead>\b(?:all |every )?)(?P<which>even|odd)(?:[- ]?numbered)? (?P<rows>{_ROWS})"
@@ -51,6 +60,7 @@ SIDES = {"wrong side": "WS", "right side": "RS", "alternate": "All other"}
 
 def labelled_others(text: str) -> str:
     """The text with such rows labelled."""
+    text = UNMARKED.sub(lambda found: f"{found['label']}:", text)
     text = FIRST_TOO.sub(_first, NUMBERED.sub(_numbered, text))
     return MADE_SO.sub(_told, TOLD.sub(_told, text))
 

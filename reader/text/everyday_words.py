@@ -1,0 +1,240 @@
+"""Knitting text -> the same text, length kept, with what makers write as they speak put as
+patterns have it: "purl till there's 3 left, k3" -> "purl to last 3           , k3", "carry on with
+rows 3 and 4" -> "repeat        rows 3 and 4", "repeat from *-*" -> "repeat from *  ".
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.terms.numbers import SPELLED
+from reader.text.sought import Sought
+
+_N = rf"(?:\d+(?:\s?[(\[][\d\s,;:/-]+[)\]])?|{SPELLED})"
+_STS = r"(?:sts?\b|stitch(?:es)?\b)"
+_ROW = r"(?:rows?|rounds?|rnds?)"
+_YOU_HAVE = (
+    r"(?:(?:there(?:'s|'re|s| are| is)|you(?:'ve| have|'re| are)(?: got)?|i(?:'ve| have)(?: got)?"
+    r"|it's|only|just|down to|got|but|reach|get to)\s+)*"
+)
+_WORKED = (
+    r"(?:[kp]\s?\d|k\b|p\b|knit|purl|yo\b|yarn over|m1|make|inc|dec|ssk|ssp|sk2?p|sl\b|slip|turn"
+    r"|w&t|wrap|\*|work|rib|cdd|kfb|pfb|cast|bind|bo\b|brk|sm\b)"
+)
+TILL_LEFT = Sought(
+    ("til",),
+    r"(?P<lead>(?:\b(?:k|p|knit|purl|pearl|rib|work|across|around|round|plain|even|on|patt\w*)"
+    r"|\*|\))\s+)"
+    rf"(?:until|till|til)\s+{_YOU_HAVE}(?P<n>{_N})\s*(?P<sts>{_STS})?\s*(?:are |is |still )?"
+    r"(?:left|rem(?:ain(?:s|ing)?)?|to go)\b(?: on (?:the|your|that) (?:\w+ )?needle| unworked)?"
+    r"(?P<before> before (?:the |next )*(?:m\b|marker))?"
+    rf"(?=\s*[,;:.]?\s*(?:(?:and|then)\s+)*{_WORKED})",
+    re.IGNORECASE,
+)
+"""How far a list of a row is worked; behind other words it is a rule over rows."""
+FROM_STAR = Sought(
+    ("*",),
+    r"(?P<lead>\b(?:rep(?:eat)?|work)\.? (?P<from>from |between |what is between )?)"
+    r"\*\s?(?:-|—|to|and)\s?\*(?= (?:until|till|til|to (?:the )?(?:last|end)|around|across|all)\b)",
+    re.IGNORECASE,
+)
+"""A list named by both of its stars, "repeat from *-*"."""
+OF_TWO = Sought(
+    ("cast", "co"),
+    r"(?P<cast>(?:^|(?<=[.\n]))[^.\n]*?\b(?:cast(?:ing)? on|co) (?:[^.\n]*?\. ?)??[^.\n]*?)"
+    r"(?P<of>(?:,|;|:|\s-|\swith)\s+(?:the\s+)?(?:first|1st)\s+"
+    rf"{_N}(?: {_STS})?\s+(?:are )?(?:for|on|form|to)\s[^.;\n]{{3,50}}?\s?(?:and|,)\s+(?:the\s+)?"
+    rf"(?:others?|other {_N}|rest|remaining(?: {_N})?|rem|next {_N}|last {_N}|{_N})\b"
+    rf"(?: {_STS})?\s+(?:are )?(?:for|on|form|to)\s[^.;,\n]{{3,40}})(?=[.;,\n])",
+    re.IGNORECASE,
+)
+"""What lies on which needle, told with the cast on: all of them are worked."""
+IN_A_WAY = Sought(
+    ("method", "cast-on", "cast on", "style", "technique", "caston", "provisional", "tail"),
+    r"(?P<lead>(?:^|(?<=[.:;\n]))[ ]*)(?P<way>(?:with|using|use|work)\b[^.;:\n\d]{2,90}?"
+    r"(?:method|cast[ -]?on|style|technique|provisionally)\b[^.;:\n\d]{0,50}?,?\s+)"
+    r"(?=(?:loosely |tightly )?(?:cast(?:ing)? on|co) (?:a total of )?\d)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""In which way to cast on, told before it."""
+GOES_ON = Sought(
+    (" with", " repeating", " working", " alternating", " doing", " in "),
+    r"\b(?:carry on|keep on|keep going|keep|go on|going|continue|cont)"
+    r"(?: (?:going|on))*(?: (?:with|working|repeating|doing|alternating|in))+"
+    rf"(?= (?:the )?(?:(?:last|these|those|above) (?:{_N} )?{_ROW}\b|{_ROW} \d))",
+    re.IGNORECASE,
+)
+"""Other words for repeating."""
+LIKE_THAT = Sought(
+    ("like th", "as be"),
+    r"\b(?:keep going|keep on|carry on|go on|keep doing (?:it|this)|continue)(?: going)?"
+    r" (?:like (?:that|this)|as before)(?=[^.;\n]{0,120}?\btil)",
+    re.IGNORECASE,
+)
+TIL = Sought(
+    ("til ",),
+    r"(?<!\w)'?til(?P<you> (?:there(?:'s|'re|s| are| is)|you(?:'ve| have|'re down to)(?: got)?"
+    r"|u have|uve got|i have|it's|only|just))(?= (?:\d|(?:only|just) \d))",
+    re.IGNORECASE,
+)
+JUST_DONE = Sought(
+    ("done", "worked", "finished", "completed"),
+    r",? (?:and|&) (?:(?:you|you've|you have|have|uve|u) )*(?:just )?(?:done|worked|finished"
+    rf"|completed) (?:a|the|another) (?:ws |rs |wrong[- ]side |right[- ]side )?{_ROW}(?: \d+)?\b",
+    re.IGNORECASE,
+)
+"""With which row a repeat ends: the goal says it already."""
+NEXT_OF = Sought(
+    ("next ",),
+    r"(?P<next>(?:^|(?<=[.;:!)\n])) ?(?:the )?next )(?P<kind>[a-z]{3,12}(?: [a-z]{3,10})?)"
+    r"(?P<row> (?:row|round|rnd))(?P<end>\s?(?:\([^()\n]{2,12}\))?:)(?=\s)",
+    re.IGNORECASE | re.MULTILINE,
+)
+NOT_KINDS = re.compile(r"few|couple|two|three|four|five|six|ten|several|knit|purl|and\b|of\b", re.I)
+CHATTED = Sought(
+    ("next ", " then"),
+    rf"(?:^|(?<=[.!?)\n]))(?P<gap>[ ]*)(?:(?:now|then|so|and|ok|okay),? )*(?:(?:on|for|in|over)?"
+    rf" ?the )next (?P<row>row|round|rnd)\b(?P<talk>,? (?![^:.\n]*\d)[^:.;\n*]{{6,110}}):"
+    rf"(?=\s+{_WORKED})",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""A sentence that leads up to a row, "On the next round I sneak in two stitches: knit 20, ..."."""
+
+
+_STITCH_NUMBERS = r"(?:[kp]\s?\d+,?\s*(?:and\s+)?)+"
+FABRIC_ROWS = Sought(
+    ("rows", "rounds", "rnds"),
+    r"(?P<at>(?:^|(?<=[.;:)\]\n]))[ ]*(?:(?:then|now|and),? )*)"
+    r"(?P<lead>(?:(?:beg|begin|beginning|starting|start)\.? with an? \w+ (?:row|round|rnd),? )?)"
+    r"(?P<what>(?:(?:rev(?:erse)?\.? )?(?:st[- ]?st(?:itch)?|stocking st(?:itch)?"
+    r"|stockinett?e?(?: st(?:itch)?)?|g[- ]st|garter(?:[- ]st(?:itch)?)?"
+    r"|(?:double |irish )?(?:moss|seed)(?: st(?:itch)?)?)"
+    rf"|[(\[]?{_STITCH_NUMBERS}[)\]]? ?rib(?:bing)?|\d ?x ?\d rib(?:bing)?|twisted rib|rib)"
+    rf"(?:,| x| for|:)?) (?P<n>{_N}) (?P<more>(?:more |further )?)(?P<row>rows|rounds|rnds)\b",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""A fabric and so many rows with no verb: "St-st 6 rows", "k2, p2 rib x 12 rnds"."""
+ACROSS_SO_MANY = Sought(
+    (" across the ", " across all ", " across these "),
+    r"(?P<verb>\b(?:k|p|knit|purl|work|rib))(?P<across> across (?:the|all(?: of)?(?: the)?|these))"
+    rf"(?= {_N} (?:(?:heel|instep|sole|held|thumb|palm|back|front|top|flap|remaining|rem) )?"
+    r"(?:sts|stitches)\b(?! (?:on|of|from|for|that|left|which|held)\b))",
+    re.IGNORECASE,
+)
+BY_TURNS = Sought(
+    (" fewer ", " less ", " more "),
+    r",? (?:with|working|having) (?:\d+|one|two|three|four) (?:fewer|less|more) (?!row|round|rnd)"
+    r"[a-z ]{2,40}(?:each|every) (?:time|row|round|rnd)(?=,? (?:until|till|til)\b)",
+    re.IGNORECASE,
+)
+"""How the numbers change of rows that go on as before."""
+OF_THEM = Sought(
+    (" of th", " of which"),
+    r",? (?:and |with )?(?:\d+|SPELLED) of (?:them|those|these|which)\b[^.;:,()\[\]\n]{0,50}"
+    r"(?=[.;:,)\]\n]|$)".replace("SPELLED", SPELLED),
+    re.IGNORECASE | re.MULTILINE,
+)
+"""Behind a total, where some of the stitches lie."""
+LED_TO = Sought(
+    (" and dec", " and inc"),
+    r"(?P<talk>(?:^|(?<=[.!?]))[ ]*(?:after that|from here|now|then|next|finally)\b,? (?:i|we|you)"
+    r" [a-z' ]{2,30} and )(?=(?:dec|inc)rease in? ?(?:every|each)\b)",
+    re.IGNORECASE | re.MULTILINE,
+)
+TAB_TURNED = Sought(
+    ("quarter", "90", "clockwise"),
+    r"(?P<at>(?:^|(?<=[.;]))[ ]*)(?P<turn>[^.;\n]{0,70}?\b(?:turn|rotat|pivot)\w* [^.;\n]{0,50}?"
+    r"\b(?:quarter|90|clockwise)\b[^.;\n]{0,30}?)(?P<then>,? (?:and|then) )(?=pick up)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""A tab of a few rows turned on its side, before its edge is picked up."""
+MORE_FROM = Sought(
+    (" more ",),
+    rf"(?P<n>\b{_N}) more(?= (?:out of|from|along|into|in|on|across|over) (?:the |your )"
+    r"(?:provisional |other |long |short |first )*(?:cast|side|edge|end))",
+    re.IGNORECASE,
+)
+THERE_ARE = Sought(
+    ("there's your ", "that's your ", "there are your "),
+    rf"\b(?:there's|that's|there are) your (?=(?:\d|(?:{SPELLED})\b))",
+    re.IGNORECASE,
+)
+LED_ROW = Sought(
+    (" row:", " round:", " rnd:"),
+    r"(?:^|(?<=[.!?)\n]))[ ]*(?:now|then|next|and|so|after that)(?:,| comes| for| do| work)*"
+    r" (?:a|an|the|one|your) (?:(?:first|last|final|more|nice|quick|single)"
+    r" )*(?:wrong[- ]side|right[- ]side|ws|rs|plain|purl|knit|inc\w*|dec\w*|set-?up|eyelet|lace)"
+    rf" (?P<row>row|round|rnd):(?=\s+{_WORKED})",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Now a wrong side row: knit 3, ..."."""
+WHO_WORKS = Sought(
+    ("i ", "we ", "you ", "'ll ", "'re "),
+    r"(?P<at>(?:^|(?<=[.!?:;)\n]))[ ]*(?:(?:and|then|now|next|so|ok|okay|after that),? )*)"
+    r"(?P<who>(?:i|we|you)(?:'ll|'re going to|'re gonna| will| can| should| are going to)?"
+    r"(?: (?:just|simply|then|now|also|always|usually|only))* )"
+    r"(?P<verb>knit|purl|work|rib|repeat|rep|decrease|increase|dec|inc|bind|do|k|p)(?= (?:\d"
+    rf"|(?:{SPELLED})\b|the (?:last|next|following)|every|each|all|even|plain|straight|across"
+    r"|around|to|until|till|off|in (?:rib|patt|st|garter|moss|seed)))",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Then I knit 3 rounds plain": who works it is no part of the work."""
+
+
+def everyday_words(text: str) -> str:
+    """The text so put; any text goes in."""
+    text = IN_A_WAY.sub(lambda m: m["lead"] + " " * len(m["way"]), text)
+    text = OF_TWO.sub(lambda m: m["cast"] + " " * len(m["of"]), text)
+    text = TILL_LEFT.sub(_to_last, text)
+    text = FROM_STAR.sub(_from_star, text)
+    text = WHO_WORKS.sub(lambda m: m["at"] + " " * len(m["who"]) + m["verb"], text)
+    text = ACROSS_SO_MANY.sub(lambda m: m["verb"] + " " * len(m["across"]), text)
+    text = OF_THEM.sub(_spaces, LED_TO.sub(_spaces, BY_TURNS.sub(_spaces, text)))
+    text = FABRIC_ROWS.sub(_rows_worked, text)
+    text = TIL.sub(lambda m: "until".ljust(len(m.group())), text)
+    text = LIKE_THAT.sub(lambda m: "continue thus".ljust(len(m.group())), text)
+    text = JUST_DONE.sub(_spaces, text)
+    text = GOES_ON.sub(lambda m: "repeat".ljust(len(m.group())), text)
+    text = TAB_TURNED.sub(
+        lambda m: f"{m['at']}{'rotate'.ljust(len(m['turn']))[: len(m['turn'])]}{m['then']}", text
+    )
+    text = MORE_FROM.sub(lambda m: f"{m['n']} sts ", text)
+    text = THERE_ARE.sub(lambda m: "there are".ljust(len(m.group()))[: len(m.group())], text)
+    text = LED_ROW.sub(lambda m: f"Next {m['row']}:".rjust(len(m.group())), text)
+    return CHATTED.sub(_labelled, NEXT_OF.sub(_kind_left, text))
+
+
+def _spaces(found: re.Match[str]) -> str:
+    return " " * len(found.group())
+
+
+def _to_last(found: re.Match[str]) -> str:
+    said = f"{found['lead']}to last {found['n']}" + (f" {found['sts']}" if found["sts"] else "")
+    if found["before"]:
+        said = f"{found['lead']}to {found['n']} st before m"
+    whole = found.group()
+    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+
+
+def _from_star(found: re.Match[str]) -> str:
+    said = f"{'rep' if len(found['lead']) < len('repeat from ') else 'repeat'} from *"
+    whole = found.group()
+    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+
+
+def _rows_worked(found: re.Match[str]) -> str:
+    """ "St-st 6 rows" as "work 6 rows"."""
+    said = f"{found['at']}work {found['n']} {found['more']}{found['row']}"
+    whole = found.group()
+    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+
+
+def _kind_left(found: re.Match[str]) -> str:
+    if NOT_KINDS.match(found["kind"]):
+        return found.group()
+    said = f"{found['next'].rstrip()}{found['row']}{found['end']}"
+    return said.ljust(len(found.group()))
+
+
+def _labelled(found: re.Match[str]) -> str:
+    return f"Next {found['row']}:".rjust(len(found.group()))
