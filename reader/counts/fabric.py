@@ -200,11 +200,20 @@ def named_alike(runs: Sequence[Run]) -> tuple[Run, ...]:
             nameless.append((at, made))
         else:
             names.setdefault(made, run.unit)
-    out = list(runs)
+    out = _first_as_others(list(runs))
     for at, made in nameless:
         if made in names:
             out[at] = replace(out[at], unit=names[made])
     return tuple(out)
+
+
+def _first_as_others(runs: list[Run]) -> list[Run]:
+    """The runs with the first group as a group too, where it is as the next one: its chain was told
+    as its first stitch.
+    """
+    first, later = runs[0], next((run for run in runs[1:] if run.is_stitch), None)
+    alike = later is not None and later.unit == "group" and later == replace(first, unit="group")
+    return [replace(first, unit="group"), *runs[1:]] if alike and first.n > 1 else runs
 
 
 def stretched(runs: Sequence[Run], stitches: int) -> list[Run]:

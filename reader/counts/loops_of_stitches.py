@@ -10,6 +10,7 @@ from dataclasses import replace
 
 from reader.counts.fabric import GAP, Below
 from reader.pattern.tree import ONE, Act, Group, Node, Repeat, Skip, Until, Where, Work
+from reader.pattern.understood import BARE
 
 LOOPS = ("loop", "lp")
 
@@ -60,7 +61,7 @@ def _is_loop(one: Node) -> bool:
     if not told or not isinstance(one, Work | Group | Skip):
         return False
     words = f"{one.place.text} {one.words if isinstance(one, Skip) else ''}".lower()
-    return any(loop in words for loop in LOOPS)
+    return any(loop in words for loop in LOOPS) or BARE.fullmatch(one.place.text) is not None
 
 
 def _plain(one: Node) -> Node:

@@ -37,6 +37,8 @@ MIDDLE_OF = re.compile(
     r"|\b\d{1,2}(?:st|nd|rd|th|d) (?:[a-z]+ ){0,3}of th(?:e|ose|ese) \d"
 )
 """The one in the middle of so many."""
+LONE = re.compile(r"\bbet(?:w|ween)? .*(?:groups?|grps?|shells?|petals?|scallops?|fans?|v-sts?)$")
+"""A stitch that stands alone between groups."""
 AROUND_EDGE = re.compile(r"\b(?:a?round|evenly along)\b", re.IGNORECASE)
 
 
@@ -165,7 +167,7 @@ def _amount(
         tally.walk.take(n * stitch.takes)
         put(work, tally, n, 1)
     else:
-        _into_next(work, n, number is not None, tally)
+        _into_next(_alone(work, tally), n, number is not None, tally)
 
 
 def _to_corner(work: Work, per: int, tally: Tally) -> bool:
@@ -300,6 +302,21 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
     per = n if each or n != m or not tally.choice.pair_each else 1
     walk.take(m, name)
     put_apart(work, tally, m) if work.between and per == 1 else put(work, tally, per, m)
+
+
+def _alone(work: Work, tally: Tally) -> Work:
+    """Stitches with their place as it is meant: "sc between groups" is the gap between them where
+    no such stitch stands alone; where one does, the hook goes on to it.
+    """
+    place, walk = work.place, tally.walk
+    if LONE.search(place.text) is None or place.noun in ("st", "ch", "tch", "sp", "group"):
+        return work
+    if not walk.known or place.number != ONE:
+        return work
+    if not walk.has_lone(place.noun):
+        return replace(work, place=replace(place, noun="group"))
+    walk.to_lone(place.noun)
+    return work
 
 
 def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:

@@ -180,6 +180,17 @@ class StitchWalk:
         if at < len(self._runs):
             self._go_to(at)
 
+    def has_lone(self, name: str) -> bool:
+        """Whether a stitch of a kind stands alone anywhere in the row."""
+        return any(run.name == name and run.n == 1 and not run.unit for run in self._runs)
+
+    def to_lone(self, name: str) -> None:
+        """Goes on to the next stitch of a kind that stands alone, where one lies ahead."""
+        for at in range(self.at, len(self._runs)):
+            if self._runs[at].name == name and self._runs[at].n == 1:
+                self._go_to(at)
+                return
+
     def _go_to(self, at: int) -> None:
         while self.at < at:
             run = self._runs[self.at]

@@ -7,6 +7,7 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
+from reader.counts.edge_loops import beside_group, loop_at_edge
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run
 from reader.counts.next_row import chain_is_worked
@@ -80,26 +81,11 @@ def on_the_hook(work: Work | None) -> bool:
     return work is not None and (work.stitch.base or work.stitch.name) in TUNISIAN
 
 
-def stands_beside(work: Work | None, body: Sequence[Node], height: int) -> bool:
-    """Whether a long chain stands beside the row's first group, which is as its last one: "ch 5, 3
-    dc in next sp, * ch 3, sc in next loop ..., 3 dc in last sp".
-    """
-    works = [one for one in body if isinstance(one, Work | Group | Repeat)]
-    last = works[-1] if works else None
-    if work is None or not isinstance(last, Work) or work is not works[0]:
-        return False
-    several = work.number is not None and work.number.values[0] > 1
-    alike = work.stitch == last.stitch and work.number == last.number
-    alike = alike and (work is not last or work.place.number.values[0] > 1)
-    openings = work.place.noun == "sp" and last.place.noun == "sp"
-    return several and alike and openings and height > work.stitch.height
-
-
 def _by_height(
     height: int, tall: int, work: Work | None, body: Sequence[Node], size: int, silent: bool | None
 ) -> list[bool | None]:
     """The answers where only the height of the chain and the row itself tell."""
-    if stands_beside(work, body, height):
+    if beside_group(work, body, height):
         return [False, True]
     if height <= 1 or (tall <= 1 and work is not None):
         if height < 3:
@@ -384,4 +370,6 @@ def _skipped(
     if worked:
         return [True, False]
     passed = first.place.number.values[0] + 1 if isinstance(first, Skip) else nth
+    if first is work and work.number is not None and loop_at_edge(work, body, nth - 1):
+        return [False, True]
     return [True, False] if passed >= work.stitch.height + 1 else [False, True]

@@ -159,13 +159,25 @@ class Walk(StridingWalk):
             self._pass(self._runs[0], self._runs[0].n)
             self._pass(self._runs[1], 1)
 
-    def to_next(self, wanted: Callable[[Run], bool]) -> tuple[int, int] | None:
-        """Stitches and spaces before the next wanted space, None where none lies ahead."""
+    def _half_of(self, index: int, unit: bool) -> int:
+        """Stitches of a group that lie before its middle, where the whole of it is meant."""
+        run = self._runs[index]
+        if not unit or not run.unit or not self.at < index < len(self._runs) - 1:
+            return 0
+        halves = self._runs[index - 1], self._runs[index + 1]
+        return min(half.n for half in halves) if all(half.is_stitch for half in halves) else 0
+
+    def to_next(
+        self, wanted: Callable[[Run], bool], unit: bool = False
+    ) -> tuple[int, int] | None:
+        """Stitches and spaces before the next wanted space, None where none lies ahead. unit:
+        before the group whose middle it is.
+        """
         index = self._next(wanted)
         if index is None:
             return None
         before = self.ahead()[: index - self.at]
-        stitches = sum(run.n for run in before if run.is_stitch)
+        stitches = sum(run.n for run in before if run.is_stitch) - self._half_of(index, unit)
         return stitches, sum(run.n for run in before if run.name == SPACE)
 
     def lies_ahead(self, what: str, kind: str | int) -> bool:

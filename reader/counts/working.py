@@ -58,6 +58,7 @@ DEEDS = {
     Deed.START: MoveKind.START,
 }
 ALL_ACROSS = re.compile(r"\b(?:across|around|to end|around (?:the )?(?:entire|whole|outer))\b\W*$")
+SHELLS = UNITS - {"group"}
 FAR_AHEAD = 120
 """Instructions looked at behind an open one; a row that a person works has fewer."""
 OPEN_PLACES = (Where.EACH, Where.REST, Where.TO_LAST)
@@ -80,7 +81,7 @@ def work_all(nodes: Sequence[Node], tally: Tally, need: Need = NOTHING) -> None:
     for index, node in enumerate(nodes):
         after, limit = need, None
         if is_open(node):
-            rest = nodes[index + 1 : index + 1 + FAR_AHEAD]
+            rest = _on_this_side(nodes[index + 1 : index + 1 + FAR_AHEAD])
             more = needed_by(rest, tally)
             after = Need(need.stitches + more.stitches, need.spaces + more.spaces)
             limit = up_to_opening([*rest, *tally.cycle], tally)
@@ -88,6 +89,14 @@ def work_all(nodes: Sequence[Node], tally: Tally, need: Need = NOTHING) -> None:
             if limit is not None and not passed:
                 after = Need(0, after.spaces)
         work_one(node, tally, after, limit)
+
+
+def _on_this_side(nodes: Sequence[Node]) -> Sequence[Node]:
+    """The instructions before the work goes on along the other side of the chain."""
+    for at, one in enumerate(nodes):
+        if isinstance(one, Act) and one.deed is Deed.OTHER_SIDE:
+            return nodes[:at]
+    return nodes
 
 
 def up_to_opening(rest: Sequence[Node], tally: Tally) -> tuple[int, int] | None:
@@ -99,7 +108,8 @@ def up_to_opening(rest: Sequence[Node], tally: Tally) -> tuple[int, int] | None:
             passed = tally.walk.has("corner", True) and not tally.walk.lies_ahead("corner", True)
             if "corner" in node.place.text.lower() and passed:
                 return None
-            return tally.walk.to_next(wanted(node.place, tally.walk))
+            shell = node.place.noun in SHELLS
+            return tally.walk.to_next(wanted(node.place, tally.walk), shell)
         if isinstance(node, Repeat):
             return up_to_opening(node.body, tally)
         if isinstance(node, Work | Group | Skip):

@@ -25,10 +25,17 @@ def behind_space(cur: Cursor, noun: str, chain: int) -> tuple[str, bool]:
         cur.at += 1
         every = cur.low() in ALL
         sides = _sides(cur)
+        behind = {cur.low(back - cur.at + at) for back in range(-6, 0)} & {"back", "behind"}
+        if sides and noun not in OF_NO_KIND and not behind:
+            # "in the single sc between shells": that stitch itself.
+            return noun, False
         if sides:
             return noun if sides == "st" else sides, every
     cur.at = at
     return noun, False
+
+
+OF_NO_KIND = ("", "sp", "ch", "tch", "st", "group")
 
 
 def between_all(cur: Cursor, start: int) -> Place | None:

@@ -73,13 +73,46 @@ def nth_ahead(body: Sequence[Node]) -> tuple[Node, ...]:
     the hook stands.
     """
     out: list[Node] = []
+    told, counted = 0, False
     for one in body:
-        if isinstance(one, Work) and _counts_on(one, out[-1] if out else None):
-            place = replace(one.place, number=Num((one.place.nth - 1,)), nth=0)
-            out.append(Skip(one.span, one.words, place))
+        before = None if counted or not out else out[-1]
+        if isinstance(one, Work) and _counts_on(one, before):
+            counted = True
+            # "sc in 1st dc, ch 3, sc in 4th dc" counts them all from the first.
+            _pass(out, one, one.place.nth - 1 - told)
+            told = one.place.nth if told else 0
             one = replace(one, place=replace(one.place, nth=0))
+        elif isinstance(one, Work) and one.place.where is Where.FIRST and one.place.nth == 1:
+            told = 1
         out.append(one)
     return tuple(out)
+
+
+def _pass(out: list[Node], one: Work, stitches: int) -> None:
+    """Adds the stitches that are passed over before one."""
+    if stitches > 0:
+        place = replace(one.place, number=Num((stitches,)), nth=0)
+        out.append(Skip(one.span, one.words, place))
+
+
+STANDS = 3
+"""Chains that stand on the first stitch of a round."""
+
+
+def nth_at_first(nodes: Sequence[Node]) -> list[Node]:
+    """The row with the stitches passed over by "ch 5, dc in 3rd dc" as skipped, where that is its
+    first: counted from the one that the chain stands on.
+    """
+    works = [at for at, one in enumerate(nodes) if isinstance(one, Work | Group | Skip | Repeat)]
+    at = works[0] if works else -1
+    first, before = nodes[at] if works else None, nodes[at - 1] if at > 0 else None
+    if not isinstance(first, Work) or not isinstance(before, Chain):
+        return list(nodes)
+    if first.number not in (None, ONE) or not _counts_on(first, before):
+        return list(nodes)
+    out = list(nodes[:at])
+    _pass(out, first, first.place.nth - 1 - (before.number.values[0] >= STANDS))
+    return [*out, replace(first, place=replace(first.place, nth=0)), *nodes[at + 1 :]]
 
 
 def _counts_on(work: Work, before: Node | None) -> bool:

@@ -10,7 +10,6 @@ from reader.pattern.acts import find_act
 from reader.pattern.all_but import find_all_but
 from reader.pattern.brackets import (
     OPEN_CLOSE,
-    alike_named,
     bracketed,
     closing,
     named_behind,
@@ -25,7 +24,7 @@ from reader.pattern.by_hand import find_by_hand
 from reader.pattern.by_turns import find_by_turns
 from reader.pattern.cables import find_cable
 from reader.pattern.center_stitch import grown_in_center
-from reader.pattern.chained_places import chain_in_place, loops_in_each
+from reader.pattern.chained_places import chain_in_place
 from reader.pattern.clusters import clustered
 from reader.pattern.cursor import Book, Cursor, span_of
 from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
@@ -38,22 +37,18 @@ from reader.pattern.holders import waits
 from reader.pattern.joins import group_over
 from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import both_over, find_knitting
-from reader.pattern.last_chain import at_its_top
 from reader.pattern.leaving import find_leave
 from reader.pattern.list_words import AFTER_ENDING, FILLER, SLIPS
 from reader.pattern.lost import not_read
 from reader.pattern.needles import find_needle
 from reader.pattern.omitting import cut_at, last_pass_cut, omitted
 from reader.pattern.passing import find_skip
-from reader.pattern.picots import closed_on_last
-from reader.pattern.plain_work import find_plain_work, told_to_leave
-from reader.pattern.points import points
+from reader.pattern.plain_work import find_plain_work
 from reader.pattern.quoting import find_quoted
 from reader.pattern.remarks import remark_in, tell_chain
 from reader.pattern.repeats import find_repeat, in_its_place, inner_star, passes_to
-from reader.pattern.ring_chain import before_ring
 from reader.pattern.rings import of_ring, told_in_ring
-from reader.pattern.rows_below import long_stitches
+from reader.pattern.settled import settled
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.so_often import count_after, times_before
 from reader.pattern.star_closing import closes_star
@@ -149,8 +144,7 @@ class _Reading:
         if self.stars and self.made:
             at = self.stars[0][1]
             left_open(self.made, at, at in self.went_back)
-        nodes = points(closed_on_last(at_its_top(before_ring(long_stitches(self.made, cur)))))
-        return loops_in_each(alike_named(told_to_leave(nodes, cur.book.craft)))
+        return settled(self.made, cur)
 
     def one(self) -> None:
         """Takes whatever stands here, if it can be read."""

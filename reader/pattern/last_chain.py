@@ -21,6 +21,9 @@ def at_its_top(nodes: Sequence[Node]) -> list[Node]:
     out = list(nodes)
     for at, one in enumerate(out[:-1]):
         then = out[at + 1]
+        if isinstance(one, Skip) and _of_long_chain(one, then):
+            out[at] = Act(one.span, one.words, Deed.NOTE)
+            continue
         if not (isinstance(one, Skip) and one.place.noun in ("ch", "tch")):
             continue
         if not (isinstance(then, Work) and then.place.noun in ("ch", "tch")):
@@ -32,6 +35,20 @@ def at_its_top(nodes: Sequence[Node]) -> list[Node]:
         nth = one.place.number.values[0] + 1
         out[at + 1] = replace(then, place=replace(then.place, noun="tch", nth=nth, text=TOP))
     return out
+
+
+NTH = re.compile(r"\b(?P<nth>[4-7])th (?:st|stitch|ch|chain) of (?:the |end |turning |last )*ch")
+
+
+def _of_long_chain(one: Skip, then: Node) -> bool:
+    """Whether "skip 2, dc in 5th st of ch" passes over chains of the turning chain, which is a
+    stitch and a space of so many.
+    """
+    if not isinstance(then, Work) or then.place.noun != "tch" or one.place.noun != "st":
+        return False
+    nth = NTH.search(then.words.lower())
+    bare = one.words.lower().split()[-1].isdigit()
+    return nth is not None and bare and one.place.number.values[0] < int(nth["nth"]) - 1
 
 
 TOP = "in top of turning chain"

@@ -6,7 +6,7 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.loops_entered import skip_loop_words
 from reader.pattern.place_words import RING_WORDS
 from reader.pattern.places import find_place
-from reader.pattern.tree import Act, Deed, Group, Node, Where
+from reader.pattern.tree import Act, Deed, Group, Node, Place, Where
 from reader.terms.stitches import Craft
 
 VERBS = ("work", "make", "place", "worked", "working", "complete", "finish")
@@ -143,6 +143,7 @@ def inverted(cur: Cursor, start: int) -> Node | None:
     if place.where is Where.PLAIN:
         # "working in back loops": how the stitches to come are entered, and no place for them.
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    place = _all_of_them(cur, place)
     _parted(cur, start)
     cur.accept(*VERBS)
     body = (() if place.each else _in_bracket(cur)) or read_group(cur)
@@ -150,3 +151,14 @@ def inverted(cur: Cursor, start: int) -> Node | None:
         cur.at = start
         return None
     return Group(cur.span(start), cur.said(start), body, place)
+
+
+def _all_of_them(cur: Cursor, place: Place) -> Place:
+    """ "In same sp and in each sp around": all of them, of which the round begins in the first."""
+    at = cur.at
+    if place.where is Where.SAME and cur.accept("and in", "and"):
+        more = find_place(cur) if cur.low() in ("each", "every") else None
+        if more is not None and more.where is Where.EACH and more.noun == place.noun:
+            return more
+    cur.at = at
+    return place

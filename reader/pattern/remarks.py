@@ -7,7 +7,7 @@ import re
 from reader.pattern.cursor import Cursor
 from reader.pattern.place_words import AROUND
 from reader.pattern.tokens import Token
-from reader.pattern.tree import Act, Chain, Deed, Node, Work
+from reader.pattern.tree import Act, Chain, Deed, LeaveRest, Node, Work
 from reader.terms.stitches import Craft
 
 SHAPING_WORDS = ("dec", "inc", "decrease", "increase", "make", "narrow", "widen")
@@ -71,7 +71,7 @@ SO_MANY_ARE = re.compile(
 """Where so many stitches are, or what they are for: "(32 sts for heel)"."""
 TO_AN_INCH = re.compile(r"\b(?:to|=|per) (?:1 |one |an |the |each |every )?(?:inch|in$|cm)|\b10 cm")
 """A gauge: "(15 ch sts to 1 inch)"."""
-TALKING = frozenset({"a", "an", "that", "if", "or", "you", "optional"})
+TALKING = frozenset({"a", "an", "that", "if", "or", "you", "optional", "counting", "including"})
 """The first word of such a bracket."""
 
 
@@ -85,6 +85,8 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
     if lows[-1] in ("row", "rnd", "round", "rows") and not any(low.isdigit() for low in lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    if LEFT_FOR.match(" ".join(lows)):
+        return LeaveRest(cur.span(start), cur.said(start))
     if OUT_OF_ONE.fullmatch(" ".join(lows)):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if cur.book.craft is Craft.KNITTING and SO_MANY_ARE.fullmatch(" ".join(lows)):
@@ -104,6 +106,14 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         deed = Deed.COLOUR if lows[0].isalpha() else Deed.NOTE
         return Act(cur.span(start), cur.said(start), deed)
     return None
+
+
+LEFT_FOR = re.compile(
+    r"(?:the |leaving |leave )?(?:last |remaining |other )?\d+ (?:[a-z]+ ){0,4}?"
+    r"(?:are |is |will be )?"
+    r"(?:(?:left|remain\w*|wait\w*) (?:for|free|un\w+|on|at|over)|unworked|free)\b"
+)
+"""Stitches that are not worked, "(8 dc left for back of neck)": told, and nothing done."""
 
 
 def _names_fabric(lows: list[str]) -> bool:

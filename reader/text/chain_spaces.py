@@ -46,12 +46,22 @@ MARKED_BEHIND = Sought(
 """A star behind a bracket marks what the bracket holds: "(ch 4, sc in next st)* repeat 8 times"."""
 
 
+ALONE = Sought(
+    ("-ch",),
+    r"(?P<at>\b(?:next|same|each|last|into|over|under|first|every|corner|in|to)\s)"
+    r"(?P<n>\d{1,2})-ch(?![\w-]|[ ](?:sp|space|lp|loop|arch|corner|gap))",
+    re.IGNORECASE,
+)
+"""A space named by its chains alone: "4 d c in next 4-ch"."""
+
+
 def chains_first(text: str) -> str:
     """The text with the number behind its chains; "2 ch sps" may be two spaces and stays."""
     text = MARKED_BEHIND.sub(" ", text)
     text = CLOSED_BY.sub(lambda found: " " * len(found.group()), text)
     text = IN_BRACKETS.sub(lambda found: f" {found['name'].replace('ch ', 'ch-')} ", text)
     text = PARTED.sub(lambda found: f"{found['ch']}-{found['n']} ", text)
+    text = ALONE.sub(lambda found: f"{found['at']}ch-{found['n']}", text)
     text = SPACE_OF.sub(_turned_about, TURNING.sub("tch ", text))
     return HYPHENS.sub(lambda found: f"{found[1]} ", text)
 

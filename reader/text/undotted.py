@@ -33,6 +33,13 @@ SHORT = frozenset(
      "grp", "gr", "n", "m", "mk", "pc", "pet", "dbl", "trs", "cl"]
 )  # fmt: skip
 """Short words whose full stop is followed by what goes on with the sentence."""
+PARTED = Sought(
+    (".tr", ". tr", ".ch", ". ch"),
+    r"(?<![\w.])(?:(?P<a>h|d|t|tr|half|dbl|quad|lg?)\. ?(?P<b>tr\b)|(?P<t>t)\. ?(?P<ch>ch\b))\.?"
+    r"(?![\w])",
+    re.IGNORECASE,
+)
+"""Names of two parts with a full stop behind each: "1 h.tr.", "t.ch."."""
 ENDS = re.compile(r"\s*(?:[A-Z]|$)|[ ]*\n\s*\d|\s*\d+(?:st|nd|rd|th|d)\s+(?:row|rnd|round)\b")
 A_CHAIN = re.compile(
     r"(?:\d(?:st|nd|rd|th|d)?|(?<!of )\bthe"
@@ -54,6 +61,7 @@ def undotted(text: str) -> str:
     """The text without them; a full stop that may end a sentence stays, at the same place."""
     text = ST_ST.sub(lambda m: "st st".ljust(len(m.group())), text)
     text = DOTTED.sub(_joined, text) if LETTERS_STOPPED.search(text) else text
+    text = PARTED.sub(_in_one, text)
     found = []
     for at, word, before in short_words(text):
         if before[-1:].isalnum() or before[-1:] in ("_", "."):
@@ -70,6 +78,13 @@ def undotted(text: str) -> str:
 
 def _makes_chains(text: str, at: int) -> bool:
     return A_CHAIN.search(text, max(0, at - 16), at) is None
+
+
+def _in_one(found: re.Match[str]) -> str:
+    said = found.group()
+    bare = "".join(part for part in found.groups() if part)
+    ends = said.endswith(".") and ENDS.match(found.string, found.end())
+    return (bare.ljust(len(said) - 1) + ".") if ends else bare.ljust(len(said))
 
 
 def _joined(found: re.Match[str]) -> str:

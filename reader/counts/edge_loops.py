@@ -1,0 +1,55 @@
+"""Chains at the edge of lace that are loops and no stitches: "ch 5, turn, shell in shell", "ch 5, 3
+dc in next sp, ..., 3 dc in last sp", "2 dc in 6th ch from hook, ch 2, 2 dc in next".
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from reader.counts.ends import travels
+from reader.counts.openings import UNITS
+from reader.pattern.tree import Chain, Group, Node, Repeat, Where, Work
+from reader.terms.stitches import Kind
+
+
+def beside_group(work: Work | None, body: Sequence[Node], height: int) -> bool:
+    """Whether a long chain stands beside the row's first group, which is a shell in the middle of a
+    shell, or as the row's last group.
+    """
+    works = [
+        one for one in body if isinstance(one, Work | Group | Repeat) and not travels(one)
+    ]
+    if work is None or not works:
+        return False
+    if height > work.stitch.height + 1 and _in_shell(works[0]):
+        return True
+    last = works[-1]
+    if not isinstance(last, Work) or work is not works[0]:
+        return False
+    several = work.number is not None and work.number.values[0] > 1
+    alike = work.stitch == last.stitch and work.number == last.number
+    alike = alike and (work is not last or work.place.number.values[0] > 1)
+    openings = work.place.noun == "sp" and last.place.noun == "sp"
+    return several and alike and openings and height > work.stitch.height
+
+
+def _in_shell(one: Node) -> bool:
+    """Whether a whole group goes into the middle of one: "shell in shell"."""
+    if not isinstance(one, Work | Group) or one.place.noun not in UNITS:
+        return False
+    group = isinstance(one, Group) or one.stitch.kind is Kind.GROUP
+    return group and one.place.where in (Where.NEXT, Where.FIRST)
+
+
+def loop_at_edge(work: Work, body: Sequence[Node], passed: int) -> bool:
+    """Whether the chains passed before the first shell of a foundation are a loop: more of them
+    than a stitch is tall, and the shell is complete without them.
+    """
+    at = next((at for at, one in enumerate(body) if one is work), -1)
+    behind = body[at + 1 : at + 3] if at >= 0 else ()
+    if len(behind) < 2 or passed < work.stitch.height + 2:
+        return False
+    chain, half = behind
+    several = work.number is not None and work.number.values[0] > 1
+    alike = isinstance(half, Work) and half.stitch == work.stitch and half.number == work.number
+    return several and isinstance(chain, Chain) and alike

@@ -1,0 +1,27 @@
+"""The list of a row once it is read to its end -> the list as it is meant: what only the whole row
+tells of an instruction.
+"""
+
+from __future__ import annotations
+
+from reader.pattern.brackets import alike_named
+from reader.pattern.chained_places import loops_in_each, nth_at_first
+from reader.pattern.cursor import Cursor
+from reader.pattern.last_chain import at_its_top
+from reader.pattern.picots import closed_on_last
+from reader.pattern.plain_work import told_to_leave
+from reader.pattern.points import points
+from reader.pattern.ring_chain import before_ring
+from reader.pattern.rows_below import long_stitches
+from reader.pattern.tree import Node
+from reader.pattern.understood import nouns_understood
+from reader.terms.stitches import Craft
+
+
+def settled(made: list[Node], cur: Cursor) -> tuple[Node, ...]:
+    """The instructions of a whole row; cur: the words that they were read from."""
+    nodes = at_its_top(before_ring(long_stitches(made, cur)))
+    if cur.book.craft is Craft.CROCHET:
+        nodes = points(closed_on_last(nouns_understood(nodes)))
+        nodes = nth_at_first(nodes)
+    return loops_in_each(alike_named(told_to_leave(nodes, cur.book.craft)))

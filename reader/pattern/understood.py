@@ -1,0 +1,56 @@
+"""Places whose noun is left out, since it was just named: "2 tr in sp, 1 ch, 2 tr in next", "miss 1
+space, 1 dc in next"; and what old books only name "under": a loop.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+
+from reader.pattern.tree import ONE, Group, Node, Repeat, Skip, Where, Work
+
+BARE = re.compile(
+    r"(?:in|into|under|over|on) (?:the )?(?:next|following|same)(?: one)?", re.IGNORECASE
+)
+UNDER = re.compile(r"under (?:the )?(?:next|following|same|each|every)\b", re.IGNORECASE)
+
+
+def nouns_understood(nodes: Sequence[Node]) -> list[Node]:
+    """The list with loops where they were named before, or are gone under."""
+    return _named(nodes, "")
+
+
+def _named(nodes: Sequence[Node], before: str) -> list[Node]:
+    out: list[Node] = []
+    for one in nodes:
+        if isinstance(one, Repeat):
+            body = tuple(_named(one.body, before))
+            one = replace(one, body=body, ending=tuple(_named(one.ending, _last(body) or before)))
+            before = _last(body) or before
+        elif isinstance(one, Work | Group | Skip):
+            one = _with_noun(one, before)
+            before = _noun(one) or before
+        out.append(one)
+    return out
+
+
+def _with_noun(one: Work | Group | Skip, before: str) -> Node:
+    place = one.place
+    bare = place.noun == "st" and place.number == ONE and not place.nth
+    bare = bare and place.where in (Where.NEXT, Where.SAME, Where.EACH)
+    understood = before == "sp" and not place.each and BARE.fullmatch(place.text)
+    if bare and (understood or (UNDER.match(place.text) and place.text.count(" ") < 3)):
+        return replace(one, place=replace(place, noun="sp"))
+    return one
+
+
+def _noun(one: Node) -> str:
+    """What a place was called; "" for one that is not named."""
+    if not isinstance(one, Work | Group | Skip) or one.place.where is Where.PLAIN:
+        return ""
+    return one.place.noun
+
+
+def _last(nodes: Sequence[Node]) -> str:
+    return next((noun for one in reversed(nodes) if (noun := _noun(one))), "")
