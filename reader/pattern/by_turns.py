@@ -5,6 +5,7 @@ stitches before each inc", "6 times: 1 sc, 1 inc", "every third stitch gets two"
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.every_nth import every_nth
@@ -116,6 +117,29 @@ def _spaced(cur: Cursor, start: int) -> Node | None:
     alone = Place(Where.PLAIN, here)
     body = (Work(here, words, plain, number, alone), Work(here, words, shaped, ONE, alone))
     return Repeat(here, words, body, Until.OPEN)
+
+
+def over_and_over(nodes: Sequence[Node]) -> tuple[Node, ...]:
+    """The row "2 sc, inc around" as that list repeated: a change in every stitch behind plain ones
+    would be no list. Other rows as they are.
+    """
+    works = [at for at, one in enumerate(nodes) if isinstance(one, Work)]
+    last = nodes[works[-1]] if len(works) > 1 else None
+    if not isinstance(last, Work) or last.stitch.kind not in (Kind.INCREASE, Kind.DECREASE):
+        return tuple(nodes)
+    first, end = works[0], works[-1] + 1
+    whole = works == list(range(first, end)) and last.place.where is Where.REST
+    begun = all(isinstance(one, Act | Chain) for one in nodes[:first])
+    ended = all(isinstance(one, Act) for one in nodes[end:])
+    plain = all(
+        isinstance(one, Work) and one.place.where is Where.PLAIN and one.stitch.kind is Kind.STITCH
+        for one in nodes[first : end - 1]
+    )
+    if not (whole and begun and ended and plain and last.place.text in AROUND):
+        return tuple(nodes)
+    body = (*nodes[first : end - 1], replace(last, place=Place(Where.PLAIN, last.place.span)))
+    again = Repeat(last.span, last.words, body, Until.OPEN)
+    return (*nodes[:first], again, *nodes[end:])
 
 
 def _shaped(plain: str, gains: bool) -> str:

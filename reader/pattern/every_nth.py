@@ -33,6 +33,13 @@ TOGETHER = re.compile(
     rf"(?:tog(?:ether)?|as one|into one|as 1|into 1){_END}{_BEHIND}{_END}",
     re.IGNORECASE,
 )
+PAIR = re.compile(
+    rf"(?:(?:inv(?:isible)? )?dec(?:rease)?|(?:sc|dc|hdc|tr|htr)2tog)(?: (?:over|at|in|on|with))?"
+    rf" (?:the )?{_EACH} {_NTH}(?: {_ST})? (?:and|&|\+) (?:the )?(?P<m>\d+)(?:st|nd|rd|th)?"
+    rf"(?: {_ST})?{_END}{_BEHIND}{_END}",
+    re.IGNORECASE,
+)
+""" "Sc2tog every 2nd & 3rd st"."""
 SKIPPED = re.compile(
     rf"(?:skip(?:ping)?|miss(?:ing)?|sk|omit(?:ting)?|leav(?:e|ing) out|pass(?:ing)? over)"
     rf" {_EACH} {_NTH}"
@@ -48,7 +55,8 @@ GETS = re.compile(
 )
 FIRST = frozenset(
     ["take", "taking", "work", "working", "crochet", "crocheting", "join", "draw", "sc", "dc",
-     "hdc", "dec", "decrease", "by", "the", "each", "every", "skip", "skipping", "miss",
+     "hdc", "dec", "decrease", "sc2tog", "dc2tog", "hdc2tog", "tr2tog", "htr2tog", "inv",
+     "invisible", "by", "the", "each", "every", "skip", "skipping", "miss",
      "missing", "sk", "omit", "omitting", "leave", "leaving", "pass", "passing"]
 )  # fmt: skip
 LOOK = 120
@@ -63,7 +71,7 @@ def every_nth(cur: Cursor) -> Node | None:
         return None
     begin = cur.tokens[cur.at].start
     words = _in_figures(cur, begin)
-    for told in (TOGETHER, SKIPPED, GETS):
+    for told in (TOGETHER, PAIR, SKIPPED, GETS):
         found = told.match(words)
         if found is not None and (step := _step(found, told)) > 1:
             return _taken(cur, begin, found, step)
@@ -83,7 +91,7 @@ def _in_figures(cur: Cursor, begin: int) -> str:
 
 
 def _step(found: re.Match[str], told: re.Pattern[str]) -> int:
-    if told is TOGETHER:
+    if told in (TOGETHER, PAIR):
         last, first = int(found["m"][-4:]), int((found["n"] or "0")[-4:])
         return last if last == first + 1 else 0
     return 2 if found["other"] else int(found["n"][-4:])

@@ -82,7 +82,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         loop = chain_loop(cur) if middle else None
         if loop is not None:
             return loop
-    if cur.low() in ("each", "every", "ea") and not cur.words("each time"):
+    if _of_each(cur):
         return _each(cur, here)
     if saw and (held := that_holds(cur, start)) is not None:
         return held
@@ -231,6 +231,13 @@ ONE_LEFT = ("loop", "lp", "sp", "space", "st", "stitch", "corner", "arch")
 SEVERAL = frozenset(
     one for one in STITCH_NOUNS | SPACE_NOUNS if one.endswith("s") and one not in ("s", "ls")
 )
+
+
+def _of_each(cur: Cursor) -> bool:
+    """Whether "each" or "per stitch" stands here."""
+    if cur.low() == "per":
+        return cur.low(1) in ("st", "stitch", "sc", "dc", "hdc")
+    return cur.low() in ("each", "every", "ea") and not cur.words("each time")
 
 
 def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:

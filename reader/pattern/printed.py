@@ -39,6 +39,14 @@ TOTAL_FIRST = re.compile(
     r"\s*(?:\d|total|count|stitch (?:count|total)|you|we\b|there|this|makes|=|inc|dec|now)",
     re.IGNORECASE,
 )
+TIMES_ONLY = re.compile(
+    r"\W*(?:\d{1,2} ?x?|x ?\d{1,2}|repeat|rep|\d{1,2} times:?)\W*", re.IGNORECASE
+)
+"""Before a list in a bracket, how often it is worked, and nothing else."""
+ALL_ROUND = re.compile(
+    r"\s*(?:all )?(?:a?round|across|to (?:the )?end)\s*(?:[.;(\[=]|$)", re.IGNORECASE
+)
+"""Behind a list in a bracket, how far it is repeated."""
 ONE_FOR = re.compile(r"\s*= (?:1|one|a|an) [a-z]")
 """What a chain stands for: "3 ch (= 1 tr)"."""
 
@@ -62,27 +70,7 @@ def printed_in(
     found: list[Printed] = []
     text = words
     for bracket in BRACKET.finditer(words):
-        body = bracket.group("body")
-        spelled = IN_WORDS.fullmatch(" ".join(body.split()))
-        body = f"{word_number(spelled['n'])} {spelled['rest']}" if spelled else body
-        if not TOTAL_FIRST.match(body):
-            continue
-        if FOLLOWS.match(words[bracket.end() :]) or ONE_FOR.match(body):
-            continue
-        if "needle" in body and lists_needles(bracket.group()):
-            continue
-        before = words[: bracket.start()]
-        if sizes > 1 and re.search(r"\d\s*$", before) and not _whole_list(before, sizes):
-            continue
-        some = SIZES_OPEN.search(before.rstrip())
-        if sizes > 1 and some and len(re.findall(r"\d+", some.group())) < sizes:
-            continue
-        body = HALVES.sub("", " ".join(body.split()))
-        body = _by_commas(body, sizes)
-        one = bracket_total(body, bracket.start(), bracket.end())
-        if one is None or not _whole(body, one):
-            before, after = words[: bracket.start()], words[bracket.end() :]
-            one = listed(body, bracket.start(), bracket.end(), before, after)
+        one = _in_bracket(words, bracket, sizes)
         if one is None:
             continue
         found.append(one)
@@ -96,6 +84,30 @@ def printed_in(
     found[:] = [replace(one, mixed=_mixed(words[one.start : one.end])) for one in found]
     text = _spoken(_changes(text, found), found)
     return (*found, *on_needles), text
+
+
+def _in_bracket(words: str, bracket: re.Match[str], sizes: int) -> Printed | None:
+    """The total that a bracket states among its row's words, None where it states none."""
+    body = bracket.group("body")
+    spelled = IN_WORDS.fullmatch(" ".join(body.split()))
+    body = f"{word_number(spelled['n'])} {spelled['rest']}" if spelled else body
+    before, after = words[: bracket.start()], words[bracket.end() :]
+    if not TOTAL_FIRST.match(body) or FOLLOWS.match(after) or ONE_FOR.match(body):
+        return None
+    if "needle" in body and lists_needles(bracket.group()):
+        return None
+    if "," in body and (TIMES_ONLY.fullmatch(before) or ALL_ROUND.match(after)):
+        return None
+    if sizes > 1 and re.search(r"\d\s*$", before) and not _whole_list(before, sizes):
+        return None
+    some = SIZES_OPEN.search(before.rstrip())
+    if sizes > 1 and some and len(re.findall(r"\d+", some.group())) < sizes:
+        return None
+    body = _by_commas(HALVES.sub("", " ".join(body.split())), sizes)
+    one = bracket_total(body, bracket.start(), bracket.end())
+    if one is None or not _whole(body, one):
+        one = listed(body, bracket.start(), bracket.end(), before, after)
+    return one
 
 
 def _alone(text: str, found: list[Printed], crochet: bool) -> str:

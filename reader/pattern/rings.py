@@ -28,6 +28,10 @@ def find_ring(cur: Cursor, start: int) -> Node | None:
         # "a magic circle of 6 sc"
         cur.at += length + 1
         return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
+    if length and cur.kind(length) == "num" and cur.stitch(length + 1) is not None:
+        # "MR 6 sc": the stitches behind it are worked.
+        cur.at += length
+        return Start(cur.span(start), cur.said(start), "ring", Num((0,)))
     short = cur.kind(length) == "num" and cur.low(length + 1) in (*STOPS, "")
     if length and short and cur.book.craft is Craft.CROCHET:
         # "MR 6": so many plain stitches in it.

@@ -5,6 +5,7 @@ tells of an instruction.
 from __future__ import annotations
 
 from reader.pattern.brackets import alike_named
+from reader.pattern.by_turns import over_and_over
 from reader.pattern.chained_places import loops_in_each, nth_at_first
 from reader.pattern.cursor import Cursor
 from reader.pattern.last_chain import at_its_top
@@ -24,4 +25,5 @@ def settled(made: list[Node], cur: Cursor) -> tuple[Node, ...]:
     if cur.book.craft is Craft.CROCHET:
         nodes = points(closed_on_last(nouns_understood(nodes)))
         nodes = nth_at_first(nodes)
-    return loops_in_each(alike_named(told_to_leave(nodes, cur.book.craft)))
+    read = loops_in_each(alike_named(told_to_leave(nodes, cur.book.craft)))
+    return over_and_over(read) if cur.book.craft is Craft.CROCHET else read

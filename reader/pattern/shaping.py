@@ -20,7 +20,7 @@ WORDS = (
 )  # fmt: skip
 GAIN = ("inc", "increase", "increasing", "incs", "widen", "widening", "inc'ing")
 ONE_OF_MANY = ("increase", "decrease")
-MANY = ("incs", "decs", "increases", "decreases")
+MANY = ("incs", "decs", "increases", "decreases", "inc", "dec")
 SPOTS = re.compile(
     r"\b(?:at |on |in )?(?:each|both|either) (?:end|ends|side|sides|edge)|each end of"
     r"|beg(?:inning)? (?:of \w+ )?and (?:once )?(?:at )?(?:the )?end|(?:first|1st) and last"

@@ -25,6 +25,8 @@ TIMES_LISTED = re.compile(r"^x\d+(?:[-/]\d+)+$")
 FIRST = re.compile(r"(?:^|[02-9])1st$")
 """The end of an ordinal: "1st", "21st", and not "11st"."""
 GLUED = re.compile(r"^([a-z]+)(\d+)$")
+CHANGED_TIMES = re.compile(r"^(inc|dec|sc2tog|k2tog)(x\d+)$")
+"""How often behind a change, without a blank: "incx6"."""
 
 
 class Token(NamedTuple):
@@ -122,6 +124,11 @@ def _add_word(
             values = (int(piece.group()[:9]),) if digit else ()
             kind = "num" if digit else "mark"
             found.append(Token(kind, piece.group(), at, start + piece.end(), values, False))
+        return
+    changed = CHANGED_TIMES.match(low)
+    if changed:
+        _add_word(found, changed[1], start, spaced, known)
+        _add_word(found, changed[2], start + len(changed[1]), False, known)
         return
     glued = GLUED.match(low)
     if glued:

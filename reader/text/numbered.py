@@ -12,7 +12,8 @@ DASHED = re.compile(
     rf"^(?P<label>[ ]*(?P<first>\d{{1,3}}){_MORE}) [-—] (?=[A-Za-z(*\[\d])", re.MULTILINE
 )
 BRACKETED = re.compile(
-    r"^(?P<label>[ ]*)\((?P<first>\d{1,3})\)(?:[ ]?(?:-|to|&|,)[ ]?\((?P<last>\d{1,3})\))?[ ]"
+    r"^(?P<label>[ ]*)\((?P<first>\d{1,3})(?:\)(?:[ ]?(?:-|to|&|,)[ ]?\((?P<last>\d{1,3})\))?"
+    r"|[ ]?(?:-|to)[ ]?(?P<until>\d{1,3})\))[ ]"
     r"(?=[A-Za-z(*\[\d])",
     re.MULTILINE,
 )
@@ -48,7 +49,7 @@ def numbered(text: str) -> str:
     text = _by_any_letter(text)
     if (" - " in text or " — " in text) and _counts_on(DASHED, text):
         text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
-    text = _no_ranges(text)
+    text = _no_ranges(ODD_RANGE.sub(_as_range, text))
     if not LABELLED.search(text) and _counts_on(ODD, text):
         text = ODD.sub(_by_number, text)
     text = DOTTED.sub(
@@ -89,6 +90,19 @@ def _with_r(found: re.Match[str]) -> str:
     more = found["more"] or ""
     more = re.sub(r"[A-Z](?=\d)", "R", more)
     return f"{found['before']}R{found['gap']}{found['first']}{more}{found['end']}"
+
+
+ODD_RANGE = re.compile(
+    r"^(?P<lead>[ ]*[\[(]?(?:R|rnds?|rounds?|rows?|rds?)?[ ]?\d{1,3})"
+    r"(?:(?P<dots>[ ]?(?:~|\.\.\.?)[ ]?)|(?<=\w)(?P<dash>[ ]?-[ ]?)(?=R))(?P<r>R[ ]?)?"
+    r"(?P<last>\d{1,3})(?=[ ]?[:.\])])",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""Several rows told as "R5~9:", "R5..9:", "[R5-R9]"."""
+
+
+def _as_range(found: re.Match[str]) -> str:
+    return f"{found['lead']}-{found['last']}".rjust(len(found.group()))
 
 
 SO_MANY = re.compile(
@@ -169,7 +183,8 @@ def _by_number(found: re.Match[str]) -> str:
 
 
 def _without_brackets(found: re.Match[str]) -> str:
-    last = f"-{found['last']}" if found["last"] else ""
+    until = found["last"] or found["until"]
+    last = f"-{until}" if until else ""
     return f"{found['label']}{found['first']}{last}.".ljust(len(found.group()))
 
 

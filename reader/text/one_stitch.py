@@ -11,7 +11,8 @@ from reader.text.sought import Sought
 ITEM = re.compile(
     r"(?:,[ ]+|\d[ ]+(?:sts?[, ]+)?|;[ ]*|\band[ ]+)sc (?:dec|inc)(?:rease)?\b[ ]?"
     r"(?=[*,.;)\](]|\n|$)"
-    r"|^[ \t*•-]*sc (?:dec|inc)(?:rease)?[ ]?(?:[=:—-])",
+    r"|^[ \t*•-]*sc (?:dec|inc)(?:rease)?[ ]?(?:[=:—-])"
+    r"|[:.)-][ ]+sc (?:dec|inc)(?:rease)?[ ](?=around|across|all|to end|x ?\d|\d+ times|in e)",
     re.IGNORECASE | re.MULTILINE,
 )
 """One item behind another, or a word of the pattern's key."""
@@ -34,9 +35,14 @@ TWO_INCREASED = Sought(
 """Two in one, told twice: "2 sc inc in next st"."""
 
 
+HYPHENED = Sought(("sc-",), r"\bsc-(?P<what>dec|inc)(?:rease)?\b", re.IGNORECASE)
+"""One word, whatever stands beside it: "(sc, sc-dec)"."""
+
+
 def one_stitch(text: str) -> str:
     """The text with the stitch's own name left out where it is so."""
     text = TOGETHER.sub(lambda found: "dec".ljust(len(found.group())), text)
+    text = HYPHENED.sub(lambda found: found["what"].rjust(len(found.group())), text)
     text = TWO_INCREASED.sub(lambda found: found["inc"].rjust(len(found.group())), text)
     if not NAME.may_stand(text) or ITEM.search(text) is None or TWO_ITEMS.search(text) is not None:
         return text

@@ -27,6 +27,26 @@ RPT = Sought(("rpt",), r"\brpt\b", re.IGNORECASE)
 
 NUMBER_FIRST = Sought(("tog",), r"\b(?P<n>[2-9])(?P<gap> ?)(?P<what>sc|hdc|dc|tr|htr)tog\b", re.I)
 """Stitches together with their number first: "2sctog"."""
+_GROUP = rf"[(\[](?=[^()\[\]\n]*\b\d*{_STITCH}\b)[^()\[\]\n]+[)\]]"
+TIMES_FIRST = Sought(
+    ("(", "["),
+    r"(?P<lead>^[^\n:]{1,24}: ?|, )(?:x ?(?P<x>\d{1,2})|(?P<n>\d{1,2})(?: ?x)?) "
+    rf"(?={_GROUP}[^\n\d]*"
+    r"(?:[(\[=][^\n]*)?$)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""How often before a list: "x6 (sc, inc)", "6 [sc, inc]"."""
+DASHED_TIMES = Sought(
+    ("-", "—"), r"(?<=[)\]*]) ?[-—] ?(?=(?:\d{1,2} ?(?:times\b|x(?!\w))|x ?\d))", re.IGNORECASE
+)
+"""A dash before how often: "(sc, inc) - 6 times"."""
+GLUED_TIMES = re.compile(
+    rf"(?P<open>[(\[])(?P<body>(?=[^()\[\]\n]*\b\d*{_STITCH}\b)[^()\[\]\n]+), "
+    r"(?P<last>[^()\[\]\n,]+)"
+    r"(?P<close>[)\]])(?P<n>\d{1,2})(?=\s*(?:$|[.,;(\[=]))",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""How often right behind the list, "(sc, inc)6": the blank behind the comma makes room for an x."""
 AND_ON = re.compile(
     r"^(?P<label>[ ]*(?:rounds?|rnds?|rows?|rds?|R) ?\d{1,3})\+(?=[ ]+[a-z(*\[\d])", re.I | re.M
 )
@@ -38,8 +58,21 @@ def with_times(text: str) -> str:
     "Co".
     """
     text = NUMBER_FIRST.sub(lambda m: f"{m['what']}{m['n']}tog{m['gap']}", text)
+    text = TIMES_FIRST.sub(_times_first, DASHED_TIMES.sub(_blank, text))
+    text = GLUED_TIMES.sub(
+        lambda m: f"{m['open']}{m['body']},{m['last']}{m['close']}x{m['n']}", text
+    )
     text = AND_ON.sub(lambda found: f"{found['label']}:", text)
     text = ON_OFF.sub(lambda found: f"{found['what'] or found['low']}o ", RPT.sub("rep", text))
     if not NUMBER_BETWEEN.search(text):
         return text
     return BARE_TIMES.sub(lambda found: f"{found['body']}x{found['times']}", text)
+
+
+def _blank(found: re.Match[str]) -> str:
+    return " " * len(found.group())
+
+
+def _times_first(found: re.Match[str]) -> str:
+    times = f"{found['lead']}{found['x'] or found['n']}x"
+    return times.ljust(len(found.group()))
