@@ -15,6 +15,7 @@ from reader.counts.plainly import told_throughout
 from reader.counts.solved import Solved
 from reader.counts.spaces_named import not_there
 from reader.counts.too_often import ask_of_growth, ask_of_times, most_often
+from reader.counts.unbalanced import rightly_placed
 from reader.pattern.tree import Act, Repeat, Until
 
 if TYPE_CHECKING:
@@ -39,6 +40,7 @@ def judge(
     problem = held_to_it(ledger, entry, solved, where, problem) if stated is None else problem
     if problem is None and not ledger.doubted and not entry.quoted:
         problem = not_there(entry.nodes, ledger.below, where)
+    problem = rightly_placed(ledger, entry, solved, where, problem)
     problem = problem or learn(ledger.learned, solved, kind, stated, where)
     return problem or other_times(ledger, entry, solved, where)
 

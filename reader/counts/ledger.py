@@ -94,7 +94,8 @@ class Ledger:
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.rival: Rival | None = None
-        self.sections, self.fitted, self.markers, self.edge = 0, True, 0, 0
+        self.sections, self.markers, self.edge = 0, 0, 0
+        self.fitted, self.listed = True, False
         self.waiting: tuple[int, ...] = ()
         self.lots: list[Lot] = []
         self.unworked, self.short, self.pace = 0, 0, (0, 1)
@@ -298,6 +299,7 @@ class Ledger:
         # Rows whose numbers are left out were worked between: what lies below is not this row's.
         self.doubted = self.doubted or 0 < self.number < (number or 0) - 1
         solved, doubted = weigh(self, entry, stated, kind), self.doubted
+        self.listed = self.listed or solved.choice.over_again
         row, mark = entry.row, entry.row.mark
         label, words = self.name(mark, number), self.words(row.start, row.end)
         where = Where(self.part, label, self.span(row.start, row.end), words)

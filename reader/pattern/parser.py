@@ -74,6 +74,7 @@ from reader.text.stops import without_stops
 from reader.text.stops_for_commas import with_commas
 from reader.text.tables import untabled
 from reader.text.time_marks import without_times
+from reader.text.told_aloud import told_aloud
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
 from reader.text.translated import in_english
@@ -328,7 +329,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = undashed(with_commas(without_stops(without_adjectives(plain))))
-        plain = everyday_words(plain)
+        plain = everyday_words(told_aloud(plain))
         plain = ribs_named(without_part_nouns(without_asides(plain)))
         plain = without_new_stitches(unannounced(on_lines(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

@@ -183,7 +183,7 @@ WHO_WORKS = Sought(
 
 def everyday_words(text: str) -> str:
     """The text so put; any text goes in."""
-    text = IN_A_WAY.sub(lambda m: m["lead"] + " " * len(m["way"]), text)
+    text = IN_A_WAY.sub(_with_needles, text)
     text = OF_TWO.sub(lambda m: m["cast"] + " " * len(m["of"]), text)
     text = TILL_LEFT.sub(_to_last, text)
     text = FROM_STAR.sub(_from_star, text)
@@ -202,6 +202,10 @@ def everyday_words(text: str) -> str:
     text = THERE_ARE.sub(lambda m: "there are".ljust(len(m.group()))[: len(m.group())], text)
     text = LED_ROW.sub(lambda m: f"Next {m['row']}:".rjust(len(m.group())), text)
     return CHATTED.sub(_labelled, NEXT_OF.sub(_kind_left, text))
+
+
+def _with_needles(found: re.Match[str]) -> str:
+    return f"{found['lead']}{'With yarn'.ljust(len(found['way']) - 2)}, "
 
 
 def _spaces(found: re.Match[str]) -> str:
