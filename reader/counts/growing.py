@@ -25,6 +25,11 @@ SO_MANY_ROUNDS = re.compile(
 )
 """How many rounds there are in the end."""
 
+SHAPES = re.compile(
+    r"\b(?:inc|dec|narrow|widen)(?:reas\w+|ing)?\b|\b(?:mak|tak)ing\b|\btog", re.IGNORECASE
+)
+"""Words that change the number of stitches."""
+
 
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     """ "Continue in this way, having 1 more in each section until there are 15"."""
@@ -32,8 +37,10 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     first = [one.before for one in ledger.rows[:1]]
     known = chain((one.count for one in reversed(ledger.rows)), first)
     counts = list(islice((one for one in known if one is not None), 12))[::-1]
-    if not counts and ledger.below.stitches is not None:
-        counts = [ledger.below.stitches]
+    here = ledger.below.stitches
+    if here is not None and counts[-1:] != [here]:
+        # Some wait since the last row: how it changed tells nothing of these.
+        counts = [here]
     last = row.mark.numbers[-1] if row.mark and row.mark.numbers else upto - 1 if upto else None
     rounds = SO_MANY_ROUNDS.search(rule.rest)
     last = int(rounds[1]) if rounds and last is None else last
@@ -48,7 +55,8 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         # The words stand as one row, never dropped, though their rows are not known.
         why = "how many rows these are is not known"
         knits = ledger.pattern.craft is Craft.KNITTING
-        changes = steps_of(counts, rule)[0] or (rule.goal is not None and rule.rows > 1)
+        away = rule.goal is not None and rule.goal != here and SHAPES.search(rule.rest)
+        changes = steps_of(counts, rule)[0] or (rule.goal is not None and rule.rows > 1) or away
         unknown = rule.step or rule.paced or (knits and changes)
         told = rule.goal if knits and unknown and sections < 2 and not rule.between else None
         if told is not None:

@@ -38,6 +38,10 @@ def steps_of(counts: Sequence[int], rule: Rule, sections: int = 0) -> tuple[int,
     return (counts[-1] - counts[-3], 2) if len(counts) > 2 else (0, 1)
 
 
+MADE = re.compile(r"\b(?:made|make|making|overs?|holes?)\b", re.IGNORECASE)
+"""An increase that is one new stitch, and not two in an old one."""
+
+
 def targets(rule: Rule, sections: int) -> list[int]:
     """Whole counts that a goal may stand for, the likeliest first: all stitches, or those of one
     section.
@@ -51,6 +55,8 @@ def targets(rule: Rule, sections: int) -> list[int]:
         return []
     if sections < 2:
         return [] if rule.per_section else [goal]
+    if rule.between and MADE.search(rule.rest):
+        return [(goal + 1) * sections, goal * sections, goal]
     if rule.between:
         return [(goal + 2) * sections, (goal + 1) * sections, goal * sections, goal]
     if rule.per_section:

@@ -170,9 +170,11 @@ class Ledger:
         return called(self.entries, self.earlier, number, words)
 
     def again(self, entry: Entry, number: int | None, written: WrittenRow | None = None) -> None:
-        """A row worked again under a new number, with no total printed for it."""
+        """A row worked again under a new number, with its total over as many as at first."""
         row = WrittenRow(None, written.start, written.end) if written else entry.row
-        self.work(replace(entry, row=row, printed=(), quoted=True), number)
+        first = entry.base.stitches if entry.base and self.pattern.craft is Craft.KNITTING else 0
+        printed = entry.printed if 0 < (first or 0) == self.below.stitches else ()
+        self.work(replace(entry, row=row, printed=printed, quoted=True), number)
 
     def even(
         self,

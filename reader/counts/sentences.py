@@ -25,7 +25,7 @@ NEXT_SENTENCE = re.compile(
     rf"|cast\s+(?:o(?:ff|n)|{SPELLED})"
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
     r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
-    r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d|p\s*\d|beg\s+with"
+    r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d+|p\s*\d+|beg\s+with"
     r"|(?:for|to\s+make)\s+(?:the|each|a|one)\s+(?:[a-z]+,?\s+){1,3}cast\s+on"
     r"|pick\s+up|return\s\d+|add\s+\d+|\d+\s+(?:rows|rnds|rounds)|garter|moss|seed|stocking"
     r"|stockinette?|st\.?\s?st|g\s?st|on\s+(?:these|those)|next\s+(?:row|make|work|knit|purl)"
@@ -35,7 +35,7 @@ NEXT_SENTENCE = re.compile(
     re.IGNORECASE,
 )
 NEXT_LIST = re.compile(
-    r"(?<=[.])\s+(?:\*\*+\s+)?(?=[(\[]\s*[kp]\s?\d|k\s?\d|p\s?\d)", re.IGNORECASE
+    r"(?<=[.])\s+(?:\*\*+\s+)?(?=[(\[]\s*[kp]\s?\d|[kp]\s{0,2}\d)", re.IGNORECASE
 )
 """In running words, where the list of the next row begins."""
 TO_ITS_END = re.compile(

@@ -33,7 +33,11 @@ BY_MEASURE = re.compile(_BY_MEASURE, re.IGNORECASE)
 nobody knows.
 """
 _EVERY = (
-    rf"\b(?:every|each|ev|(?P<after>foll\w*))\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*|2nd|rs|ws"
+    r"\b(?:every|each|ev|(?P<after>foll\w*)"
+    r"|(?:on|in|of|at)(?:\s+the)?(?=\s+(?:alt\w*\.?|other|right side|wrong side|plain|knit"
+    r"|knitted|purl)"
+    rf"\s+{_ROWS.replace('s?', 's')}))\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*\.?|2nd|rs|ws"
+    rf"|plain"
     r"|plain knitted|knitted|right side|wrong side|knit|k|purl|p|pearl|(?P<nth>\d+)"
     r"(?(after)(?:st|nd|rd|th|d)|(?:st|nd|rd|th|d)?))\s+)?"
     r"(?:foll\w*\s+)?"

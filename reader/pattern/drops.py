@@ -36,15 +36,19 @@ def find_drop(cur: Cursor) -> Node | None:
     while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
         if cur.kind() == "num" and number is None:
             number = cur.number()
+        elif cur.kind() == "ord" and cur.low(1) == "of" and number is None:
+            # "The second of each pair of overs".
+            number = ONE
         if cur.low() != '"':
             lows.append(cur.low())
         cur.at += 1
+    several = not {"loop", *ONE_LOOP} & set(lows)
     many, some = LOOPS & set(lows), "of" in lows and number is not None
     extra = {"extra", "additional"} & set(lows)
     if not MADE & set(lows) or ("loops" in lows and not (many or some or extra)):
         cur.at = start
         return None
-    if spread or (many and number is None) or some:
+    if spread or ((many or (extra and several)) and number is None) or some:
         each = number if some and number is not None else None
         return _all_over(cur, start, each, bool(extra))
     stitch = stitch_named("drop", Craft.KNITTING)

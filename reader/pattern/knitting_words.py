@@ -11,7 +11,18 @@ from reader.pattern.knitting_fabric import NOUNS, worked
 from reader.pattern.overs import find_over, how_many, makes_by_name
 from reader.pattern.places import find_place
 from reader.pattern.told_where import told_where
-from reader.pattern.tree import ONE, Group, Node, Num, Place, Shape, Where, Work
+from reader.pattern.tree import (
+    ONE,
+    Group,
+    Node,
+    Num,
+    Place,
+    Repeat,
+    Shape,
+    Until,
+    Where,
+    Work,
+)  # fmt: skip
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
@@ -59,10 +70,19 @@ def _made(cur: Cursor, start: int) -> Node | None:
     if cur.low() in ("by", "from", "out"):
         while not cur.done() and cur.low() not in STOPS:
             cur.at += 1
+    _how_in_brackets(cur)
     times = how_many(cur)
     if times is not None and number is not None:
         number = Num(tuple(one * times.at(size) for size, one in enumerate(number.values)))
     return worked(cur, start, "m1", number)
+
+
+def _how_in_brackets(cur: Cursor) -> None:
+    """Takes "(by knitting into the front and back)", in which a new stitch's making is told."""
+    if cur.low() != "(" or cur.low(1) not in ("by", "that", "viz", "taking", "picking"):
+        return
+    close = next((ahead for ahead in range(30) if cur.low(ahead) == ")"), 0)
+    cur.at += close + 1 if close else 0
 
 
 def _raised(cur: Cursor, start: int) -> Node | None:
@@ -136,6 +156,20 @@ def both_over(made: list[Node], node: Node) -> Node:
     return replace(node, stitch=both) if pair and single and both is not None else node
 
 
+def and_narrowed(made: list[Node], node: Node) -> Node:
+    """ "thread over and narrow until 3 remain": both over and over; other nodes as they are."""
+    last = made[-1] if made else None
+    if not isinstance(node, Work) or node.place.where is not Where.TO_LAST or node.stitch.takes < 2:
+        return node
+    over = isinstance(last, Work) and last.stitch.name == "yo" and last.number in (None, ONE)
+    if not over or not isinstance(last, Work) or node.stitch.craft is not Craft.KNITTING:
+        return node
+    made.pop()
+    once = replace(node, place=Place(Where.PLAIN, node.span))
+    words = f"{last.words} {node.words}"
+    return Repeat(last.span, words, (last, once), Until.TO_LAST, node.place.number)
+
+
 def _slip_and_bind(cur: Cursor, start: int) -> Node | None:
     """ "slip, narrow and bind", "slip 1, knit 1 and bind": the slipped one goes over the rest."""
     if not cur.accept("slip 1", "slip one", "slip", "sl 1", "sl"):
@@ -163,6 +197,11 @@ def _taken_in(cur: Cursor, start: int) -> Node | None:
             return worked(cur, start, "k2tog", number)
         number = how_many(cur)
         return worked(cur, start, "k2tog", number, not cur.low(-1).isdigit())
+    if cur.low() == "narrowing" and cur.low(-1) in ("and", "by") and cur.low(1) in (*STOPS, ""):
+        cur.at += 1
+        return worked(cur, start, "k2tog", None)
+    if _with_its_over(cur, start):
+        return worked(cur, start, "k2tog", None)
     verb = cur.low()
     if verb not in ("take", "taking", "knit", "k", "pearl", "purl", "p", "work", "slip"):
         return None
@@ -181,6 +220,32 @@ def _taken_in(cur: Cursor, start: int) -> Node | None:
     if not joined and not ((which or verb in ("take", "taking")) and cur.accept("together", "tog")):
         return None
     return worked(cur, start, f"{'p' if verb in ('pearl', 'purl', 'p') else 'k'}{amount}tog", None)
+
+
+PAIRED = frozenset(
+    ["slipped", "made", "slip", "loop", "over", "thread", "wool", "increased", "turned"]
+)
+"""What lies over a slipped stitch in brioche knitting, and the stitch itself."""
+
+
+def _with_its_over(cur: Cursor, start: int) -> bool:
+    """Takes "knit together the slipped and the made stitch", "knit the slipped stitch and the loop
+    together".
+    """
+    if not cur.accept("knit", "k", "take", "work"):
+        return False
+    first = cur.accept("together", "tog")
+    lows = [cur.low(ahead) for ahead in range(12)]
+    stop = next((at for at, low in enumerate(lows) if low in STOPS), len(lows))
+    lows = lows[:stop]
+    joined = lows.index("and") if "and" in lows else 0
+    named = bool(PAIRED & set(lows[:joined])) and bool(PAIRED & set(lows[joined:]))
+    together = first or {"together", "tog"} & set(lows)
+    if not joined or not named or not together or {"2", "two", "over"} & set(lows[joined:]):
+        cur.at = start
+        return False
+    cur.at += stop
+    return True
 
 
 def _twice_into(cur: Cursor, start: int) -> Node | None:

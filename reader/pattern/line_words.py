@@ -69,7 +69,9 @@ STITCHY = re.compile(
     re.IGNORECASE,
 )
 ACTION = re.compile(
-    r"\b(?:cont(?:inue)?\b[^.]{0,40}\b(?:until|till)\b|so on\b[^.]{0,20}\b(?:until|till)\b"
+    r"\b(?:cont(?:inue)?\b[^.]{0,40}\b(?:until|till)\b"
+    r"|(?:proceed|go on|keep on|carry on)\b[^.]{0,80}\b(?:until|till)\b"
+    r"|so on\b[^.]{0,20}\b(?:until|till)\b"
     r"|ch(?:ain)?\s+\w+|\d+ ?ch(?:ain)?s?\b"
     r"|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b"
     r"|(?:sc|dc|hdc|tr|htr|t[skpf]s)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+"
@@ -89,7 +91,7 @@ ACTION = re.compile(
     r"|rep(?:eat)?\b"
     r"|add \d+ (?:sts|stitches)|(?:set|put) (?:up|on) [\w-]+ (?:loops|stitches|sts)"
     r"|work(?:ing)?\b|inc\b"
-    r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b"
+    r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b|seam (?:\d|two|one|a |three|four|to\b|all)"
     r"|(?:i|we|you) (?:did|do|made|make|worked|work) [\w-]+ of (?:them|those|these)"
     r"|m[cr] ?[(\[]\d+[)\]]$|m[cr] \d+\b|\d+ sc (?:in )?m[cr]\b"
     r"|sl st|make a chain|doubles?\b|trebles?\b|magic ring|single crochet|double crochet|fsc)",

@@ -32,7 +32,7 @@ AROUND = ("round", "around", "over", "about")
 
 def find_over(cur: Cursor, start: int) -> Node | None:
     """The over that stands here, taken; None (nothing taken) when none does."""
-    for reading in (_over, _in_front, _round_needle, _unnamed):
+    for reading in (_manner, _over, _in_front, _round_needle, _unnamed):
         node = reading(cur, start)
         if node is not None:
             return node
@@ -50,6 +50,21 @@ def _thread(cur: Cursor) -> bool:
         return False
     cur.at += 1
     return True
+
+
+def _manner(cur: Cursor, start: int) -> Node | None:
+    """ "Knit each stitch, throwing the wool 3 times round the pin": how it is done, and no over."""
+    if cur.low(-1) != "," or not cur.low().endswith("ing") or not cur.accept(*TURNS):
+        return None
+    lows: list[str] = []
+    while not cur.done() and cur.low() not in STOPS:
+        lows.append(cur.low())
+        cur.at += 1
+    needle = {"needle", "pin", "needles", "pins"} & set(lows)
+    twice = {"twice", "times", "thrice", "double", "extra"} & set(lows)
+    if not THREADS & set(lows) or not needle or not twice:
+        return None
+    return Act(cur.span(start), cur.said(start), Deed.NOTE)
 
 
 def _forward(cur: Cursor, start: int) -> bool:
@@ -70,7 +85,9 @@ def _round_needle(cur: Cursor, start: int) -> Node | None:
         return None
     cur.at += 1
     cur.accept("the", "right", "right hand", "your", "the right", "the right hand")
-    if not cur.accept("needle", "pin", "hand needle", "hand pin"):
+    named = cur.accept("needle", "pin", "hand needle", "hand pin")
+    # "Pass the thread twice round, slip 1": the needle goes unnamed.
+    if not named and (number is None or cur.low() not in (*STOPS, "and")):
         return None
     return worked(cur, start, "yo", number or how_many(cur))
 

@@ -35,6 +35,7 @@ from reader.text.dashed_sentences import undashed
 from reader.text.everyday_words import everyday_words
 from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
+from reader.text.halves import halves_told
 from reader.text.labels_alone import with_colons
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
@@ -330,7 +331,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     if which is Craft.KNITTING:
         plain = undashed(with_commas(without_stops(without_adjectives(plain))))
         plain = everyday_words(told_aloud(plain))
-        plain = ribs_named(without_part_nouns(without_asides(plain)))
+        plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
         plain = without_new_stitches(unannounced(on_lines(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:

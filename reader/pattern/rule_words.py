@@ -158,8 +158,8 @@ ODD_AND_EVEN = re.compile(
 EVEN = re.compile(
     rf"{_AT}(?:(?:then|again|now)\s+)*(?:(?:with|using|in)\s+(?:\w+\s+){{1,3}}?)?"
     r"(?:(?:beg\w*|start\w*)\s+with\s+(?:[^,.;]{2,20},|an?\s+\w+\s+(?:row|rnd|round)\b)\s*)?"
-    r"(?:work|do|knit(?:ting(?= \w+ (?:plain )?rows))?|k|purl|pearl|rib|p|crochet|sc|dc|hdc|make"
-    r"|cont(?:inue)?|rep(?:eat)?(?= \w+ (?:more )?rows (?:of|in) (?:the )?patt)"
+    r"(?:work|do|knit(?:ting(?= \w+ (?:plain )?rows))?|k|purl|pearl|seam|rib|p|crochet|sc|dc|hdc"
+    r"|make|cont(?:inue)?|rep(?:eat)?(?= \w+ (?:more )?rows (?:of|in) (?:the )?patt)"
     r"|(?:finish(?: off)?|end|follow|start|begin) with|add)\b"
     r"(?:(?!(?<!\bwithout )(?<!\bno )(?<!\bany )\b(?:inc|dec)|[.:;\d]|\beach\b|\bnext\b)[^.;])"
     r"{0,60}?"
@@ -191,7 +191,10 @@ FURTHER_WORK = re.compile(
     r",?\s+(?:and\s+)?then\b"
     r"|(?:,\s+(?:and\s+)?|;\s+|\s+and\s+)(?=(?:bind off|cast o(?:n|ff)|bo \d|co \d"
     r"|(?:pick|take) up(?: and k(?:nit)?)? \d+)\b)"
-    r"|,\s+(?:and\s+)?(?=(?:dec|inc)\w* \d)",
+    r"|,\s+(?:and\s+)?(?=(?:dec|inc)\w* \d)"
+    r"|\s+and\s+(?=(?:knit|purl|pearl|seam|rib|work|k|p) (?:\d+|an?|another) (?:more |plain "
+    r"|purl )?"
+    rf"{_ROWS}\b(?! ?(?:,? ?(?:alternat|by turns|for\b|until|till|in turn))))",
     re.IGNORECASE,
 )
 """Behind so many rows in the same sentence, what is worked next."""
@@ -202,7 +205,7 @@ EVEN_ROUND = re.compile(
     rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$)))",
     re.IGNORECASE,
 )
-_RIB = r"(?:k(?:nit)?|p(?:url)?) ?\d+"
+_RIB = r"(?:k(?:nit)?|p(?:url)?|pearl|seam) ?\d+"
 _NO_SHAPE = r"(?:inc|dec|narrow|widen|shap)\w*"
 EVEN_SAID = re.compile(
     rf"{_AT}(?:(?:then|now|next|and)\s+)*(?:(?:even|straight|plain|(?:no|without) {_NO_SHAPE})"
@@ -227,8 +230,8 @@ TO_AND_FRO_FOR = re.compile(
 )
 """Rows worked to and fro, so many."""
 BY_TURNS_FOR = re.compile(
-    rf"{_AT}(?:then )?(?:knit|k|purl|p|pearl|rib)\b"
-    r"(?: |,|\d|plain\b|purl\b|pearl\b|and\b|knit\b|k\b|p\b"
+    rf"{_AT}(?:then )?(?:knit|k|purl|p|pearl|seam|rib)\b"
+    r"(?: |,|\d|plain\b|purl\b|pearl\b|seam\b|and\b|knit\b|k\b|p\b"
     r"|stitch(?:es)?\b|sts?\b|alternate(?:ly)?\b|other\b|rows?\b|a\b|next\b|the\b|back\b)*"
     r"\b(?:for|(?:until|till)(?: there are| you have)?(?: in all)?) "
     rf"(?P<rows>\d+) {_ROWS}\b(?: (?:are|have been) (?:done|knit|knitted|worked|made|completed))?",

@@ -161,6 +161,13 @@ TOLD_AS_ROW = re.compile(
 """A change told behind "knit 1 row", that is read as a row is."""
 
 
+STILL_SHAPED = re.compile(
+    r"\b(?:still|keep|always) (?:on )?(?:inc|dec|narrow|widen)\w*"
+    r"|\b(?:inc|dec|narrow|widen)(?:reasing|ing)\b[^.;,\d]{0,30}\bas (?:before|previously|usual"
+    r"|above)\b",
+    re.IGNORECASE,
+)
+"""A change that goes on, with no word of how."""
 TOLD_NEXT = re.compile(
     r"[.;]|,?\s+(?:and\s+)?then\s+(?:continue|cont|proceed|go on|keep)\b", re.IGNORECASE
 )
@@ -199,7 +206,8 @@ def _even(words: str) -> Rule | None:
             every=change.every, at_once=change.at_once, rows=rows,
         )  # fmt: skip
     step, at_first = change_once(tail, rows == 1)
-    unclear = not step and rows > 1 and of_which_row(tail)
+    of_some = of_which_row(tail) or STILL_SHAPED.search(tail) is not None
+    unclear = not step and rows > 1 and of_some
     end = found.start() + len(tail) if step or unclear else found.end()
     beyond = FURTHER_WORK.search(words, found.end() - len(behind), end)
     end = beyond.start() if beyond and not step and not unclear else end

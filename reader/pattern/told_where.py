@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.one_spot import at_one_spot
 from reader.pattern.tree import ONE, Node, Place, Shape, Unread, Where, Work
 from reader.terms.forms import stitch_named
 
@@ -36,7 +37,7 @@ NEEDLES = ("needle", "needles", "pin", "wire")
 def told_where(cur: Cursor, start: int) -> Node | None:
     """The change that stands here, taken; None (nothing taken) when none does."""
     for reading in (
-        _pairs, _at_markers, _times_evenly, _every_stitch, _every_nth, _at_needle_ends,
+        _pairs, _at_markers, _times_evenly, _every_stitch, _every_nth, _at_needle_ends, at_one_spot,
     ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:

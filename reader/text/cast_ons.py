@@ -12,10 +12,11 @@ from reader.text.sought import Sought
 
 _NUMBER = rf"(?=(?:\d|(?:{SPELLED})\b))"
 WRITTEN = Sought(
-    ("caston", "cast on", "cast-on", "casting", "o.", "c/o"),
+    ("caston", "cast on", "cast-on", "casting", "o.", "c/o", "set on", "throw on", "loop on",
+     "lay on", "put up"),
     r"\b(?:(?P<word>(?:(?:begin|start)(?:ning|ing)? (?:by|with) casting|cast)[ -]?on\b)"
     r"(?:\s*[:=—-])?"
-    rf"|c\.\s?o\.|c/o)(?:\s+a total of)?\s+{_NUMBER}",
+    rf"|c\.\s?o\.|c/o|\b(?:set|throw|loop|lay) on\b|\bput up\b)(?:\s+a total of)?\s+{_NUMBER}",
     re.IGNORECASE,
 )
 RAISED = Sought(

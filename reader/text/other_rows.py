@@ -54,6 +54,18 @@ MADE_SO = Sought(
 )
 """ "All uneven rows are purled": as told with the verb before it."""
 
+_NTH = r"(?:\d+(?:st|nd|rd|th|d)|first|second|third)"
+PLAINLY = Sought(
+    (*NEEDS, "plain", "pearl"),
+    rf"(?P<before>^|[.;:,)] |(?<=\n))(?P<label>(?:{_NTH}(?: {_ANY_ROW})?,? and )?"
+    r"(?:every|all|each)(?: the)? (?P<which>alternate|other|second|2nd|even|odd|intermediate"
+    rf"|intervening) (?P<rows>{_ANY_ROW}))(?P<mark>,? )"
+    r"(?P<verb>(?:to be |is |are )?(?:worked |knitted |knit )?(?:plain|purl|pearl|knit)(?:ed|ted)?)"
+    r"(?= knitting[.;]|[.;,]|$)",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "2d and every alternate round plain.": no mark stands behind the label."""
+
 
 SIDES = {"wrong side": "WS", "right side": "RS", "alternate": "All other"}
 
@@ -62,7 +74,15 @@ def labelled_others(text: str) -> str:
     """The text with such rows labelled."""
     text = UNMARKED.sub(lambda found: f"{found['label']}:", text)
     text = FIRST_TOO.sub(_first, NUMBERED.sub(_numbered, text))
-    return MADE_SO.sub(_told, TOLD.sub(_told, text))
+    return PLAINLY.sub(_marked, MADE_SO.sub(_told, TOLD.sub(_told, text)))
+
+
+def _marked(found: re.Match[str]) -> str:
+    label = found["label"]
+    if found["which"].lower().startswith("inter"):
+        label = label.replace(found["which"], "other")
+    verb = found["verb"].split()[-1].removesuffix("ted" if "knitt" in found["verb"] else "ed")
+    return f"{found['before']}{label}:{verb}".ljust(len(found.group()))
 
 
 def _numbered(found: re.Match[str]) -> str:
