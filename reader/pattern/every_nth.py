@@ -34,12 +34,22 @@ TOGETHER = re.compile(
     re.IGNORECASE,
 )
 PAIR = re.compile(
-    rf"(?:(?:inv(?:isible)? )?dec(?:rease)?|(?:sc|dc|hdc|tr|htr)2tog)(?: (?:over|at|in|on|with))?"
-    rf" (?:the )?{_EACH} {_NTH}(?: {_ST})? (?:and|&|\+) (?:the )?(?P<m>\d+)(?:st|nd|rd|th)?"
+    r"(?:(?:working|making|work|with|and) )?"
+    r"(?:(?:inv(?:isible)? )?dec(?:rease)?|(?:sc|dc|hdc|tr|htr|k|p)2tog|ssk)"
+    rf"(?: (?:over|at|in|on|with))? (?:the )?{_EACH} {_NTH}(?: {_ST})? (?:and|&|\+) (?:the )?"
+    r"(?P<m>\d+)(?:st|nd|rd|th)?"
     rf"(?: {_ST})?{_END}{_BEHIND}{_END}",
     re.IGNORECASE,
 )
 """ "Sc2tog every 2nd & 3rd st"."""
+AFTER = re.compile(
+    r"(?:(?:working|work|with|and) )?(?:(?P<two>k2tog|ssk|p2tog|skp|(?:knit|k) (?:two|0*2) together"
+    r"|(?:inv(?:isible)? )?dec(?:rease)?|(?:sc|dc|hdc|tr|htr)2tog)"
+    r"|(?P<m>m ?1[lr]?|mak(?:e|ing) 0*1|yo)|(?P<one>kfb|inc(?:rease|reasing)?))"
+    rf"(?: 0*1)?(?: {_ST})? after {_EACH} {_NTH}(?: {_ST})?{_END}{_BEHIND}{_END}",
+    re.IGNORECASE,
+)
+""" "K2tog after every 8th stitch": so many between the changes."""
 SKIPPED = re.compile(
     rf"(?:skip(?:ping)?|miss(?:ing)?|sk|omit(?:ting)?|leav(?:e|ing) out|pass(?:ing)? over)"
     rf" {_EACH} {_NTH}"
@@ -54,10 +64,12 @@ GETS = re.compile(
     re.IGNORECASE,
 )
 FIRST = frozenset(
-    ["take", "taking", "work", "working", "crochet", "crocheting", "join", "draw", "sc", "dc",
-     "hdc", "dec", "decrease", "sc2tog", "dc2tog", "hdc2tog", "tr2tog", "htr2tog", "inv",
-     "invisible", "by", "the", "each", "every", "skip", "skipping", "miss",
-     "missing", "sk", "omit", "omitting", "leave", "leaving", "pass", "passing"]
+    ["k2tog", "ssk", "p2tog", "skp", "knit", "k", "m1", "m", "m1l", "m1r", "make", "making", "yo",
+     "kfb", "inc", "increase", "increasing", "with", "and", "take", "taking", "work", "working",
+     "crochet", "crocheting", "join", "draw", "sc", "dc", "hdc", "dec", "decrease", "sc2tog",
+     "dc2tog", "hdc2tog", "tr2tog", "htr2tog", "inv", "invisible", "by", "the", "each", "every",
+     "skip", "skipping", "miss", "missing", "sk", "omit", "omitting", "leave", "leaving", "pass",
+     "passing"]
 )  # fmt: skip
 LOOK = 120
 """Characters in which such words stand."""
@@ -65,15 +77,16 @@ LOOK = 120
 
 def every_nth(cur: Cursor) -> Node | None:
     """Such a change, taken; None (nothing taken) where none stands here."""
-    if cur.book.craft is not Craft.CROCHET or cur.low() not in FIRST:
+    if cur.low() not in FIRST:
         return None
-    if not any(cur.low(ahead) in ("each", "every") for ahead in range(4)):
+    if not any(cur.low(ahead) in ("each", "every") for ahead in range(6)):
         return None
     begin = cur.tokens[cur.at].start
     words = _in_figures(cur, begin)
-    for told in (TOGETHER, PAIR, SKIPPED, GETS):
+    crochet = cur.book.craft is Craft.CROCHET
+    for told in (AFTER, TOGETHER, PAIR, SKIPPED, GETS) if crochet else (AFTER, PAIR):
         found = told.match(words)
-        if found is not None and (step := _step(found, told)) > 1:
+        if found is not None and (step := _step(found, told, crochet)) > 1:
             return _taken(cur, begin, found, step)
     return None
 
@@ -90,10 +103,14 @@ def _in_figures(cur: Cursor, begin: int) -> str:
     return re.sub(r"\s", " ", "".join(words))
 
 
-def _step(found: re.Match[str], told: re.Pattern[str]) -> int:
+def _step(found: re.Match[str], told: re.Pattern[str], crochet: bool) -> int:
     if told in (TOGETHER, PAIR):
         last, first = int(found["m"][-4:]), int((found["n"] or "0")[-4:])
         return last if last == first + 1 else 0
+    if told is AFTER:
+        into_one = found["one"] and (crochet or found["one"].lower() == "kfb")
+        taken = 2 if found["two"] else 1 if into_one else 0
+        return taken + (2 if found["other"] else int(found["n"][-4:]))
     return 2 if found["other"] else int(found["n"][-4:])
 
 
@@ -102,6 +119,8 @@ def _taken(cur: Cursor, begin: int, found: re.Match[str], step: int) -> Shape | 
     if found.re is GETS:
         way = (found["way"] or found["verb"] or "").lower()
         gain = int(found["k"]) - 1 if found["k"] else -1 if "dec" in way else 1
+    if found.re is AFTER:
+        gain = -1 if found["two"] else 1
     behind = found.string[found.end() : found.end() + 2]
     if found.re is SKIPPED and not found["others"] and "," in behind:
         # "Skip every third st, ...": what is worked in the others, the words behind tell.

@@ -5,7 +5,7 @@ of running talk.
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.place_words import AROUND, TO_LAST
+from reader.pattern.place_words import AROUND, STITCH_NOUNS, TO_LAST
 from reader.terms.stitches import Craft
 
 SO_ON = (
@@ -89,6 +89,16 @@ def goes_on(cur: Cursor) -> bool:
     return True
 
 
+def _these_stitches(cur: Cursor) -> bool:
+    """Takes "repeat these 10 sts", the list just told."""
+    if not cur.any_words(("rep these", "repeat these", "repeating these", "rep those")):
+        return False
+    if cur.kind(2) != "num" or cur.low(3) not in STITCH_NOUNS:
+        return False
+    cur.at += 4
+    return True
+
+
 def so_on(cur: Cursor) -> bool:
     """Takes "and so on", "keep this up", "repeat these two steps", the last ones only where they
     say how far.
@@ -100,6 +110,8 @@ def so_on(cur: Cursor) -> bool:
     length = cur.any_words(SO_ALL_ROUND) if cur.low(-1) in (*STOPS, "and", "then", "") else 0
     if length and cur.any_words(ROUND, length):
         cur.at += length
+        return True
+    if _these_stitches(cur):
         return True
     if cur.book.craft is not Craft.CROCHET:
         return False

@@ -20,7 +20,8 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     keep, cur.at = cur.at, last
     span, words = cur.span(first), cur.said(first)
     cur.at = keep
-    counted = any(t.kind == "num" for t in tokens) and not any(t.low in SHOWN for t in tokens)
+    counted = any(t.kind == "num" or (t.kind == "ord" and t.low[0].isdigit()) for t in tokens)
+    counted = counted and not any(t.low in SHOWN for t in tokens)
     risky = counted and any(stitchy(t.low, cur.book) for t in tokens)
     risky = risky or (counted and _puts_so_many(cur, first, last))
     risky = risky or names_stitches(cur, first, last)

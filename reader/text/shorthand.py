@@ -47,6 +47,15 @@ GLUED_TIMES = re.compile(
     re.IGNORECASE | re.MULTILINE,
 )
 """How often right behind the list, "(sc, inc)6": the blank behind the comma makes room for an x."""
+VERB_FIRST = Sought(
+    ("rep",),
+    r"\brep(?:eat)?[ ](?=\*(?![ ]?(?:to|from|until|till)\b)[^*\n]{2,80}\*[ ,;]*"
+    r"(?:around|across|all\b|to (?:the )?end|\d+ (?:more )?times|x ?\d|until|till|twice))",
+    re.IGNORECASE,
+)
+""" "Repeat *sc, inc* around": the list is worked so often, and nothing before it."""
+BETWEEN = Sought(("between",), r"\bbetween \*[ ]?\.{2,3}[ ]?\*", re.IGNORECASE)
+""" "Rep between *...* to end"."""
 AND_ON = re.compile(
     r"^(?P<label>[ ]*(?:rounds?|rnds?|rows?|rds?|R) ?\d{1,3})\+(?=[ ]+[a-z(*\[\d])", re.I | re.M
 )
@@ -59,6 +68,8 @@ def with_times(text: str) -> str:
     """
     text = NUMBER_FIRST.sub(lambda m: f"{m['what']}{m['n']}tog{m['gap']}", text)
     text = TIMES_FIRST.sub(_times_first, DASHED_TIMES.sub(_blank, text))
+    text = VERB_FIRST.sub(_blank, text)
+    text = BETWEEN.sub(lambda m: "from *".ljust(len(m.group())), text)
     text = GLUED_TIMES.sub(
         lambda m: f"{m['open']}{m['body']},{m['last']}{m['close']}x{m['n']}", text
     )
