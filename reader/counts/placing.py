@@ -37,6 +37,8 @@ MIDDLE_OF = re.compile(
     r"|\b\d{1,2}(?:st|nd|rd|th|d) (?:[a-z]+ ){0,3}of th(?:e|ose|ese) \d"
 )
 """The one in the middle of so many."""
+ON_SO_MANY = re.compile(r"on (?:the )?\d+ (?!st|ch)", re.IGNORECASE)
+"""Behind a greater number, old books tell how many all are worked on: "7 dc on 5 tc"."""
 LONE = re.compile(r"\bbet(?:w|ween)? .*(?:groups?|grps?|shells?|petals?|scallops?|fans?|v-sts?)$")
 """A stitch that stands alone between groups."""
 AROUND_EDGE = re.compile(r"\b(?:a?round|evenly along)\b", re.IGNORECASE)
@@ -301,6 +303,7 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
     each = place.each or stitch.kind is Kind.INCREASE or not given
     per = n if each or n != m or not tally.choice.pair_each else 1
     walk.take(m, name)
+    m = 1 if n > m and not each and ON_SO_MANY.match(place.text) else m
     put_apart(work, tally, m) if work.between and per == 1 else put(work, tally, per, m)
 
 

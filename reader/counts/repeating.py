@@ -332,10 +332,10 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
     for length in range(len(body) - 1, -1, -1):
         prefix = trimmed(body[:length], node.ending)
         _put_back(tally, full)
-        short, lacking = tally.walk.short, tally.walk.lacking
+        before = _missed(tally.walk, node.ending)
         work_all(prefix, tally, need)
         work_ending(node, tally, need, work_all)
-        missing = tally.walk.short > short or tally.walk.lacking > lacking
+        missing = _missed(tally.walk, node.ending) > before
         if missing or tally.walk.left is None:
             continue
         over = tally.walk.left - need.stitches
@@ -347,6 +347,12 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
             return True
     _put_back(tally, begun)
     return False
+
+
+def _missed(walk: Walk, ending: Sequence[Node]) -> int:
+    """How much was asked for that was not there; by its name, where the ending goes to the last."""
+    last = any(isinstance(one, Work) and one.place.where is Where.LAST for one in ending)
+    return walk.short + walk.lacking + walk.misnamed * last
 
 
 def _by_groups(node: Repeat) -> bool:

@@ -15,7 +15,8 @@ if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 NEXT_ROW = re.compile(
-    r"(?<=\bturn\.)\s+(?=[A-Z*])"
+    r"(?<=\bturn\.)\s+(?=[A-Z*]|\d+ (?:[sd] ?c|h ?d ?c|h?tr)\b"
+    r"|(?:picking|working|skip|miss|then|ch \d|[sd] ?c\b|h ?d ?c\b|tr\b|sl st)\b)"
     r"|(?:(?<=\bcut yarn\.)|(?<=\bcut\.)|(?<=\boff\.)|(?<=\bcut thread\.)|(?<=\bbreak yarn\.))"
     r"\s+(?=(?:Skip|Miss|Sk|Attach|Join|Rejoin|Leave|Leaving|Return|With|Sl st)\b)"
 )

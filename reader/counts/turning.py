@@ -46,7 +46,7 @@ def chain_options(
     if craft is Craft.KNITTING:
         return [False]
     if ends.foundation is not None or (below.chained and ends.chain is None and not carried):
-        return _skipped(work, nodes, chain_is_worked(coming))
+        return _skipped(work, nodes, chain_is_worked(coming), below)
     chain = ends.chain
     height = chain.number.at(size) if chain is not None else carried
     if chain is not None and chain.counts is not None:
@@ -71,6 +71,7 @@ def chain_options(
     return [known, not known]
 
 
+SHORTEST_RING = 5
 TUNISIAN = frozenset(["tss", "tks", "tps", "tfs"])
 
 
@@ -346,11 +347,15 @@ def mirrored(body: Sequence[Node], size: int) -> bool:
 
 
 def _skipped(
-    work: Work | None, body: Sequence[Node], worked: bool | None
+    work: Work | None, body: Sequence[Node], worked: bool | None, below: Below
 ) -> list[bool | None]:
     """Whether the chains passed over at the start of a foundation count. worked: whether the next
     row ends in them as in a stitch.
     """
+    chains = sum(run.n for run in below.runs) if below.chained else 0
+    if work is not None and work.place.nth > SHORTEST_RING and work.place.nth == chains:
+        # "Ch 7, dc in 7th st": the chain is a loop.
+        return [False, True]
     said = (one.counts_chain for one in body if isinstance(one, Act))
     told = next((one for one in said if one is not None), None)
     chain = next((one for one in body if isinstance(one, Chain)), None)

@@ -148,11 +148,26 @@ def _stands_alone(last: str, line: str, width: int) -> bool:
     return total or again or SIZE_FIRST.match(line) is not None
 
 
+PIECE = re.compile(
+    r"(?!(?:Note|Work|Next|Repeat|Now|Then|Row|Round|Rnd|With|Make|Inc|Dec|For|All|Size|Last|To)\b)"
+    r"[A-Z][a-z]{2,}(?: [A-Za-z]{2,}){0,2}"
+)
+"""What a piece, or a part of one, may be called."""
+PIECE_BEGINS = re.compile(
+    r"(?:with \w+,? )?(?:ch(?:ain)? ?\d|\d+ ?ch|[sd] ?c in|h ?d ?c in|join |attach |rejoin |cast on"
+    r"|pick up|make \d|sl st|work (?:in|across|\d)|sk\w* \d|miss \d)", re.IGNORECASE,
+)
+"""How its work begins."""
+
+
 def _begins_part(last: str, line: str) -> bool:
     """Whether a line begins with a heading run in with it."""
     head = RUN_IN.match(line)
     if head and head["dash"]:
         return ends_sentence(last)
+    named = head["head"] if head else None
+    if named and PIECE.fullmatch(named) and ends_sentence(last):
+        return PIECE_BEGINS.match(line, head.end() if head else 0) is not None
     capitals = head and (head["head"] or head["caps"]).isupper()
     return bool(capitals) and not HALF_HEADING.search(last)
 

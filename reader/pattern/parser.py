@@ -80,6 +80,7 @@ from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
 from reader.text.translated import in_english
 from reader.text.tunisian import as_rows
+from reader.text.turned_amid import turned_amid
 from reader.text.undotted import undotted
 
 
@@ -335,7 +336,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = without_new_stitches(unannounced(on_lines(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:
-        plain = slips_named(pieces_apart(without_short_names(plain)))
+        plain = turned_amid(slips_named(pieces_apart(without_short_names(plain))))
     sizes = letters_told(source.text) or sizes_named(plain)
     plain = in_brackets(plain, len(sizes))
     codes = letter_codes(plain, which, chosen)

@@ -9,8 +9,8 @@ import re
 from reader.text.sought import Sought
 
 SPACE_OF = Sought(
-    ("ch-", "ch sp", "ch lp", "ch loop", "ch arch", "ch corner", "ch gap"),
-    r"(?P<n>\d(?<!\w\d)\d*)(?P<gap>[ -]?)ch"
+    ("ch-", "ch sp", "ch lp", "ch loop", "ch arch", "ch corner", "ch gap", "ch."),
+    r"(?P<n>\d(?<!\w\d)\d*)(?P<gap>[ -]?)ch(?P<dot>\.?)"
     r"(?=[ -](?:sp|space|lp|loop|arch|corner|gap)(?P<many>s?)\b)",
     re.IGNORECASE,
 )
@@ -70,6 +70,7 @@ def _turned_about(said: re.Match[str]) -> str:
     before = said.string[max(0, said.start() - 9) : said.start()]
     if INTO_ONE.search(before) and not said["many"]:
         return f"ch{said['gap'] and '-'}{said['n']}"
-    if said["gap"] != "-" and (said["many"] or not ONE_OF_THEM.search(before)):
+    one = ONE_OF_THEM.search(before) or int(said["n"]) > 1
+    if said["gap"] != "-" and (said["many"] or not one):
         return said.group()
-    return f"ch{said['gap']}{said['n']}"
+    return f"ch{said['gap']}{said['n']}{' ' * len(said['dot'])}"
