@@ -52,6 +52,7 @@ class Choice:
         """How far from the usual reading; the smaller the better."""
         return (
             2 * (not self.again_more)
+            + 3 * (self.begin > 0)
             + (not self.pair_each)
             + 3 * self.cut_ending
             + (not self.bundle)

@@ -1,5 +1,5 @@
-"""Words that go on behind the goal of a rule: "until 3 remain, k3tog", "until there are 12
-stitches. Then make 1, purl to end".
+"""Words that go on behind the goal of a rule, or behind so many rows: "until 3 remain, k3tog",
+"knit 6 rounds and bind off".
 """
 
 from __future__ import annotations
@@ -17,3 +17,17 @@ BEYOND_GOAL = re.compile(
     re.IGNORECASE,
 )
 """What is worked when a goal is reached, in the same breath: "until 3 remain, k3tog"."""
+FURTHER_WORK = re.compile(
+    r",?\s+(?:and\s+)?then\b"
+    r"|(?:,\s+(?:and\s+)?|;\s+|\s+and\s+)(?=(?:bind off|cast o(?:n|ff)|bo \d|co \d"
+    r"|(?:pick|take) up(?: and k(?:nit)?)? \d+)\b)"
+    r"|,\s+(?:and\s+)?(?=(?:dec|inc)\w* \d)"
+    r"|,\s+(?:and\s+)?(?=(?:narrow|widen|take in|decrease|increase|make 1|tak?e? 2 tog)\b"
+    r"(?![^.;]*\b(?:of|in|on|at) (?:(?:each|every)\b(?! (?:side|end|edge|needle|pin))"
+    r"|these|the last|them|\d+(?:st|nd|rd|th))\b))"
+    r"|\s+and\s+(?=(?:knit|purl|pearl|seam|rib|work|k|p) (?:\d+|an?|another) (?:more |plain "
+    r"|purl )?"
+    rf"{_ROWS}\b(?! ?(?:,? ?(?:alternat|by turns|for\b|until|till|in turn))))",
+    re.IGNORECASE,
+)
+"""Behind so many rows in the same sentence, what is worked next."""

@@ -110,7 +110,8 @@ ONCE = re.compile(
 )
 SPREAD = re.compile(r"\bevenly|\bspaced|\bacross\b", re.IGNORECASE)
 ON_ROWS = re.compile(
-    rf"\b(?:on|in) (?:the )?\d+(?:st|nd|rd|th|d)(?:(?:,? and |, )\d+(?:st|nd|rd|th|d))+ {_ROWS}\b",
+    rf"\b(?:on|in|of|at) (?:the )?\d+(?:st|nd|rd|th|d)(?:(?:,? and |, )\d+(?:st|nd|rd|th"
+    rf"|d))+ {_ROWS}\b",
     re.IGNORECASE,
 )
 """Rows that are told one by one: "on 3rd and 6th rows"."""
@@ -120,6 +121,30 @@ IN_THE_LAST = re.compile(
     re.IGNORECASE,
 )
 REPEATED = re.compile(r"\b(?:every|times|twice|until|till|next|foll\w*)\b", re.IGNORECASE)
+
+
+CAST_AT_END = re.compile(
+    r"\bcast(?:ing)? (?P<way>on|off) (?P<n>\d{1,3})(?: sts?| stitches)?(?: more)? at (?:the )?"
+    r"(?:(?P<both>(?:each|both) ends?)|beg\w*|end|start)\b",
+    re.IGNORECASE,
+)
+"""Stitches cast on or off where a row ends: "knit one row, casting on six at the end"."""
+EVERY_NEEDLE = re.compile(
+    r"\b(?:each|every|all)(?: 1)?(?: of)?(?: the)?(?: (?P<n>[2-5]))? (?:needles?"
+    r"|pins?)\b", re.IGNORECASE
+)
+"""A change made on each of the needles; how many they are must be told."""
+
+
+def cast_at_end(words: str) -> int:
+    """The stitches that one row gains or loses at its ends, "casting off 6 at the end"; 0 where it
+    does neither.
+    """
+    found = CAST_AT_END.search(words)
+    if found is None:
+        return 0
+    number = int(found["n"]) * (2 if found["both"] else 1)
+    return number if found["way"].lower() == "on" else -number
 
 
 def change_once(words: str, one_row: bool = False) -> tuple[int, bool]:
@@ -137,6 +162,8 @@ def change_once(words: str, one_row: bool = False) -> tuple[int, bool]:
     if not told and not at_ends:
         return 0, False
     number = int((found.group("n") or "1")[:4]) * (2 if BOTH_ENDS.search(found.group()) else 1)
+    needles = EVERY_NEEDLE.search(found.group())
+    number *= int(needles["n"] or 0) if needles else 1
     gain = number if found.group("way").lower() in ("inc", "widen") else -number
     return gain, which is not None and which.group("which").lower() in ("first", "1st")
 
@@ -144,10 +171,21 @@ def change_once(words: str, one_row: bool = False) -> tuple[int, bool]:
 THEN_DONE = re.compile(r"\bthen\b|\b(?:bind|cast)\b", re.IGNORECASE)
 
 
+STILL_SHAPED = re.compile(
+    r"\b(?:still|keep|always) (?:on )?(?:inc|dec|narrow|widen)\w*"
+    r"|\b(?:inc|dec|narrow|widen)(?:reasing|ing)\b[^.;,\d]{0,30}\bas (?:before|previously|usual"
+    r"|above)\b",
+    re.IGNORECASE,
+)
+"""A change that goes on, with no word of how."""
+
+
 def of_which_row(words: str) -> bool:
     """Whether a change at the ends is told behind several rows, and nothing says of which: "knit 6
     rows, decreasing one stitch at each end".
     """
+    if STILL_SHAPED.search(words):
+        return True
     found = ONCE.search(words)
     if not found or REPEATED.search(found.group()) or THEN_DONE.search(words[: found.start()]):
         return False

@@ -27,7 +27,10 @@ SET_OF = re.compile(rf"\bset of {_N} {_KIND}{_NOUN}\b", re.IGNORECASE)
 """One of a set works, the others hold the stitches. Common practice, no source."""
 AT_ENDS = re.compile(r"\b(?:each|both|either) ends?\b", re.IGNORECASE)
 AT_END = re.compile(r"\b(?:beg\w*|start|ends?)\b", re.IGNORECASE)
-EACH_NEEDLE = re.compile(rf"\b(?:each|every|all|remaining|other) {_NOUN}\b", re.IGNORECASE)
+EACH_NEEDLE = re.compile(
+    rf"\b(?:each|every|all|remaining|other) (?:of (?:the |your |these )?(?:{_N} )?)?{_NOUN}\b",
+    re.IGNORECASE,
+)
 EACH = "each"
 """Act.into, where how many needles there are is not told."""
 ALL = ("each of the", "each", "every", "all", "remaining", "rem", "other")
@@ -42,6 +45,16 @@ def needles_told(text: str) -> int:
         if 2 <= number <= 5:
             return number
     return 0
+
+
+def needles_of(said: str, told: int) -> int:
+    """For how many needles a change is told: 1 where the words name none, the number they name, or
+    that of the whole text.
+    """
+    found = EACH_NEEDLE.search(said)
+    if found is None:
+        return 1
+    return _value(found["n"]) if found["n"] else told
 
 
 def _value(said: str) -> int:

@@ -91,6 +91,7 @@ ACTION = re.compile(
     r"|rep(?:eat)?\b"
     r"|add \d+ (?:sts|stitches)|(?:set|put) (?:up|on) [\w-]+ (?:loops|stitches|sts)"
     r"|work(?:ing)?\b|inc\b"
+    r"|tak(?:e|ing) in\b|make (?:one|1|a st)\b|widen\b"
     r"|dec\b|increase\b|decrease\b|narrow\b|pearl\b|seam (?:\d|two|one|a |three|four|to\b|all)"
     r"|(?:i|we|you) (?:did|do|made|make|worked|work) [\w-]+ of (?:them|those|these)"
     r"|m[cr] ?[(\[]\d+[)\]]$|m[cr] \d+\b|\d+ sc (?:in )?m[cr]\b"

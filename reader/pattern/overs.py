@@ -125,7 +125,7 @@ def _over(cur: Cursor, start: int) -> Node | None:
         return None
     cur.at += 1
     number = how_many(cur)
-    if cur.low() not in (*STOPS, "", "and"):
+    if cur.low() not in (*STOPS, "", "and", "n", "narrow", "alternately"):
         return None
     return worked(cur, start, "yo", number, cur.low(-1) in ("times", "twice"))
 

@@ -43,6 +43,7 @@ from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.new_stitches import without_new_stitches
 from reader.text.numbered import numbered
+from reader.text.old_words import old_words
 from reader.text.one_stitch import one_stitch
 from reader.text.ordinals_stopped import with_labels
 from reader.text.other_rows import labelled_others
@@ -330,7 +331,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source, plain = _set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = undashed(with_commas(without_stops(without_adjectives(plain))))
+        plain = undashed(with_commas(without_stops(old_words(without_adjectives(plain)))))
         plain = everyday_words(told_aloud(plain))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
         plain = without_new_stitches(unannounced(on_lines(plain)))

@@ -6,11 +6,11 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.beyond_goal import FURTHER_WORK
 from reader.pattern.changes import pace_in
 from reader.pattern.goals import goal_in, times_in, value_of
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
-    FURTHER_WORK,
     KEEP_ON,
     LIKE_FIRST,
     MORE,

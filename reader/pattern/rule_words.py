@@ -187,17 +187,6 @@ IN_EVERY_STITCH = re.compile(
 """A row whose every stitch is changed."""
 FOR_ROWS = re.compile(rf"\bfor (?:the )?(?:next )?(\d+) (?:more )?{_ROWS}\b", re.IGNORECASE)
 """How many rows a change goes on for."""
-FURTHER_WORK = re.compile(
-    r",?\s+(?:and\s+)?then\b"
-    r"|(?:,\s+(?:and\s+)?|;\s+|\s+and\s+)(?=(?:bind off|cast o(?:n|ff)|bo \d|co \d"
-    r"|(?:pick|take) up(?: and k(?:nit)?)? \d+)\b)"
-    r"|,\s+(?:and\s+)?(?=(?:dec|inc)\w* \d)"
-    r"|\s+and\s+(?=(?:knit|purl|pearl|seam|rib|work|k|p) (?:\d+|an?|another) (?:more |plain "
-    r"|purl )?"
-    rf"{_ROWS}\b(?! ?(?:,? ?(?:alternat|by turns|for\b|until|till|in turn))))",
-    re.IGNORECASE,
-)
-"""Behind so many rows in the same sentence, what is worked next."""
 EVEN_ROUND = re.compile(
     rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+(?:(?:more\s+)?plain\s+{_ROWS}\b"
     rf"|{_ROWS}\s+(?:even|plain|straight"

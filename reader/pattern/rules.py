@@ -7,9 +7,11 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from reader.pattern.beyond_goal import BEYOND_GOAL
+from reader.pattern.beyond_goal import BEYOND_GOAL, FURTHER_WORK
 from reader.pattern.changes import (
+    EVERY_NEEDLE,
     Change,
+    cast_at_end,
     change_at_ends,
     change_once,
     find_change,
@@ -39,7 +41,6 @@ from reader.pattern.rule_words import (
     EVEN_ROUND,
     EVEN_SAID,
     FOR_ROWS,
-    FURTHER_WORK,
     GOES_ON,
     IN_EVERY_STITCH,
     LIKE_LAST,
@@ -161,13 +162,18 @@ TOLD_AS_ROW = re.compile(
 """A change told behind "knit 1 row", that is read as a row is."""
 
 
-STILL_SHAPED = re.compile(
-    r"\b(?:still|keep|always) (?:on )?(?:inc|dec|narrow|widen)\w*"
-    r"|\b(?:inc|dec|narrow|widen)(?:reasing|ing)\b[^.;,\d]{0,30}\bas (?:before|previously|usual"
-    r"|above)\b",
-    re.IGNORECASE,
+ONCE_A_NEEDLE = re.compile(
+    r"\bonce (?:on|in|at)\b[^.;]{0,24}\b(?:each|every) (?:needle|pin)\W*$", re.IGNORECASE
 )
-"""A change that goes on, with no word of how."""
+"""One round, in which each needle is changed."""
+
+
+def of_needles(words: str) -> bool:
+    """Whether a change is made on each needle, and nothing says how many they are."""
+    found = EVERY_NEEDLE.search(words)
+    return found is not None and found["n"] is None and SHAPED.search(words) is not None
+
+
 TOLD_NEXT = re.compile(
     r"[.;]|,?\s+(?:and\s+)?then\s+(?:continue|cont|proceed|go on|keep)\b", re.IGNORECASE
 )
@@ -206,8 +212,8 @@ def _even(words: str) -> Rule | None:
             every=change.every, at_once=change.at_once, rows=rows,
         )  # fmt: skip
     step, at_first = change_once(tail, rows == 1)
-    of_some = of_which_row(tail) or STILL_SHAPED.search(tail) is not None
-    unclear = not step and rows > 1 and of_some
+    step = step or cast_at_end(tail) * (rows == 1)
+    unclear = not step and (of_needles(tail) or (rows > 1 and of_which_row(tail)))
     end = found.start() + len(tail) if step or unclear else found.end()
     beyond = FURTHER_WORK.search(words, found.end() - len(behind), end)
     end = beyond.start() if beyond and not step and not unclear else end
@@ -226,6 +232,8 @@ def _grow(words: str, labelled: bool) -> Rule | None:
     if found is None and change is None:
         return None
     if change is None and found is not None and _is_a_row(words[found.start() :]):
+        return None
+    if found is None and ONCE_A_NEEDLE.search(words):
         return None
     start = min(found.start() if found else len(words), change.start if change else len(words))
     tail = _of_the_change(words[start:], max(8, change.end - start if change is not None else 0))

@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.each_needle import EACH_NEEDLE
+from reader.pattern.each_needle import needles_of
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.tree import ONE, Num, Shape
 from reader.terms.stitches import Craft
@@ -103,7 +103,7 @@ def _by_rule(cur: Cursor, start: int) -> Shape | None:
     every = EVERY.search(said)
     ends = SPOTS.search(said)
     end = ONE_END.search(said)
-    needles = cur.book.needles if EACH_NEEDLE.search(said) else 1
+    needles = needles_of(said, cur.book.needles)
     counted = COUNTED.match(said) is not None or OF_A_ROW.match(said) is not None
     goal = GOAL.search(said)
     told = evenly or "even" in said or "across row" in said

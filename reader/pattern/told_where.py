@@ -6,18 +6,21 @@ from __future__ import annotations
 
 import re
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.one_spot import at_one_spot
 from reader.pattern.tree import ONE, Node, Place, Shape, Unread, Where, Work
 from reader.terms.forms import stitch_named
 
 DECREASES = (
+    "knit two together", "take two together", "k two together", "purl two together",
+    "pearl two together", "pearl 2 together", "seam two together", "decrease one",
     "knit 2 together", "knit 2 tog", "k 2 together", "k 2 tog", "k2tog", "take 2 together",
     "narrow once", "narrow", "take in", "decrease once", "decrease 1", "decrease", "dec 1", "dec",
     "decreasing once", "decreasing 1", "decreasing", "dec'ing 1", "dec'ing",
     "purl 2 together", "p 2 tog", "p2tog",
 )  # fmt: skip
 INCREASES = (
+    "increase one", "make one", "widen one", "increasing one",
     "increase once", "increase 1", "increase", "inc 1", "inc", "widen", "make 1", "m1",
     "increasing once", "increasing 1", "increasing", "inc'ing 1", "inc'ing", "widening",
 )  # fmt: skip
@@ -37,7 +40,8 @@ NEEDLES = ("needle", "needles", "pin", "wire")
 def told_where(cur: Cursor, start: int) -> Node | None:
     """The change that stands here, taken; None (nothing taken) when none does."""
     for reading in (
-        _pairs, _at_markers, _times_evenly, _every_stitch, _every_nth, _at_needle_ends, at_one_spot,
+        _pairs, _on_each_needle, _at_markers, _times_evenly, _every_stitch, _every_nth,
+        _at_needle_ends, at_one_spot,
     ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
@@ -51,7 +55,9 @@ def _pairs(cur: Cursor, start: int) -> Shape | None:
     if not cur.accept("knit", "k", "purl", "p", "work", "take"):
         return None
     ends = cur.accept("1st and last", "first and last", "the first and last")
-    every = 0 if ends else _nth(cur)
+    if not ends and _end_pairs(cur):
+        return Shape(cur.span(start), cur.said(start), -1, ONE, 2)
+    every = 0 if ends else _nth(cur) or _all_round(cur)
     cur.accept(*NOUNS)
     if ends and cur.accept("together", "tog"):
         return Shape(cur.span(start), cur.said(start), -1, ONE, 1)
@@ -60,11 +66,71 @@ def _pairs(cur: Cursor, start: int) -> Shape | None:
     return Shape(cur.span(start), cur.said(start), -1, ONE, 1, every)
 
 
+END_PAIRS = (
+    *(f"{the}first {two}{sts} and {again}last {two}{behind}"
+      for two in ("2", "two") for the in ("the ", "") for again in ("the ", "")
+      for sts in (" sts", " stitches", "")
+      for behind in (" sts", " stitches", "")),
+)  # fmt: skip
+
+
+def _on_each_needle(cur: Cursor, start: int) -> Shape | Unread | None:
+    """ "Narrow once on every needle": as often as there are needles, where the text tells it."""
+    if cur.low(-1) not in ("", ".", ":", ";"):
+        # Behind other stitches it is the end of a list that each needle is worked by.
+        return None
+    gain = -1 if cur.accept(*DECREASES) else 1 if cur.accept(*INCREASES) else 0
+    cur.accept("once", "one", "1")
+    cur.accept(*NOUNS)
+    cur.accept("at the end of", "at the beginning of", "in the middle of", "at end of")
+    cur.accept("on", "in", "of")
+    if not gain or not cur.accept("each", "every", "each of the", "all the") or not cur.low():
+        return None
+    told = cur.peek().value if cur.kind() == "num" else cur.book.needles
+    cur.at += cur.kind() == "num"
+    if not cur.accept(*NEEDLES) or cur.low() not in (*STOPS, ""):
+        return None
+    if not told:
+        return Unread(cur.span(start), cur.said(start))
+    return Shape(cur.span(start), cur.said(start), gain, ONE, told)
+
+
+def _end_pairs(cur: Cursor) -> bool:
+    """Takes "the first 2 and the last 2 together", "together the first 2 and last 2"."""
+    at = cur.at
+    before = cur.accept("together", "tog")
+    if cur.accept(*END_PAIRS) and (before or cur.accept("together", "tog")):
+        return True
+    cur.at = at
+    return False
+
+
+def _all_round(cur: Cursor) -> int:
+    """The 5 of "the 4th and 5th (together all round)", taken; 0 where the round is not named."""
+    at = cur.at
+    cur.accept("the")
+    first, last = cur.peek().value, cur.peek(2).value
+    paired = cur.kind() == cur.kind(2) == "ord" and cur.low(1) in ("and", "&")
+    if paired and last == first + 1 > 2:
+        cur.at += 3
+        length = cur.low() in NOUNS
+        if cur.low(length) in ("together", "tog") and cur.any_words(ROUND, length + 1):
+            return last
+    cur.at = at
+    return 0
+
+
+ROUND = ("all round", "all around", "round", "around", "all the way round", "all the way around",
+         "throughout", "to the end", "all across", "across", "all along")  # fmt: skip
+
+
 def _at_markers(cur: Cursor, start: int) -> Shape | Unread | None:
     """ "inc 1 st before and after each of the 4 markers"; without a number, as many as lie in the
     row; seams of which nothing tells how many there are cannot be read.
     """
     gain = -1 if cur.accept(*DECREASES) else 1 if cur.accept(*INCREASES, "kfb", "k1fb") else 0
+    often = 2 if gain and cur.accept("twice") else 1
+    cur.accept("once", "one", "1")
     cur.accept(*NOUNS, "in the st", "in st", "in the sts", "in sts", "in each st", "in the stitch")
     spots = 2 if cur.accept(*BOTH_SIDES) else 1 if cur.accept("before", "after", "at") else 0
     if not gain or not spots:
@@ -73,6 +139,9 @@ def _at_markers(cur: Cursor, start: int) -> Shape | Unread | None:
     cur.accept("the")
     number = 2 if cur.accept("both", "both the") else cur.peek().value
     cur.at += cur.kind() == "num"
+    if not number and not all_of and cur.low() == "seam" and cur.low(1) in (*STOPS, ""):
+        cur.at += 1
+        return Shape(cur.span(start), cur.said(start), gain, ONE, often * spots)
     cur.accept("raglan", "seam", "marked", "sleeve", "centre", "center", "middle", "back")
     if not number and not all_of and cur.accept(*ONE_SPOT):
         number = 1
@@ -85,7 +154,7 @@ def _at_markers(cur: Cursor, start: int) -> Shape | Unread | None:
         return Shape(cur.span(start), cur.said(start), gain, ONE, markers=spots)
     if not number:
         return Unread(cur.span(start), cur.said(start))
-    return Shape(cur.span(start), cur.said(start), gain, ONE, spots * number)
+    return Shape(cur.span(start), cur.said(start), gain, ONE, often * spots * number)
 
 
 MARKED = re.compile(r"\bmarkers?\b", re.IGNORECASE)
@@ -173,6 +242,9 @@ def _at_an_end(cur: Cursor) -> bool:
         cur.at += which
         if cur.accept(*NEEDLES) and (which or cur.kind() == "num"):
             cur.at += not which
+            return True
+        if which and cur.low() in (*STOPS, "", "and"):
+            # "At the end of the first and beginning of the third needle".
             return True
     cur.at = at
     return False

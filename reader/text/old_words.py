@@ -1,0 +1,93 @@
+"""Knitting words of other days put as they are read elsewhere: "diminish" and "lessen" as
+"decrease", "raise one stitch at each end" as "inc", "do so all round" as "repeat", "slip and bind
+off" as "bind off", a stitch "in the over" as that stitch alone. Length kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.terms.numbers import SPELLED
+from reader.text.sought import Sought
+
+_ONE = r"(?:(?:one|1|a|two|2)\s+(?:stitch(?:es)?\s+|sts?\s+)?|once\s+)"
+_SOMEWHERE = (
+    r"(?:at|on|in)\s+(?:the\s+)?(?:beg|end|start|each|both|either|every|middle|cent|first|last)"
+)
+LESS = Sought(
+    ("diminish", "lessen", "contract"),
+    r"\b(?P<word>(?:diminish|lessen|contract)(?P<ing>ing)?)\b"
+    rf"(?=\s+(?:\d|{SPELLED}|a\b|at\b|by\b|in\b|on\b|every|each|once|twice|gradually|the\b))",
+    re.IGNORECASE,
+)
+MORE = Sought(
+    ("rais", "add"),
+    rf"\b(?P<word>(?:rais|add)(?P<ing>ing)?e?)\b(?=\s+{_ONE}{_SOMEWHERE})",
+    re.IGNORECASE,
+)
+""" "Raise one stitch at each end of the row"; "raise 1" alone is a stitch of the list."""
+SLIPPED_OFF = Sought(("bind",), r"\bslip(?:ping)?\s+and\s+(?=bind(?:ing)?\s+off\b)", re.IGNORECASE)
+IN_OVER = Sought(
+    ("over", "loop"),
+    r"(?<=\b[kpKP]\s1)\s+in\s+(?:the\s+)?over(?:\s+loop)?s?\b(?!\s+(?:twice|\d))"
+    r"|(?<=\))\s+in\s+(?:the\s+)?(?:two|2)\s+overs\b",
+    re.IGNORECASE,
+)
+_CHANGE = r"\b(?:decrease|increase|dec|inc|narrow|widen|decreasing|increasing|narrowing)"
+_EDGE = r"(?:each end|both ends|(?:the )?(?:beginning|end|start)(?: of (?:the |each |every )?\w+)?)"
+_MANNER = r"(?:knit|purl|pearl|tak|work|slip|mak|pick|putt|pass|throw|rais)\w*ing\b"
+BY_DOING = Sought(
+    ("by",),
+    rf"(?P<lead>{_CHANGE}(?:\s+(?:once|one|1|a)\b)?(?:\s+(?:stitch|st)\b)?"
+    rf"(?:\s+(?:at|on|in)\s+{_EDGE})?)(?P<manner>\s+by\s+"
+    rf"(?:slipping\s+[^.;:]{{0,40}}?\bover\b|{_MANNER}[^.;:,]*?))"
+    rf"(?=\s+(?:at|on|in)\s+(?:{_EDGE}|every|each)|[.;:]|\s*$)",
+    re.IGNORECASE,
+)
+"""How a change is made, told behind it; where it is made may stand before or behind."""
+BOTH_ENDS = Sought(
+    ("cast", "bind"),
+    rf"\b(?P<verb>(?:cast|bind) (?:on|off)) (?P<n>\d+|{SPELLED})(?P<sts> (?:sts"
+    rf"|stitches))? at (?:the )?"
+    r"(?:beginning|beg|end)(?: of the row)? and (?P=n)(?: (?:sts|stitches"
+    r"|more))* at (?:the )?(?:end|beg\w*)"
+    r"(?: of the row)?\b",
+    re.IGNORECASE,
+)
+AGAIN = Sought(
+    ("do",),
+    r"(?P<lead>[;,.]\s+(?:and\s+)?)do\s+(?:this|so|it|that|the\s+same)\s+"
+    rf"(?=(?:all\s+(?:the\s+way\s+)?(?:a?round|across|along)|a?round\b|across\b|to\s+(?:the\s+)?end"
+    rf"|(?:\d+|{SPELLED})\s+(?:more\s+)?times|twice|once\s+more)\b)",
+    re.IGNORECASE,
+)
+
+
+def old_words(text: str) -> str:
+    """The text with them put so; any text goes in."""
+    text = LESS.sub(lambda found: _put(found, "decreasing", "decrease", "dec"), text)
+    text = MORE.sub(lambda found: _put(found, "inc'ing", "inc", "inc"), text)
+    text = SLIPPED_OFF.sub(lambda found: " " * len(found.group()), text)
+    text = IN_OVER.sub(lambda found: " " * len(found.group()), text)
+    text = BY_DOING.sub(_without_manner, text)
+    text = BOTH_ENDS.sub(
+        lambda m: f"{m['verb']} {m['n']}{m['sts'] or ''} at each end".ljust(len(m.group())), text
+    )
+    return AGAIN.sub(lambda found: f"{found['lead']}repeat ".ljust(len(found.group())), text)
+
+
+def _put(found: re.Match[str], going_on: str, plain: str, short: str) -> str:
+    """The word that stands for it, the shorter one where the other has no room."""
+    room = len(found["word"])
+    if found["ing"]:
+        return (going_on if len(going_on) <= room else f"{short}'ing").ljust(room)
+    return (plain if len(plain) <= room else short).ljust(room)
+
+
+def _without_manner(found: re.Match[str]) -> str:
+    """The change alone; with its place in front, or behind it."""
+    placed = re.search(rf"\b(?:at|on|in)\s+{_EDGE}$", found["lead"], re.IGNORECASE)
+    behind = found.string[found.end() : found.end() + 1]
+    if not placed and not behind.isspace():
+        return found.group()
+    return found["lead"].ljust(len(found.group()))
