@@ -109,6 +109,9 @@ def _lies(at: int, nodes: Sequence[Node]) -> bool:
 
 
 def _is_two(one: Node) -> bool:
+    if one.words[-2:-1] == " " and one.words[-1:].isupper():
+        # "2 sc A, 1 sc B": so many of each colour.
+        return False
     plain = isinstance(one, Work) and one.place.where is Where.PLAIN and one.by is None
     return plain and isinstance(one, Work) and one.number == Num((2,)) and (
         one.stitch.craft is Craft.CROCHET and one.stitch.kind is Kind.STITCH

@@ -11,10 +11,10 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge
 from reader.pattern.far_side import far_side
 from reader.pattern.holders import set_aside
-from reader.pattern.joins import find_join
+from reader.pattern.joins import find_join, into_ring
 from reader.pattern.naming import find_naming
 from reader.pattern.other_side import other_side
-from reader.pattern.phrasing import EVERY_ROW, act_here, take_phrase
+from reader.pattern.phrasing import EVERY_ROW, act_here, so_far_apart, take_phrase
 from reader.pattern.remarks import chain_counts
 from reader.pattern.rings import find_ring
 from reader.pattern.tree import (
@@ -39,6 +39,7 @@ NOT_DONE = (
     "do not turn", "don't turn", "do not join", "don't join", "do not join this",
     "do not fasten off", "dnt", "dn turn", "no sl st", "no join", "no joining", "no slip st",
     "no slip stitch", "no turn", "no sl st to join", "without joining",
+    "no incs", "no inc", "no decs", "no dec",
     "no increases", "no increase", "no decreases", "no decrease", "no increasing", "no decreasing",
     "no more increases", "no more decreases", "without increasing", "without decreasing",
     "without increases", "without decreases", "without any increases", "without any decreases",
@@ -105,8 +106,10 @@ def find_act(cur: Cursor) -> Node | None:
         _count_words,
         begun_among,
         find_naming,
+        so_far_apart,
         far_side,
         other_side,
+        into_ring,
         find_join,
         _turn,
         _facing,

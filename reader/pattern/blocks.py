@@ -158,10 +158,18 @@ PIECE_BEGINS = re.compile(
     r"|pick up|make \d|sl st|work (?:in|across|\d)|sk\w* \d|miss \d)", re.IGNORECASE,
 )
 """How its work begins."""
+FOUNDATION = re.compile(
+    r"(?:foundation|base|start|to (?:start|begin)|beginning)(?: (?:ch|chain|row|rnd|round))? ?[:—-]"
+    r" ?(?:with [^.;,]{1,20},? )?(?:ch(?:ain)?\b|make\b|magic\b|mr\b|\d+ ?ch\b|fsc\b)",
+    re.IGNORECASE,
+)
+"""A line that begins the work."""
 
 
 def _begins_part(last: str, line: str) -> bool:
     """Whether a line begins with a heading run in with it."""
+    if FOUNDATION.match(line):
+        return True
     head = RUN_IN.match(line)
     if head and head["dash"]:
         return ends_sentence(last)

@@ -42,6 +42,14 @@ def in_colour(cur: Cursor, start: int, number: Num | None, made: list[Node]) -> 
     return Work(cur.span(start), cur.said(start), stitch, number, alone) if stitch else None
 
 
+def skip_colour(cur: Cursor, number: Num | None) -> None:
+    """Takes the yarn's letter between so many stitches and their place: "2 sc C in same stitch"."""
+    one = cur.peek()
+    told = number is not None and LETTER.fullmatch(cur.text[one.start : one.end])
+    if told and cur.low(1) in (*BEHIND, "in", "into"):
+        cur.at += cur.book.craft is Craft.CROCHET and cur.stitch() is None
+
+
 ONLY = ("all", "only", "just", "everything", "solid", "plain", "whole round", "again")
 WHOLE = ("only", "throughout", "again", "all round", "all around", "around", "across", "all")
 

@@ -9,7 +9,7 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_nouns import find_noun
-from reader.pattern.tree import Act, Chain, Node, Num, Place, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Node, Num, Place, Shape, Where, Work
 from reader.terms.stitches import Craft, Kind
 
 SPOTS = frozenset({"center", "centre", "middle", "point", "peak", "tip"})
@@ -118,15 +118,24 @@ def grown_in_center(made: list[Node], node: Node) -> Node:
     if node.place.where is Where.EACH:
         if node.stitch == last.stitch:
             made.remove(last)
+            return _gaining(node)
         return node
     place = replace(last.place, where=Where.UNUSED, noun="corner", number=Num((0,)))
     made[made.index(last)] = replace(last, place=place)
     return node
 
 
+def _gaining(node: Work) -> Node:
+    """Three and more in every so manieth as what the row gains by them; two as they are."""
+    several = node.number.values[0] if node.number is not None else 1
+    if several < 3 or node.place.nth < 2:
+        return node
+    return Shape(node.span, node.words, several - 1, ONE, 1, node.place.nth)
+
+
 def _every_so_many(node: Work) -> bool:
     """Whether two go into every so manieth: "dc, with 2 in every third" is all of the row."""
-    two = node.number is not None and node.number.values == (2,)
+    two = node.number is not None and node.number.values[0] > 1
     return two and node.place.where is Where.EACH and node.place.nth > 1
 
 

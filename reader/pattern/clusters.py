@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from reader.pattern.cursor import Cursor, Found
-from reader.pattern.tree import Act, Chain, Node, Num, Repeat, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Node, Num, Place, Repeat, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
@@ -127,6 +127,31 @@ def chain_joins_in(made: list[Node], upto: int | None = None) -> bool:
     if not isinstance(first, Chain) or not all(isinstance(made[at], Chain) for at in begins):
         return False
     made[begins[-1]] = replace(first, counts=False, inside=True)
+    return True
+
+
+COUNTED_AS_ONE = re.compile(
+    r"\b(?:these|this|both|they|together|which)\b[^()]{0,20}?\bcounts?\b[^()]{0,30}?\b(?:[a-z]{2,3}[2-9]tog"
+    r"|cluster|cl|dec(?:rease)?|first decrease)\b",
+    re.IGNORECASE,
+)
+
+
+def counted_as_one(made: list[Node], told: Act) -> bool:
+    """ "2 ch, 1 tr in next tr (these count as the first tr2tog)": the chain and the stitch as the
+    one they make; False where the words say no such thing.
+    """
+    chain, last = ([None, None, *made])[-2:]
+    if not isinstance(chain, Chain) or not isinstance(last, Work):
+        return False
+    if last.number not in (None, ONE) or not COUNTED_AS_ONE.search(told.words):
+        return False
+    stitch = stitch_named(f"{last.stitch.name}2tog", last.stitch.craft)
+    if stitch is None or last.place.where is not Where.NEXT:
+        return False
+    place = Place(Where.PLAIN, last.place.span)
+    words = f"{chain.words}, {last.words}"
+    made[-2:] = [Work(chain.span, words, stitch, None, place)]
     return True
 
 

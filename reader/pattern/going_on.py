@@ -31,6 +31,34 @@ ALL_OF_IT = tuple(
     for done in (" is completed", " is complete", " is finished", " is done", "")
 )
 """Behind "repeat this": what was just told, as far as the row goes."""
+ENDS_THERE = frozenset(
+    ["back", "start", "started", "beginning", "began", "marker", "end", "around", "round", "out",
+     "done", "finished", "complete", "completed", "there", "join", "circle"]
+)  # fmt: skip
+"""Where a round is over."""
+LONGEST_END = 12
+"""Tokens that tell so."""
+
+
+def to_its_end(cur: Cursor) -> bool:
+    """Takes "until you're back where you started": all of the row; False (nothing taken) where the
+    words run to a number, or name a stitch.
+    """
+    if cur.accept(*ALL_OF_IT):
+        return True
+    if cur.low() not in ("until", "till", "til"):
+        return False
+    told = False
+    for ahead in range(1, LONGEST_END):
+        if cur.low(ahead) in (*STOPS, "") or cur.kind(ahead) == "stars":
+            cur.at += ahead if told else 0
+            return told
+        if cur.kind(ahead) == "num" or cur.stitch(ahead) is not None:
+            return False
+        told = told or cur.low(ahead) in ENDS_THERE
+    return False
+
+
 GOES_BACK = (
     "continue", "cont", "continuing", "go on", "carry on", "keep going", "go back", "return",
     "start again", "begin again", "start over", "work", "again", "over again", "going back",
@@ -123,7 +151,8 @@ def so_on(cur: Cursor) -> bool:
         begin = cur.at
         while cur.low() in MANNER and not cur.any_words(FAR):
             cur.at += 1
-        if TOLD_BEFORE & set(cur.lows[begin : cur.at]) and cur.any_words(FAR):
+        told = TOLD_BEFORE & set(cur.lows[begin : cur.at])
+        if told and (cur.any_words(FAR) or to_its_end(cur)):
             return True
     cur.at = at
     return False

@@ -25,7 +25,7 @@ from reader.pattern.by_turns import find_by_turns
 from reader.pattern.cables import find_cable
 from reader.pattern.center_stitch import grown_in_center
 from reader.pattern.chained_places import chain_in_place
-from reader.pattern.clusters import clustered
+from reader.pattern.clusters import clustered, counted_as_one
 from reader.pattern.cursor import Book, Cursor, span_of
 from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
 from reader.pattern.drawn_up import find_drawn_up
@@ -208,7 +208,8 @@ class _Reading:
         if isinstance(node, Act) and clustered(self.made, node):
             return
         if isinstance(node, Act) and node.deed is Deed.NOTE and node.counts_chain is not None:
-            tell_chain(self.made, node)
+            if not counted_as_one(self.made, node):
+                tell_chain(self.made, node)
             return
         if waits(self.made, node):
             return

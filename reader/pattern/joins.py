@@ -67,6 +67,36 @@ NO_COLOUR = frozenset(
 )
 
 
+INTO_RING = re.compile(
+    r"(?:which (?:i|you|we) |and |then )?(?:closed?|joined|joining|connect(?:ed)?|link(?:ed)?"
+    r"|form(?:ed)?"
+    r"|turned|made|united?|tied)(?: (?:it|them|these|this|that|up|together|the (?:chain|ends)))*"
+    r" (?:in)?to (?:(?:a|the|one|your|little|small|tiny|neat) )*(?:ring|circle|round|loop)\b"
+    r"(?: (?:with|by|using) (?:a |one |1 )?(?:sl st|slip stitch|ss|sl)\b(?: (?:in|into|to) (?:the"
+    r" )?"
+    r"(?:first|1st)(?: (?:one|ch|chain|of them))?)?)?",
+    re.IGNORECASE,
+)
+"""A chain that is closed to a ring, in whatever words."""
+CLOSES = frozenset(
+    ["closed", "close", "joined", "joining", "connect", "connected", "link", "linked", "form",
+     "formed", "turned", "made", "unite", "united", "tied", "which"]
+)  # fmt: skip
+
+
+def into_ring(cur: Cursor, start: int) -> Act | None:
+    """ "Closed into a little ring", taken; None (nothing taken) elsewhere."""
+    if cur.low() not in CLOSES or cur.book.craft is not Craft.CROCHET:
+        return None
+    begin = cur.tokens[cur.at].start
+    found = INTO_RING.match(re.sub(r"\s", " ", cur.text[begin : begin + 110]))
+    if found is None:
+        return None
+    while not cur.done() and cur.tokens[cur.at].start < begin + found.end():
+        cur.at += 1
+    return act_here(cur, start, Deed.JOIN, "join to ring")
+
+
 JOINING = frozenset(["join", "attach", "rejoin", "re-join", "joining", "attaching", "fasten",
                      "begin", "start"])  # fmt: skip
 FARTHEST = 9

@@ -239,13 +239,13 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     named = (
         NAMED.match(text, start) or ANY_NAME.match(text, start) or NEXT_BARE.match(text, start)
     )
-    named = named or (SETUP.match(text, start) if line_start else None)
-    if named:
+    if named := named or (SETUP.match(text, start) if line_start else None):
         return _by_name(named, start)
     spoken = SPOKEN.match(text, start) or SPOKEN_FIRST.match(text, start)
     if spoken:
         return replace(_numbered(spoken, start), loose=True)
-    heading = RUN_IN_CAPS.match(text, start) if not line_start else None
+    told = line_start or TOTAL_SAID.match(text, start)
+    heading = None if told else RUN_IN_CAPS.match(text, start)
     if heading:
         head = " ".join(heading["name"].split()).capitalize()
         return Mark(start, heading.end(), (), head, is_heading=True)
@@ -263,6 +263,10 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _numbered(unmarked, start)
     bare = BARE.match(text, start) if line_start else None
     return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
+
+
+TOTAL_SAID = re.compile(r"(?:STITCH )?(?:COUNT|TOTAL|STITCHES|STS|YOU HAVE)\s*:")
+"""In capitals behind a row, how many stitches it has."""
 
 
 def _wide(text: str, start: int) -> re.Match[str] | None:

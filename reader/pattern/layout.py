@@ -35,6 +35,7 @@ from reader.pattern.said_only import (
     defines,
     lists_meanings,
     only_says,
+    tells_how,
     without_rules,
 )
 
@@ -197,7 +198,7 @@ class _LayingOut:
             self.note(_kind(kind.group(1)), start, end)
             return
         meant = not self.begun and not self.crocheted and tells_meaning(words)
-        if not marks and (meant or lists_meanings(words)):
+        if not marks and (meant or lists_meanings(words) or tells_how(words)):
             self.note("key", start, end)
             return
         run_in = RUN_IN.match(words)

@@ -51,6 +51,7 @@ from reader.text.other_ways import without_other_ways
 from reader.text.page_lines import without_page_lines
 from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.pieces_amid import pieces_apart
+from reader.text.plain_words import in_plain_words
 from reader.text.quoted_lists import with_brackets
 from reader.text.ribs import ribs_named
 from reader.text.row_adjectives import without_row_adjectives
@@ -316,7 +317,8 @@ def _set_right(text: str) -> tuple[CleanText, str]:
     plain = totals_alike(unmarked(unbulleted(plain)))
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))
-    plain = wholly_short(as_rows(in_english(without_row_notes(parted_totals(plain)))))
+    plain = in_plain_words(without_row_notes(parted_totals(plain)))
+    plain = wholly_short(as_rows(in_english(plain)))
     plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))

@@ -56,6 +56,16 @@ def _goes_on(cur: Cursor) -> bool:
     ) or stitch
 
 
+def so_far_apart(cur: Cursor, start: int) -> Act | None:
+    """ "Eyes between rnds 8 and 9, 6 sc apart": how far, and nothing is worked."""
+    found = cur.stitch(1) if cur.kind() == "num" else None
+    noun = found.length if found is not None else int(cur.low(1) in ("sts", "stitches", "rows"))
+    if cur.kind() != "num" or not noun or cur.low(1 + noun) != "apart":
+        return None
+    cur.at += 2 + noun
+    return act_here(cur, start, Deed.NOTE)
+
+
 def act_here(cur: Cursor, start: int, deed: Deed, into: str = "") -> Act:
     """The act that the tokens taken since `start` are."""
     return Act(cur.span(start), cur.said(start), deed, into)

@@ -24,7 +24,6 @@ from reader.pattern.place_nouns import (
     take_after,
 )
 from reader.pattern.place_words import (
-    AFTER_IT,
     AROUND,
     CHAIN_NOUNS,
     DETERMINERS,
@@ -34,7 +33,7 @@ from reader.pattern.place_words import (
     STITCH_NOUNS,
     TOPS,
 )
-from reader.pattern.said_before import Said, goes_on
+from reader.pattern.said_before import Said, after_it, goes_on
 from reader.pattern.same_place import same_as_what, that_holds, that_one, where_joined
 from reader.pattern.tree import ONE, Num, Place, Where
 from reader.pattern.up_to import of_the_group, to_last_of
@@ -86,7 +85,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         return _each(cur, here)
     if saw and (held := that_holds(cur, start)) is not None:
         return held
-    if saw and cur.accept(*AFTER_IT):
+    if saw and after_it(cur):
         return Place(Where.NEXT, cur.span(start), noun="st")
     numbered = cur.low() in ("skipped", "missed") or cur.kind() in ("ord", "num")
     named = numbered or find_noun(cur, peek=True)
@@ -130,7 +129,7 @@ def _ring(cur: Cursor) -> int:
         return cur.at - at
     if cur.low() in INTO_RING or cur.words("in the"):
         cur.at += 1
-        cur.accept("of the", "of a", "of your", "of", "the", "a", "an", "your")
+        cur.accept("of the", "of a", "of your", "of", "the", "a", "an", "your", "that", "this")
         length = cur.any_words(RING_WORDS)
         if not length and cur.low() == "round" and cur.low(-1) == "the" and cur.low(1) in ENDS:
             # "24 treble into the round", of a chain that was closed in one.
@@ -195,7 +194,7 @@ def _how_manieth(cur: Cursor) -> int:
     if cur.kind() != "ord":
         return 0
     nth = cur.peek().value
-    if cur.low(1) in STITCH_NOUNS:
+    if cur.low(1) in STITCH_NOUNS or (nth > 1 and cur.low(1) == "one"):
         cur.at += 2
         take_after(cur)
         return nth

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.going_on import ALL_OF_IT, from_star, goes_on, so_on
+from reader.pattern.going_on import from_star, goes_on, so_on, to_its_end
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_words import CHAIN_NOUNS, STITCH_NOUNS
 from reader.pattern.places import find_place
@@ -154,9 +154,9 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
         # In knitting "this" may be a part of what stands before.
         target = "*" if cur.book.craft is Craft.KNITTING else "beginning"
         return _how_often(cur, target, target)
-    cur.at = start if again and not cur.any_words(ALL_OF_IT) else cur.at
-    if again and cur.accept(*ALL_OF_IT):
+    if again and to_its_end(cur):
         return _how_often(cur, "*", "")
+    cur.at = start if again else cur.at
     if so_on(cur):
         cur.accept(",")
         return _how_often(cur, "*", "")

@@ -6,9 +6,11 @@ from dataclasses import dataclass
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.place_nouns import counts_stitches, sized_group
-from reader.pattern.place_words import AROUND, PASSED_OVER
+from reader.pattern.place_words import AFTER_IT, AROUND, PASSED_OVER
 from reader.pattern.tree import Num, Where
 from reader.terms.stitches import Craft
+
+ALL_ROUND = ("all round", "all around", "all across", "all along", "all the way")
 
 
 @dataclass(slots=True)
@@ -28,7 +30,7 @@ class Said:
             self.determiner = self.determiner or low
             if low in ("remaining", "rem"):
                 self.where = Where.EACH
-        elif low == "all" and cur.any_words(AROUND):
+        elif low == "all" and cur.any_words(ALL_ROUND):
             return False
         elif low in ("same", "any", "all", "both", "first", "last", "beg"):
             self.determiner = low
@@ -54,13 +56,23 @@ class Said:
         return bare and cur.any_words(AROUND) > 0
 
 
-def goes_on(cur: Cursor) -> bool:
+def goes_on(cur: Cursor, ahead: int = 0) -> bool:
     """Whether a number begins the next instruction of running talk: "one in the next two in the
     next".
     """
-    counts = cur.kind() == "num" or cur.low() == "one"
-    into = cur.low(1) in ("in", "into") and cur.book.craft is Craft.CROCHET
-    return counts and into and "next" in (cur.low(2), cur.low(3) if cur.low(2) == "the" else "")
+    counts = cur.kind(ahead) == "num" or cur.low(ahead) == "one"
+    into = cur.low(ahead + 1) in ("in", "into") and cur.book.craft is Craft.CROCHET
+    which = cur.low(ahead + 2) if cur.low(ahead + 2) != "the" else cur.low(ahead + 3)
+    return counts and into and which == "next"
+
+
+def after_it(cur: Cursor) -> bool:
+    """Takes "the one after": the next stitch; False where that begins the next instruction."""
+    after = cur.any_words(AFTER_IT)
+    if not after or goes_on(cur, after - 1):
+        return False
+    cur.at += after
+    return True
 
 
 def _slips_on(cur: Cursor) -> bool:

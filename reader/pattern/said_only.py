@@ -10,13 +10,24 @@ from reader.pattern.printed import ONLY_A_TOTAL
 from reader.terms.numbers import SPELLED
 
 HOOKED = re.compile(
-    r"\b(?:(?:pull|draw)(?:ing)? up a (?:loop|lp)|insert(?:ing)? (?:the |your )?hook"
+    r"\b(?:(?:pull|draw)(?:ing)? up (?:a )?(?:loop|lp)|insert(?:ing)? (?:the |your )?hook"
     r"|yo(?:h|rh)?,(?=[^.]{0,40}\b(?:draw|pull|insert|loop|hook|through))|yarn over (?:and|hook))",
     re.IGNORECASE,
 )
 """Words that tell how a stitch is made."""
 NEAR = 80
 """Characters behind a name in which its meaning tells so."""
+
+
+NAMED = re.compile(r"[A-Za-z][\w/-]{0,14}(?: [\w/-]{1,10}){0,2}(?: ?\([^()\n]{1,16}\))? ?=(?! ?\d)")
+
+
+def tells_how(words: str) -> bool:
+    """Whether a paragraph only tells how a stitch is made: "bob = (yo, insert hook, pull up loop)
+    5 times in same st, yo, pull through all loops".
+    """
+    name = NAMED.match(words)
+    return name is not None and HOOKED.search(words[name.end() : name.end() + NEAR]) is not None
 
 
 GOES_ON = re.compile(r"\b(?:until|till|repeat this|rep this|every row|each row)\b", re.IGNORECASE)

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from reader.pattern.along_edge import along_edge
 from reader.pattern.begun_at import begun_at
-from reader.pattern.by_colour import in_colour
+from reader.pattern.by_colour import in_colour, skip_colour
 from reader.pattern.center_stitch import in_center
 from reader.pattern.chained_places import over_whole_chain
 from reader.pattern.clusters import over_so_many, sized_cluster
@@ -204,6 +204,7 @@ def _finish(
     stitch, number = _numbered(cur, stitch, number)
     by = times_behind(cur)
     number = _multiplied(number, by)
+    skip_colour(cur, number)
     if cur.book.craft is Craft.KNITTING and stitch.makes != stitch.takes:
         ends = at_ends(cur, start, stitch.makes - stitch.takes, number)
         if ends is not None:

@@ -16,6 +16,10 @@ ITEM = re.compile(r"(?P<n>\d{1,4}) ?(?P<kind>[A-Za-z][A-Za-z0-9'/ -]{0,30})")
 PLACED = re.compile(r"\b(?:in|into|next|each|same|over|at|for|from|to|times|rows?|rounds?|rnds?)\b")
 
 
+COLOUR = re.compile(
+    r"[a-z]|mc|cc\d?|white|black|red|blue|green|yellow|gr[ea]y|pink|brown|cream|navy")
+
+
 def listed(body: str, start: int, end: int, before: str, after: str) -> Printed | None:
     """The total of a list; None where the bracket may be instructions: something else is worked
     behind it, a place is named, or a kind comes twice.
@@ -35,6 +39,9 @@ def listed(body: str, start: int, end: int, before: str, after: str) -> Printed 
         return Printed(start, end, (int(total["n"]),), total["kind"].lower().strip())
     if any(kind in ("ch", "chs", "chain", "chains") for _, kind in found):
         return None
+    if all(COLOUR.fullmatch(kind) for _, kind in found):
+        # "(36 A + 18 B)": stitches of each colour, all of them the row's.
+        return Printed(start, end, (sum(number for number, _ in found),))
     number, kind = found[0]
     return Printed(start, end, (number,), kind)
 

@@ -7,6 +7,13 @@ from __future__ import annotations
 import re
 from itertools import pairwise
 
+from reader.text.sought import Sought
+
+_NO_COLON = (
+    r"(?:(?![^:\n.]{0,40}:)|(?=[a-z]+(?: [a-z]+){0,2}: )(?!(?:with|in|using|and|every|on|for|or|as"
+    r"|work|worked|side|the)\b))"
+)
+"""No colon follows soon, but one behind a word or two of what the row is for."""
 _MORE = r"(?:[ ]?(?:-|to|,|&)[ ]?\d{1,3})?"
 DASHED = re.compile(
     rf"^(?P<label>[ ]*(?P<first>\d{{1,3}}){_MORE}) [-—] (?=[A-Za-z(*\[\d])", re.MULTILINE
@@ -20,7 +27,7 @@ BRACKETED = re.compile(
 BARE = re.compile(
     rf"^(?P<label>[ ]*(?:R|rnd|rn|round|row|rd)s?[ ]?(?P<first>\d{{1,3}}){_MORE})(?P<gap>[ ]+)"
     r"(?=\d+ ?[a-z]|[a-z(*\[])(?!(?:to|and|through|of|is|are|in|for|has|have|on)\b)"
-    r"(?![^:\n.]{0,40}:)",
+    rf"{_NO_COLON}",
     re.MULTILINE | re.IGNORECASE,
 )
 NAMED = re.compile(
@@ -46,7 +53,7 @@ LEAST = 3
 
 def numbered(text: str) -> str:
     """The text with the mark behind each row's number put in, where its lines count on from 1."""
-    text = _by_any_letter(text)
+    text = STEPPED.sub(_of_step, _by_any_letter(text))
     if (" - " in text or " — " in text) and _counts_on(DASHED, text):
         text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
     text = _no_ranges(ODD_RANGE.sub(_as_range, text))
@@ -105,6 +112,18 @@ def _as_range(found: re.Match[str]) -> str:
     return f"{found['lead']}-{found['last']}".rjust(len(found.group()))
 
 
+STEPPED = Sought(
+    ("step",),
+    r"^(?P<step>[ ]*step ?\d{1,3}[ .:)-]+)\((?P<label>(?:round|rnd|row)s? \d[\d -]*)\)",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""Steps with the row that each is in brackets: "STEP 2. (Round 1) 2 sc in ..."."""
+
+
+def _of_step(found: re.Match[str]) -> str:
+    return " " * len(found["step"]) + f"{found['label']}: "
+
+
 SO_MANY = re.compile(
     r"^(?P<label>[ ]*\d{1,3}[ ]?(?:-|to)[ ]?\d{1,3})[ ](?:rows|rounds|rnds)"
     r"(?:[ ]*[/(,-][ ]*\d+[ ](?:rows|rounds|rnds)[ ]*[/)]?)?[ ]*[-—:](?=[ ]*[a-z\d(*\[])",
@@ -131,7 +150,7 @@ ENDED = re.compile(r"(?:[\])}.;*:]|\b(?:turn|join|around|across|end|times))[ ]*$
 AMONG = re.compile(
     r"[ ]*(?:rnd|rn|round|row|rd)s?[ ]?(?P<first>\d{1,3})(?:-(?P<last>\d{1,3}))?(?P<gap>[ ]+)"
     r"(?=\d+ ?[a-z]|[a-z(*\[])(?!(?:to|and|through|of|is|are|in|for|has|have|on)\b|[(\[]\d)"
-    r"(?![^:\n.]{0,40}:)",
+    rf"{_NO_COLON}",
     re.IGNORECASE,
 )
 """A label with no mark behind it, among labels that have theirs."""

@@ -53,7 +53,6 @@ def in_english(text: str) -> str:
     """The text with such names in their usual short form, where it has any that tell that it was
     translated; any text goes in.
     """
-    text = _with_increases(text)
     if not FOREIGN.search(text):
         return text
     short_named = SHORT.search(text) is not None
@@ -72,19 +71,3 @@ def _named(short: str, found: re.Match[str]) -> str:
 def _of_hook(found: re.Match[str]) -> str:
     told = f"in {found[2]} ch from hook"
     return told.ljust(len(found.group())) if len(told) <= len(found.group()) else found.group()
-
-
-DOUBLED = Sought(
-    ("double", "doubling"),
-    r"(?:(?<=[,;.:*(\[] )|^)doubl(?P<many>e|ing)(?= (?:the (?!number|amount|total)|each |every "
-    r"|all |next |first |last |in"
-    r" every )"
-    r"(?:[\w-]+ ){0,3}(?:sts?|stitch(?:es)?|sc|loops?|mesh(?:es)?)\b)",
-    re.IGNORECASE | re.MULTILINE,
-)
-"""A stitch doubled is worked into twice: "double every 3rd stitch"."""
-
-
-def _with_increases(text: str) -> str:
-    """The text with "double the last stitch" as "inc in the last stitch"."""
-    return DOUBLED.sub(lambda found: "inc in".ljust(len(found.group())), text)

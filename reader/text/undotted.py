@@ -57,6 +57,10 @@ TOTAL = re.compile(
 """Behind "K2 tog.", how many there are now, and not how many times."""
 
 
+ROW_TOTAL = re.compile(r"\s*(?:\d\d+|[4-9])(?: ?(?:sts?|stitches|sc|dc|hdc|tr))\.?[ \t]*(?:\n|$)")
+"""At a line's end, "sc to last 2, dec. 21 sc": how many there are now."""
+
+
 def undotted(text: str) -> str:
     """The text without them; a full stop that may end a sentence stays, at the same place."""
     text = ST_ST.sub(lambda m: "st st".ljust(len(m.group())), text)
@@ -70,6 +74,8 @@ def undotted(text: str) -> str:
         behind = GOES_ON_IN_FIGURES if in_figures else GOES_ON
         chains = word == "ch" and FIGURES.match(text, at + 1) and _makes_chains(text, at - 2)
         if word == "tog" and TOTAL.match(text, at + 1):
+            continue
+        if word in ("dec", "inc") and ROW_TOTAL.match(text, at + 1):
             continue
         if chains or ((in_figures or word in SHORT) and behind.match(text, at + 1)):
             found.append(at)
