@@ -56,7 +56,7 @@ def start(ledger: Ledger, entry: Entry) -> None:
         return
     told = ledger.in_figures(entry.row.start, entry.row.end)
     afresh = not runs_on and begins_anew(entry.nodes, told, below, size, craft, stated)
-    afresh = afresh and not amid_paragraph(ledger, entry)
+    afresh = (afresh and not amid_paragraph(ledger, entry)) or _only_told(ledger)
     if craft is Craft.KNITTING and not afresh and below.stitches is None and ledger.rows:
         # Added to what is not known.
         ledger.even(-1, None, entry.row.start, entry.row.end, "")
@@ -71,6 +71,13 @@ def start(ledger: Ledger, entry: Entry) -> None:
     chain = next((one for one in entry.nodes if isinstance(one, Chain)), None)
     if entry.row.mark is not None and chain is not None:
         _number(ledger, entry, chain, stated)
+
+
+def _only_told(ledger: Ledger) -> bool:
+    """Whether what stands before a knitted cast on only tells how many stitches there are to be."""
+    knits = ledger.pattern.craft is Craft.KNITTING
+    moves = [move for row in ledger.rows for move in row.moves]
+    return knits and bool(ledger.rows) and not any(one.takes or one.makes for one in moves)
 
 
 PARAGRAPH = re.compile(r"\n[ \t]*\n")

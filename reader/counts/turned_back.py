@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.pattern.tree import Act, Deed, Gain, Node, Num, Where, Work
+from reader.pattern.tree import Act, Deed, Gain, Node, Num, Repeat, Where, Work
 from reader.terms.stitches import Craft
 
 
@@ -16,7 +16,10 @@ def without_turns(nodes: Sequence[Node]) -> list[Node]:
     """The nodes with each pair of turns, and what they take from the stitches just made, put as
     what is gained or lost; as they are where more than plain numbers stands between the turns.
     """
-    out = list(nodes)
+    out = [
+        replace(one, body=tuple(without_turns(one.body))) if isinstance(one, Repeat) else one
+        for one in nodes
+    ]
     while True:
         turns = [at for at, one in enumerate(out) if _turns(one)]
         if len(turns) < 2 or not any(_knits(one) for one in out[turns[1] + 1 :]):

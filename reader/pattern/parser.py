@@ -40,7 +40,12 @@ from reader.text.labels_alone import with_colons
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
 from reader.text.named_pieces import on_lines
-from reader.text.needle_rows import needles_as_rows, needles_in_rounds
+from reader.text.needle_rows import (
+    at_each_needle,
+    at_so_many_markers,
+    needles_as_rows,
+    needles_in_rounds,
+)
 from reader.text.new_stitches import without_new_stitches
 from reader.text.numbered import numbered
 from reader.text.old_words import old_words
@@ -81,6 +86,7 @@ from reader.text.told_aloud import told_aloud
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
 from reader.text.translated import in_english
+from reader.text.translated_knitting import in_english_knitting
 from reader.text.tunisian import as_rows
 from reader.text.turned_amid import turned_amid
 from reader.text.undotted import undotted
@@ -334,7 +340,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = undashed(with_commas(without_stops(old_words(without_adjectives(plain)))))
-        plain = everyday_words(told_aloud(plain))
+        plain = everyday_words(told_aloud(in_english_knitting(plain)))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
         plain = without_new_stitches(unannounced(on_lines(plain)))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
@@ -344,6 +350,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = in_brackets(plain, len(sizes))
     codes = letter_codes(plain, which, chosen)
     plain = with_circled(plain, codes)
+    if which is Craft.KNITTING:
+        plain = at_so_many_markers(at_each_needle(plain, needles_told(plain)))
     layout = lay_out(plain, sizes)
     groups = tuple(named_groups(plain, chosen)) if which is Craft.CROCHET else ()
     specials, key = specials_in(plain, which, chosen, groups)

@@ -105,7 +105,7 @@ LEFT = re.compile(
 """A number that is left behind other words: "until all are worked in and 16 remain"."""
 _AT = (
     r"(?:^\W*|(?<=[.,;:)\]]\s)|(?<=\band\s)|(?<=\bthen\s)"
-    r"|(?<=\d\ssts\s)(?=(?:work|knit|purl)\b))"
+    r"|(?:(?<=\d\ssts\s)|(?<=\d\sst\s))(?=(?:work|knit|purl)\b))"
 )
 """Where a sentence may begin."""
 _FABRIC = (

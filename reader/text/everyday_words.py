@@ -122,8 +122,11 @@ ACROSS_SO_MANY = Sought(
     re.IGNORECASE,
 )
 BY_TURNS = Sought(
-    (" fewer ", " less ", " more "),
-    r",? (?:with|working|having) (?:\d+|one|two|three|four) (?:fewer|less|more) (?!row|round|rnd)"
+    (" fewer ", " less ", " more ", "creasing "),
+    r",? (?:inc|dec)reasing (?:by )?(?:\d+|one|two|three|four) (?:sts?|stitch(?:es)?)"
+    r" (?:on |in |at )?(?:every|each) [a-z -]{0,24}?(?:row|round|rnd|time),?(?= (?:until|till"
+    r"|til)\b)"
+    r"|,? (?:with|working|having) (?:\d+|one|two|three|four) (?:fewer|less|more) (?!row|round|rnd)"
     r"[a-z ]{2,40}(?:each|every) (?:time|row|round|rnd)(?=,? (?:until|till|til)\b)",
     re.IGNORECASE,
 )
@@ -168,6 +171,34 @@ LED_ROW = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """ "Now a wrong side row: knit 3, ..."."""
+CHANGING_PART = Sought(
+    ("inc", "dec"),
+    r"(?:^|(?<=[.\n]))[ ]*(?:inc|dec)(?:reas(?:e|ing|es))?\.? (?:section|part|half|side|portion"
+    rf"|end|triangle|phase)\.?:(?=\s+{_WORKED})",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""A heading in a paragraph that is no decrease."""
+ONLY_ROW = Sought(
+    ("only", "just"),
+    rf"(?P<then>\bthen )(?P<only>only|just)(?= (?:repeat )?{_ROW} \d+\b)", re.IGNORECASE,
+)
+ONCE_AGAIN = Sought(
+    (" again", " more"),
+    r"\b(?:do|work|knit|make) (?:that|the|this|another|one more) (?P<kind>(?:inc|dec)\w*)"
+    r" (?P<row>round|row|rnd)(?P<again> again| once more| one more time)\b",
+    re.IGNORECASE,
+)
+CHANGE_NAMED = re.compile(
+    r"\b(?:inc|dec)[a-z]*\.? (?:round|row|rnd)s? ?(?:\([^()\n]{2,12}\) ?)?[:—]", re.IGNORECASE
+)
+"""A row that is named by what it changes, to be called back."""
+BOTH_ENDS_OF = Sought(
+    ("first ",),
+    r"(?P<the>\b(?:the )?first )(?P<a>\d{1,3})(?: sts| stitches)?(?: and|,)(?: the)? last"
+    r" (?P<b>\d{1,3})(?P<sts> sts| stitches)(?= (?:on|onto|to)\b)",
+    re.IGNORECASE,
+)
+""" "The first 4 and last 4 sts on a pin": eight of them."""
 WHO_WORKS = Sought(
     ("i ", "we ", "you ", "'ll ", "'re "),
     r"(?P<at>(?:^|(?<=[.!?:;)\n]))[ ]*(?:(?:and|then|now|next|so|ok|okay|after that),? )*)"
@@ -188,6 +219,16 @@ def everyday_words(text: str) -> str:
     text = TILL_LEFT.sub(_to_last, text)
     text = FROM_STAR.sub(_from_star, text)
     text = WHO_WORKS.sub(lambda m: m["at"] + " " * len(m["who"]) + m["verb"], text)
+    text = CHANGING_PART.sub(_spaces, text)
+    text = ONLY_ROW.sub(lambda m: m["then"] + "rep ", text)
+    if CHANGE_NAMED.search(text):
+        text = ONCE_AGAIN.sub(
+            lambda m: f"rep {m['kind']} {m['row']} once".ljust(len(m.group()))[: len(m.group())],
+            text,
+        )
+    text = BOTH_ENDS_OF.sub(
+        lambda m: f"next {int(m['a']) + int(m['b'])}{m['sts']}".ljust(len(m.group())), text
+    )
     text = ACROSS_SO_MANY.sub(lambda m: m["verb"] + " " * len(m["across"]), text)
     text = OF_THEM.sub(_spaces, LED_TO.sub(_spaces, BY_TURNS.sub(_spaces, text)))
     text = FABRIC_ROWS.sub(_rows_worked, text)

@@ -45,8 +45,51 @@ OF_ROUND = re.compile(
 TOTAL_ONLY = re.compile(r"[ \t]*[(\[<]?\d+ ?(?:sts?|stitches)\b[^\n]{0,20}$", re.IGNORECASE)
 
 
+_HALF = r"(?:sole|instep|palm|back of (?:the )?hand|heel|front|back|top|bottom|underside)"
+_OF_IT = r"(?: (?:needle|sts|stitches|side|half))?"
+TWO_HALVES = re.compile(
+    rf"(?P<label>\b(?:rnd|round|row)\b[^\n:]{{0,30}}:\s{{0,4}}(?:[A-Z][^\n.:]{{0,30}}[.:] )?)"
+    rf"(?P<a>{_HALF}{_OF_IT}):(?=\s)(?P<first>[^\n:]{{6,140}}\n?[ ]{{0,4}})(?<=[.;,\n ])"
+    rf"(?P<b>{_HALF}{_OF_IT}):(?=\s)",
+    re.IGNORECASE,
+)
+""" "Rnd 1: Sole: ... Instep: ...": each half lies on a needle of its own."""
+
+
+def _halves(found: re.Match[str]) -> str:
+    if found["a"].lower() == found["b"].lower():
+        return found.group()
+    one, other = "N1".ljust(len(found["a"])), "N2".ljust(len(found["b"]))
+    return f"{found['label']}{one}:{found['first']}{other}:"
+
+
+AT_EACH = re.compile(
+    r"\bat (?P<ends>each end|both ends|either end|(?:the )?(?:beginning|beg|start|end))\.? of"
+    r" (?:each|every) (?:needle|ndl|pin)s?\b"
+    r"(?=[^.;:]{0,60}\b(?:(?:every|each) (?:\w+ )?(?:row|round|rnd)|until|till|times)\b)"
+    r"|(?<=each round )at (?P<ends2>(?:the )?(?:beginning|beg|start|end))\.? of"
+    r" (?:each|every) (?:needle|ndl|pin)s?\b",
+    re.IGNORECASE,
+)
+
+
+def at_each_needle(text: str, needles: int) -> str:
+    """The text with the changes of rounds to come told by their places: "decrease 1 st at the
+    beginning of each needle every round" is in 4 places. needles: 0 where they are not told.
+    """
+
+    def told(found: re.Match[str]) -> str:
+        ends = (found["ends"] or found["ends2"]).lower()
+        often = 2 if ends.split()[0] in ("each", "both", "either") else 1
+        said = f"in {needles * often} places" if needles else found.group()
+        return said.ljust(len(found.group()))
+
+    return AT_EACH.sub(told, text)
+
+
 def needles_in_rounds(text: str) -> str:
     """The text with the lines of a round's needles, and its total, behind the round's label."""
+    text = TWO_HALVES.sub(_halves, text)
     if " as " in text or " like " in text:
         text = AS_ANOTHER.sub(lambda found: f"{found['which']}:", text)
     lines = text.split("\n")
@@ -59,3 +102,30 @@ def needles_in_rounds(text: str) -> str:
         inside = begins or goes_on
         made += [" " if inside else "\n", line]
     return "".join(made)
+
+
+SO_MANY_MARKERS = re.compile(
+    r"\b(?:insert|plac\w+|put|add|hang|set)\s+(?P<n>[2-9]|two|four|six|eight)\s+"
+    r"(?:\w+\s+)?markers\b",
+    re.IGNORECASE,
+)
+AT_ALL = re.compile(
+    r"(?P<at>\b(?:(?:each|either|both) sides? of|before and after)\s+)"
+    r"(?P<all>(?:all(?: of)?(?: the)?|each(?: of the)?|every|the)\s+markers?)\b(?![^.;]{0,8}\d)",
+    re.IGNORECASE,
+)
+FIGURE = {"two": 2, "four": 4, "six": 6, "eight": 8}
+
+
+def at_so_many_markers(text: str) -> str:
+    """The text with changes at all markers told by how many there are, where it was said once, "put
+    in 4 markers"; any other text as it is.
+    """
+    told = {found["n"].lower() for found in SO_MANY_MARKERS.finditer(text)}
+    if len(told) != 1:
+        return text
+    said = told.pop()
+    number = FIGURE.get(said) or int(said)
+    return AT_ALL.sub(
+        lambda found: f"{found['at']}{f'{number} markers'.ljust(len(found['all']))}", text
+    )
