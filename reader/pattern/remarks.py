@@ -85,7 +85,7 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])
     if lows[-1] in ("row", "rnd", "round", "rows") and not any(low.isdigit() for low in lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if LEFT_FOR.match(" ".join(lows)):
+    if cur.book.craft is Craft.CROCHET and LEFT_FOR.match(" ".join(lows)):
         return LeaveRest(cur.span(start), cur.said(start))
     if OUT_OF_ONE.fullmatch(" ".join(lows)):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
