@@ -20,7 +20,8 @@ class Verdict:
     """phrase: the likeliest. worse: nats a phone. apart: nats between it and the second as wholes.
     start_s, end_s: where it lies in the sound. phones: how many it has. clear: how likely what the
     second network reads there is to it, a mean over the phrase. words: log probability that they
-    are what was said, None where they can't be asked for.
+    are what was said, None where they can't be asked for. from_kin: as apart, from the nearest
+    phrase that begins with all its sounds, or with all whose sounds it begins.
     """
 
     phrase: str
@@ -31,6 +32,7 @@ class Verdict:
     phones: int = 4
     clear: float = 1.0
     words: float | None = None
+    from_kin: float = 99.0
 
 
 MOST_APART, MOST_WHOLE = 6.0, 30.0

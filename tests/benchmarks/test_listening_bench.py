@@ -9,6 +9,7 @@ import numpy as np
 import pytest
 
 from tests.benchmarks.listening_alike import best_paths, grammars, ways_of
+from tests.benchmarks.listening_beside import between, by_chance, split
 from tests.benchmarks.listening_picture import MOST, WIDTH, Mark, across, draw
 
 
@@ -46,3 +47,14 @@ def test_the_picture_is_drawn() -> None:
     dots = [one for one in root.iter() if one.tag.endswith("circle")]
     assert len(dots) == 2
     assert across(9 * MOST) < WIDTH
+
+
+def test_chance_is_told_from_a_difference() -> None:
+    """Six takes of one side only are no chance, five may be; the interval holds the difference."""
+    assert by_chance(0, 0) == 1.0
+    assert by_chance(0, 6) == pytest.approx(2 / 64)
+    right, wrong = np.ones(6, bool), np.zeros(6, bool)
+    assert split(right, wrong) == "6:0*"
+    assert split(right[:5], wrong[:5]) == "5:0"
+    first, other = np.eye(4, dtype=bool), np.ones((4, 4), bool)
+    assert between(first, other) == pytest.approx((75.0, 75.0, 75.0))

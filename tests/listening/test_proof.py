@@ -232,3 +232,21 @@ def test_words_tell_apart_what_phones_do_not() -> None:
     found = proof.look(np.zeros(16_000, np.int16), ("one one one one", "won"))
     assert found is not None
     assert found.words is None, "longer than what is told apart"
+
+
+def test_phones_decide_between_a_word_and_its_beginning() -> None:
+    """What is written begins a longer phrase as well; where the phones don't tell, it is asked."""
+    said: Any = Said()
+    ways = {"eight": ((4,),), "eighty": ((4, 6),), "oat": ((4, 7),)}
+    proof = Proof(said, said, lambda word: ways[word], lambda word: (8 if word == "eight" else 7,))
+    found = proof.look(np.zeros(16_000, np.int16), ("eight", "eighty"))
+    assert found is not None
+    assert (found.phrase, found.words) == ("eighty", pytest.approx(-0.5))
+    assert found.from_kin == found.apart > 0.5
+    alone = proof.look(np.zeros(16_000, np.int16), ("eighty", "oat"))
+    assert alone is not None
+    assert alone.from_kin > 90
+    near = replace(just_believed(), worse=0.0, from_kin=0.3)
+    doubted = proven(heard_as("next", True), near, 1.0, 2.0)
+    assert doubted is not None
+    assert (doubted.certain, doubted.doubt) == (False, "between two phrases")
