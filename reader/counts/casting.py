@@ -39,7 +39,9 @@ WORKS_ON = re.compile(
 
 
 WORKED = re.compile(
-    r"\b(?:k|p|knit|purl)\s*\d|\b(?:k|p|knit|purl)\s+(?:across\s+)?the\s+(?:\w+\s+)?\d+\s+(?:\w+\s+)?st|\b(?:k|p|knit|purl|rib|work|patt)\s+(?:across|to|until|till|back|plain"
+    r"\b(?:k|p|knit|purl|pearl|seam|rib|patt|work)\s*\d"
+    r"|\b(?:take off|slip|put|leave|place)\b[^.;]*\b(?:thread|holder|pin|wool|needle)\b|\b(?:k|p"
+    r"|knit|purl)\s+(?:across\s+)?the\s+(?:\w+\s+)?\d+\s+(?:\w+\s+)?st|\b(?:k|p|knit|purl|rib|work|patt)\s+(?:across|to|until|till|back|plain"
     r"|all|even|one)\b|\b(?:inc|dec|narrow|widen)(?:reas\w+|ing)?\b|\b(?:cast|bind) off\b",
     re.IGNORECASE,
 )
@@ -51,7 +53,7 @@ ROWS_BEFORE = re.compile(
 """Told before it, at which rows' ends stitches are added."""
 AT_AN_EDGE = re.compile(
     r"\bat (?:the |each |both )?(?:\w+ )?(?:edges?|beg\w*|end|ends|sides?)\b|\bover\b"
-    r"|\bin place of\b",
+    r"|\bin (?:place of|their place|its place)\b|\bat the (?:thumb|opening|gap|slit)\b",
     re.IGNORECASE,
 )
 

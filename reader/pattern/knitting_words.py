@@ -1,5 +1,5 @@
-"""Knitting said in words: "make one", "thread over twice", "take in", "knit twice into the next",
-"pass the slipped stitch over", "pick up the loop and knit it" -> Work, Shape, Group.
+"""Knitting said in words: "thread over twice", "take in", "knit twice into the next",
+"pass the slipped stitch over" -> Work, Shape, Group.
 """
 
 from __future__ import annotations
@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.knitting_fabric import NOUNS, worked
+from reader.pattern.made_stitches import made_new, raised
 from reader.pattern.overs import find_over, how_many, makes_by_name
 from reader.pattern.places import find_place
 from reader.pattern.told_where import told_where
@@ -30,11 +31,6 @@ PASSES = frozenset(
     ["pass", "draw", "pull", "bring", "throw", "lift", "slip", "passing", "drawing", "turn", "take",
      "cast", "bind", "pulling", "lifting", "turning", "taking", "putting", "put", "leap", "binding"]
 )  # fmt: skip
-LIFTS = (
-    "pick up", "picking up", "lift", "lifting", "raise", "raising", "take up", "taking up", "pu",
-)
-EXTRA = frozenset(["extra", "additional", "another", "new"])
-STRANDS = frozenset(["loop", "thread", "strand", "bar", "horizontal", "wool", "yarn", "running"])
 
 
 def find_knitting(cur: Cursor) -> Node | None:
@@ -43,7 +39,7 @@ def find_knitting(cur: Cursor) -> Node | None:
         return None
     start = cur.at
     for reading in (
-        told_where, find_over, _made, _raised, _passed_over, _slip_and_bind, _taken_in,
+        told_where, find_over, made_new, raised, _passed_over, _slip_and_bind, _taken_in,
         _twice_into, _several_into, _all_into_one,
     ):  # fmt: skip
         node = reading(cur, start)
@@ -51,62 +47,6 @@ def find_knitting(cur: Cursor) -> Node | None:
             return node
         cur.at = start
     return None
-
-
-def _made(cur: Cursor, start: int) -> Node | None:
-    """ "make one", "m 2": so many more."""
-    if cur.accept("widen once", "widen one", "widen 1", "widen"):
-        # By an over, or by knitting twice into a stitch: one more either way.
-        return worked(cur, start, "m1", how_many(cur)) if cur.low() in (*STOPS, "", "and") else None
-    one = cur.low(1) in ("a", "an", "another") and cur.low(2) in NOUNS
-    if cur.low() not in ("make", "m", "making") or not (one or cur.kind(1) == "num"):
-        return None
-    number = ONE if one else cur.number(1)
-    cur.at += 2
-    if cur.accept(*NOUNS):
-        pass
-    elif cur.stitch() is not None and cur.low(-1).isdigit() and cur.low(-2) == "make":
-        return None
-    if cur.low() in ("by", "from", "out"):
-        while not cur.done() and cur.low() not in STOPS:
-            cur.at += 1
-    _how_in_brackets(cur)
-    times = how_many(cur)
-    if times is not None and number is not None:
-        number = Num(tuple(one * times.at(size) for size, one in enumerate(number.values)))
-    return worked(cur, start, "m1", number)
-
-
-def _how_in_brackets(cur: Cursor) -> None:
-    """Takes "(by knitting into the front and back)", in which a new stitch's making is told."""
-    if cur.low() != "(" or cur.low(1) not in ("by", "that", "viz", "taking", "picking"):
-        return
-    close = next((ahead for ahead in range(30) if cur.low(ahead) == ")"), 0)
-    cur.at += close + 1 if close else 0
-
-
-def _raised(cur: Cursor, start: int) -> Node | None:
-    """ "pick up the loop before the next stitch and knit into the back of it"."""
-    if not cur.accept(*LIFTS):
-        return None
-    lows = []
-    while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
-        lows.append(cur.low())
-        cur.at += 1
-    extra = EXTRA & set(lows[:3]) and set(NOUNS) & set(lows[:4])
-    if lows[:1] in (["a"], ["one"], ["1"]) and set(lows[1:2]) & set(NOUNS):
-        # "Raise a stitch by knitting the loop between".
-        return worked(cur, start, "m1", None) if {"raise", "raising"} & {cur.lows[start]} else None
-    if not extra and not STRANDS & set(lows[:4]):
-        return None
-    if not {"knit", "k", "purl", "p", "work"} & set(lows):
-        # The knitting may stand behind a comma: "pick up the loop between, knit it".
-        if cur.low() != "," or cur.low(1) not in ("knit", "k") or cur.low(2) not in ("it", "into"):
-            return None
-        cur.at += 1
-        while not cur.done() and cur.low() not in STOPS:
-            cur.at += 1
-    return worked(cur, start, "m1", None)
 
 
 def _passed_over(cur: Cursor, start: int) -> Node | None:

@@ -13,11 +13,14 @@ from reader.pattern.tree import Act, Deed, Node, Num
 OVERS = (
     "wool fwd", "wl fwd", "w fwd", "wfwd", "yarn fwd", "yfwd", "cotton fwd", "thread fwd",
     "wl rd n", "w r n", "wrn", "y r n", "yrn", "wl o n", "w o n", "won", "yon", "y o n", "th o",
-    "y fwd", "y f", "w f", "w fd", "wl f", "yf",
+    "wrp", "w r p", "yrp", "y r p", "wl rd p", "wfd", "y fwd", "y f", "w f", "w fd", "wl f", "yf",
 )  # fmt: skip
 """An over, cut short; figures or "twice" may follow."""
 THREADS = frozenset(["yarn", "wool", "thread", "cotton", "silk"])
 IN_FRONT = (
+    "to front of pin", "to front of needle", "to the front of the pin",
+    "to the front of the needle",
+    "to front of the pin", "to front of the needle", "in front of the pin", "in front of pin",
     "in front", "to front", "to the front", "before the needle", "before needle", "before the pin",
     "in front of the needle", "in front of needle", "in front of the work", "between the needles",
     "between needles",
@@ -81,6 +84,7 @@ def _round_needle(cur: Cursor, start: int) -> Node | None:
     if not _thread(cur):
         return None
     number = how_many(cur) if cur.kind() == "times" or cur.low(1) == "times" else None
+    cur.accept("quite", "right", "once", "well")
     if cur.low() not in (*AROUND, "on"):
         return None
     cur.at += 1

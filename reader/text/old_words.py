@@ -40,7 +40,7 @@ BY_DOING = Sought(
     ("by",),
     rf"(?P<lead>{_CHANGE}(?:\s+(?:once|one|1|a)\b)?(?:\s+(?:stitch|st)\b)?"
     rf"(?:\s+(?:at|on|in)\s+{_EDGE})?)(?P<manner>\s+by\s+"
-    rf"(?:slipping\s+[^.;:]{{0,40}}?\bover\b|{_MANNER}[^.;:,]*?))"
+    rf"(?:slipping\s+[^.;:]{{0,80}}?\bover\b|{_MANNER}[^.;:,]*?))"
     rf"(?=\s+(?:at|on|in)\s+(?:{_EDGE}|every|each)|[.;:]|\s*$)",
     re.IGNORECASE,
 )

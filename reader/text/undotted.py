@@ -11,7 +11,8 @@ from reader.text.sought import Sought
 
 LETTERS = frozenset(
     {"dc", "sc", "hdc", "htr", "dtr", "ttr", "ss", "psso", "yo", "yrn", "yon", "yfwd", "wfwd",
-     "skp", "skpo", "ssk", "sk", "mb", "tbl", "rs", "ws", "sd", "ld", "mc", "cc"}
+     "skp", "skpo", "wrn", "won", "wrp", "wfd", "yrp",
+     "ssk", "sk", "mb", "tbl", "rs", "ws", "sd", "ld", "mc", "cc"}
 )  # fmt: skip
 """Abbreviations that older books write with a full stop behind each letter."""
 LETTERS_STOPPED = re.compile(r"\. ?[A-Za-z]\.")
