@@ -219,10 +219,10 @@ def bracketed(
     times = before or count_after(cur)
     if times is not None:
         return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, times)
-    found = find_repeat(cur, bare=True) if not _to_star(cur) else None
-    if found is not None:
-        return Repeat(cur.span(start), cur.said(start), body, found.until, found.number)
     works = [one for one in body if not isinstance(one, Act)]
+    told = (works or cur.low() not in (",", ";")) and not _to_star(cur)
+    if found := find_repeat(cur, bare=True) if told else None:
+        return Repeat(cur.span(start), cur.said(start), body, found.until, found.number)
     if not works:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     spread = over_so_many(cur, start, body)

@@ -50,6 +50,27 @@ def skip_colour(cur: Cursor, number: Num | None) -> None:
         cur.at += cur.book.craft is Craft.CROCHET and cur.stitch() is None
 
 
+LOOPS = ("blo", "flo", "in blo", "in flo", "bl", "fl", "in bl", "in fl", "in back loops",
+         "in front loops", "back loops", "front loops", "back loops only",
+         "front loops only")  # fmt: skip
+
+
+def in_loops(cur: Cursor, made: list[Node]) -> Node | None:
+    """ "BLO 32": so many stitches of the row's kind, taken; None (nothing taken) elsewhere."""
+    if made or cur.at or cur.book.craft is not Craft.CROCHET or not cur.any_words(LOOPS):
+        return None
+    cur.accept(*LOOPS)
+    cur.accept(":", ",")
+    number = cur.number() if cur.kind() == "num" else None
+    cur.at += 1
+    cur.accept("sts", "stitches", "st")
+    stitch = stitch_named("st", Craft.CROCHET)
+    if number is None or stitch is None or cur.low() not in ("", ".", "(", ";", "="):
+        cur.at = 0
+        return None
+    return Work(cur.span(0), cur.said(0), stitch, number, Place(Where.PLAIN, cur.span(0)))
+
+
 ONLY = ("all", "only", "just", "everything", "solid", "plain", "whole round", "again")
 WHOLE = ("only", "throughout", "again", "all round", "all around", "around", "across", "all")
 
@@ -60,6 +81,9 @@ def all_in_colour(cur: Cursor, made: list[Node]) -> Node | None:
     """
     if made or cur.at or cur.book.craft is not Craft.CROCHET:
         return None
+    looped = in_loops(cur, made)
+    if looped is not None:
+        return looped
     only = cur.accept(*ONLY)
     cur.accept("in", "with", "of")
     cur.accept("colour", "color", "yarn")

@@ -334,7 +334,8 @@ def _finish(cur: Cursor, start: int, said: Said, noun: str, chain: int) -> Place
     if noun == "ch" and number.values[0] > 1 and cur.low(start - cur.at - 1) in ("under", "over"):
         # "under 2 chain" is the space that the two chains make.
         return Place(Where.NEXT, span, ONE, "sp", False, 0, sides, number.values[0])
-    if said.nth and "hook" in words and noun in ("", "st", "ch", "tch", "sp"):
+    hooked = "hook" in words or words.endswith(" hk")
+    if said.nth and hooked and noun in ("", "st", "ch", "tch", "sp"):
         # "In 3rd sc from hook" is a stitch of the row below, and no chain.
         return Place(Where.CHAIN, span, noun="ch", nth=said.nth)
     made = cur.accept(*MADE_BEHIND)

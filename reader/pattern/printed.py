@@ -180,11 +180,14 @@ def _list_behind(text: str, found: list[Printed]) -> str:
     return text[: arrow.start()] + " " * (arrow.end() - arrow.start()) + text[arrow.end() :]
 
 
+COUNTING = re.compile(r"^\s*,?\s*(?:not )?(?:counting|including|incl)\b.*$", re.S | re.I)
+
+
 def _whole(body: str, one: Printed) -> bool:
     if one.change or one.each or body.isdecimal():
         return True
     rest = IN_THIS_ROW.sub("", NUMBER.sub("", body, count=1).strip().lower())
-    rest = re.sub(r"^\s*,?\s*(?:not )?(?:counting|including)\b.*$", "", rest, flags=re.S | re.I)
+    rest = COUNTING.sub("", rest)
     rest = OTHER_SIZES.sub("", rest)
     rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)

@@ -108,12 +108,16 @@ def _add(
         found.append(Token(kind, low, start, end, (), spaced))
 
 
+SHORTER = {"hk": "hook"}
+"""Words that some cut shorter than others."""
+
+
 def _add_word(
     found: list[Token], low: str, start: int, spaced: bool, known: frozenset[str]
 ) -> None:
     end = start + len(low)
     if low in known or low.isalpha() or CABLE.match(low):
-        found.append(Token("word", low, start, end, (), spaced))
+        found.append(Token("word", SHORTER.get(low, low), start, end, (), spaced))
         return
     listed = TIMES_LISTED.match(low)
     if listed:

@@ -160,7 +160,7 @@ def _numbers(first: str, more: str) -> tuple[int, ...]:
 
 
 CHANGE = re.compile(
-    r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc(?!h)|dec)\w*['’]?d?\b.{0,20}$|^(inc(?!h)"
+    r"^(\d+)\s*(?:sts?|stitches|sc|dc|hdc)?\s*(inc(?![hl])|dec)\w*['’]?d?\b.{0,20}$|^(inc(?![hl])"
     r"|dec)\w*\s+(?:by\s+|of\s+)?(\d+)\s*(?:sts?|stitches)?"
     r"(?:\s+(?:at|in|on|each|per|every|made)\b.{0,30})?$",
     re.IGNORECASE,

@@ -17,7 +17,8 @@ ITEM = re.compile(
 )
 """One item behind another, or a word of the pattern's key."""
 TWO_ITEMS = re.compile(
-    r"[(\[*][ ]?sc (?:dec|inc)[ ]?[)\]*] ?(?:x ?|\* ?)?\d+[^\n]{0,12}[(\[]\d+[)\]]", re.IGNORECASE
+    r"[(\[*][ ]?(?:\d{1,2} ?)?sc (?:dec|inc)[ ]?[)\]*] ?(?:x ?|\*"
+    r" ?)?\d+[^\n]{0,12}[(\[]\d+[)\]]", re.IGNORECASE
 )
 NAME = Sought(("sc dec", "sc inc"), r"\bsc (?P<what>dec|inc)(?P<long>rease)?\b", re.IGNORECASE)
 

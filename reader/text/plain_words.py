@@ -24,6 +24,8 @@ DOUBLED = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """A stitch doubled is worked into twice: "double every 3rd stitch"."""
+CHN = Sought(("chn",), r"\b(ch)ns?\b", re.IGNORECASE)
+"""Chains, as some shorten them."""
 ASIDE = re.compile(
     r"\((?P<which>cent(?:er|re)|middle|corner|marked|tip)\)(?= (?:st|sc|dc|hdc|tr|stitch|ch)\b)",
     re.IGNORECASE,
@@ -34,5 +36,6 @@ ASIDE = re.compile(
 def in_plain_words(text: str) -> str:
     """The text so told; any text goes in."""
     text = DOUBLED.sub(lambda found: "inc in".ljust(len(found.group())), text)
+    text = CHN.sub(lambda found: f"{found[1]}{' ' * (len(found.group()) - 2)}", text)
     text = PUT.sub(lambda found: "put".ljust(len(found.group())), text)
     return ASIDE.sub(lambda found: f" {found['which']} ", text)

@@ -47,6 +47,11 @@ GLUED_TIMES = re.compile(
     re.IGNORECASE | re.MULTILINE,
 )
 """How often right behind the list, "(sc, inc)6": the blank behind the comma makes room for an x."""
+GLUED_TOTAL = re.compile(
+    rf"(?P<list>{_GROUP})(?P<n>\d{{1,2}}) (?=[(\[]\d{{1,4}}(?: ?[a-z]{{1,8}})?[)\]]\s*(?:$|[.,;]))",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""The same before a total, "(inc)6 (12)": the blank before it makes room."""
 VERB_FIRST = Sought(
     ("rep",),
     r"\brep(?:eat)?[ ](?=\*(?![ ]?(?:to|from|until|till)\b)[^*\n]{2,80}\*[ ,;]*"
@@ -73,6 +78,7 @@ def with_times(text: str) -> str:
     text = GLUED_TIMES.sub(
         lambda m: f"{m['open']}{m['body']},{m['last']}{m['close']}x{m['n']}", text
     )
+    text = GLUED_TOTAL.sub(lambda m: f"{m['list']}x{m['n']}", text)
     text = AND_ON.sub(lambda found: f"{found['label']}:", text)
     text = ON_OFF.sub(lambda found: f"{found['what'] or found['low']}o ", RPT.sub("rep", text))
     if not NUMBER_BETWEEN.search(text):
