@@ -140,7 +140,7 @@ def _slip(
     tally.fastened = place.where is Where.NEXT
     if place.where is Where.PLAIN and not tally.runs and (number or 1) > 5:
         # "32 sl st" over 32 stitches: the whole round is of them.
-        tally.make(number if number == tally.walk.left else 0, "sl st")
+        tally.make(number or 0 if number == tally.walk.left else 0, "sl st")
     tally.walk.take(max(number or 1, place.number.at(tally.size)), named)
 
 
