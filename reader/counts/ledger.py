@@ -94,8 +94,7 @@ class Ledger:
         self.earlier = earlier if earlier is not None else {}
         self.is_round = bool(re.search(r"\brnd|\bround|\bring\b", self.text[:4000], re.IGNORECASE))
         self.rival: Rival | None = None
-        self.sections, self.markers, self.edge = 0, 0, 0
-        self.fitted, self.listed = True, False
+        self.sections, self.markers, self.edge, self.fitted, self.listed = 0, 0, 0, True, False
         self.waiting: tuple[int, ...] = ()
         self.lots: list[Lot] = []
         self.unworked, self.short, self.pace = 0, 0, (0, 1)
@@ -371,7 +370,8 @@ class Ledger:
             self.number = 1
             self.rows[-1] = replace(self.rows[-1], label=self.name(None, 1), number=1)
         before = had(self.rows)
-        told = told_by_total(solved, count, self.rows[-1].verdict, self.pattern.craft)
+        verdict, craft = self.rows[-1].verdict, self.pattern.craft
+        told = told_by_total(solved, count, verdict, craft, entry.printed)
         fitted = count is not None and before is not None and (solved.fits is True or told)
         gain = count - before if fitted and count is not None and before is not None else entry.gain
         known = number if number is not None else self.number or None

@@ -108,11 +108,14 @@ def counts_chains(solved: Solved, stated: int | None, kind: str) -> bool:
     return chains_counted(solved, stated)
 
 
-def told_by_total(solved: Solved, count: int | None, verdict: Verdict, craft: Craft) -> bool:
+def told_by_total(
+    solved: Solved, count: int | None, verdict: Verdict, craft: Craft, printed: Sequence[Printed]
+) -> bool:
     """Whether the printed total, and not the words of a row, tells what it gains: they do not fit
-    the row below, or, in crochet, could not all be read.
+    the row below, could, in crochet, not all be read, or the gain itself is printed.
     """
-    unread = verdict is Verdict.UNCLEAR and craft is Craft.CROCHET
+    gain = any(one.change for one in printed)
+    unread = verdict is Verdict.UNCLEAR and (craft is Craft.CROCHET or gain)
     doubtful = solved.fits is not True or unread
     return solved.tally.walk.known and count != solved.count and doubtful
 

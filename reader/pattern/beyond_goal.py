@@ -19,7 +19,7 @@ BEYOND_GOAL = re.compile(
 """What is worked when a goal is reached, in the same breath: "until 3 remain, k3tog"."""
 FURTHER_WORK = re.compile(
     r",?\s+(?:and\s+)?then\b"
-    r"|(?:,\s+(?:and\s+)?|;\s+|\s+and\s+)(?=(?:bind off|cast o(?:n|ff)|bo \d|co \d"
+    r"|(?:,\s+(?:and\s+)?|;\s+|\s+and\s+)(?=(?:bind off|cast o(?:n|ff)|bo\b|co \d"
     r"|(?:pick|take) up(?: and k(?:nit)?)? \d+)\b)"
     r"|,\s+(?:and\s+)?(?=(?:dec|inc)\w* \d)"
     r"|,\s+(?:and\s+)?(?=(?:narrow|widen|take in|decrease|increase|make 1|tak?e? 2 tog)\b"

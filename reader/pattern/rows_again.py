@@ -20,6 +20,7 @@ from reader.pattern.rule_words import (
     REPEAT_LAST,
     REPEAT_ROWS,
     REPEAT_THIS,
+    THEN,
     UNTIL_LABEL,
     UNTIL_ROW,
     UP_TO_ROW,
@@ -127,10 +128,13 @@ def change_again(words: str) -> Rule | None:
     pace = pace_in(found.group("tail")) if found else 0
     if not found or not pace:
         return None
-    tail = found.group("tail")
+    then = THEN.search(words, found.start("tail"), found.end())
+    end = then.start() if then else found.end()
+    tail = words[found.start("tail") : end]
+    pace = pace_in(tail) or pace
     return Rule(
-        "grow", times=times_in(tail), goal=goal_in(tail), start=found.start(), end=found.end(),
-        rest=found.group(), paced=True, every=pace,
+        "grow", times=times_in(tail), goal=goal_in(tail), start=found.start(), end=end,
+        rest=words[found.start() : end], paced=True, every=pace,
         sign={"inc": 1, "dec": -1}.get((found.group("way") or "").lower(), 0),
     )  # fmt: skip
 

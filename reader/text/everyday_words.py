@@ -199,6 +199,12 @@ BOTH_ENDS_OF = Sought(
     re.IGNORECASE,
 )
 """ "The first 4 and last 4 sts on a pin": eight of them."""
+FOLLOWING = Sought(
+    ("follow", "foll"),
+    r"(?P<at>(?:^|(?<=[.!?\n]))[ ]*)(?:on|in|for) the foll(?:owing|\.)? (?P<row>row|round|rnd),?"
+    r" (?=cast|knit|purl|pick|bind|[kp]\s?\d|work \d|\*)",
+    re.IGNORECASE | re.MULTILINE,
+)
 WHO_WORKS = Sought(
     ("i ", "we ", "you ", "'ll ", "'re "),
     r"(?P<at>(?:^|(?<=[.!?:;)\n]))[ ]*(?:(?:and|then|now|next|so|ok|okay|after that),? )*)"
@@ -220,6 +226,9 @@ def everyday_words(text: str) -> str:
     text = FROM_STAR.sub(_from_star, text)
     text = WHO_WORKS.sub(lambda m: m["at"] + " " * len(m["who"]) + m["verb"], text)
     text = CHANGING_PART.sub(_spaces, text)
+    text = FOLLOWING.sub(
+        lambda m: f"{m['at']}Next {m['row']}: ".ljust(len(m.group())), text
+    )
     text = ONLY_ROW.sub(lambda m: m["then"] + "rep ", text)
     if CHANGE_NAMED.search(text):
         text = ONCE_AGAIN.sub(
