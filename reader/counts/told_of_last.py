@@ -85,6 +85,38 @@ def united(rest: Sequence[Node]) -> list[Node]:
     return out
 
 
+def part_as_ending(rest: Sequence[Node]) -> list[Node]:
+    """The row whose last part of a pass is told behind the repeat as its ending, "* ch 3, sc in ch
+    1, ch 3, shell in next shell; repeat from * around, ch 3, sc, ch 3, join": the place of the sc
+    is that of each pass.
+    """
+    out = list(rest)
+    for at, one in enumerate(out):
+        if not isinstance(one, Repeat) or one.ending or one.until is not Until.OPEN:
+            continue
+        told: list[Node] = []
+        for step, behind in zip(one.body, out[at + 1 :], strict=False):
+            again = _again(step, behind)
+            if again is None:
+                break
+            told.append(again)
+        if any(isinstance(x, Work) for x in told) and isinstance(one.body[0], Chain):
+            ends = replace(one, ending=tuple(told), has_ending=True)
+            return [*out[:at], ends, *out[at + 1 + len(told) :]]
+    return out
+
+
+def _again(step: Node, behind: Node) -> Node | None:
+    """An instruction told once more without its place, with the place that it has in each pass."""
+    if isinstance(step, Chain) and isinstance(behind, Chain):
+        return behind if behind.number == step.number else None
+    if not isinstance(step, Work) or not isinstance(behind, Work):
+        return None
+    alike = step.stitch == behind.stitch and step.number == behind.number
+    bare = behind.place.where is Where.PLAIN and step.place.where is Where.NEXT
+    return replace(behind, place=step.place) if alike and bare else None
+
+
 def with_last(rest: Sequence[Node]) -> list[Node]:
     """The row with what the words say of its last pass alone."""
-    return with_last_at_edge(up_to_chain(united(rest)))
+    return with_last_at_edge(up_to_chain(part_as_ending(united(rest))))

@@ -121,7 +121,9 @@ def take_place(cur: Cursor, made: list[Node], inner: list[Token]) -> Work | None
     name = OF_SO_MANY.sub("", " ".join(token.low for token in inner))
     if not isinstance(last, Work) or last.place.where is not Where.PLAIN:
         return None
-    if name not in cur.book.specials or cur.low() not in ("in", "into", "over"):
+    trade = None if name in cur.book.specials else _of_trade(name)
+    named = name in cur.book.specials or (trade is not None and trade.kind is Kind.GROUP)
+    if not named or cur.low() not in ("in", "into", "over"):
         return None
     place = find_place(cur)
     if place is not None:

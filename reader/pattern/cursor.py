@@ -204,7 +204,31 @@ def find_stitch(cur: Cursor, ahead: int) -> Found | None:
         found = book.looked_up[form]
         if found is not None:
             best = found if found.length == length else replace(found, length=length)
-    return best if best is not None or form[:4] != "long" else _long_alone(cur, ahead)
+    if best is not None or book.craft is not Craft.CROCHET:
+        return best
+    return _long_alone(cur, ahead) if form[:4] == "long" else _by_letter(cur, ahead)
+
+
+LETTERS = {"t": "dc", "d": "sc", "dt": "tr"}
+"""Stitches by the first letter of their English name, as leaflets of about 1915 have them."""
+PLACED = frozenset(["in", "into", "to", "over", "around", "between", "all"])
+BEFORE_LETTER = frozenset(["next", "each", "every", "first", "last"])
+
+
+def _by_letter(cur: Cursor, ahead: int) -> Found | None:
+    """ "18 t in ring", "1 t in next t": the letter between a number and a place, or behind "next";
+    a letter elsewhere is a colour.
+    """
+    low, after = cur.low(ahead), cur.low(ahead + 1)
+    if low not in LETTERS:
+        return None
+    counted = cur.kind(ahead - 1) == "num" and (after in PLACED or (low != "d" and after in STOPS))
+    named = cur.low(ahead - 1) in BEFORE_LETTER or cur.kind(ahead - 1) == "ord"
+    alone = cur.low(ahead - 1) == "," and after in PLACED
+    if not (counted or alone) and not (named and (after in STOPS or after in PLACED or not after)):
+        return None
+    stitch = stitch_named(LETTERS[low], Craft.CROCHET)
+    return None if stitch is None else Found(stitch, low, 1)
 
 
 def _long_alone(cur: Cursor, ahead: int) -> Found | None:
@@ -212,7 +236,7 @@ def _long_alone(cur: Cursor, ahead: int) -> Found | None:
     counted = cur.kind(ahead - 1) == "num" or cur.low(ahead - 1) in ("a", "another")
     counted = counted and cur.low(ahead - 2) not in ("ch", "chain")
     ends = cur.low(ahead + 1) in STOPS or cur.low(ahead + 1) in BEHIND_LONG
-    if cur.book.craft is not Craft.CROCHET or cur.low(ahead) != "long" or not (counted and ends):
+    if cur.low(ahead) != "long" or not (counted and ends):
         return None
     found = _named("long st", cur.book)
     return None if found is None else replace(found, form="long", length=1)

@@ -26,11 +26,22 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     risky = risky or (counted and _puts_so_many(cur, first, last))
     risky = risky or names_stitches(cur, first, last)
     risky = risky or _unknown_short(cur, first, last)
+    risky = risky or _another_row(cur, first, last)
     turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
     other = "other side" in words.lower() or "opposite side" in words.lower()
     if (risky or turns) and not other:
         return Unread(span, words)
     return Act(span, words, Deed.OTHER_SIDE if other else Deed.NOTE, LOST)
+
+
+AS_ANOTHER = re.compile(r"\b(?:same as|like|as for|as in)\b.*\b(?:rows?|rounds?|rnds?)\b")
+
+
+def _another_row(cur: Cursor, first: int, last: int) -> bool:
+    """Whether all that a row says is that it is as some other, which is not known."""
+    words = " ".join(token.low for token in cur.tokens[first:last])
+    alone = all(token.low in ("work", "make", "now", "then") for token in cur.tokens[:first])
+    return alone and AS_ANOTHER.search(words) is not None
 
 
 PUTS = ("putting", "making", "working", "having", "widening", "adding", "doing", "put")

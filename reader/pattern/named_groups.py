@@ -41,7 +41,8 @@ SPREAD = re.compile(
 OVER_HOOK = re.compile(r"\(\d times over (?:the )?hook\)", re.IGNORECASE)
 NAMED_BEHIND = Sought(
     GROUPS,
-    rf"(?P<list>(?:{_CLUSTER}|\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)"
+    rf"(?P<list>(?:{_CLUSTER}|(?<=,\s){_STITCH}(?=\s*,\s*ch\b)|"
+    rf"\d(?<!\d\d)(?<!next \d)(?<!of \d)(?<!the \d)(?<!each \d)(?<!skip \d)"
     rf"(?<!miss \d)(?<!sk \d)\d*\s+(?:{_STITCH}|{_CLUSTER})){_INTO}"
     rf"(?:\s*(?:,|and)\s*(?:(?:{_CLUSTER}|(?:\d+\s*)?{_STITCH}){_INTO}|(?:\d+\s*)?ch\b\s*\d*))+)"
     r"\)?(?:\s+in\s+[^,;.()]{2,24})?\s*,?\s*"
@@ -117,10 +118,13 @@ def _group(
     if made < 2:
         return []
     stitch = Stitch(
-        name, name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3, spaces=chains,
-        parts=_parts(items, terms),
+        V_STITCH.sub("v-st", name), name, 1, made, Craft.CROCHET, Kind.GROUP, OWN_KEY, 3,
+        spaces=chains, parts=_parts(items, terms),
     )  # fmt: skip
     return [(at, Special(name, stitch))]
+
+
+V_STITCH = re.compile(r"\bv[ -]?st$")
 
 
 def _spread(told: re.Match[str]) -> str:

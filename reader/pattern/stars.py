@@ -118,6 +118,9 @@ def _same_loop(made: Sequence[Node], first: int, chains: int) -> int:
     """ "Ch 6, dc in next, ch 3, dc in next, repeat 5 times": the first chain is a dc and a loop
     like those that are repeated; where a pass of them begins, else the list's own beginning.
     """
+    if len(made) == first + 3 and _is_chain(made[-1], chains) and isinstance(made[-2], Work):
+        # "Ch 4, dc in next dc, ch 1, repeat": a dc and a loop, then as many as there are.
+        return first + 1
     like = [
         at
         for at in range(first + 2, len(made) - 1)
