@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from reader.text.size_lists import lists_within
+
 MOST = 40
 """Sizes; longer lists of numbers are no sizes, and are not followed to their end."""
 _ONE = r"(?:\d+|(?<![\d])[—-](?![\d]))"
@@ -107,7 +109,7 @@ def sizes_named(text: str) -> tuple[str, ...]:
         return tuple(f"size {n + 1}" for n in range(most + 1))
     if names and (len(names) - 1 in lists or len(names) - 1 in several):
         return names
-    if names and _bare_lists(text, len(names) - 1):
+    if names and (_bare_lists(text, len(names) - 1) or lists_within(text, len(names)) > 1):
         return names
     cast_on = [values_in(one) for one in CAST_ON.findall(text)] if lists else []
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):

@@ -149,6 +149,44 @@ PARTED = re.compile(
 COUNTED = re.compile(r" ?(?:sts?|stitches|rows|rounds|rnds|times)\b")
 
 
+EACH_IN_ITS_OWN = re.compile(
+    r"(?<![\d/.(\[])(?P<first>\d{1,4} ?)(?P<list>(?:[(\[] ?\d{1,4}(?: ?/ ?\d{1,4})* ?[)\]] ?)+)"
+    r"(?<=[)\]] |.[)\]])(?![ ]?[(\[]\d)"
+)
+"""A bracket for each further size, or strokes within it: "20 (24) (30)", "20 (24/30)"."""
+ALL_WITHIN = re.compile(
+    r"(?:(?<=[a-z] )|(?<=\b[kp]))[(\[](?P<list> ?\d{1,4}(?: ?[,/;:] ?\d{1,4})+ ?)[)\]]"
+    r"(?=,? (?:sts?|stitches|ch|chs|chains|more|rows|rounds|rnds|times|[shd]{1,2}c|tr|next)\b"
+    r"|, |\.(?:\s|$))",
+    re.IGNORECASE,
+)
+"""All sizes in the bracket, behind a verb: "cast on (72, 80, 88) sts"."""
+MADE = re.compile(
+    r"\b(?:on|ch|chain|next|k|p|knit|purl|work|first|last|make|co|bo|off|over)$", re.IGNORECASE
+)
+
+
+def _as_one(found: re.Match[str], sizes: int) -> str:
+    more = re.findall(r"\d+", found["list"])
+    apart = found["list"].count("(") + found["list"].count("[") > 1 or "/" in found["list"]
+    if len(more) != sizes - 1 or not apart:
+        return found.group()
+    return f"{found['first']}({','.join(more)})".ljust(len(found.group()))
+
+
+def lists_within(text: str, sizes: int) -> int:
+    """How many brackets hold a number for every size."""
+    return sum(_first_before(one, sizes) != one.group() for one in ALL_WITHIN.finditer(text))
+
+
+def _first_before(found: re.Match[str], sizes: int) -> str:
+    numbers = re.findall(r"\d+", found["list"])
+    before = found.string[max(0, found.start() - 12) : found.start()].rstrip()
+    if len(numbers) != sizes or not MADE.search(before):
+        return found.group()
+    return f"{numbers[0]} ({','.join(numbers[1:])})".ljust(len(found.group()))
+
+
 def in_brackets(text: str, sizes: int) -> str:
     """The text with such a list of one number for each size as "43(49,55)sts", length kept; of two
     sizes only before what is counted, since a dash may make a range.
@@ -156,6 +194,8 @@ def in_brackets(text: str, sizes: int) -> str:
     if sizes < 2:
         return text
     text = DASHES.sub(lambda found: _with_commas(found, sizes), text)
+    text = EACH_IN_ITS_OWN.sub(lambda found: _as_one(found, sizes), text)
+    text = ALL_WITHIN.sub(lambda found: _first_before(found, sizes), text)
     return PARTED.sub(lambda found: _bracketed(found, sizes), text)
 
 
