@@ -5,7 +5,7 @@ middle", "purl all, increasing twice at the end", "narrowing three times at equa
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.tree import Num, Shape
+from reader.pattern.tree import Num, Shape, Unread
 
 LOSING = (
     "narrowing", "decreasing", "dec'ing", "taking in",
@@ -22,9 +22,9 @@ NOUNS = ("sts", "st", "stitches", "stitch")
 ROWS = ("row", "round", "rnd", "work", "needle")
 
 
-def at_one_spot(cur: Cursor, start: int) -> Shape | None:
+def at_one_spot(cur: Cursor, start: int) -> Shape | Unread | None:
     """The change that stands here, taken; None where none does, or where it is made at every
-    needle or at both ends.
+    needle or at both ends; between stitches, it cannot be read how often.
     """
     gain = -1 if cur.accept(*LOSING) else 1 if cur.accept(*GAINING) else 0
     if not gain:
@@ -32,9 +32,17 @@ def at_one_spot(cur: Cursor, start: int) -> Shape | None:
     number = _often(cur)
     cur.accept(*NOUNS)
     number = _often(cur, number)
-    if not _spot(cur) or cur.low() not in (*STOPS, "", "then"):
+    if cur.accept("between each", "between every", "between all the", "between the"):
+        # Whether before the first of them or behind the last, too, nobody says.
+        cur.accept(*NOUNS)
+        return Unread(cur.span(start), cur.said(start)) if _ends(cur) else None
+    if not _spot(cur) or not _ends(cur):
         return None
     return Shape(cur.span(start), cur.said(start), gain, number)
+
+
+def _ends(cur: Cursor) -> bool:
+    return cur.low() in (*STOPS, "", "then")
 
 
 def _often(cur: Cursor, number: Num | None = None) -> Num:

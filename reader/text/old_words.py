@@ -54,6 +54,14 @@ BOTH_ENDS = Sought(
     r"(?: of the row)?\b",
     re.IGNORECASE,
 )
+EVERY_OTHER = Sought(
+    ("slip",),
+    r"\b(?P<verb>knit|purl|pearl) (?:every|each) (?:alternate|other|second) (?:stitch|st|one),?"
+    r" (?:and )?slip(?:ping)? (?:(?:those|the (?:ones|stitches)|all) between"
+    r"|the (?:others?|rest|alternate ones))\b",
+    re.IGNORECASE,
+)
+""" "Knit every alternate stitch, slipping those between": no stitch is left out."""
 AGAIN = Sought(
     ("do",),
     r"(?P<lead>[;,.]\s+(?:and\s+)?)do\s+(?:this|so|it|that|the\s+same)\s+"
@@ -72,6 +80,9 @@ def old_words(text: str) -> str:
     text = BY_DOING.sub(_without_manner, text)
     text = BOTH_ENDS.sub(
         lambda m: f"{m['verb']} {m['n']}{m['sts'] or ''} at each end".ljust(len(m.group())), text
+    )
+    text = EVERY_OTHER.sub(
+        lambda m: f"{m['verb']} 1, slip 1 alternately".ljust(len(m.group())), text
     )
     return AGAIN.sub(lambda found: f"{found['lead']}repeat ".ljust(len(found.group())), text)
 
