@@ -13,7 +13,7 @@ PIECE = re.compile(
     r"(?P<sizes>\d+\s*[(\[]\s*[\d—-]+(?:\s*[,;:/—-]\s*[\d—-]+)*\s*[)\]]"
     r"(?:\s*\d*\s*[(\[]\s*[\d—-]+(?:\s*(?:[,:;/—&-]|,?\s*and\b)\s*[\d—-]+)*\s*[)\]])*"
     r"|\d+(?:\s?[-,]\s?\d+)+(?=\s+(?:sts?|stitches|rows|rounds|times)\b)"
-    r"|\d+(?:\s?[-/:—]\s?\d+){2,}\b)"
+    r"|\d+(?:\s?[-/:—]\s?\d+){2,}\b)|(?P<old>\d{0,2}[23]d)\b"
     rf"|(?P<number>{SPELLED})|(?P<ordinal>(?:(?:twenty|thirty|forty|fifty)"
     rf"[ -])?(?:{'|'.join(ORDINALS)}))\b)",
     re.IGNORECASE,
@@ -23,7 +23,7 @@ that these begin with are looked for first, since most words have others.
 """
 
 
-PARTED = re.compile(r"\s\s|[^\S ]|&|\d\s*[(\[]|\d\s?[-,/:—]\s?\d")
+PARTED = re.compile(r"\d*[23]d\b|\s\s|[^\S ]|&|\d\s*[(\[]|\d\s?[-,/:—]\s?\d")
 WORD = re.compile(r"[a-z]+")
 NUMBERS = frozenset([*UNITS, *TENS, *ORDINALS, "hundred"])
 """Words without these, and without white space or numbers beside each other, stay as they are."""
@@ -70,6 +70,9 @@ def _in_figures(found: re.Match[str]) -> str:
         return " "
     if found.group("also"):
         return "and"
+    if found.group("old"):
+        # "2d and 3d rows"
+        return f"{found.group()[:-1]}{'nd' if found.group()[-2] == '2' else 'rd'}"
     if found.group("number"):
         return str(word_number(found.group()) or 0)
     *tens, last = re.split(r"[\s-]+", found.group().lower())
