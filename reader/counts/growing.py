@@ -8,12 +8,12 @@ import re
 from dataclasses import replace
 from itertools import chain, islice
 
-from reader.counts.growth import run_through, steps_of
+from reader.counts.growth import reaches, run_through, steps_of
 from reader.counts.gusset import told_behind
 from reader.counts.heel_turn import rest_of_heel
 from reader.counts.ledger import Ledger
 from reader.counts.nearing import sections_of
-from reader.counts.questions import ask_how_often
+from reader.counts.questions import ask_how_often, ask_of_goal
 from reader.pattern.changes import BY_MEASURE
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
@@ -52,23 +52,34 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     through = run_through(counts, rule, sections, ledger.number, last)
     through = rest_of_heel(ledger, ledger.text[start:end]) or through
     if not through:
-        # The words stand as one row, never dropped, though their rows are not known.
-        why = "how many rows these are is not known"
-        knits = ledger.pattern.craft is Craft.KNITTING
-        away = rule.goal is not None and rule.goal != here and SHAPES.search(rule.rest)
-        changes = steps_of(counts, rule)[0] or (rule.goal is not None and rule.rows > 1) or away
-        unknown = rule.step or rule.paced or (knits and changes)
-        told = rule.goal if knits and unknown and sections < 2 and not rule.between else None
-        if told is not None:
-            why = f"{why}; {told} stitches are taken from the words"
-            unknown = False
-        count = -1 if unknown else told or ledger.below.stitches
-        ledger.even(count, row.mark, start, end, why, True)
-        ledger.doubted = True
-        if (unknown or rule.endless) and not ledger.printed(ledger.text[start : row.end])[0]:
-            ask_how_often(ledger, row, start, end)
+        _as_one_row(ledger, row, rule, counts, sections)
     _book(ledger, row, rule, counts[-1:], through)
     ledger.check_total(row, rule.start, rule.end)
+
+
+def _as_one_row(
+    ledger: Ledger, row: WrittenRow, rule: Rule, counts: list[int], sections: int
+) -> None:
+    """The words as one row, never dropped, though their rows are not known."""
+    here, start, end = ledger.below.stitches, row.start + rule.start, row.start + rule.end
+    why = "how many rows these are is not known"
+    knits = ledger.pattern.craft is Craft.KNITTING
+    away = rule.goal is not None and rule.goal != here and SHAPES.search(rule.rest)
+    changes = steps_of(counts, rule)[0] or (rule.goal is not None and rule.rows > 1) or away
+    unknown = rule.step or rule.paced or (knits and changes)
+    told = rule.goal if knits and unknown and sections < 2 and not rule.between else None
+    if told is not None:
+        why = f"{why}; {told} stitches are taken from the words"
+        unknown = False
+    missed = rule.step and told is not None and here not in (None, told)
+    missed = missed and not ledger.doubted and not reaches(here or 0, rule.step, told or 0)
+    count = -1 if unknown else told or ledger.below.stitches
+    ledger.even(count, row.mark, start, end, why, True)
+    ledger.doubted = True
+    if missed and here is not None and told is not None:
+        ask_of_goal(ledger, here, rule.step, told, start, end)
+    if (unknown or rule.endless) and not ledger.printed(ledger.text[start : row.end])[0]:
+        ask_how_often(ledger, row, start, end)
 
 
 def _book(

@@ -91,3 +91,15 @@ def ask_of_piece(ledger: Ledger, start: int, end: int) -> None:
     )
     span = ledger.span(start, end)
     ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
+
+
+def ask_of_goal(ledger: Ledger, here: int, step: int, goal: int, start: int, end: int) -> None:
+    """A question: equal steps do not lead to the number that the words end with."""
+    label = ledger.rows[-1].label if ledger.rows else ledger.name(None, None)
+    said = (
+        f"{label}: from {here} stitches, {abs(step)} at a time, {goal} are never reached: "
+        f"{quoted(ledger.words(start, end))}. Please check the numbers."
+    )
+    ledger.problems.append(Problem(
+        Verdict.UNCLEAR, said, ledger.span(start, end), ledger.part, label, goal, None
+    ))  # fmt: skip

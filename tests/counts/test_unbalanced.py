@@ -36,3 +36,11 @@ def test_a_colour_list_that_does_not_go_into_the_round_keeps_the_count() -> None
     rows = [row for part in counted.parts for row in part.rows if row.number]
     assert [row.count for row in rows] == [120, 120, 120]
     assert [one.label for one in counted.problems] == ["Round 2"]
+
+
+def test_a_goal_that_no_step_leads_to_is_asked_about() -> None:
+    """42 and two at a time are never 61."""
+    text = "Cast on 42 sts. Inc 1 st at each end of next row and every foll 6th row until {} sts."
+    asked = [count_pattern(parse_pattern(text.format(n))).problems for n in (60, 61)]
+    assert [len(problems) for problems in asked] == [0, 1]
+    assert "never reached" in asked[1][0].message
