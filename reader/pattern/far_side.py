@@ -16,9 +16,9 @@ _MOVES = (
     r"|crochet|do|twist|spin)(?:ing)?"
 )
 _ALONG = (
-    r"(?:the|your|this|a|it|work|working|piece|thing|corner|end|upside|down|in|hand|around|round"
-    r"|over|back|on|onto|and|then|now|again|to|along|into|up|across|through|for|at|so|&|,"
-    r"|clockwise|180|degrees|crocheting|same|do|turn|without|turning|180°|half|way|halfway|of)"
+    r"(?:the|your|this|a|it|piece|thing|corner|end|upside|down|in|hand|around|round"
+    r"|over|back|on|onto|and|then|now|again|to|along|into|up|across|through|for|at|so"
+    r"|clockwise|180|degrees|same|without|180°|half|way|halfway|of)"
 )
 _NAMED = r"(?:foundation |starting |beginning |beg |original |base |same |initial |first )*"
 _OF_CHAIN = (
@@ -33,7 +33,7 @@ _LOOPS = (
     r" (?:loops?|lps?|strands?)"
 )
 FAR = re.compile(
-    rf"(?:(?:{_MOVES}|{_ALONG}) ?){{0,12}}?"
+    rf"(?:(?:(?:{_MOVES}|{_ALONG})\b|[&,]) ?){{0,12}}?"
     rf"(?:{_SIDE}(?: {_OF_CHAIN})?|(?:underside|under-side|underneath|bottom)(?:"
     rf" {_OF_CHAIN})?(?=\W)"
     rf"|{_LOOPS} (?:(?:on|along) the {_SIDE} )?{_OF_CHAIN})"

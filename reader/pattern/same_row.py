@@ -36,11 +36,9 @@ _KINDS = (
     r"|ones?|plain)"
 )
 SPACED = re.compile(
-    rf"\W*(?:(?:the )?(?:very )?(?:same|again|once more)\b[a-z ]{{0,14}}|as (?:for )?(?:the"
-    rf" )?(?:last|rnd|"
-    rf"round|row|before)\b(?: (?P<row>\d+)| round| row| rnd)?|still|and|now|but|this time|only"
-    rf"|with|work"
-    rf"|working|making|having|put|leave|there (?:is|are)|[,;:—-]|\s)*"
+    r"\W*(?:(?:(?:rnd|round|row)(?: (?P<row>\d+))?|the|very|same|again|once|as|for|last|before"
+    r"|still|and|now|but|this|time|only|with|work|working|making|having|put|leave|there|is|are|idea|thing"
+    r"|principle|way|once more)\b[\s,;:—-]*)*+"
     rf"(?P<more>(?:another|an extra|an additional|an|1|\d+|just) (?:more|extra|additional"
     rf"|further) |another |an extra )?"
     rf"(?P<n>\d+ )?(?:more )?(?:{_KINDS} )?(?:more )?(?:in[ -]?)?(?:between|before)"

@@ -62,6 +62,13 @@ def figures(length: int) -> str:
     return "Sizes: " + "12, " * (5 * length) + "sts"
 
 
+def related(length: int) -> str:
+    """A round told by the one before, with very many words that lead to what differs."""
+    start = "Rnd 1: 6 sc in ring.\nRnd 2: 2 sc in each st.\nRnd 3: "
+    return start + "same and now but " * length + "2 between the boats and nothing else."
+
+
 SHAPES: tuple[Callable[[int], str], ...] = (
     paragraph, prose, remarks, headings, long_row, net, changes, repeats, blank_lines, figures,
+    related,
 )  # fmt: skip
