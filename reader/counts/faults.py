@@ -66,6 +66,14 @@ def lost_words(nodes: Sequence[Node]) -> bool:
     return False
 
 
+def _uses_all(solved: Solved, below: Below, nodes: Sequence[Node]) -> bool:
+    """Whether a row's words, whose total is the printed one, may use what lies below: none is
+    missing, its repeats go into it, and of stitches only cast on the row leaves none.
+    """
+    cast_on = knits(nodes) and len(below.runs) == 1 and below.runs[0].name == "st"
+    return not (solved.short or solved.tally.uneven or (cast_on and solved.left > 0))
+
+
 def _lost_amid(solved: Solved, nodes: Sequence[Node]) -> bool:
     """Whether a crocheted row does not close, and words made no sense or it stops on its way: loops
     leave room for many a misfit, but not then. Words before all instructions are a heading.
@@ -100,18 +108,18 @@ def fault_of(
     agrees = stated is None or stated in values(solved, kind)
     plain = plainly_read(nodes) and not (tally.unsure or tally.spaced or below.spaces)
     lost = lost_words(nodes)
-    sure = plain and not lost
-    agreed = stated is not None and agrees and not (solved.short or tally.uneven)
+    agreed = stated is not None and agrees and _uses_all(solved, below, nodes)
     misfit = solved.fits is False and below.stitches is not None and not agreed
-    if misfit and sure and (agrees or not doubted):
+    if misfit and plain and not lost and (agrees or not doubted):
         return None if doubted else _misfit(solved, stated, agrees, below, where, nodes)
-    if solved.fits is False and plain and not sure and not doubted and not (agreed or knits(nodes)):
+    if solved.fits is False and plain and lost and not doubted and not (agreed or knits(nodes)):
         return unclear(where, stated)
     if solved.fits is False and not doubted and not agreed and _binds_off_last(nodes):
         return _not_told_of(solved.left, solved, where)
     if tally.untold > 1 and stated is None and not doubted and _binds_off_amid(nodes):
         return _not_told_of(tally.untold, solved, where)
-    if tally.below.chained and solved.fits is False and not (agreed or lost):
+    chained = tally.below.chained and solved.fits is False and not (agreed or lost)
+    if chained and (agrees or solved.short or tally.uneven):
         return _chain_does_not_fit(solved, stated, where)
     if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
         return _left_out(stated, where)
@@ -121,7 +129,7 @@ def fault_of(
         return unclear(where, stated)
     if agrees or solved.count is None or tally.unsure:
         return None
-    sure = sure and not doubted and (below.stitches is not None or _independent(nodes))
+    sure = plain and not (lost or doubted) and (below.stitches is not None or _independent(nodes))
     return _against_total(solved, stated, kind, where, nodes, sure)
 
 

@@ -66,10 +66,15 @@ def that_holds(cur: Cursor, start: int) -> Place | None:
     return None
 
 
+WHICH = ("first", "1st", "last", "other", "previous", "beginning", "starting")
+"""Behind "in same st as": of which stitches it is told, "the first 2 sc"."""
+
+
 def same_as_what(cur: Cursor) -> None:
     """Takes "as first sc" behind "in same st"."""
     cur.accept("place", "spot")
-    if cur.low() in ("as", "with", "where") or (cur.low(-1) == "where" and cur.at):
+    begun = cur.at > 2 and cur.low(-1) in WHICH and {cur.low(-2), cur.low(-3)} & {"as", "with"}
+    if cur.low() in ("as", "with", "where") or (cur.low(-1) == "where" and cur.at) or begun:
         while not cur.done() and cur.low() not in ENDS and cur.kind() != "stars":
             if cur.low() == "and" and (cur.low(1) in GOES_ON or cur.kind(1) == "num"):
                 break
