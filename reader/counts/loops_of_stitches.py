@@ -21,21 +21,21 @@ def loops_of_stitches(nodes: Sequence[Node], below: Below) -> Sequence[Node]:
     """
     ring = below.ring > 0 and below.stitches is None
     if ring:
-        return [_plain(one) for one in nodes] if _goes_along(nodes) else nodes
+        return _all_plain(nodes) if _goes_along(nodes) else nodes
     if not below.stitches:
         return nodes
     if any(not run.is_stitch and run.name != GAP for run in below.runs):
-        return [_plain(one) for one in nodes] if below.hooked and _one_in_every(nodes) else nodes
+        return _all_plain(nodes) if below.hooked and _one_in_every(nodes) else nodes
     if not below.hooked and not set(below.kinds) - {"st"}:
         # Rows by rule leave stitches only, whatever loops lie between them.
         return nodes
-    return [_plain(one) for one in nodes]
+    return _all_plain(nodes)
 
 
 def calls_loops(nodes: Sequence[Node], below: Below) -> bool:
     """Whether a row calls stitches its loops, since the row below has no others."""
     found = loops_of_stitches(nodes, below) if below.stitches or below.ring else nodes
-    return found is not nodes and list(found) != list(nodes)
+    return found is not nodes
 
 
 def _one_in_every(nodes: Sequence[Node]) -> bool:
@@ -64,10 +64,19 @@ def _is_loop(one: Node) -> bool:
     return any(loop in words for loop in LOOPS) or BARE.fullmatch(one.place.text) is not None
 
 
+def _all_plain(nodes: Sequence[Node]) -> Sequence[Node]:
+    """The instructions with their loops as stitches; the same ones where they have none."""
+    plain = tuple(map(_plain, nodes))
+    changed = any(one is not other for one, other in zip(plain, nodes, strict=True))
+    return plain if changed else nodes
+
+
 def _plain(one: Node) -> Node:
     if isinstance(one, Repeat):
-        body, ending = tuple(map(_plain, one.body)), tuple(map(_plain, one.ending))
-        return replace(one, body=body, ending=ending)
+        body, ending = _all_plain(one.body), _all_plain(one.ending)
+        if body is one.body and ending is one.ending:
+            return one
+        return replace(one, body=tuple(body), ending=tuple(ending))
     if isinstance(one, Work | Group | Skip) and _is_loop(one):
         return replace(one, place=replace(one.place, noun="st"))
     return one

@@ -56,12 +56,13 @@ def numbered(text: str) -> str:
     text = STEPPED.sub(_of_step, _by_any_letter(text))
     if (" - " in text or " — " in text) and _counts_on(DASHED, text):
         text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
-    text = _no_ranges(ODD_RANGE.sub(_as_range, text))
+    text = _no_ranges(ODD_RANGE.sub(_as_range, text) if RANGE_SIGN.search(text) else text)
     if not LABELLED.search(text) and _counts_on(ODD, text):
         text = ODD.sub(_by_number, text)
-    text = DOTTED.sub(
-        lambda found: f"{found['label']}{found['first']}:".ljust(len(found.group())), text
-    )
+    if "R." in text or "r." in text:
+        text = DOTTED.sub(
+            lambda found: f"{found['label']}{found['first']}:".ljust(len(found.group())), text
+        )
     if _counts_on(BARE, text):
         text = NAMED.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
         text = BARE.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
@@ -106,6 +107,10 @@ ODD_RANGE = re.compile(
     re.MULTILINE | re.IGNORECASE,
 )
 """Several rows told as "R5~9:", "R5..9:", "[R5-R9]"."""
+
+
+RANGE_SIGN = re.compile(r"[~.-][.R]|~\d| ~ |- R", re.IGNORECASE)
+"""Without it none of these stands in a text."""
 
 
 def _as_range(found: re.Match[str]) -> str:

@@ -52,6 +52,9 @@ GLUED_TOTAL = re.compile(
     re.IGNORECASE | re.MULTILINE,
 )
 """The same before a total, "(inc)6 (12)": the blank before it makes room."""
+GLUED_SIGN = re.compile(r"[)\]]\d")
+TIMES_SIGN = re.compile(r"\d(?: ?x)? [(\[]", re.IGNORECASE)
+"""Without these no such number stands in a text; sooner found than all of the others."""
 VERB_FIRST = Sought(
     ("rep",),
     r"\brep(?:eat)?[ ](?=\*(?![ ]?(?:to|from|until|till)\b)[^*\n]{2,80}\*[ ,;]*"
@@ -61,8 +64,9 @@ VERB_FIRST = Sought(
 """ "Repeat *sc, inc* around": the list is worked so often, and nothing before it."""
 BETWEEN = Sought(("between",), r"\bbetween \*[ ]?\.{2,3}[ ]?\*", re.IGNORECASE)
 """ "Rep between *...* to end"."""
-AND_ON = re.compile(
-    r"^(?P<label>[ ]*(?:rounds?|rnds?|rows?|rds?|R) ?\d{1,3})\+(?=[ ]+[a-z(*\[\d])", re.I | re.M
+AND_ON = Sought(
+    ("+",),
+    r"^(?P<label>[ ]*(?:rounds?|rnds?|rows?|rds?|R) ?\d{1,3})\+(?=[ ]+[a-z(*\[\d])", re.I | re.M,
 )
 """A label with no mark but that of the rows after it: "Rounds 7+ sc in each sc"."""
 
@@ -72,13 +76,16 @@ def with_times(text: str) -> str:
     "Co".
     """
     text = NUMBER_FIRST.sub(lambda m: f"{m['what']}{m['n']}tog{m['gap']}", text)
-    text = TIMES_FIRST.sub(_times_first, DASHED_TIMES.sub(_blank, text))
+    text = DASHED_TIMES.sub(_blank, text)
+    if TIMES_SIGN.search(text):
+        text = TIMES_FIRST.sub(_times_first, text)
     text = VERB_FIRST.sub(_blank, text)
     text = BETWEEN.sub(lambda m: "from *".ljust(len(m.group())), text)
-    text = GLUED_TIMES.sub(
-        lambda m: f"{m['open']}{m['body']},{m['last']}{m['close']}x{m['n']}", text
-    )
-    text = GLUED_TOTAL.sub(lambda m: f"{m['list']}x{m['n']}", text)
+    if GLUED_SIGN.search(text):
+        text = GLUED_TIMES.sub(
+            lambda m: f"{m['open']}{m['body']},{m['last']}{m['close']}x{m['n']}", text
+        )
+        text = GLUED_TOTAL.sub(lambda m: f"{m['list']}x{m['n']}", text)
     text = AND_ON.sub(lambda found: f"{found['label']}:", text)
     text = ON_OFF.sub(lambda found: f"{found['what'] or found['low']}o ", RPT.sub("rep", text))
     if not NUMBER_BETWEEN.search(text):

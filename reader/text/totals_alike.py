@@ -11,9 +11,9 @@ import re
 from itertools import pairwise
 
 LABEL = re.compile(
-    r"^[ \t>*•-]*[\[(#]?(?:(?:rnds?|rns?|rounds?|rows?|rds?|step)(?=[\s.\d#])|R(?=[ .]?\d)"
+    r"[ \t>*•-]*[\[(#]?(?:(?:rnds?|rns?|rounds?|rows?|rds?|step)(?=[\s.\d#])|R(?=[ .]?\d)"
     r"|\d{1,3}(?:st|nd|rd|th)?[ ]?[.):-]|(?<=#)\d|\d{1,3}(?:st|nd|rd|th)? (?:row|rnd|round))",
-    re.MULTILINE | re.IGNORECASE,
+    re.IGNORECASE,
 )
 """A line that begins a row."""
 BLANK = re.compile(r"\n[ \t]*\n")
@@ -48,23 +48,40 @@ LONGEST = 60
 """Characters at a row's end that are looked at."""
 
 
+USUAL = re.compile(
+    r"[(\[{<] ?=? ?\d[\d,;:/ ]{0,30}(?:sts?|stitches|[shd]{1,2}c|tr)? ?[)\]}>]\.?$", re.IGNORECASE
+)
+"""A total as most print it."""
+
+
 def totals_alike(text: str) -> str:
     """The text with such totals marked: "dec x6 6" is "dec x6=6"."""
-    starts = [found.start() for found in LABEL.finditer(text)]
+    starts = _rows(text)
     if len(starts) < LEAST:
         return text
     ends = [_end(text, start, after) for start, after in pairwise([*starts, len(text)])]
     lasts = [(max(0, end - LONGEST, start), end) for start, end in zip(starts, ends, strict=True)]
-    lasts = [(a, b) for a, b in lasts if FIGURE_LAST.search(text[a:b])]
-    for shape in ENDINGS if len(lasts) >= LEAST else ():
-        found = [(a, one) for a, b in lasts if (one := shape.search(text[a:b]))]
-        if len(found) < LEAST or 3 * len(found) < 2 * len(lasts):
+    told = [(a, text[a:b]) for a, b in lasts if FIGURE_LAST.search(text, max(a, b - 14), b)]
+    odd = [(a, last) for a, last in told if not USUAL.search(last)]
+    for shape in ENDINGS if len(odd) >= LEAST and 3 * len(odd) >= 2 * len(told) else ():
+        found = [(a, one) for a, last in odd if (one := shape.search(last))]
+        if len(found) < LEAST or 3 * len(found) < 2 * len(told):
             continue
         out = list(text)
         for a, one in found:
             _mark(out, a, one)
         return "".join(out)
     return text
+
+
+def _rows(text: str) -> list[int]:
+    """Where the lines begin that begin a row."""
+    starts, at = [], 0
+    for line in text.split("\n"):
+        if LABEL.match(line):
+            starts.append(at)
+        at += len(line) + 1
+    return starts
 
 
 def _end(text: str, start: int, after: int) -> int:
