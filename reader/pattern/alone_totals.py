@@ -18,16 +18,14 @@ CROCHET = re.compile(
     rf"|(?<![a-z] )x ?\d{{1,2}}|in(?:to)? each(?: (?:st|stitch|sc|dc|hdc|tr))?)))"
     rf"{_NUMBER}"
 )
-KNITTING = re.compile(rf"(?i:\b{_ALL_ROUND}|\*)(?:\s[-—=])?{_NUMBER}")
+KNITTING = re.compile(rf"(?i:\b{_ALL_ROUND})(?:\s[-—=])?{_NUMBER}")
 """In knitting, behind what goes to the row's end: elsewhere such a number may be worked."""
-STAR_TWICE = re.compile(r"\*[^*]*\*\s+\d+(?:\s*\([^()]*\))?\s*\.?\s*$")
-"""Between stars, and a number: "*k2, p2* 8" may be eight times."""
 
 
 def number_alone(text: str, crochet: bool) -> Printed | None:
     """The total, with its place in the words; crochet: more may stand before it."""
     last = (CROCHET if crochet else KNITTING).search(text)
-    if last is None or (not crochet and STAR_TWICE.search(text)):
+    if last is None:
         return None
     numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", last["n"] + (last["more"] or "")))
     return Printed(last.start("n"), last.end(), numbers)
