@@ -28,7 +28,9 @@ PARTED = Sought(("ch -",), r"\b(?P<ch>ch) -(?P<n>\d)(?= ?(?:sp|lp|loop))", re.IG
 
 
 TURNING = Sought(("t-ch", "t ch"), r"\b[tT][- ]ch\b")
-HYPHENS = Sought(("ch-", "ch "), r"\b(ch[- ]\d{1,2})-(?=(?:sp|lp|loop|space)s?\b)", re.IGNORECASE)
+HYPHENS = Sought(
+    ("-sp", "-lp", "-loop"), r"\b(ch[- ]\d{1,2})-(?=(?:sp|lp|loop|space)s?\b)", re.IGNORECASE
+)
 """Too many of them: "ch-2-sp"."""
 IN_BRACKETS = re.compile(
     r"\((?P<name>ch ?-?\d{1,2})\)(?= ?(?:sps?|spaces?|lps?|loops?|arch)\b)", re.IGNORECASE

@@ -24,7 +24,7 @@ NAME = Sought(("sc dec", "sc inc"), r"\bsc (?P<what>dec|inc)(?P<long>rease)?\b",
 
 
 TOGETHER = Sought(
-    ("tog",),
+    ("dec ", "decrease "),
     r"\b(?:(?:sc|hdc|dc|tr|htr) )?(?P<dec>dec(?:rease)?)(?: (?:in|over|by|by working))?(?: the)?"
     r"(?: next| first| last)? (?:2|two) (?:sts?|stitches|sc|dc|hdc)? ?tog(?:ether)?\b",
     re.IGNORECASE,

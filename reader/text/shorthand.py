@@ -25,7 +25,9 @@ RPT = Sought(("rpt",), r"\brpt\b", re.IGNORECASE)
 """Short for repeat, as some write it."""
 
 
-NUMBER_FIRST = Sought(("tog",), r"\b(?P<n>[2-9])(?P<gap> ?)(?P<what>sc|hdc|dc|tr|htr)tog\b", re.I)
+NUMBER_FIRST = Sought(
+    ("ctog", "rtog"), r"\b(?P<n>[2-9])(?P<gap> ?)(?P<what>sc|hdc|dc|tr|htr)tog\b", re.I
+)
 """Stitches together with their number first: "2sctog"."""
 _GROUP = rf"[(\[](?=[^()\[\]\n]*\b\d*{_STITCH}\b)[^()\[\]\n]+[)\]]"
 TIMES_FIRST = Sought(
