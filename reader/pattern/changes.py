@@ -111,10 +111,11 @@ ONCE = re.compile(
 SPREAD = re.compile(r"\bevenly|\bspaced|\bacross\b", re.IGNORECASE)
 ON_ROWS = re.compile(
     rf"\b(?:on|in|of|at) (?:the )?\d+(?:st|nd|rd|th|d)(?:(?:,? and |, )\d+(?:st|nd|rd|th"
-    rf"|d))+ {_ROWS}\b",
+    rf"|d))+ {_ROWS}\b"
+    rf"|\b(?:on|in|of|at) (?:the )?{_ROWS} \d+(?:(?:,? (?:and|&) |, ?)\d+)+(?!\d|\.\d)",
     re.IGNORECASE,
 )
-"""Rows that are told one by one: "on 3rd and 6th rows"."""
+"""Rows that are told one by one: "on 3rd and 6th rows", "of rows 3, 7 and 11"."""
 IN_THE_LAST = re.compile(
     r"\b(?:on|in|across|over|of|during|at) (?:the )?"
     rf"(?P<which>last|final|first|\d+(?:st|nd|rd|th)) {_ROWS}\b",

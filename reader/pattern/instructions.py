@@ -39,7 +39,7 @@ from reader.pattern.knitting_fabric import find_fabric
 from reader.pattern.knitting_words import and_narrowed, both_over, find_knitting
 from reader.pattern.leaving import find_leave
 from reader.pattern.list_words import AFTER_ENDING, FILLER, SLIPS
-from reader.pattern.lost import not_read
+from reader.pattern.lost import not_read, place_alone
 from reader.pattern.needles import find_needle
 from reader.pattern.omitting import cut_at, last_pass_cut, omitted
 from reader.pattern.passing import find_skip
@@ -178,6 +178,8 @@ class _Reading:
             or find_plain_work(cur)
             or find_work(cur, self.made)
         )
+        if node is not None and self.lost_from is not None and place_alone(cur, node):
+            return
         if node is not None:
             self.flush(start)
             both = joined_pair(self.made[-1], node) if self.made else None

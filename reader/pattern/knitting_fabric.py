@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.in_manner import find_in_manner
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Act, Deed, Edge, Node, Num, Place, Shape, Where, Work
 from reader.terms.forms import stitch_named
@@ -35,7 +36,7 @@ def find_fabric(cur: Cursor) -> Node | None:
         return None
     start = cur.at
     for reading in (
-        _in_that_row, _what_is_left, _in_fabric, _slipped_together, _in_colour, _manner,
+        _in_that_row, find_in_manner, _what_is_left, _in_fabric, _slipped_together, _in_colour, _manner,
         _chain_edge,
     ):  # fmt: skip
         node = reading(cur, start)

@@ -7,7 +7,7 @@ import re
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.list_words import names_stitches, stitchy
-from reader.pattern.tree import LOST, Act, Deed, Unread
+from reader.pattern.tree import LOST, Act, Deed, Node, Unread, Work
 from reader.terms.stitches import Craft
 
 SHOWN = frozenset(["show", "shows", "showing", "appear", "appears", "look", "looks", "visible"])
@@ -32,6 +32,17 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     if (risky or turns) and not other:
         return Unread(span, words)
     return Act(span, words, Deed.OTHER_SIDE if other else Deed.NOTE, LOST)
+
+
+FAR = frozenset(["to", "until", "till", "across", "over"])
+
+
+def place_alone(cur: Cursor, node: Node) -> bool:
+    """Whether a node of a knitted list is only how far something goes that could not be read: it
+    is then none of the stitch before those words.
+    """
+    begins = node.words.lower().split(" ", 1)[0] if isinstance(node, Work) else ""
+    return cur.book.craft is Craft.KNITTING and begins in FAR
 
 
 AS_ANOTHER = re.compile(r"\b(?:same as|like|as for|as in)\b.*\b(?:rows?|rounds?|rnds?)\b")

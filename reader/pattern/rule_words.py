@@ -278,7 +278,8 @@ WORK_EVEN = re.compile(
 """A whole row as the one before it, on so many stitches where they are told."""
 SPELLED_OUT = re.compile(
     r"\b(?:(?:in|into) (?:the )?(?:next|first|same|last|each|every)"
-    r"|(?:cast|bind|bound)(?:ing)? (?:off|on)|bo|co|b/o)\b",
+    r"|(?:cast|bind|bound)(?:ing)? (?:off|on)|bo|co|b/o|(?:to|until|till) (?:the )?last"
+    r"|kfb|pfb|kf&b|ssk|skp|m1|yo)\b",
     re.IGNORECASE,
 )
 MEASURE = re.compile(

@@ -23,7 +23,8 @@ _WORKED = (
 )
 TILL_LEFT = Sought(
     ("til",),
-    r"(?P<lead>(?:\b(?:k|p|knit|purl|pearl|rib|work|across|around|round|plain|even|on|patt\w*)"
+    r"(?P<lead>(?:\b(?:k|p|knit|purl|pearl|rib|work|across|around|round|plain|even|on|patt\w*"
+    r"|as set|as est(?:ablished)?)"
     r"|\*|\))\s+)"
     rf"(?:until|till|til)\s+{_YOU_HAVE}(?P<n>{_N})\s*(?P<sts>{_STS})?\s*(?:are |is |still )?"
     r"(?:left|rem(?:ain(?:s|ing)?)?|to go)\b(?: on (?:the|your|that) (?:\w+ )?needle| unworked)?"
