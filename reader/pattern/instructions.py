@@ -178,9 +178,7 @@ class _Reading:
             or find_plain_work(cur)
             or find_work(cur, self.made)
         )
-        if node is not None and self.lost_from is not None and place_alone(cur, node):
-            return
-        if node is not None:
+        if node is not None and not (self.lost_from is not None and place_alone(cur, node)):
             self.flush(start)
             both = joined_pair(self.made[-1], node) if self.made else None
             if both is not None and start and cur.tokens[start - 1].low == "and":

@@ -36,8 +36,8 @@ def find_fabric(cur: Cursor) -> Node | None:
         return None
     start = cur.at
     for reading in (
-        _in_that_row, find_in_manner, _what_is_left, _in_fabric, _slipped_together, _in_colour, _manner,
-        _chain_edge,
+        _in_that_row, find_in_manner, _what_is_left, _in_fabric, _slipped_together, _in_colour,
+        _manner, _chain_edge,
     ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
