@@ -16,7 +16,7 @@ from reader.counts.casting import cast_on_in
 from reader.counts.colour_rows import told_by_colours
 from reader.counts.copies_joined import only_joins
 from reader.counts.divisions import division_again
-from reader.counts.entries import Entry, numbers_of, once_fewer
+from reader.counts.entries import numbers_of, once_fewer
 from reader.counts.evenly import evenly
 from reader.counts.evens import Evens
 from reader.counts.growing import grow
@@ -47,6 +47,7 @@ from reader.counts.pieces import note_spot, note_stars, stars_behind
 from reader.counts.questions import ask_of_same_time
 from reader.counts.remaining import hold_against
 from reader.counts.rest_only import knitted_last, only_says_which, rest_of_moved, told_first
+from reader.counts.rows_called import called_back, rows_of
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
@@ -89,6 +90,9 @@ FURTHER = re.compile(
     r"|\W*(?:and|then)\s+(?:(?:rep(?:eat)?|work)\s+)?(?:R|(?:row|round|rnd)s?\s+)\d", re.IGNORECASE
 )
 """A repeat that goes on with one row more: "11 times more, then the 1st row once"."""
+
+
+CHANGED_TOO = "as the row that is named, changed as the words say"
 
 
 def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
@@ -250,9 +254,11 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
             entry = ledger.entries[-1]
         # Where the rows change the count, the printed total is that of the last.
         mine = index + 1 == len(numbers) or not entry.gain
-        if rule.by_gain and entry.gain is not None and ledger.below.stitches is not None:
-            why = "as many increases as in the row that is named"
-            ledger.even(ledger.below.stitches + entry.gain, row.mark, row.start, row.end, why)
+        gained = rule.by_gain or rule.step
+        if gained and entry.gain is not None and ledger.below.stitches is not None:
+            why = CHANGED_TOO if rule.step else "as many increases as in the row that is named"
+            count = ledger.below.stitches + entry.gain + rule.step
+            ledger.even(count, row.mark, row.start, row.end, why)
             ledger.check_total(row, 0, row.end - row.start, settled=False)
             continue
         nodes = once_fewer(entry.nodes) if rule.fewer else entry.nodes
@@ -325,7 +331,7 @@ def _total_behind(ledger: Ledger, row: WrittenRow, at: int, length: int) -> tupl
 
 def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     """ "Rows 3-8: Rep Row 2", "Rows 5-12: rep rows 1-4": the label says how many."""
-    entries = body_of(ledger, rule)
+    entries = rows_of(ledger, rule)
     numbers = numbers_of(row.mark)
     printed, _ = ledger.printed(ledger.text[row.start + rule.start : row.end])
     groups = tuple(one for one in printed if one.kind not in STITCHES + PLAIN_KINDS)
@@ -338,29 +344,9 @@ def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
             ledger.work(replace(entry, row=row, printed=total, quoted=True), number)
 
 
-def _block(ledger: Ledger) -> list[Entry]:
-    """The rows told last, from that with number 1; two where they have no numbers."""
-    first = [at for at, one in enumerate(ledger.entries) if one.number == 1]
-    rows = ledger.entries[first[-1] :] if first else []
-    numbers = [one.number for one in rows]
-    return rows if numbers and numbers == list(range(1, len(rows) + 1)) else ledger.entries[-2:]
-
-
-def body_of(ledger: Ledger, rule: Rule) -> list[Entry]:
-    """The rows that a repeat calls back."""
-    if rule.kind == "last" and not rule.rows:
-        return _block(ledger)
-    if rule.kind == "last":
-        return ledger.entries[-max(1, min(rule.rows, len(ledger.entries) or 1)) :]
-    last = rule.last or ledger.number
-    numbers = range(rule.first, min(last, rule.first + 200) + 1)
-    found = [ledger.entry_of(number) for number in numbers]
-    return [one for one in found if one is not None]
-
-
 def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     """Rows worked again, a number of times or to a goal."""
-    entries = body_of(ledger, rule)
+    rule, entries = called_back(ledger, rule)
     if not entries:
         return
     if not ledger.rows and entries[0].number == 1 and entries[0].base is not None:

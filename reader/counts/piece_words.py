@@ -5,6 +5,7 @@ armhole", "make the first 4 rows of the body", "rows 1-4: same as rows 1-4 of bo
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 
 from reader.terms.numbers import SPELLED
 
@@ -41,7 +42,7 @@ QUOTES = re.compile(
     r"(?:\s+(?P<shapes>shapings?|dec\w*))?"
     r"(?P<done>\s+(?:is|are|has been|have been)\s+(?:completed?|done|finished|worked))?"
     rf"|\s+for\s+(?:the\s+first\s+)?(?P<rows>\d+|{SPELLED})\s+(?:rows|rounds|rnds))?"
-    r"(?=\s+(?:and|but|reversing|except|having)\b|\s*[,.;]|\s*$)",
+    r"(?=\s+(?:and|but|reversing|except|having)\b|\s*[,.;(\[=—]|\s+-\s|\s*$)",
     re.IGNORECASE,
 )
 _PIECE = r"(?:given\s+|described\s+)?(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
@@ -66,11 +67,55 @@ OF_PIECE = re.compile(
 ROWS_SAID = re.compile(rf"(?<![a-z]){_ROWS}\s", re.IGNORECASE)
 
 
-def plainly_quoted(words: str) -> str:
-    """The words with rows of a piece told as QUOTES knows them, "make rows 1-4 of body" as "make
-    rows 1-4 as body"; length kept.
+TOTAL_ONLY = re.compile(
+    r"(?:\s*[,.;]?\s*(?:[(\[][^()\[\]]*[)\]]|[-—=]+\s*\d+(?:\s+[a-z]+)?))?\W*$", re.IGNORECASE
+)
+"""What may stand behind a piece that is named: nothing, or how many stitches there are."""
+BARE = re.compile(
+    rf"^\W*(?:(?:are|is|work(?:ed)?)\s+)?(?:{_SAME}|see|identical\s+(?:to|with)|ditto)\s+"
+    rf"(?:for\s+|on\s+|in\s+)?(?:the\s+)?(?P<piece>[A-Za-z]+(?:\s+[a-z]+){{0,2}}?)(?={TOTAL_ONLY.pattern})",
+    re.IGNORECASE,
+)
+"""What a label's rows are, told with no verb: "Rounds 1-3: same as head"."""
+AT_ITS_ROWS = re.compile(
+    rf"^\W*(?:(?:begin|start|work|make|follow|crochet|knit|see)\s+)(?:{_SAME}\s+)?"
+    r"(?:for\s+|on\s+|in\s+)?(?:the\s+)?(?P<piece>(?!rows?\b|rounds?\b|rnds?\b)[A-Za-z]+)"
+    r"(?:'s)?\s*[,:;.]?\s*(?:(?:work|working|repeat|crochet|do)\s+)?"
+    rf"(?P<which>{_WHICH})(?={TOTAL_ONLY.pattern})",
+    re.IGNORECASE,
+)
+"""The piece first, then which of its rows: "begin as for the head: work rounds 1-3"."""
+
+
+@dataclass(frozen=True, slots=True)
+class Retold:
+    """A row's words as QUOTES knows them; cut: from where, how many characters stand there for how
+    many of the row's own.
     """
-    return OF_PIECE.sub(_as_piece, words) if ROWS_SAID.search(words) else words
+
+    words: str
+    cut: tuple[int, int, int] = (0, 0, 0)
+
+    def origin(self, at: int) -> int:
+        """Where in the row's own words a place stands."""
+        start, put, own = self.cut
+        return at if at <= start else max(start, at - put + own)
+
+
+def plainly_quoted(words: str, labelled: bool) -> Retold:
+    """The words with rows of a piece told as QUOTES knows them, "make rows 1-4 of body" as "make
+    rows 1-4 as body". labelled: their label may say which rows they are.
+    """
+    if not ROWS_SAID.search(words):
+        found, which = BARE.match(words) if labelled else None, ""
+    else:
+        words = OF_PIECE.sub(_as_piece, words)
+        found = AT_ITS_ROWS.match(words)
+        which = f"{found['which']} " if found else ""
+    if found is None:
+        return Retold(words)
+    said = f"Work {which}as {found['piece']}"
+    return Retold(said + words[found.end() :], (0, len(said), found.end()))
 
 
 def _as_piece(found: re.Match[str]) -> str:

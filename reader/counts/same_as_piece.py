@@ -12,7 +12,13 @@ from typing import TYPE_CHECKING
 from reader.counts.counted import CountedRow
 from reader.counts.fabric import plain
 from reader.counts.pattern_again import first_row_again
-from reader.counts.piece_words import QUOTES, STAR_TO_STAR, STARRED, plainly_quoted
+from reader.counts.piece_words import (
+    QUOTES,
+    STAR_TO_STAR,
+    STARRED,
+    TOTAL_ONLY,
+    plainly_quoted,
+)
 from reader.counts.pieces import Piece
 from reader.counts.questions import ask_of_piece
 from reader.counts.second_side import second_side
@@ -74,24 +80,27 @@ def same_as_piece(
         return True
     if second_side(ledger, row, work):
         return True
-    words = plainly_quoted(ledger.text[row.start : row.end])
+    told = plainly_quoted(ledger.text[row.start : row.end], row.mark is not None)
+    words = told.words
     found = QUOTES.search(words)
     piece, what = _named(ledger, found) if found else (None, "")
     if found is None or piece is None or set(what.split()) & NOT_WORKED:
         return False
     rows = _section(ledger, found, piece, row.mark, what)
+    start, end = (row.start + told.origin(at) for at in found.span())
     if rows is None:
         if not ledger.rows and ledger.pattern.craft is Craft.KNITTING:
-            ask_of_piece(ledger, row.start + found.start(), row.start + found.end())
+            ask_of_piece(ledger, start, end)
         return False
     if ACTION.search(words[: found.start()]):
-        work(replace(row, end=row.start + found.start()))
+        work(replace(row, end=start))
     half = _is_half(ledger, piece)
-    at = WrittenRow(None, row.start + found.start(), row.start + found.end())
-    _again(ledger, rows, at, half, piece)
+    _again(ledger, rows, WrittenRow(None, start, end), half, piece)
     rest = words[found.end() :]
-    if ACTION.search(rest) or QUOTES.search(rest):
-        work(WrittenRow(None, row.start + found.end(), row.end))
+    if TOTAL_ONLY.match(rest):
+        ledger.check_total(WrittenRow(None, end, row.end), 0, row.end - end)
+    elif ACTION.search(rest) or QUOTES.search(rest):
+        work(WrittenRow(None, end, row.end))
     return True
 
 

@@ -25,7 +25,8 @@ def times_in(words: str) -> int | None:
         return int(made.group(1)[:3]) - 1
     if not found:
         return None
-    return value_of(found.group(1) or found.group(4), found.group(2) or found.group(3))
+    figures = found.group(1) or found.group(4) or found["x"]
+    return value_of(figures, found.group(2) or found.group(3))
 
 
 NARROWINGS = re.compile(

@@ -98,15 +98,23 @@ def lay_out(text: str, sizes: tuple[str, ...] = ()) -> Layout:
 
 
 AS_PART = re.compile(
-    r"\b(?:work|make|worked|made|knit|complete)\s+(?:exactly\s+|the\s+|to\s+)*"
-    r"(?:same as|as for|as|like|match|correspond (?:to|with))\s+(?:the\s+)?"
-    r"(?P<name>[a-z]+(?: [a-z]+)?)(?:\s+(?:up )?(?:to|until|for)\b"
+    r"\b(?:work|make|worked|made|knit|complete|begin|start)\s+(?:exactly\s+|the\s+|to\s+)*"
+    r"(?:same as|as for|as|like|match|correspond (?:to|with))\s+(?:for\s+)?(?:the\s+)?"
+    r"(?P<name>[a-z]+(?: [a-z]+)??)(?:\s+(?:up )?(?:to|until|for|through)\b"
+    r"|\s*[,:;.]?\s*(?:work\s+)?(?:the\s+first\b|(?:rows?|rounds?|rnds?)\s+\d)"
     r"|(?P<turned>),?\s+(?:but\s+)?(?:revers\w+|with\s+(?:all\s+)?shaping\w*\s+reversed|in\s+reverse)\b)",
     re.IGNORECASE,
 )
 """So much of a piece before this one, or all of it turned about; one that is wholly like it needs
 no rows of its own.
 """
+
+
+FOLLOWED = re.compile(
+    r"\W*(?:follow|see|use)\s+(?:the\s+)?(?P<name>[a-z]+(?: [a-z]+)??)(?:'s)?"
+    r"\s+(?:rows?|rounds?|rnds?)\s+\d(?P<turned>(?!))?", re.IGNORECASE,
+)
+"""Rows of a piece before this one, named behind it: "follow head rounds 1-3"."""
 
 
 def _works(words: str) -> bool:
@@ -268,7 +276,7 @@ class _LayingOut:
             words = " ".join(self.text[mark.end : stop].split())
             if not STITCHY.search(words) and not re.search(
                 r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without|\blike\b"
-                r"|ditto|widen|narrow|\ball in\b|\bonly\b|\bthroughout\b",
+                r"|ditto|\bsee\b|identical|widen|narrow|\ball in\b|\bonly\b|\bthroughout\b",
                 words,
                 re.IGNORECASE,
             ):
@@ -298,7 +306,7 @@ class _LayingOut:
             start, words = start + said.end(), words[said.end() :]
         if FINISHING.match(words.strip()):
             self.note("finishing", start, end)
-        elif self.only_notes(words):
+        elif self.only_notes(words) and not self.quotes_a_part(words):
             begun = THEN_BEGUN.search(words)
             self.note("note", start, start + begun.end() if begun else end)
             if begun:
@@ -311,7 +319,7 @@ class _LayingOut:
     def quotes_a_part(self, words: str) -> bool:
         """Whether words tell of a piece by one before it: "work same as back to armhole".
         """
-        found = AS_PART.search(words)
+        found = AS_PART.search(words) or FOLLOWED.match(words)
         names = {part.name.lower() for part in self.parts if part.items}
         if found is None or (self.crocheted and found["turned"] is not None):
             return False

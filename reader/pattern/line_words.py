@@ -103,7 +103,7 @@ ACTION = re.compile(
 NO_HEADING = re.compile(
     r"(?:rep|repeat|next|note|optional|alternat(?:e|ive|ively)|tip|hint|row|rnd|round|with|c\d|t\d"
     r"|foundation|inc|dec|set|base|last"
-    r"|cast|bind|pick)\b"
+    r"|cast|bind|pick|(?:begin|start) (?:as|like|same))\b"
     r"|(?:work|knit|purl|do|make) (?:\w+ ){0,4}(?:rows?|rnds?|rounds?)\b",
     re.IGNORECASE,
 )

@@ -89,6 +89,12 @@ THEM_AGAIN = re.compile(
 """Rows that are told to form the pattern, and then how often they come: "Rep them 3 times more"."""
 
 
+MORE_LIKE = re.compile(
+    r"\W*(?:(?:then|and|work|do|make|crochet|knit)\s+)*(?P<start>(?P<n>\d{1,2})|(?P<word>[a-z]+))"
+    r"\s+more\s+(?:rows|rnds|rounds)\s+(?:just |exactly )?(?:(?:like|as)\s+"
+    r"(?:this|that|the last|before)|the same)\b", re.IGNORECASE,
+)
+"""So many more as the last one: "3 more rows like this"."""
 SEVERAL = re.compile(
     r"\b(?:these|those|above|previous|preceding|last)\b.*\b(?:rows|rounds|rnds)$", re.IGNORECASE
 )
@@ -109,6 +115,10 @@ def last_again(words: str, rows: bool) -> Rule | None:
     them = THEM_AGAIN.search(words)
     if them:
         return _again("last", words, them, 0, 0, int(them["n"][:3]))
+    more = MORE_LIKE.match(words) if rows else None
+    if more:
+        times = value_of(more["n"], more["word"])
+        return Rule("last", times=times, start=more.start("start"), end=more.end(), rest=more[0])
     found = REPEAT_LAST.search(words) if rows else None
     if not found:
         return None

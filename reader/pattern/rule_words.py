@@ -18,8 +18,10 @@ _IN_INCHES = r"\binch(?:es)?\b|[\d½¼¾⅓⅔⅛⅜⅝⅞] ?ins?\b|[\"″]|\bcm
 OF_LENGTH = re.compile(rf"{_IN_INCHES}|\b(?:measures?|long|deep|desired|required)\b", re.IGNORECASE)
 _AGAIN = r"(?:rep(?:eat)?(?:ing)?|work|knit|do)"
 REPEAT_LAST = re.compile(
-    rf"\b{_AGAIN}\s+(?:the(?=\s+\d+\s+{_ROWS})|(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing|above)"
-    r"(?:\s+(?:last|same|previous|preceding|foregoing|above))?)\s*"
+    rf"(?:\b{_AGAIN}\s+|^\W*(?=(?:the|this|that|these|those)\s[^.;]{{0,24}}{_ROWS}\s(?:\d+ )?"
+    rf"(?:more |over )?(?:times|again|twice|once)))"
+    rf"(?:the(?=\s+\d+\s+{_ROWS})|(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing"
+    r"|above)(?:\s+(?:last|same|previous|preceding|foregoing|above))?)\s*"
     rf"(?:(\d+)|{_ONES})?\s*(?:(?:pattern|patt|dec\w*|inc\w*)\s+)?{_ROWS}",
     re.IGNORECASE,
 )
@@ -43,7 +45,8 @@ _OFTEN = (
     r"(?:sts?|stitches|sc|dc|hdc|tr|rem\w*|are left|left))\b"
 )
 REPEAT_ROWS = re.compile(
-    r"(?:\b(?:rep(?:eat)?(?:ing)?|alternat(?:e|ing)(?: between)?)"
+    r"(?:\b(?:(?:(?:keep|carry|go|continue)(?: on| to| by)? )?rep(?:eat)?(?:ing)?"
+    r"|alternat(?:e|ing)(?: between)?)"
     r"|^\W*(?:and |then )+(?:work|rep(?:eat)?)?"
     rf"|(?:^|(?<=[.;] ))(?:work|do|knit)(?= (?!.{{0,50}}\bchart)[^.;]{{3,60}}? {_OFTEN}))\s*"
     r"(?:the\s+)?"
@@ -78,7 +81,7 @@ THE_SAME = re.compile(
 """A row that is the last one again."""
 TIMES = re.compile(
     rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times?\b|\b(once|twice|thrice)\b"
-    r"|\bx ?(\d{1,3})\b(?! ?[\dx])",
+    r"|\bx ?(\d{1,3})\b(?! ?[\dx])|\((?P<x>\d{1,2})x\)",
     re.IGNORECASE,
 )
 UNTIL = re.compile(

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from reader.pattern.again_changed import again_changed
 from reader.pattern.beyond_goal import BEYOND_GOAL, FURTHER_WORK
 from reader.pattern.changes import (
     EVERY_NEEDLE,
@@ -85,9 +86,14 @@ def find_rule(words: str, labelled: bool, size: int = 0, sizes: int = 1) -> Rule
 
 
 def plain_rows_only(words: str) -> bool:
-    """Whether words begin with plain rows by number: "Then sc even for 3 rounds."."""
+    """Whether words begin with plain rows by number, or with rows worked so often again: "Then sc
+    even for 3 rounds.", "that row 3 more times".
+    """
     rule = find_rule(" ".join(words.split()), False) if ROW_NAMED.search(words) else None
-    return rule is not None and rule.kind == "even" and not rule.measured and rule.start < NEAR
+    if rule is None or rule.start >= NEAR:
+        return False
+    again = rule.kind == "last" and rule.times is not None
+    return again or (rule.kind == "even" and not rule.measured)
 
 
 NEAR = 24
@@ -114,6 +120,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         (same_as(words) if labelled else None)
         or told_again(words, labelled)
         or change_again(words)
+        or (again_changed(words) if rows else None)
         or last_again(words, rows)
         or (odd_and_even(words) if rows else None)
         or (rows_again(words) if rows else None)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.changes import change_once
 from reader.pattern.labels import opened
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
@@ -74,6 +75,14 @@ OTHER_TIMES = re.compile(
 """A list of the row that is quoted, with how often it is worked here."""
 
 
+CHANGED = re.compile(
+    r"\s*[,;(]?\s*(?:(?:but|and|except|with|also|at the same time)\s+)*(?:inc|dec)", re.IGNORECASE
+)
+"""Behind the row that is quoted, these change its count."""
+OFTEN = re.compile(r"\b(?:times|twice|once|until|till|next|foll\w*)\b", re.IGNORECASE)
+ON_EVERY = re.compile(r"\s(?:of|on|in) (?:each|every|all|these|both|the) (?:rows?|rounds?|rnds?)\b")
+
+
 def same_as(words: str) -> Rule | None:
     """ "Same as 4th row"; a difference named behind it makes it something else."""
     if IN_PATTERN.match(words) and FEWER_LOOPS.search(words):
@@ -91,12 +100,16 @@ def same_as(words: str) -> Rule | None:
     if not found:
         return None
     rest = found.group("rest")
-    goes_on = GOES_ON.match(rest)
+    goes_on = GOES_ON.match(rest) and not (CHANGED.match(rest) and not OFTEN.search(rest))
     if goes_on and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):
         return None
     if found.group("last") and re.match(r"\W*(?:rep|repeat)\b", words, re.IGNORECASE):
         return None
     numbers = opened(found.group("a") or found.group("b") or "0")
+    changed = CHANGED.match(rest)
+    step = change_once(ON_EVERY.sub("", rest), one_row=True)[0] if changed else 0
+    if step:
+        return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, step=step)
     differing = PLAIN_DIFFERENCE.search(rest[:40])
     if BETWEEN_INCS.search(rest):
         # As many increases as in the row that is quoted, only farther apart.
