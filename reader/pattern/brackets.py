@@ -8,11 +8,13 @@ from dataclasses import replace
 from itertools import pairwise
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.going_on import to_its_end
 from reader.pattern.place_words import AROUND
 from reader.pattern.places import find_place
 from reader.pattern.remarks import so_often
 from reader.pattern.repeats import find_repeat
 from reader.pattern.so_often import count_after
+from reader.pattern.stars import around_apart
 from reader.pattern.tokens import Token
 from reader.pattern.tree import (
     ONE,
@@ -219,9 +221,12 @@ def bracketed(
 ) -> Node | None:
     """The node a bracket of instructions makes, by what follows."""
     times = before or count_after(cur)
+    cur.at += 0 if times else around_apart(cur)
     if times is not None:
         return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, times)
     works = [one for one in body if not isinstance(one, Act)]
+    if works and cur.book.craft is Craft.CROCHET and (to_its_end(cur) or _to_its_marker(cur)):
+        return Repeat(cur.span(start), cur.said(start), body, Until.OPEN)
     told = (works or cur.low() not in (",", ";")) and not _to_star(cur)
     if found := find_repeat(cur, bare=True) if told else None:
         return Repeat(cur.span(start), cur.said(start), body, found.until, found.number)
@@ -230,16 +235,7 @@ def bracketed(
     spread = over_so_many(cur, start, body)
     if spread is not None:
         return spread
-    if cur.low() == "all" and cur.low(1) in ("in", "into"):
-        # "(k1, p1, k1) all in next st": in one, and not in all of them.
-        cur.at += 1
-    place = (
-        find_place(cur)
-        if cur.low()
-        in ("in", "into", "all", "over", "under", "around", "round", "across", "to", "until")
-        or cur.any_words(AROUND)
-        else None
-    )
+    place = _place_behind(cur)
     if place is not None and place.where in (Where.REST, Where.TO_LAST):
         until = Until.OPEN if place.where is Where.REST else Until.TO_LAST
         return Repeat(cur.span(start), cur.said(start), body, until, place.number)
@@ -255,6 +251,36 @@ def bracketed(
     if len(works) == 1 and isinstance(works[0], Work) and works[0].number is None and made:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, ONE)
+
+
+BEFORE_PLACE = (
+    "in", "into", "all", "over", "under", "around", "round", "across", "to", "until"
+)  # fmt: skip
+
+
+def _place_behind(cur: Cursor) -> Place | None:
+    """The place of all that a bracket holds, taken."""
+    if cur.low() == "all" and cur.low(1) in ("in", "into"):
+        # "(k1, p1, k1) all in next st": in one, and not in all of them.
+        cur.at += 1
+    told = cur.low() in BEFORE_PLACE or cur.any_words(AROUND)
+    return find_place(cur) if told else None
+
+
+TO_MARKER = tuple(
+    f"{to} {the}marker" for to in ("to", "till", "until", "up to", "until you reach", "back to",
+                                   "until you are back at", "all the way to")
+    for the in ("", "the ", "your ", "first ", "the first ")
+)  # fmt: skip
+
+
+def _to_its_marker(cur: Cursor) -> bool:
+    """Takes "to marker" where nothing is worked behind it: a spiral's round ends there."""
+    length = cur.any_words(TO_MARKER)
+    ends = length and cur.low(length) in ("", ".", "(", "[", "=", "—", "-")
+    worked = any(cur.stitch(ahead) for ahead in range(length, length + 12))
+    cur.at += length if ends and not worked else 0
+    return bool(ends and not worked)
 
 
 def _stands_alone(cur: Cursor) -> bool:

@@ -11,7 +11,8 @@ from reader.pattern.tree import Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
 
-LETTER = re.compile(r"(?:[A-Z]|MC|CC|C[1-9]|CC[1-9]|[A-Z][1-9])")
+LETTER = re.compile(r"(?:[A-UW-Z]|MC|CC|C[1-9]|CC[1-9]|[A-Z][1-9])")
+"""Short for a yarn; V is an increase in the lists that call a plain stitch X."""
 COLOURS = frozenset(
     ["white", "black", "red", "blue", "green", "yellow", "grey", "gray", "pink", "brown", "cream",
      "navy", "orange", "purple", "teal", "beige", "gold", "silver", "rust", "mint", "lilac",

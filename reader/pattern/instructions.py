@@ -129,6 +129,7 @@ class _Reading:
         self.stars: list[tuple[str, int]] = []
         self.lost_from: int | None = None
         self.clause = 0
+        self.before = 0
         self.went_back: set[int] = set()
         self.marks: dict[str, int] = {}
 
@@ -154,11 +155,11 @@ class _Reading:
         if cur.low() in (",", ";", ".", ":", "—", "-", "!", "?", "/", "=", "'", '"', "&", "+", ">"):
             self.flush()
             if cur.low() not in (",", "-", "/", "&", "+"):
-                self.clause = len(self.made)
+                self.before, self.clause = self.listed(), len(self.made)
             cur.at += 1
             return
         start = cur.at
-        if self.times_alone() or (not self.stars and all_around(cur, self.made, self.clause)):
+        if self.times_alone() or (not self.stars and all_around(cur, self.made, self.listed())):
             return
         node = (
             last_too(cur, self.made) or find_quoted(cur, read_ending) or self.repeat()
@@ -187,6 +188,10 @@ class _Reading:
             self.put(node, start > 0 and cur.tokens[start - 1].low == "and")
         elif cur.low() in FILLER:
             cur.at += 1
+
+    def listed(self) -> int:
+        """Where the clause begins that is read, or the one just ended while it has nothing yet."""
+        return self.before if self.clause == len(self.made) else self.clause
 
     def inner(self, tokens: list[Token]) -> tuple[Node, ...]:
         """The instructions of a stretch of this list."""

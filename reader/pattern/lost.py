@@ -5,8 +5,9 @@ from __future__ import annotations
 
 import re
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.list_words import names_stitches, stitchy
+from reader.pattern.place_words import CHAIN_NOUNS, SPACE_NOUNS, STITCH_NOUNS
 from reader.pattern.tree import LOST, Act, Deed, Node, Unread, Work
 from reader.terms.stitches import Craft
 
@@ -26,7 +27,7 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     risky = risky or (counted and _puts_so_many(cur, first, last))
     risky = risky or names_stitches(cur, first, last)
     risky = risky or _unknown_short(cur, first, last)
-    risky = risky or _another_row(cur, first, last)
+    risky = risky or _another_row(cur, first, last) or _placed(cur, first, last)
     turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
     other = "other side" in words.lower() or "opposite side" in words.lower()
     if (risky or turns) and not other:
@@ -43,6 +44,26 @@ def place_alone(cur: Cursor, node: Node) -> bool:
     """
     begins = node.words.lower().split(" ", 1)[0] if isinstance(node, Work) else ""
     return cur.book.craft is Craft.KNITTING and begins in FAR
+
+
+INTO = ("in", "into", "on", "onto", "over", "under", "between")
+WHERE_TO = STITCH_NOUNS | SPACE_NOUNS | CHAIN_NOUNS
+ENTERED = frozenset(["back", "front", "both", "vein", "veins", "hook", "bottom", "lower", "upper"])
+"""How a stitch is entered: which one is told before, or is the next."""
+
+
+def _placed(cur: Cursor, first: int, last: int) -> bool:
+    """Whether a crocheted stitch has its place among the words, "sc in odd sts", or several are
+    told with a stroke between them, "1 sc/inc".
+    """
+    if cur.book.craft is not Craft.CROCHET:
+        return False
+    lows = [token.low for token in cur.tokens[first:last]]
+    if any("/" in low and all(one in cur.book.known for one in low.split("/")) for low in lows):
+        return True
+    behind = first > 0 and cur.tokens[first - 1].low not in (*STOPS, "-", "*", "work", "continue")
+    named = bool(WHERE_TO & set(lows[1:6])) and not ENTERED & set(lows)
+    return behind and lows[0] in INTO and named
 
 
 AS_ANOTHER = re.compile(r"\b(?:same as|like|as for|as in)\b.*\b(?:rows?|rounds?|rnds?)\b")

@@ -13,6 +13,7 @@ from reader.pattern.place_words import (
     CHAIN_NOUNS,
     DANGLING,
     GROUP_NOUNS,
+    OF_SPACE,
     SIDES,
     SPACE_NOUNS,
     STITCH_NOUNS,
@@ -113,9 +114,11 @@ BEFORE_STITCH = ("center", "centre", "corner", "corresponding")
 def find_noun(cur: Cursor, peek: bool = False) -> str:
     """The noun that stands here: "st", "sp", "ch", "group", or a stitch name; "" when none does."""
     before = 0
-    while cur.low(before) in ADJECTIVES and (
-        cur.low(before + 1) in SPACE_NOUNS | STITCH_NOUNS | CHAIN_NOUNS
-        or (cur.low(before) in BEFORE_STITCH and cur.stitch(before + 1))
+    while (cur.low(before) in OF_SPACE and cur.low(before + 1) in SPACE_NOUNS) or (
+        cur.low(before) in ADJECTIVES and (
+            cur.low(before + 1) in SPACE_NOUNS | STITCH_NOUNS | CHAIN_NOUNS
+            or (cur.low(before) in BEFORE_STITCH and cur.stitch(before + 1))
+        )
     ):
         before += 1
     noun, took = _named(cur, before) or _plain(cur, before)

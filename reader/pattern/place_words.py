@@ -212,6 +212,9 @@ ADJECTIVES = frozenset(
     ]
 )
 """Words that may stand right before a noun."""
+OF_SPACE = frozenset(["side", "edge", "straight", "small", "little", "big", "wide", "narrow",
+                      "empty", "open", "inner", "outer", "middle", "ordinary", "plain"])
+"""Words that may stand right before a space."""
 TOPS = (
     "center of", "centre of", "middle of", "the center of", "the centre of", "the middle of",
     "center st of", "centre st of", "top st of", "top stitch of", "the top st of",

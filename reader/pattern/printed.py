@@ -203,7 +203,8 @@ OVER = re.compile(r"\bturn(?:ed)?\W*$|(?<!follows)(?<!thus)(?<!so):$", re.IGNORE
 PLACED = re.compile(
     r"\b(?:side|sides|edge|underside|underneath|bottom|way|hook|work|make|corner"
     r"|of (?:the |your |that )?(?:(?!t)\w+ )?ch(?:ain)?|in(?:to)? (?:each|every|next|same|the)"
-    r" [^.;:,]{0,20}):$",
+    r" [^.;:,]{0,20}|(?:^|[,;.*] ?)(?:each|every) (?:sts?|stitch|s ?c|d ?c|h ?d ?c|h?tr|one|loop"
+    r"|ch|sp|space)):$",
     re.IGNORECASE,
 )
 """Where the stitches behind a colon go."""

@@ -10,7 +10,7 @@ from reader.pattern.brackets import bracketed
 from reader.pattern.cursor import Cursor
 from reader.pattern.place_words import AROUND, TO_LAST
 from reader.pattern.repeats import ENDING, find_ending
-from reader.pattern.stars import counted_behind, pairs_up
+from reader.pattern.stars import around_apart, counted_behind, pairs_up
 from reader.pattern.tree import Node, Repeat, Until
 
 
@@ -27,7 +27,8 @@ def closes_star(
         return False
     ends = cur.any_words(ENDING, 1 + (cur.low(1) in (",", ".", ";"))) > 0
     counted = counted_behind(cur)
-    if not (counted or ends or cur.any_words(AROUND, 1) or cur.any_words(TO_LAST, 1)):
+    far = cur.any_words(AROUND, 1) or cur.any_words(TO_LAST, 1) or around_apart(cur, 1)
+    if not (counted or ends or far):
         return pairs_up(cur, made, stars)
     index = stars.pop()[1]
     body = tuple(made[index:])

@@ -160,6 +160,19 @@ ALL_AROUND = (
 )  # fmt: skip
 
 
+PARTS = (";", "-", "—", ".")
+"""Marks that may part a list from how far it goes: "1 sc, 2 in the next; around"."""
+
+
+def around_apart(cur: Cursor, ahead: int = 0) -> int:
+    """How many tokens the mark takes that parts a closed list from how far it goes, "(1 sc, inc);
+    around": 1, or 0 where no such words stand here.
+    """
+    length = cur.any_words(ALL_AROUND, ahead + 1)
+    marked = cur.low(ahead) in (",", *PARTS)
+    return int(marked and length > 0 and cur.low(ahead + 1 + length) in (*STOPS, ""))
+
+
 def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
     """ "knit 3, narrow, all round", "1 sc, 2 in the next, all the way around": the list since
     `clause`, made into a repeat to the end; False (nothing taken) where no such words stand here.
@@ -167,7 +180,8 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
     by_turns = cur.low() == "alternately" and cur.book.craft is Craft.KNITTING
     length = 1 if by_turns else cur.any_words(ALL_AROUND)
     into_next = len(made) > 1 and cur.low(-1) == "next" and cur.low(-2) in ("the", "in", "into")
-    if not length or (cur.low(-1) != "," and not by_turns and not into_next):
+    told_apart = cur.low(-1) == "," or (cur.low(-1) in PARTS and cur.low(length) in (*STOPS, ""))
+    if not length or not (told_apart or by_turns or into_next):
         return False
     if by_turns:
         length += cur.any_words(ALL_AROUND, 1)
@@ -176,6 +190,8 @@ def all_around(cur: Cursor, made: list[Node], clause: int) -> bool:
         # "2 sc in each ch 1 space, all around": no more than was said.
         cur.at += length if cur.low(length) in (*STOPS, "") else 0
         return cur.low(-1) != ","
+    if told_apart and sum(isinstance(one, Work) for one in made[clause:]) < 2:
+        clause = 0
     clause += _turning(made[clause:])
     body = tuple(made[clause:])
     body = _from_next(body) if cur.book.craft is Craft.CROCHET else body
