@@ -13,6 +13,7 @@ from reader.counts.both_halves import both_halves
 from reader.counts.by_measure import by_measure
 from reader.counts.called_back import pineapple, turns
 from reader.counts.casting import cast_on_in
+from reader.counts.changed_at_rows import changed_at_rows
 from reader.counts.colour_rows import told_by_colours
 from reader.counts.copies_joined import only_joins
 from reader.counts.divisions import division_again
@@ -170,7 +171,7 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
         _add_one(ledger, one, upto, evens)
 
     paired = knits and (paced_row(ledger, row, work) or both_halves(ledger, row, work))
-    if paired or (knits and only_in_last(ledger, row)):
+    if paired or (knits and (only_in_last(ledger, row) or changed_at_rows(ledger, row))):
         return
     told = () if knits else (told_by_colours, with_other_chains, wider_square)
     if any(one(ledger, row) for one in told):

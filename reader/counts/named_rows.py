@@ -13,6 +13,7 @@ from reader.counts.entries import Entry
 from reader.counts.faults import quoted
 from reader.counts.nearing import reached
 from reader.pattern.goals import goal_in, times_in
+from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule_words import FOR_ROWS
 from reader.terms.numbers import SPELLED, word_number
@@ -22,11 +23,19 @@ if TYPE_CHECKING:
 
 _ROWS = r"(?:rows?|rnds?|rounds?)"
 VERB = re.compile(
-    r"\W*(?:(?:then|now|and|next|again)\W+)*(?:work|rep(?:eat)?|do|knit|make|alternat(?:e|ing))\s+"
-    rf"(?:(?P<count>another|an?|the|\d+|{SPELLED})\s+)?(?P<more>(?:more|further|additional)\s+)?"
+    r"\W*(?:(?:then|now|and|next|again)\W+)*(?:(?:keep|go|carry|continue|cont)\W+(?:on\s+)?)?"
+    r"(?:work|rep(?:eat)?|do|knit|make|alternat(?:e|ing)|with(?=\s+[rR]))(?:ing)?\s+"
+    r"(?:(?:both|between)\s+)?"
+    rf"(?:(?P<count>another|(?-i:an?)|the|\d+|{SPELLED})\s+)?(?P<more>(?:more|further|additional)\s+)?"
     r"(?:(?:last|same|above|previous|other)\s+)*",
     re.IGNORECASE,
 )
+AS_NAMED = re.compile(
+    r"\W*(?:(?:work|knit|is|the|exactly|just)\s+)*(?:same\s+as|as|like|rep(?:eat)?|work|do)\s+"
+    r"(?:(?:for|on|in|the|last)\s+)*",
+    re.IGNORECASE,
+)
+"""Behind a label, what leads to the name of another row."""
 BEHIND = re.compile(r"(?P<rest>[^.;:]*)(?P<end>[.;:]|$)")
 AT_A_PACE = re.compile(
     r"\b(?:every|foll\w*|same time|alternate rows?|as (?:set|before))\b", re.IGNORECASE
@@ -35,9 +44,12 @@ MEASURED = re.compile(
     r"\b(?:until|till|to|for)\b.*(?:\bmeasures?\b|\d ?(?:cm|in\b|inch|\")|\blong\b)",
     re.IGNORECASE,
 )
+_AND = r"\s*(?:,|and|&|then|to|-)\s*"
 LETTERS = re.compile(
-    rf"{_ROWS}\s+([A-Z](?:\s*(?:,|and|&|to|-)\s*[A-Z])*)\b", re.IGNORECASE
+    rf"(?:{_ROWS}\s+([A-Z](?:{_AND}(?:{_ROWS}\s+)?[A-Z])*)|((?-i:[A-H](?:{_AND}[A-H])+|[A-H](?=\W*$))))\b",
+    re.IGNORECASE,
 )
+"""Rows by their letters, "rows A and B"; several need no word before them, "C and D"."""
 SENTENCE = re.compile(r"\s*[^.]+(?:\.(?=\s|$)|$)")
 IN_ALL = re.compile(r"\b(?:in all|in total|total|altogether)\b", re.IGNORECASE)
 STANDARD = (("inc", r"inc(?:reas\w+|\.)?"), ("dec", r"dec(?:reas\w+|\.)?"))
@@ -48,8 +60,10 @@ def called_by_name(ledger: Ledger, row: WrittenRow) -> int:
     """Works the rows that the words call back by their names; where the words go on behind that,
     0 where they call back none.
     """
+    if row.mark is not None:
+        return _as_named(ledger, row, row.mark)
     words = ledger.text[row.start : row.end]
-    verb = VERB.match(words) if row.mark is None else None
+    verb = VERB.match(words)
     if verb is None:
         return 0
     found = _named(ledger, words, verb.end())
@@ -71,7 +85,25 @@ def called_by_name(ledger: Ledger, row: WrittenRow) -> int:
     return row.start + end
 
 
-def _only_a_total(ledger: Ledger, words: str) -> bool:
+def _as_named(ledger: Ledger, row: WrittenRow, mark: Mark) -> int:
+    """Works a labelled row that is told by the name of another, "Row C: As row A"."""
+    words = ledger.text[row.start : row.end]
+    said = AS_NAMED.match(words)
+    found = _named(ledger, words, said.end()) if said else None
+    if found is None or not _only_a_total(ledger, words[found[1] :], nothing=True):
+        return 0
+    entries, end = found
+    for at in range(max(mark.times, len(mark.numbers), len(entries))):
+        number = mark.numbers[at] if at < len(mark.numbers) else None
+        entry = entries[at % len(entries)]
+        ledger.work(replace(entry, row=row, printed=(), quoted=True), number)
+    ledger.check_total(row, end, len(words))
+    return row.end
+
+
+def _only_a_total(ledger: Ledger, words: str, nothing: bool = False) -> bool:
+    if nothing and not re.search(r"\w", words):
+        return True
     stop = SENTENCE.match(words)
     printed, rest = ledger.printed(f"({stop.group().strip(' .()[]')})" if stop else "")
     return bool(printed) and not re.search(r"\w", rest)
@@ -88,7 +120,7 @@ def _named(ledger: Ledger, words: str, at: int) -> tuple[list[Entry], int] | Non
         letter = re.fullmatch(rf"{_ROWS} ([a-z])", name)
         if letter:
             found = LETTERS.match(words, at)
-            letters = re.findall(r"\b[A-Za-z]\b", found.group(1)) if found else []
+            letters = re.findall(r"\b[A-Za-z]\b", found.group(1) or found.group(2)) if found else []
             called = [latest.get(f"row {one.lower()}") for one in letters]
             if found and called and all(called):
                 return [one for one in called if one is not None], found.end()

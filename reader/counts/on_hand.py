@@ -29,6 +29,8 @@ def count_of(
     told = told or (problem is None and follows(entry, solved.tally.walk.passed))
     if told and stated is None and below is not None:
         return _possible(below + (entry.gain or 0))
+    if stated is None and count is not None and _forgets_some(entry, solved):
+        return count + solved.left
     if problem is not None:
         asked = problem.verdict is Verdict.UNCLEAR and stated is None
         untold = mostly_untold(solved) and lost_words(entry.nodes) and not solved.tally.spaces
@@ -39,6 +41,20 @@ def count_of(
     if count is None or (solved.tally.unread and stated is not None):
         return stated if kind in STITCHES or (count is None and kind in PLAIN_KINDS) else count
     return stated if counts_chains(solved, stated, kind) else count
+
+
+FORGOTTEN = 2
+"""Stitches at most of which a knitted row forgets to tell: they are on the needle all the same."""
+BESIDE = 24
+"""For each of them so many told: in a narrow row the number below is as likely wrong."""
+
+
+def _forgets_some(entry: Entry, solved: Solved) -> bool:
+    """Whether the words of a knitted row, all of them read, leave a stitch or two untold."""
+    knits = any(isinstance(one, Work) and one.stitch.craft is Craft.KNITTING for one in entry.nodes)
+    told = not (solved.short or solved.tally.unread or solved.tally.uneven)
+    few = 0 < solved.left <= FORGOTTEN and solved.tally.walk.takes >= BESIDE * solved.left
+    return knits and told and solved.fits is False and few
 
 
 def by_its_gain(entry: Entry, solved: Solved) -> bool:

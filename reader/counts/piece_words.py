@@ -12,17 +12,19 @@ from reader.terms.numbers import SPELLED
 _SAME = (
     r"(?:(?:the\s+)?(?:directions|instructions)|(?:exactly |just |the )*same as"
     r"|(?:exactly |just )?(?:as|like)(?: (?:given|directed|described|instructed|set|told))?"
-    r"|to match|to correspond (?:to|with))"
+    r"|to match|to correspond (?:to|with)|(?:given|described|set out)(?=\s+(?:for|on|in)\s))"
 )
 _ROWS = r"(?:rows?|rounds?|rnds?)"
 _WHICH = (
     rf"(?:the\s+)?(?:(?:first|1st)\s+(?P<first>\d+|{SPELLED})\s+{_ROWS}"
     rf"|{_ROWS}\s+(?P<a>\d+)(?:\s*(?:-|—|to|through|and|&)\s*(?P<b>\d+))?)"
 )
+_MANY = rf"(?:(?:the|these|those)\s+)?(?:(?:\d+|{SPELLED})\s+(?=[a-z]+\s+{_ROWS}\s))?"
+"""How many rows a shaping has, which its name tells too: "the 2 raglan rows"."""
 QUOTES = re.compile(
     r"(?:(?<=[.;:,])\s+|(?<=\band)\s+(?=complete|finish)|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
     r"|continue|complete|knit|proceed|follow"
-    rf"|finish|crochet|repeat|(?P<way>dec|inc)(?:rease)?s?\.?(?=\s))(?:\b|(?<=\.))\s*(?:{_WHICH}\s+)?(?P<what>(?:[a-z]+\s+){{0,4}}?)"
+    rf"|finish|crochet|repeat|(?P<way>dec|inc)(?:rease)?s?\.?(?=\s))(?:\b|(?<=\.))\s*(?:{_WHICH}\s+)?{_MANY}(?P<what>(?:[a-z]+\s+){{0,4}}?)"
     rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
     r"(?P<piece>[A-Za-z]+(?:\s+[a-z]+){0,2}?)"
     r"(?:,?\s+(?:until|till|to)\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<left>\d+)"

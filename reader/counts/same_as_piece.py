@@ -38,9 +38,10 @@ SHAPING_AT = re.compile(
 )
 """How a row begins that shapes a part of its piece."""
 QUOTED = "as in the piece that is quoted"
-SHAPES = frozenset(("shape", "shaping", "the", "and", "for", "work", "of"))
+SHAPES = frozenset(("shape", "shaping", "the", "and", "for", "work", "of", "rows", "row"))
 HALVES = re.compile(r"\b(?:front|left|right)s?\b(?!.*\b(?:sleeve|cuff)s?\b)", re.IGNORECASE)
 SAME_SPOT = {"underarm": "armhole", "underarms": "armhole"}
+SHAPINGS = frozenset(("raglan", "raglans", "shaping", "shapings", "decrease", "dec", "top", "cap"))
 NOT_WORKED = frozenset(("until", "till", "measures", "even", "same", "length", "as"))
 
 
@@ -162,6 +163,8 @@ def _section(
     shaped = _spot(piece, set(what.split()) - SHAPES) if found["left"] else None
     if found["way"] and found["left"]:
         shaped = _first_change(piece, -1 if found["way"].lower() == "dec" else 1)
+    if shaped is None and found["left"] and set(what.split()) & SHAPINGS:
+        shaped = _last_shaping(piece)
     if shaped is not None:
         return down_to(ledger, _below(piece, shaped), _left(ledger, found))
     if found["told"] or found["left"] or found["far"]:
@@ -188,6 +191,21 @@ def _first_change(piece: Piece, sign: int) -> int | None:
         if one.before and one.count and gain * sign > 0 and not BINDS_OFF.search(one.written):
             return at
     return None
+
+
+def _last_shaping(piece: Piece) -> int | None:
+    """The first of the last rows that lose so many stitches at one pace, as raglans do."""
+    shaped = [(at, one) for at, one in enumerate(piece.rows) if not BINDS_OFF.search(one.written)]
+    lost = {at: (one.before or 0) - (one.count or 0) for at, one in shaped}
+    losing = [at for at, number in lost.items() if number > 0]
+    if len(losing) < 2:
+        return losing[0] if losing else None
+    pace, first = losing[-1] - losing[-2], losing[-1]
+    for at in losing[-2::-1]:
+        if first - at != pace or lost[at] != lost[first]:
+            break
+        first = at
+    return first
 
 
 def _below(piece: Piece, spot: int) -> list[CountedRow]:

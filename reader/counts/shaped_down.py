@@ -24,6 +24,7 @@ def down_to(ledger: Ledger, rows: Sequence[CountedRow], left: int) -> list[Count
     where they do not lead there. What is bound off first is left out where this piece has just
     bound off.
     """
+    ledger.go_on(None)
     here, kept = ledger.below.stitches, list(rows)
     if ledger.rows and BINDS_OFF.search(ledger.rows[-1].written):
         while kept and BINDS_OFF.search(kept[0].written):

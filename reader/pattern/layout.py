@@ -5,6 +5,8 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field, replace
 
+from reader.pattern.at_rows import at_rows
+from reader.pattern.bare_calls import calls_rows
 from reader.pattern.blocks import blocks, is_heading
 from reader.pattern.copies import MANY, make_of
 from reader.pattern.for_sizes import (
@@ -120,8 +122,9 @@ FOLLOWED = re.compile(
 def _works(words: str) -> bool:
     """Whether words do something with stitches."""
     if STITCHY.search(words) is None:
-        return False
-    return ACTION.search(words) is not None or plain_rows_only(words)
+        return calls_rows(words)
+    works = ACTION.search(words) is not None or plain_rows_only(words)
+    return works or calls_rows(words) or at_rows(" ".join(words.split())) is not None
 
 
 class _LayingOut:

@@ -6,7 +6,8 @@ from __future__ import annotations
 
 import re
 
-from reader.pattern.goals import times_in
+from reader.pattern.bare_calls import BARE_NUMBERS
+from reader.pattern.goals import goal_in, times_in
 from reader.pattern.rule import Rule
 
 _AT = r"(?:^\W*|(?<=[.,;:)]\s)|(?<=\band\s)|(?<=\bthen\s))(?:(?:then|now|and)\s+){0,4}"
@@ -39,6 +40,13 @@ def told_again(words: str, labelled: bool) -> Rule | None:
         return Rule(
             "last", times=max(1, times), start=found.start(), end=found.end(), rest=found.group()
         )
+    bare = BARE_NUMBERS.search(words)
+    if bare is not None and int(bare["a"]) < int(bare["b"]):
+        tail = re.split(r"[.;](?=\s|$)", words[bare.end() :], maxsplit=1)[0]
+        return Rule(
+            "rows", int(bare["a"]), int(bare["b"]), 1, times_in(tail), goal_in(tail),
+            bare.start(), bare.end() + len(tail), tail,
+        )  # fmt: skip
     whole = THE_WHOLE.search(words) if not labelled else None
     often = times_in(whole["tail"]) if whole else None
     if whole is None or often is None:
