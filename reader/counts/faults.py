@@ -14,7 +14,7 @@ from reader.counts.fabric import Below
 from reader.counts.lists import knits
 from reader.counts.plainly import plainly_read, told_in_squares, told_throughout
 from reader.counts.repeating import fixed
-from reader.counts.shaped import LAST
+from reader.counts.shaped import LAST, markers_untold
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS
 from reader.pattern.tree import (
@@ -101,7 +101,7 @@ def fault_of(
 ) -> Problem | None:
     """The first fault of a row; doubted: what lies below is in doubt, a misfit says nothing."""
     tally = solved.tally
-    if tally.unread:
+    if tally.unread or (stated is None and markers_untold(nodes, below)):
         return None if stated is not None and stated == solved.count else unclear(where, stated)
     if tally.squares_left and stated is None:
         return _squares_left(solved, where)

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
+from reader.counts.fabric import Below
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
-from reader.pattern.tree import Edge, Gain, Shape
+from reader.pattern.tree import Edge, Gain, Node, Shape
 
 LAST = re.compile(r"\b(?:off|bo|the) (?:last|rem|remaining) \d", re.IGNORECASE)
 """Binding off the last so many of a row."""
@@ -53,7 +55,7 @@ def change_of(shape: Shape, tally: Tally, before: int) -> int:
     repeats = shape.repeats.at(tally.size)
     number = shape.number.at(tally.size)
     if shape.markers:
-        tally.unread = tally.unread or not tally.below.markers
+        tally.unsure = tally.unsure or not tally.below.markers
         return shape.gain * number * shape.markers * tally.below.markers
     if shape.until is not None:
         return shape.until.at(tally.size) - before
@@ -63,6 +65,11 @@ def change_of(shape: Shape, tally: Tally, before: int) -> int:
         over = shape.over.at(tally.size) * shape.spots if shape.over else before
         return shape.gain * (over // shape.every)
     return shape.gain * number * shape.spots * repeats
+
+
+def markers_untold(nodes: Sequence[Node], below: Below) -> bool:
+    """Whether a change is told for each marker, and nothing tells how many there are."""
+    return not below.markers and any(isinstance(one, Shape) and one.markers for one in nodes)
 
 
 def dropped(shape: Shape, tally: Tally) -> int:

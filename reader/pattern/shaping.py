@@ -33,7 +33,11 @@ GOAL = re.compile(
     r"(\d+)(?: (?:sts|stitches|st|in all|altogether|loops|long|d ?c|s ?c|h ?d ?c|h?tr|(?:half )?"
     r"(?:double|single|treble)s?(?: crochets?| stitches)?)\b|$)"
 )
-COUNTED = re.compile(r"^(?:increasing|decreasing|inc|dec) \d+ (?:times|sts|stitches)$")
+COUNTED = re.compile(
+    r"^(?:increasing|decreasing|inc|dec) \d+ (?:times|sts|stitches)$"
+    r"|^(?:increas|decreas|inc|dec)(?:e|ing)? \d+ (?:sts|stitches) (?:all )?(?:a?round|across"
+    r"|along)(?: (?:the |this )?(?:row|rnd|round|needle|work))?$"
+)
 """So many in the row, wherever they are."""
 ONE_END = re.compile(
     r"\bat (?:the )?(?:beg\w*|start|end|one end|one side) of (?:the |each |every )?\w+"

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.at_spots import at_spots
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.one_spot import at_one_spot
 from reader.pattern.tree import ONE, Node, Place, Shape, Unread, Where, Work
@@ -40,7 +41,7 @@ NEEDLES = ("needle", "needles", "pin", "wire")
 def told_where(cur: Cursor, start: int) -> Node | None:
     """The change that stands here, taken; None (nothing taken) when none does."""
     for reading in (
-        _pairs, _on_each_needle, _at_markers, _times_evenly, _every_stitch, _every_nth,
+        _pairs, _on_each_needle, at_spots, _at_markers, _times_evenly, _every_stitch, _every_nth,
         _at_needle_ends, at_one_spot,
     ):  # fmt: skip
         node = reading(cur, start)

@@ -217,6 +217,14 @@ WHO_WORKS = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """ "Then I knit 3 rounds plain": who works it is no part of the work."""
+KEEPS_DOING = Sought(
+    ("continu", "keep", "carry", "go "),
+    r"\b(?:continue|continuing|keep|go(?= )|carry)(?:\s+on)?(?:\s+to)?\s+(?P<verb>knit|purl|pearl"
+    r"|narrow|seam|tak)(?:ting|ing|e)?(?P<two>(?:\s+(?:2|two) tog(?:ether)?)?)(?=\s+(?:to|until"
+    r"|till)\s[^.;,]{0,20}?\blast\b)",
+    re.IGNORECASE,
+)
+""" "Continue to knit 2 together until you come to the last": stitches of this row."""
 
 
 def everyday_words(text: str) -> str:
@@ -225,6 +233,7 @@ def everyday_words(text: str) -> str:
     text = OF_TWO.sub(lambda m: m["cast"] + " " * len(m["of"]), text)
     text = TILL_LEFT.sub(_to_last, text)
     text = FROM_STAR.sub(_from_star, text)
+    text = KEEPS_DOING.sub(_done, text)
     text = WHO_WORKS.sub(lambda m: m["at"] + " " * len(m["who"]) + m["verb"], text)
     text = CHANGING_PART.sub(_spaces, text)
     text = FOLLOWING.sub(
@@ -257,6 +266,11 @@ def everyday_words(text: str) -> str:
 
 def _with_needles(found: re.Match[str]) -> str:
     return f"{found['lead']}{'With yarn'.ljust(len(found['way']) - 2)}, "
+
+
+def _done(found: re.Match[str]) -> str:
+    verb = "take" if found["verb"].lower() == "tak" else found["verb"]
+    return f"{verb}{found['two']}".rjust(len(found.group()))
 
 
 def _spaces(found: re.Match[str]) -> str:
