@@ -101,7 +101,7 @@ def fault_of(
 ) -> Problem | None:
     """The first fault of a row; doubted: what lies below is in doubt, a misfit says nothing."""
     tally = solved.tally
-    if tally.unread or (stated is None and markers_untold(nodes, below)):
+    if tally.unread or (stated is None and markers_untold(nodes, tally.below)):
         return None if stated is not None and stated == solved.count else unclear(where, stated)
     if tally.squares_left and stated is None:
         return _squares_left(solved, where)
