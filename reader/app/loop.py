@@ -215,7 +215,7 @@ class Loop:
             sure = isinstance(understood, Command)
             self.screen.heard_line(heard.text if sure else f"not sure: {heard.text}")
         if isinstance(understood, Unsure):
-            return [happened.NotSure(understood.words, now)]
+            return [happened.NotSure(understood.words, now, understood.other)]
         return [happened.CommandGiven(understood, now)]
 
     def key(self, name: str, now: float) -> list[happened.Event]:

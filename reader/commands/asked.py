@@ -43,6 +43,12 @@ def command_of(words: str) -> Command:
     return Command(Ask.WORD, None, words)
 
 
+def is_name(phrase: str) -> bool:
+    """Whether a phrase is no request and no number, with an attention word before it or not."""
+    _, _, rest = phrase.partition(" ")
+    return all(command_of(one).ask is Ask.WORD for one in (phrase, rest))
+
+
 def opening_of(phrase: str) -> str:
     """What stands before the number of a request said in one breath, "go to row" of "go to row
     five", with an attention word before it; "" for any other phrase.

@@ -38,11 +38,19 @@ def say_number(number: int) -> str:
     return f"{UNITS[hundreds]} hundred" + (f" {say_number(rest)}" if rest else "")
 
 
+def say_figures(number: int) -> str:
+    """Figure by figure: "one nine" for 19. number: from 0 on."""
+    return " ".join(UNITS[int(figure)] for figure in str(number))
+
+
 def read_number(words: str) -> int | None:
-    """The number that words say, None when they say none: "twenty three", "23"."""
+    """The number that words say, None when they say none: "twenty three", "23", "two three"."""
     total = 0
     seen = False
-    for word in words.replace("-", " ").lower().split():
+    said = words.replace("-", " ").lower().split()
+    if len(said) > 1 and all(word in UNITS[:10] for word in said):
+        return int("".join(str(UNITS.index(word)) for word in said[:6]))
+    for word in said:
         if word.isdigit():
             total, seen = total + int(word[:6]), True
         elif word in UNITS:

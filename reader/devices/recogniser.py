@@ -10,7 +10,7 @@ from typing import Any
 
 import numpy as np
 
-from reader.commands.asked import opening_of
+from reader.commands.asked import is_name, opening_of
 from reader.devices.model_place import known_words, load_model, load_proof
 from reader.devices.ports import RATE_HZ, Samples, SpeechStarted
 from reader.listening.decide import LEAST_CERTAIN, settled
@@ -49,10 +49,11 @@ REPLAYED_S = 1.0
 
 
 class VoskRecogniser:
-    """Keeps the Recogniser port. unknown: words of the phrases that the model cannot hear.
+    """Keeps the Recogniser port. unknown: phrases that cannot be heard.
 
     filler and least: other choices than the program's own, for measuring. own: gives what the maker
-    taught, None for nothing; asked when listening begins, since it takes a moment.
+    taught, None for nothing; asked when listening begins, since it takes a moment. named: whether a
+    phrase is the name of something and no request.
     """
 
     def __init__(
@@ -61,6 +62,7 @@ class VoskRecogniser:
         filler: str = FILLER,
         least: float = LEAST_CERTAIN,
         own: Callable[[], OwnEar | None] = lambda: None,
+        named: Callable[[str], bool] = is_name,
     ) -> None:
         self._chosen, self._filler, self._least = model, filler, least
         self._model, self._proof = load_model(model), load_proof(model)
@@ -72,6 +74,7 @@ class VoskRecogniser:
         self._kept = self._whole = np.zeros(0, np.int16)
         self._breaths: list[str] = []
         self._put: list[str] = []
+        self._named, self._names = named, frozenset[str]()
         self._openings: tuple[str, ...] = ()
         self._level = Level()
         self._steady, self._blocks, self._text, self._told = 0, 0, "", False
@@ -107,18 +110,23 @@ class VoskRecogniser:
 
     def _anew(self) -> None:
         known, renamed = known_words(self._chosen), self._taught()
-        self.unknown = tuple(w for p in self._phrases for w in p.split() if w not in known)
-        usable = [p for p in self._phrases if all(w in known for w in p.split())]
-        usable = [p for p in usable if p not in renamed]
+        asked = [p for p in self._phrases if p not in renamed]
+        usable = [p for p in asked if all(w in known for w in p.split())]
         self._breaths = [p for p in usable if opening_of(p)]
         # Numbers stay out of the first look: with them among the phrases fewer words are certain.
         openings = {opening_of(p) for p in self._breaths}
         self._openings = tuple(f"{one} " for one in sorted(openings))
         plain = dict.fromkeys([*usable, *sorted(openings)])
         first = [p for p in plain if p not in self._breaths]
-        others = [p for p in usable if p not in self._breaths]
+        # A name with a word that is not in the recogniser's graph is left to the proof.
+        proof = self._proof
+        lost = [p for p in asked if p not in usable]
+        beyond = [p for p in lost if proof is not None and proof.can_say(p)]
+        others = [p for p in (*usable, *beyond) if p not in self._breaths]
         self._put = others if len(others) <= MOST_PUT else []
-        self._ear = self._new_ear(first) if first or self._owns() else None
+        self._names = frozenset(p for p in self._put if self._named(p))
+        self.unknown = tuple(p for p in lost if p not in self._put)
+        self._ear = self._new_ear(first) if first or self._put or self._owns() else None
         self._started_at, self._kept = self._at, np.zeros(0, np.int16)
         self._whole = np.zeros(0, np.int16)
         self._steady, self._blocks, self._text, self._told = 0, 0, "", False
@@ -226,7 +234,7 @@ class VoskRecogniser:
         began = time.perf_counter()
         first = self._at - len(self._whole)
         sound = self._whole[max(0, round(since_s * RATE_HZ) - first) :]
-        verdict, now_s = self._proof.look(sound, put), self._at / RATE_HZ
+        verdict, now_s = self._proof.look(sound, put, self._names), self._at / RATE_HZ
         began_s = now_s - len(sound) / RATE_HZ
         seen = proven(heard, verdict, began_s, now_s, self._least if least is None else least)
         took = time.perf_counter() - began

@@ -21,7 +21,8 @@ class Verdict:
     start_s, end_s: where it lies in the sound. phones: how many it has. clear: how likely what the
     second network reads there is to it, a mean over the phrase. words: log probability that they
     are what was said, None where they can't be asked for. from_kin: as apart, from the nearest
-    phrase that begins with all its sounds, or with all whose sounds it begins.
+    phrase that begins with all its sounds, or with all whose sounds it begins. second: the phrase
+    that comes next, "" for none.
     """
 
     phrase: str
@@ -33,6 +34,7 @@ class Verdict:
     clear: float = 1.0
     words: float | None = None
     from_kin: float = 99.0
+    second: str = ""
 
 
 MOST_APART, MOST_WHOLE = 6.0, 30.0

@@ -36,4 +36,4 @@ def settled(
         doubt = "too short"
     elif min(word.certainty for word in ours) < least:
         doubt = "low certainty"
-    return Heard(ours, not doubt, start, end, decided_s, compute_s, (), doubt)
+    return Heard(ours, not doubt, start, end, decided_s, compute_s, doubt)

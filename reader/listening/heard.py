@@ -22,7 +22,8 @@ class Heard:
     words: the best reading, "[unk]" where it was none of ours; empty when nothing was said.
     certain: passed every check, so that a move may follow. said_at_s/ended_s: start and end of
     speech; decided_s: moment of the decision; all in seconds of the sound stream. compute_s:
-    seconds of computing. alternatives: other readings, best first.
+    seconds of computing. doubt: why it is not certain. rival: where it lies between two phrases,
+    the other one.
     """
 
     words: tuple[HeardWord, ...]
@@ -31,8 +32,8 @@ class Heard:
     ended_s: float
     decided_s: float
     compute_s: float = 0.0
-    alternatives: tuple[tuple[str, ...], ...] = ()
     doubt: str = ""
+    rival: str = ""
 
     @property
     def text(self) -> str:

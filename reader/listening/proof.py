@@ -8,12 +8,14 @@ network was taught to leave out. The recogniser's own network is asked too, wher
 Phones alone can't tell a word of ours from one that sounds like it; so the phrases that come
 nearest are asked for as words too, as the second network would write down what it hears. Where one
 phrase begins with all the sounds of another ("eighty", "eight"), what is written is likely to be
-the shorter whichever was said, so between those two the phones decide.
+the shorter whichever was said, so between those two the phones decide. Nor are words asked for of
+the names that a pattern or a maker gives: the second network has no writing for most of them and
+writes others as what sounds the same ("heel", "he'll").
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Container, Sequence
 from dataclasses import replace
 from itertools import islice, product
 
@@ -49,6 +51,11 @@ BETWEEN = 1.0
 BEGUN_BETWEEN = 0.7
 """The same where one phrase begins with the other's sounds, however sure it is otherwise. Chosen on
 numbers by synthetic voices, none of those that measure."""
+UNWRITTEN_LEAST = 0.9
+"""The least certainty where a phrase's words are not asked for: with one witness fewer, more is
+asked of the other. Chosen on names by synthetic voices, none of those that measure, and on other
+speech and words of the speakers for choosing, of which then no more are taken for a name than when
+words were asked for."""
 ALONE = 99.0
 """How far ahead a phrase is where no other can be said."""
 Sound = NDArray[np.int16]
@@ -70,9 +77,15 @@ class Proof:
         self._ways, self._written = ways, written
         self._said: dict[str, tuple[Phones, ...]] = {}
 
-    def look(self, sound: Sound, phrases: Sequence[str]) -> Verdict | None:
+    def can_say(self, phrase: str) -> bool:
+        """Whether it is known how each of its words sounds."""
+        return bool(self._all(phrase))
+
+    def look(
+        self, sound: Sound, phrases: Sequence[str], names: Container[str] = ()
+    ) -> Verdict | None:
         """The likeliest phrase for a sound at 16 kHz; None where no phrase can be said, or the
-        sound is too short."""
+        sound is too short. names: those of the phrases that are told by their phones alone."""
         moments = self._network.moments(sound)
         tried = [(phrase, way) for phrase in dict.fromkeys(phrases) for way in self._all(phrase)]
         if not len(moments) or not tried:
@@ -86,28 +99,28 @@ class Proof:
         both = np.asarray((worse + FIRST_SHARE * there) / (1 + FIRST_SHARE), np.float32)
         near = _by_phrase(both, tried, span)
         clear = float(np.exp(scores[slice(*span)].max(1)).mean())
-        return replace(self._likeliest(moments, near), clear=clear)
+        return replace(self._likeliest(moments, near[:NEAREST], names), clear=clear)
 
-    def _likeliest(self, moments: Floats, near: Sequence[Verdict]) -> Verdict:
-        """Of the verdicts on each phrase, the nearest first, the one that words and phones make
-        likeliest; where a phrase's words are not known, the nearest."""
-        asked = [self._pieces(one.phrase) for one in near[:NEAREST]]
-        if not asked or not all(asked):
-            return min(near, key=lambda one: one.worse)
-        near = near[: len(asked)]  # Those behind can't come before them: their words count least.
-        likely = np.maximum(self._network.words.likely(moments, asked), LEAST_LIKELY)
+    def _likeliest(
+        self, moments: Floats, near: Sequence[Verdict], names: Container[str]
+    ) -> Verdict:
+        """Of the verdicts on the nearest phrases the likeliest: the nearest itself where its words
+        can't be asked for, else the one that words and phones together make likeliest."""
+        asked = [() if one.phrase in names else self._pieces(one.phrase) for one in near]
         begun = self._begun(near)
-        likely = np.where(begun, likely, LEAST_LIKELY).max(1)
-        whole = likely - PHONES_SHARE * np.array([one.worse * one.phones for one in near])
-        best = int(whole.argmax())
-        behind = whole[best] - np.delete(whole, best)
-        kin = np.delete(begun[best] | begun[:, best], best)
-        return replace(
-            near[best],
-            apart=float(behind.min(initial=ALONE)),
-            words=float(likely[best]),
-            from_kin=float(behind[kin].min(initial=ALONE)),
-        )
+        # By phones alone all can be compared; words stand beside them for some.
+        costs = np.array([one.worse * one.phones for one in near])
+        written = np.array([bool(one) for one in asked])
+        if not written[0]:
+            return _ahead(near, 0, costs, begun)
+        texts = [one for one in asked if one]
+        likely = np.full(len(near), LEAST_LIKELY)
+        likely[written] = np.maximum(self._network.words.likely(moments, texts), LEAST_LIKELY)
+        likely = np.where(begun & written, likely, LEAST_LIKELY).max(1)
+        whole = PHONES_SHARE * costs - likely
+        best = int(np.where(written, whole, np.inf).argmin())
+        behind = np.where(written, whole, whole[best] + np.maximum(costs - costs[best], 0))
+        return replace(_ahead(near, best, behind, begun), words=float(likely[best]))
 
     def _begun(self, near: Sequence[Verdict]) -> NDArray[np.bool_]:
         """[n, n]: whether the first phrase begins with all the sounds of the second, or is it."""
@@ -132,6 +145,22 @@ class Proof:
         return self._said[phrase]
 
 
+def _ahead(
+    near: Sequence[Verdict], best: int, costs: Floats, begun: NDArray[np.bool_]
+) -> Verdict:
+    """The verdict on one phrase and how far the others lie behind it, by what each costs."""
+    behind = costs - costs[best]
+    others = np.arange(len(near)) != best
+    kin = (begun[best] | begun[:, best]) & others
+    second = int(np.where(others, behind, np.inf).argmin())
+    return replace(
+        near[best],
+        apart=float(behind[others].min(initial=ALONE)),
+        from_kin=float(behind[kin].min(initial=ALONE)),
+        second=near[second].phrase if len(near) > 1 else "",
+    )
+
+
 def _around(first: Floats, span: tuple[int, int]) -> Floats:
     """The first network's scores where the phrase lies, by frames of the second."""
     start, end = span[0] * FRAME_S - AROUND_S, span[1] * FRAME_S + AROUND_S
@@ -142,24 +171,16 @@ def _around(first: Floats, span: tuple[int, int]) -> Floats:
 def _by_phrase(
     worse: Floats, tried: Sequence[tuple[str, Phones]], span: tuple[int, int]
 ) -> list[Verdict]:
-    """A verdict on each phrase by the way that fits it best as a whole, the nearest first."""
+    """A verdict on each phrase by the way that fits it best as a whole, the nearest first; how far
+    apart they are stands in none of them yet."""
     whole: dict[str, tuple[float, float, int]] = {}
     for cost, (phrase, way) in zip(worse.tolist(), tried, strict=True):
         one = (cost * len(way), cost, len(way))
         whole[phrase] = min(whole.get(phrase, one), one)
     start_s, end_s = span[0] * FRAME_S, span[1] * FRAME_S
-    ranked = sorted(whole, key=lambda phrase: whole[phrase])
-    rest = [*(whole[phrase][0] for phrase in ranked[1:]), whole[ranked[0]][0] + ALONE]
     return [
-        Verdict(
-            phrase,
-            whole[phrase][1],
-            (rest[0] if n == 0 else whole[ranked[0]][0]) - whole[phrase][0],
-            start_s,
-            end_s,
-            whole[phrase][2],
-        )
-        for n, phrase in enumerate(ranked)
+        Verdict(phrase, whole[phrase][1], ALONE, start_s, end_s, whole[phrase][2])
+        for phrase in sorted(whole, key=lambda phrase: whole[phrase])
     ]
 
 
@@ -180,6 +201,7 @@ def proven(
     sure = heard is not None and heard.certain
     text = heard.text if heard is not None else ""
     certainty = belief(verdict, text, sure)
+    least = least if verdict.words is not None else max(least, UNWRITTEN_LEAST)
     if certainty >= least:
         doubt = "between two phrases" if verdict.from_kin < BEGUN_BETWEEN else ""
         return _said(verdict, certainty, began_s, decided_s, heard, doubt)
@@ -208,4 +230,5 @@ def _said(
         for n, word in enumerate(words)
     )
     compute_s = heard.compute_s if heard is not None else 0.0
-    return Heard(said, not doubt, start, end, decided_s, compute_s, (), doubt)
+    rival = verdict.second if doubt else ""
+    return Heard(said, not doubt, start, end, decided_s, compute_s, doubt, rival)

@@ -78,4 +78,4 @@ def _said(
         for n, word in enumerate(words)
     )
     compute_s = heard.compute_s if heard is not None else 0.0
-    return Heard(said, not doubt, start, end, decided_s, compute_s, (), doubt)
+    return Heard(said, not doubt, start, end, decided_s, compute_s, doubt)

@@ -7,7 +7,16 @@ from dataclasses import replace
 from reader.commands.command import Ask, Command
 from reader.commands.numbers import sounds_like
 from reader.plan import find
-from reader.session import checking, explaining, gauging, marking, moving, noting, searching
+from reader.session import (
+    between,
+    checking,
+    explaining,
+    gauging,
+    marking,
+    moving,
+    noting,
+    searching,
+)
 from reader.session.effects import Saying
 from reader.session.speaking import Out, say
 from reader.session.state import Mode, State
@@ -29,8 +38,7 @@ def _go(state: State, number: int) -> Out:
         return say(state, Saying("no such row", state.place, number))
     alike = sounds_like(number)
     if alike is not None and find.find_row(state.plan, state.place.part, alike) is not None:
-        state = replace(state, mode=Mode.CONFIRM, pending=Command(Ask.GO_TO_ROW, number))
-        return say(state, Saying("confirm row", to, number))
+        return _said_back(state, Command(Ask.GO_TO_ROW, number))
     return moving.moved(state, to, Ask.GO_TO_ROW)
 
 
@@ -61,6 +69,15 @@ def _rip(state: State, number: int) -> Out:
     return say(
         replace(state, mode=Mode.CONFIRM, pending=pending), Saying("confirm rip", to, number)
     )
+
+
+def _said_back(state: State, pending: Command) -> Out:
+    """Asks whether this number was meant."""
+    state, number = replace(state, mode=Mode.CONFIRM, pending=pending), pending.number or 0
+    if pending.ask is Ask.I_HAVE:
+        return say(state, Saying("confirm count", state.place, number))
+    to = find.find_row(state.plan, state.place.part, number)
+    return say(state, Saying("confirm row", to, number))
 
 
 def number_given(state: State, command: Command) -> Out:
@@ -159,6 +176,8 @@ def no(state: State, command: Command) -> Out:
     """Leaves everything as it was; right after a move, takes it back."""
     if state.mode is Mode.NOTE:
         return noting.left(state)
+    if (other := between.refused(state)) is not None:
+        return _said_back(state, other)
     if state.mode in (
         Mode.CONFIRM,
         Mode.ROW_NUMBER,

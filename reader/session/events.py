@@ -18,10 +18,12 @@ class CommandGiven:
 
 @dataclass(frozen=True, slots=True)
 class NotSure:
-    """Something was said that may have been for us."""
+    """Something was said that may have been for us; other: what it may have been as well, "" where
+    it is only not clear."""
 
     words: str
     now_s: float
+    other: str = ""
 
 
 @dataclass(frozen=True, slots=True)

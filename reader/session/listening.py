@@ -9,7 +9,7 @@ from reader.commands.numbers import say_number
 from reader.commands.phrases import MAIN, MORE, phrases_of
 from reader.plan import find
 from reader.plan.gauge import wanted_gauge
-from reader.session import checking, explaining, gauging, marking, noting, searching
+from reader.session import between, checking, explaining, gauging, marking, noting, searching
 from reader.session.state import Mode, State
 
 MOST_NUMBERS = 220
@@ -37,7 +37,8 @@ def phrases_for(state: State) -> tuple[str, ...]:
         asks = (*asks, *FIRST)
     if _offered(state):
         asks = (*asks, Ask.NEXT, Ask.ROW_DONE)
-    phrases = (*(own(state) if own else ()), *phrases_of(asks))
+    answers = between.said_so(state) or (own(state) if own else ())
+    phrases = (*answers, *phrases_of(asks))
     word = state.tastes.attention
     if not word or state.mode not in (Mode.STEP, Mode.PAUSED):
         return phrases

@@ -110,7 +110,7 @@ class State:
     have, have_at, search: the count that was wrong, of which row, and between which passes the slip
     is. timing: pace
     aloud; due_told: said for this row. by_voice: the latest command was spoken. asked_at_s: when a
-    note was asked for.
+    note was asked for. between: two answers of which one was said, as asked.
     """
 
     plan: Plan
@@ -146,6 +146,7 @@ class State:
     due_told: bool = False
     by_voice: bool = False
     asked_at_s: float = 0.0
+    between: tuple[str, ...] = ()
     cautions_told: frozenset[int] = frozenset()
     rounds_announced: int = 0
     hinted: bool = False

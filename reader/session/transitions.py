@@ -16,6 +16,7 @@ from reader.plan.step import Grain
 from reader.session import (
     answering,
     asking,
+    between,
     checking,
     counting,
     explaining,
@@ -182,6 +183,7 @@ def command_given(state: State, event: CommandGiven) -> Out:
 
 
 def _answer(state: State, command: Command) -> Out:
+    state, command = between.meant(state, command)
     ask = command.ask
     if state.mode is Mode.MORE and ask not in (Ask.NO, Ask.MORE, Ask.AGAIN, Ask.WORD):
         state = replace(state, mode=Mode.STEP)
@@ -248,8 +250,9 @@ def grain_changed(state: State, ask: Ask) -> Out:
 
 
 def not_sure(state: State, event: NotSure) -> Out:
-    """A soft sound, no move. In a question the second one puts it in other words; the third in a
-    row tells the keys, and from then on it stays quiet until something is understood.
+    """A soft sound, no move; where one of two answers was said, it is asked which. In a question
+    the second one puts it in other words; the third in a row tells the keys, and from then on it
+    stays quiet until something is understood.
     """
     if state.deaf or state.mode in (Mode.PAUSED, Mode.FINISHED):
         return state, ()
@@ -258,6 +261,10 @@ def not_sure(state: State, event: NotSure) -> Out:
         return state, (Show(),)
     if state.misses == MISSES:
         return say(state, Saying("missed often"), before=(Chime("not sure"),))
+    asked = between.asked(state, event)
+    if asked is not None and not state.between:
+        return asked
+    state = replace(state, between=())
     if state.misses == MISSES - 1 and state.mode in answering.QUESTIONS:
         otherwise = Saying("question put otherwise", more=phrases_for(state))
         return say(state, otherwise, before=(Chime("not sure"),))

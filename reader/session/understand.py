@@ -11,9 +11,11 @@ from reader.listening.heard import Heard
 
 @dataclass(frozen=True, slots=True)
 class Unsure:
-    """Something was said that may have been for us; words: the likeliest reading."""
+    """Something was said that may have been for us; words: the likeliest reading; other: one as
+    likely, "" for none."""
 
     words: str
+    other: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,5 +33,6 @@ def understand(
     words = heard.text.strip()
     if not words or words not in expected:
         return NotForUs()
-    plain = words.removeprefix(f"{attention} ") if attention else words
-    return command_of(plain) if heard.certain else Unsure(plain)
+    rival = heard.rival if heard.rival in expected else ""
+    plain, other = (one.removeprefix(f"{attention} ") for one in (words, rival))
+    return command_of(plain) if heard.certain else Unsure(plain, other)

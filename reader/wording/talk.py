@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 
+from reader.commands.numbers import read_number, say_figures
 from reader.commands.phrases import BY_ASK, MORE, TABLE, ask_of
 from reader.plan import find
 from reader.plan.step import RowKind
@@ -123,6 +124,16 @@ def _number_unasked(one: Saying, state: State) -> str:
     return f"{told} Typed, key {number} is: {key.does}." if key else told
 
 
+def _one_or_other(one: Saying, state: State) -> str:
+    first, second = one.more
+    numbers = [number for said in one.more if (number := read_number(said)) is not None]
+    if len(numbers) == 2 and min(numbers) > 9:
+        ways = ", or ".join(say_figures(number) for number in numbers)
+    else:
+        ways = "the first, or the second"
+    return f"{sentence(first)[:-1]}, or {second}? Say {ways}."
+
+
 def _skipped(one: Saying, state: State) -> str:
     expected = number_words(int(one.words))
     return f"You said {number_words(one.number or 0)}; I had expected {expected}."
@@ -210,6 +221,7 @@ WORDED: dict[str, Callable[[Saying, State], str]] = {
     "which mark": lambda one, state: f"Which one? There are: {', '.join(one.more)}.",
     "no such row": place_words.rows_there,
     "number unasked": _number_unasked,
+    "one or other": _one_or_other,
     "row ahead": lambda one, state: (
         f"{sentence(_row_named(one, state))[:-1]} is still ahead; ripping back goes back."
     ),

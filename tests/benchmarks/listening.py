@@ -42,6 +42,7 @@ from tests.benchmarks.listening_clips import (
     clips_of,
     film,
     mixed,
+    no_name,
     spoken_end_s,
 )
 from tests.benchmarks.listening_peers import compare
@@ -177,7 +178,7 @@ def marks(ear: VoskRecogniser, clips: Clips) -> list[Mark]:
 def curve(model: str, clips: Clips) -> None:
     """Prints understood and confused against other clips taken, for fillers and certainties."""
     for filler in FILLERS:
-        ear = VoskRecogniser(model, filler)
+        ear = VoskRecogniser(model, filler, named=no_name)
         for name, words in GRAMMARS.items():
             found = heard_in(ear, clips.takes, words, None)
             speech = [listen(ear, words, clip) for clip in clips.speech]
@@ -229,7 +230,7 @@ def main() -> None:
         flush=True,
     )
     began = time.perf_counter()
-    ear = VoskRecogniser(want.model)
+    ear = VoskRecogniser(want.model, named=no_name)
     load = time.perf_counter() - began
     if want.curve or want.choose:
         curve(want.model, clips)

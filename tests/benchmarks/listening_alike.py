@@ -3,19 +3,20 @@
 usage: python -m tests.benchmarks.listening_alike [--kokoro FOLDER] [--takes 4] [--model DIR]
        [--state WORDS]
 
-For every state of a session on a demonstration pattern, and for the numbers: each phrase is said by
-several voices, in quiet and over a noise 10 dB below it. Printed: how many of a state's phrases
-were understood, heard as another one or not at all; then the pairs that collide. A pair collides
-where a phrase was moved on as another one, or where the network's own scores hold the other one
-for as likely (nats by which the best path of what was said is ahead of the other's, the least over
-all samples). With --kokoro (see models.recipe.voices) the voices are four that were never trained
-on; without it they are flite's, which were: silence there proves little.
+For every state of a session on a demonstration pattern, for the numbers, for names of parts whose
+words mostly are in no graph and partly in no dictionary, and for the question which of two numbers
+that sound alike was said: each phrase is said by several voices, in quiet and over a noise 10 dB
+below it. Printed: how many of a state's phrases were understood, heard as another one or not at
+all; then the pairs that collide. A pair collides where a phrase was moved on as another one, or
+where the network's own scores hold the other one for as likely (nats by which the best path of
+what was said is ahead of the other's, the least over all samples). With --kokoro (see
+models.recipe.voices) the voices are four that were never trained on; without it they are flite's,
+which were: silence there proves little.
 """
 
 from __future__ import annotations
 
 import argparse
-import lzma
 import random
 from collections import Counter
 from collections.abc import Callable, Sequence
@@ -30,8 +31,9 @@ from numpy.typing import NDArray
 from models.recipe.phones import NUMBER
 from reader.app.hear import listen
 from reader.app.rehearsal.maker_voice import makers_voice
-from reader.commands.numbers import read_number, say_number
-from reader.devices.model_check import model_folder
+from reader.commands.numbers import CONFUSABLE, read_number, say_number
+from reader.commands.phrases import phrases_of
+from reader.devices import pronunciations
 from reader.devices.model_place import load_network
 from reader.devices.ports import Samples
 from reader.devices.recogniser import VoskRecogniser
@@ -39,12 +41,27 @@ from reader.listening.acoustics import Network
 from reader.listening.heard import Heard
 from reader.listening.mfcc import mfcc
 from reader.listening.trace import SCORES, over_noise
-from reader.session.listening import phrases_for
+from reader.session.listening import ESCAPES, phrases_for
 from reader.session.start import begin
 from reader.session.state import Mode, Tastes
 from tests.session.play import demo
 
 NUMBERS = tuple(say_number(n) for n in (*range(21), *range(30, 100, 10)))
+PARTS = (
+    (
+        "gangway", "barnacle", "keel", "lobster pot", "seagull", "pebble", "wheelhouse", "bollard",
+        "jetty", "starfish", "galley", "hammock",
+    ),
+    (
+        "spyglass", "life ring", "tiller", "first fender", "second fender", "harbour wall",
+        "dinghy", "capstan", "ballast", "oilskin", "mackerel", "mermaid",
+    ),
+    (
+        "seaweed", "kipper", "foghorn", "cormorant", "breakwater", "driftwood", "windlass",
+        "boathook", "fishwife", "mudflat", "halyard",
+    ),
+)  # fmt: skip
+"""Names of parts as a pattern may have them; written down before any of them was heard."""
 FLITE = ("slt", "rms", "awb", "kal16")
 BELOW_DB = 10.0
 AHEAD = 2.0
@@ -63,24 +80,21 @@ def grammars() -> dict[str, tuple[str, ...]]:
         words = tuple(one for one in phrases if read_number(one) is None)
         if len(words) > 1 and words not in found.values():
             found[mode.value] = words
+    for which, names in enumerate(PARTS, start=1):
+        numbers = (say_number(n) for n in range(1, len(names) + 1))
+        found[f"parts of any name {which}"] = (*names, *numbers, *phrases_of(ESCAPES))
+    asked = replace(state, mode=Mode.ROW_NUMBER)
+    for teen, ten in CONFUSABLE:
+        two = (say_number(teen), say_number(ten))
+        found[f"either {' or '.join(two)}"] = phrases_for(replace(asked, between=two))
     return {**found, "numbers": NUMBERS}
 
 
 @cache
-def pronunciations() -> dict[str, tuple[tuple[int, ...], ...]]:
-    """Every way of saying a word that the model's dictionary holds, as outputs of the network."""
-    ways: dict[str, tuple[tuple[int, ...], ...]] = {}
-    text = lzma.decompress((model_folder("") / "pronunciations.xz").read_bytes()).decode()
-    for line in text.splitlines():
-        word, phones = line.split("\t")
-        ways[word] = (*ways.get(word, ()), tuple(NUMBER[p] for p in phones.split()))
-    return ways
-
-
 def ways_of(phrase: str) -> list[tuple[int, ...]]:
-    """Every way of saying a phrase."""
-    words = [pronunciations()[word] for word in phrase.split()]
-    return [tuple(p for way in ways for p in way) for ways in product(*words)]
+    """Every way of saying a phrase, as outputs of the network."""
+    words = [pronunciations.ways_of(word) for word in phrase.split()]
+    return [tuple(NUMBER[p] for way in ways for p in way) for ways in product(*words)]
 
 
 def best_paths(scores: NDArray[np.float32], said: Sequence[tuple[int, ...]]) -> NDArray[np.float64]:

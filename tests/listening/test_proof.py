@@ -216,8 +216,8 @@ def test_ways_of_saying_a_phrase_are_tried() -> None:
 
 
 def test_words_tell_apart_what_phones_do_not() -> None:
-    """Two phrases of the same phones: the one that would be written; a third without pieces, and
-    none is asked for as words."""
+    """Two phrases of the same phones: the one that would be written, unless they are names; a third
+    without pieces is as near as it is by its phones."""
     said: Any = Said()
     pieces = {"won": (7,), "one": (8,)}
     proof = Proof(said, said, lambda _: ((4, 6),), lambda word: pieces.get(word, ()))
@@ -227,9 +227,12 @@ def test_words_tell_apart_what_phones_do_not() -> None:
     assert found.apart == pytest.approx(6.5)
     found = proof.look(np.zeros(16_000, np.int16), ("won", "one", "wan"))
     assert found is not None
-    assert found.words is None
+    assert (found.phrase, found.second) == ("one", "wan")
     assert found.apart == pytest.approx(0.0, abs=1e-3)
-    found = proof.look(np.zeros(16_000, np.int16), ("one one one one", "won"))
+    found = proof.look(np.zeros(16_000, np.int16), ("won", "one"), ("won", "one"))
+    assert found is not None
+    assert (found.phrase, found.second, found.words) == ("won", "one", None)
+    found = proof.look(np.zeros(16_000, np.int16), ("one one one one",))
     assert found is not None
     assert found.words is None, "longer than what is told apart"
 

@@ -3,7 +3,8 @@
 Lines are "who: words". maker: says a phrase that can be heard now. key: presses one. program: the
 last answer holds these words. silent: it holds none of these words. quiet: nothing was said.
 place: part and row now hold these words. wait: seconds go by. away: the session is kept, closed and
-begun again that many days later. unclear: the ear was not sure.
+begun again that many days later. unclear: the ear was not sure,
+or between two.
 """
 
 from __future__ import annotations
@@ -90,9 +91,10 @@ class Play:
         return self.took(*respond(state, Ticked(self.now)))
 
     def unclear(self, words: str) -> str:
-        """The ear was not sure of these words."""
+        """The ear was not sure of these words, or between "this / that"."""
         self.now += 2.0
-        return self.took(*respond(self.state, NotSure(words, self.now)))
+        one, _, other = words.partition(" / ")
+        return self.took(*respond(self.state, NotSure(one, self.now, other)))
 
     def away(self, days: int) -> str:
         """Kept as a file would keep it, and begun again after some days."""

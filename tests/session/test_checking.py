@@ -75,12 +75,14 @@ def test_a_count_in_mid_row_is_told_right_so_far() -> None:
 
 
 def test_a_count_that_sounds_like_another_is_said_back() -> None:
-    """Thirteen and thirty both lie near twenty-four: it asks which, and no leaves it."""
+    """Thirteen and thirty both lie near twenty-four: it asks one, then the other."""
     perform(
         """
         maker: go to round four
         maker: i have thirty
         program: thirty, is that right? yes or no
+        maker: no
+        program: thirteen, is that right? yes or no
         maker: no
         program: as it was
         maker: i have thirty

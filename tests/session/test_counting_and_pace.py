@@ -230,14 +230,23 @@ TALL = "Mast\n\nMAST\nRnd 1: 6 sc in a magic ring. (6)\n" + "".join(
 
 
 def test_a_row_number_that_sounds_like_another_is_said_back() -> None:
-    """Thirteen or thirty: both exist, so it asks; a number without a double does not."""
+    """Thirteen or thirty: both exist, so it asks one, then the other; a number without a double is
+    gone to."""
     perform(
         """
         maker: go to row
         maker: thirteen
         program: round thirteen, is that right
         maker: no
+        program: round thirty, is that right
+        maker: no
         place: round one
+        maker: go to row
+        maker: thirty
+        maker: no
+        program: round thirteen, is that right
+        maker: yes
+        place: round thirteen
         maker: go to row
         maker: thirty
         maker: yes
