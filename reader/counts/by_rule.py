@@ -25,6 +25,7 @@ from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
 from reader.counts.heel_apart import heel_of
 from reader.counts.heel_turn import heel_to_its_end
+from reader.counts.in_turn import TOTAL_ALONE, in_turn
 from reader.counts.last_row import changed_in_last, only_in_last
 from reader.counts.ledger import Ledger
 from reader.counts.listed import ask_of_list
@@ -213,12 +214,6 @@ def _by_its_words(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Even
         ruled(ledger, row, rule, upto, evens)
 
 
-TOTAL_ALONE = re.compile(
-    r"[.;:)\s]*[\[(]?\s*(?!\d*1st\b)\d+\s*(?:sts?|stitches|sc|s c|dc|d c|tr|htr|hdc)\b"
-    r"\s*[\])]?\.?(?=\s|$)",
-    re.IGNORECASE,
-)
-"""A sentence behind a rule that is only the total."""
 AND_THEN = re.compile(
     r"(?<=[.;])\s+(?=(?:(?:attach|join|with|using|change to)\b[^.;,]{0,30},\s*)?"
     r"(?:rep|repeat|work)\b)",
@@ -266,7 +261,8 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
         quoted = replace(entry, row=row, quoted=True)
         nodes = as_told(ledger, quoted, nodes, rule, bool(printed))
         if not ledger.full():
-            total = tuple(printed) if mine else ()
+            own = in_turn(printed, index, len(numbers), len(ledger.pattern.sizes))
+            total = own or (printed if mine else ())
             quoted = replace(entry, nodes=nodes, row=row, printed=total, quoted=True)
             ledger.work(replace(quoted, fewer=rule.fewer), number)
     chain_at_end(ledger, rule)

@@ -26,6 +26,7 @@ from reader.counts.foundation import (
     without_knot,
 )  # fmt: skip
 from reader.counts.groups_counted import row_groups
+from reader.counts.in_turn import in_turn, of_last
 from reader.counts.judging import judge, still_doubted
 from reader.counts.learned_totals import Learned
 from reader.counts.loops_of_stitches import calls_loops
@@ -151,15 +152,14 @@ class Ledger:
             for at, number in enumerate(numbers):
                 if self.full():
                     return
-                last = at + 1 == len(numbers)
-                self.work(one if last else self.within_range(one), number)
+                self.work(self.within_range(one, at, len(numbers)), number)
 
-    def within_range(self, entry: Entry) -> Entry:
-        """A row that is not the last of its label: where each row changes the count, the printed
-        total is that of the last.
+    def within_range(self, entry: Entry, at: int, rows: int) -> Entry:
+        """One of a label's rows: where each changes the count, the total is the last's, or its own.
         """
-        if not entry.printed:
-            return entry
+        own = in_turn(entry.printed, at, rows, len(self.pattern.sizes)) or entry.printed
+        if own is not entry.printed or not own or at + 1 == rows:
+            return replace(entry, printed=own)
         count = self.solve(entry, None, "").count
         changes = count is not None and count != self.below.stitches
         return replace(entry, printed=()) if changes else entry
@@ -238,7 +238,7 @@ class Ledger:
     def check_total(self, row: WrittenRow, start: int, end: int, settled: bool = True) -> None:
         """Compares the total printed behind a rule with its rows; settled: it is gone on with."""
         words = self.text[row.start + start : row.start + end]
-        printed, _ = self.printed(words)
+        printed = of_last(self.printed(words)[0], len(self.pattern.sizes))
         entry = Entry(None, (), row, tuple(one for one in printed if not one.change))
         stated, kind = self.stated(entry)
         here = self.below.stitches

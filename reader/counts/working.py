@@ -58,6 +58,7 @@ DEEDS = {
     Deed.START: MoveKind.START,
 }
 ALL_ACROSS = re.compile(r"\b(?:across|around|to end|around (?:the )?(?:entire|whole|outer))\b\W*$")
+UP_TO = re.compile(r"\b(?:to|until|till|before)\b(?! end\b| the end\b)")
 SHELLS = UNITS - {"group"}
 FAR_AHEAD = 120
 """Instructions looked at behind an open one; a row that a person works has fewer."""
@@ -285,7 +286,8 @@ def scattered(nodes: Sequence[Node], tally: Tally) -> bool:
     # The chain that begins the round may stand on its first stitch.
     if len(works) < 2 or not walk.known or walk.takes > len(tally.runs):
         return False
-    if not all(_everywhere(one, works[0], tally) for one in works):
+    everywhere = all(_everywhere(one, works[0], tally) for one in works)
+    if not everywhere and not _each_and_one(works, tally):
         return False
     places = [one.place for one in works if isinstance(one, Work | Group)]
     corners = [CORNER in place.text.lower() for place in places]
@@ -308,11 +310,26 @@ def _everywhere(node: Node, first: Node, tally: Tally) -> bool:
     across = isinstance(first, Work) and ALL_ACROSS.search(first.place.text)
     if across and node is first and isinstance(node, Work):
         return node.place.where is Where.REST and node.number in (None, ONE)
-    if not across or not is_opening(node.place, tally.walk):
+    return bool(across) and node.place.chain > 0 and _only_such(node, tally)
+
+
+def _each_and_one(works: Sequence[Node], tally: Tally) -> bool:
+    """Whether a row is told as "sc in each st and 2 sc in the ch-2 sp", in the one that is there.
+    """
+    first, last = works[0], works[-1]
+    if len(works) != 2 or not isinstance(first, Work) or is_opening(first.place, tally.walk):
         return False
-    told = node.place.chain > 0 and node.place.where is Where.NEXT
+    if UP_TO.search(first.place.text):
+        return False
+    return first.place.where in (Where.EACH, Where.REST) and _only_such(last, tally)
+
+
+def _only_such(node: Node, tally: Tally) -> bool:
+    """Whether what goes into "the ch-2 sp" names as many as the row below has of that kind."""
+    if not isinstance(node, Work | Group) or not is_opening(node.place, tally.walk):
+        return False
     spaces = tally.walk.count_spaces(wanted(node.place, tally.walk))
-    return told and spaces == node.place.number.at(tally.size)
+    return node.place.where is Where.NEXT and spaces == node.place.number.at(tally.size)
 
 
 def _scatter(works: list[Work | Group], tally: Tally) -> None:

@@ -20,17 +20,18 @@ def each_of_several(cur: Cursor) -> bool:
     return (several and crochets) or (cur.low() in AHEAD and cur.kind(1) == "num")
 
 
-def up_to_opening(cur: Cursor) -> None:
+def up_to_opening(cur: Cursor) -> bool:
     """Takes "to next ch-2 sp" behind stitches: the next instruction tells what goes into it."""
     at = cur.at
     if cur.book.craft is not Craft.CROCHET or not cur.accept("to", "up to", "until", "till"):
-        return
+        return False
     cur.accept("the", "you reach the", "you get to the")
     if cur.low() in ("next", "first", "last", "following", "second") or cur.kind() == "ord":
         cur.at += 1
     noun, _ = find_noun_chain(cur)
     if noun != "sp" or cur.low() not in (*STOPS, "", "and", "then", "*"):
         cur.at = at
+    return cur.at > at
 
 
 def up_to_corner(cur: Cursor) -> None:

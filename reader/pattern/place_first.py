@@ -9,7 +9,8 @@ from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Deed, Group, Node, Place, Where
 from reader.terms.stitches import Craft
 
-VERBS = ("work", "make", "place", "worked", "working", "complete", "finish", "go", "goes")
+VERBS = ("work", "make", "place", "worked", "working", "complete", "finish", "go", "goes",
+         "putting", "placing", "making")
 NEAR, FARTHEST = 8, 13
 """Tokens in which the verb behind a place is looked for, and farther on in the same clause."""
 NOT_OURS = frozenset(

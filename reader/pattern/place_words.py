@@ -16,7 +16,7 @@ SPACE_NOUNS = frozenset(
     "gaps",
      "hole", "holes", "arch", "arches", "eyelet", "eyelets", "mesh", "meshes",
      "ls",
-     "handle", "handles", "strap", "straps"}
+     "handle", "handles", "strap", "straps", "buttonhole", "buttonholes"}
 )  # fmt: skip
 CHAIN_NOUNS = frozenset({"ch", "chs", "chain", "chains"})
 GROUP_NOUNS = frozenset(

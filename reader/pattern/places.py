@@ -260,9 +260,7 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     if ahead and (cur.low(-1) in SEVERAL or cur.any_words(AROUND)):
         # "in each of the following loops", "each of next st around": all that are left.
         said.where = Where.EACH
-    untold = not (each or said.number or said.determiner or said.nth)
-    if untold and cur.low(-1) in SEVERAL and cur.any_words(AROUND):
-        # "in the stitches across"
+    if not each and noun != "sp" and _all_the_way(cur, said):
         said.each, said.where = True, Where.EACH
     if before & {"base", "foot"} and (noun in ("ch", "tch") or chain):
         # "base of 3ch": the stitch that the first chain stands on.
@@ -280,6 +278,15 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
         # "top of 3 ch": three chains that stand for one stitch.
         noun, said.number = "tch", None
     return _finish(cur, start, said, noun, chain)
+
+
+def _all_the_way(cur: Cursor, said: Said) -> bool:
+    """Whether all are meant that lie there: "in the stitches across", "in next sts to ch-2 sp"."""
+    if said.number or said.nth or cur.low(-1) not in SEVERAL:
+        return False
+    if not said.determiner and cur.any_words(AROUND):
+        return True
+    return said.determiner in ("", *AHEAD) and up_to_opening(cur)
 
 
 def _of_several(cur: Cursor, said: Said) -> bool:

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from reader.pattern.alone_totals import number_alone
 from reader.pattern.needle_totals import by_needle, lists_needles
-from reader.pattern.total_lists import listed
+from reader.pattern.total_lists import BEHIND_COLON, in_turn, listed
 from reader.pattern.totals import (
     BRACKET,
     IN_THIS_ROW,
@@ -107,6 +107,8 @@ def _in_bracket(words: str, bracket: re.Match[str], sizes: int) -> Printed | Non
     one = bracket_total(body, bracket.start(), bracket.end())
     if one is None or not _whole(body, one):
         one = listed(body, bracket.start(), bracket.end(), before, after)
+        if one is None and sizes == 1:
+            one = in_turn(body, bracket.start(), bracket.end())
     return one
 
 
@@ -170,14 +172,16 @@ def _list_behind(text: str, found: list[Printed]) -> str:
     """The text without the list of what the row holds behind an arrow or a dash at its end, "->
     40 sc + 2 handles".
     """
-    arrow = ARROW.search(text)
-    if arrow is None:
-        return text
-    one = listed(arrow["list"], arrow.start(), arrow.end(), text[: arrow.start()], "")
+    arrow, colon = ARROW.search(text), BEHIND_COLON.search(text)
+    one = None
+    if arrow is not None:
+        one = listed(arrow["list"], arrow.start(), arrow.end(), text[: arrow.start()], "")
+    elif colon is not None:
+        one = in_turn(colon["list"], colon.start(), colon.end())
     if one is None:
         return text
     found.append(one)
-    return text[: arrow.start()] + " " * (arrow.end() - arrow.start()) + text[arrow.end() :]
+    return text[: one.start] + " " * (one.end - one.start) + text[one.end :]
 
 
 COUNTING = re.compile(r"^\s*,?\s*(?:not )?(?:counting|including|incl)\b.*$", re.S | re.I)

@@ -29,6 +29,7 @@ from reader.pattern.place_first import (
 from reader.pattern.places import find_place
 from reader.pattern.rings import closed
 from reader.pattern.so_often import count_after
+from reader.pattern.to_opening import to_opening
 from reader.pattern.together import drawn_as_one, drawn_together, place_or_plain, sts_together
 from reader.pattern.told_behind import (
     chained_each,
@@ -219,7 +220,7 @@ def _finish(
         number = number or until_on_needle(cur, made)
         number, place = _how_far(cur, number)
     else:
-        place = along_edge(cur, number) or in_center(cur, made) or place_or_plain(cur)
+        place = _where(cur, stitch, number, made)
         number = _multiplied(number, count_after(cur) if place.where is Where.RING else None)
     stitch, place = drawn_as_one(cur, stitch, over_whole_chain(number, place))
     name = found.special.name if found.special else ""
@@ -232,6 +233,12 @@ def _finish(
     between = chains_between(cur)
     place = place_or_plain(cur) if between and place.where is Where.PLAIN else place
     return parted(Work(cur.span(start), cur.said(start), stitch, number, place, between, name, by))
+
+
+def _where(cur: Cursor, stitch: Stitch, number: Num | None, made: list[Node]) -> Place:
+    """In crochet: where the stitches go."""
+    place = along_edge(cur, number) or in_center(cur, made) or to_opening(cur, stitch, number)
+    return place or place_or_plain(cur)
 
 
 IN_ITS_BACK = (

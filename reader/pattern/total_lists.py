@@ -7,12 +7,25 @@ from __future__ import annotations
 import re
 
 from reader.pattern.totals import Printed
+from reader.terms.numbers import SPELLED, word_number
 
 AT_END = re.compile(
     r"\W*(?:$|(?:join|turn|fasten|cut|break|place|do not|finish|change|with)\b)", re.IGNORECASE
 )
 """What may stand behind the last bracket of a row: what is done when its stitches are made."""
-ITEM = re.compile(r"(?P<n>\d{1,4}) ?(?P<kind>[A-Za-z][A-Za-z0-9'/ -]{0,30})")
+ITEM = re.compile(
+    rf"(?:(?P<n>\d{{1,4}}) ?|(?P<word>an?|{SPELLED}) )?"
+    r"(?P<kind>[A-Za-z0-9][A-Za-z0-9'/ -]{0,30})",
+    re.IGNORECASE,
+)
+OPENING = re.compile(
+    r"(?:.*\b)?(?:button ?holes?|handles?|openings?|gaps?|slits?|slots?|eyelets?|holes?|straps?"
+    r"|thumb ?holes?|arm ?holes?)\b.*",
+    re.IGNORECASE,
+)
+"""What chains leave in a row, told beside its stitches with or without a number."""
+CHAINS = ("ch", "chs", "chain", "chains")
+CHAINED = re.compile(r"\bch(?:ain)?s? ?(\d{1,3})\b|\b(\d{1,3}) ?ch(?:ain)?s?\b(?! ?sp)")
 PLACED = re.compile(r"\b(?:in|into|next|each|same|over|at|for|from|to|times|rows?|rounds?|rnds?)\b")
 
 
@@ -27,23 +40,67 @@ def listed(body: str, start: int, end: int, before: str, after: str) -> Printed 
     if not AT_END.match(after) or not re.search(r"[A-Za-z]{2}", before):
         return None
     whole, _, summed = body.partition("=")
-    pieces = [one.strip(" .") for one in re.split(r"[,;&+/]|\band\b|\bplus\b", whole)]
-    items = [ITEM.fullmatch(one) for one in pieces if one]
-    if len(items) < 2 or not all(items) or PLACED.search(body.lower()):
+    items = [_item(one) for one in re.split(r"[,;&+/]|\band\b|\bplus\b", whole) if one.strip(" .")]
+    found = [one for one in items if one is not None]
+    if len(found) < max(2, len(items)) or PLACED.search(body.lower()):
         return None
-    found = [(int(one["n"]), one["kind"].lower().strip()) for one in items if one]
     if len({kind for _, kind in found}) < len(found):
         return None
-    total = ITEM.fullmatch(summed.strip(" ."))
+    total = _item(summed)
     if total:
-        return Printed(start, end, (int(total["n"]),), total["kind"].lower().strip())
-    if any(kind in ("ch", "chs", "chain", "chains") for _, kind in found):
+        return Printed(start, end, (total[0],), total[1])
+    if not all(_made(number, before) for number, kind in found if kind in CHAINS):
         return None
     if all(COLOUR.fullmatch(kind) for _, kind in found):
         # "(36 A + 18 B)": stitches of each colour, all of them the row's.
         return Printed(start, end, (sum(number for number, _ in found),))
     number, kind = found[0]
     return Printed(start, end, (number,), kind)
+
+
+def _item(piece: str) -> tuple[int, str] | None:
+    """How many of what: "six 2-ch sps", "40 ch", "buttonhole"; None for other words."""
+    one = ITEM.fullmatch(piece.strip(" ."))
+    if one is None:
+        return None
+    kind = one["kind"].lower().strip()
+    if one["n"]:
+        return int(one["n"]), kind
+    number = word_number(one["word"] or "") or 1
+    told = one["word"] and re.search(r"[a-z]{2}", kind)
+    return (number, kind) if told or OPENING.fullmatch(kind) else None
+
+
+def _made(number: int, before: str) -> bool:
+    """Whether a row makes chains of which so many are the sum: then they are counted behind it."""
+    made = [int(one[0] or one[1]) for one in CHAINED.findall(before.lower())]
+    return any(one and number % one == 0 for one in made)
+
+
+_ROW = r"(?:rows?|rnds?|rounds?|rds?)"
+_EACH = r"\d{1,4}(?: ?(?P<kind%d>sts|stitches|sc|dc|hdc|tr|htr))?"
+TURNS = re.compile(
+    _EACH % 1 + rf"(?P<row>(?: (?:in|on|for|after) {_ROW} \d+)?)"
+    rf"(?:\s*(?P<then>[,;/]? ?(?:and then|then|and|&)|[,;/])\s*{_EACH % 2}"
+    rf"(?: (?:in|on|for|after) {_ROW} \d+)?)+\.?",
+    re.IGNORECASE,
+)
+BEHIND_COLON = re.compile(r":\s*(?P<list>\d+(?:\s*[,/]\s*\d+)+ (?:sts|stitches))\.?\s*$")
+
+
+def in_turn(body: str, start: int, end: int) -> Printed | None:
+    """The totals of several rows told one behind the other, "12 sts, then 24 sts", "(12 sts in rnd
+    2, 24 sts in rnd 3)"; None where the words may be stitches of one row.
+    """
+    found = TURNS.fullmatch(" ".join(body.split()))
+    if found is None:
+        return None
+    kind = (found["kind1"] or found["kind2"] or "").lower()
+    told = found["row"] or "then" in found["then"].lower() or not found["kind1"]
+    if not told:
+        return None
+    rows = re.sub(rf"(?i:in|on|for|after) {_ROW} \d+", "", body)
+    return Printed(start, end, tuple(int(one) for one in re.findall(r"\d+", rows)), kind)
 
 
 OWN = re.compile(r"(?<=[.;]) *(?P<n>\d{1,4}) ?(?P<kind>[A-Za-z][A-Za-z -]{0,12}?)\.?\s*$")
