@@ -100,10 +100,29 @@ def _later(body: list[Node]) -> bool:
 
 
 def _first_chain(body: list[Node]) -> Chain | None:
-    if body and isinstance(body[0], Chain) and len(body) > 1:
+    if body and isinstance(body[0], Chain) and len(body) > 1 and not _opens(body):
         first = body.pop(0)
         return first if isinstance(first, Chain) else None
     return None
+
+
+def _opens(body: Sequence[Node]) -> bool:
+    """Whether the chain that a row begins with lies over the stitches passed behind it, a thumb's
+    opening or a buttonhole: "ch 4, skip 4 sts, sc in next 20 sts".
+    """
+    at = next((n for n, one in enumerate(body[1:], 1) if not _said(one)), len(body))
+    chain, skip = body[0], body[at] if at < len(body) else None
+    works = [one for one in body[at + 1 :] if not isinstance(one, Act)]
+    if not isinstance(chain, Chain) or chain.counts is not None or not isinstance(skip, Skip):
+        return False
+    low = bool(works) and all(isinstance(one, Work) and one.stitch.height <= 1 for one in works)
+    over = skip.place.where in (Where.NEXT, Where.FIRST) and skip.place.noun in ("st", "sc")
+    number, passed = chain.number.values[0], skip.place.number.values[0]
+    return over and low and passed > 1 and abs(number - passed) <= 1
+
+
+def _said(one: Node) -> bool:
+    return isinstance(one, Act) and one.deed in (Deed.NOTE, Deed.COLOUR, Deed.MARKER)
 
 
 def _following(body: list[Node]) -> Node | None:

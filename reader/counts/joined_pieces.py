@@ -16,8 +16,13 @@ _PIECE = (
     r"|hump|point|tentacle|claw|cup|mitt|shoe|peak|tooth|spike|finger)"
 )
 OTHER = re.compile(rf"\b(?:other|remaining) {_PIECE}\b", re.IGNORECASE)
-FIRST = re.compile(rf"\b(?:first|1st) {_PIECE}\b", re.IGNORECASE)
-SECOND = re.compile(rf"\b(?:second|2nd|next|this) {_PIECE}\b", re.IGNORECASE)
+FIRST = re.compile(
+    rf"\b(?:(?:first|1st) {_PIECE}|{_PIECE} (?:no\.? ?|# ?|number )?(?:1|one|a))\b", re.IGNORECASE
+)
+SECOND = re.compile(
+    rf"\b(?:(?:second|2nd|next|this) {_PIECE}|{_PIECE} (?:no\.? ?|# ?|number )?(?:2|two|b))\b",
+    re.IGNORECASE,
+)
 OVER_CHAIN = re.compile(
     r"\b(?:other|opposite|second) side of (?:the )?(?:next |same |these |those )?(?:(?P<n>\d+) )?"
     r"ch(?:ain)?s?\b"
@@ -39,6 +44,10 @@ def over_pieces(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
         return nodes
     other = OTHER if OTHER.search(words) else FIRST
     bridge = next((one for one in nodes if isinstance(one, Chain)), None)
+    works = [one for one in nodes if not isinstance(one, Act)]
+    passes = sum(_of_bridge(one) for one in nodes if isinstance(one, Work | Act))
+    # A chain amid the row is itself worked into later; what goes along it now is its other side.
+    covered = passes > 1 or (passes == 1 and works[:1] == [bridge])
     out: list[Node] = []
     for at, one in enumerate(nodes):
         behind = nodes[at + 1] if at + 1 < len(nodes) else None
@@ -49,7 +58,7 @@ def over_pieces(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
             out += [one, *_joined_with(one)]
         elif isinstance(one, Act) and one.deed is Deed.OTHER_SIDE and bridge is not None:
             out.append(replace(one, deed=Deed.NOTE))
-        elif one is bridge and any(_of_bridge(one) for one in nodes):
+        elif one is bridge and covered:
             out.append(Act(one.span, one.words, Deed.NOTE))
         else:
             out.append(one)
@@ -63,7 +72,9 @@ def _of_bridge(one: Node) -> bool:
 def _worked(one: Work, words: str, other: re.Pattern[str], bridge: Chain | None) -> Work:
     """Stitches where they are worked: on the other piece, on the chain between, or as they are."""
     if other.search(words):
-        return replace(one, place=replace(one.place, where=Where.ELSEWHERE, text=words))
+        each = one.place.each or (one.place.where is Where.REST and one.number is None)
+        place = replace(one.place, where=Where.ELSEWHERE, text=words, each=each)
+        return replace(one, place=place)
     over = OVER_CHAIN.search(words) if bridge is not None else None
     if over is None or bridge is None:
         return one

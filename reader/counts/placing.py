@@ -41,6 +41,7 @@ ON_SO_MANY = re.compile(r"on (?:the )?\d+ (?!st|ch)", re.IGNORECASE)
 """Behind a greater number, old books tell how many all are worked on: "7 dc on 5 tc"."""
 LONE = re.compile(r"\bbet(?:w|ween)? .*(?:groups?|grps?|shells?|petals?|scallops?|fans?|v-sts?)$")
 """A stitch that stands alone between groups."""
+AROUND = re.compile(r"(?:all )?around\b", re.IGNORECASE)
 AROUND_EDGE = re.compile(r"\b(?:a?round|evenly along)\b", re.IGNORECASE)
 
 
@@ -247,7 +248,11 @@ def _into_all(
     if place.where is Where.REST and tally.below.flat and AROUND_EDGE.search(place.text):
         # Around a piece that was turned: what lies along its sides is not known.
         walk.lost()
+    none_left = walk.known and walk.left == 0 and walk.takes > 0 and AROUND.match(place.text)
     places, used = all_places(place, tally, need, limit)
+    if none_left and not (places or opening) and stitch.craft is Craft.CROCHET:
+        # "sc around leg 2, sc around leg 1": somewhere else, since all of the row is worked.
+        tally.unread = True
     if place.nth > 1:
         put_in_every_nth(work, used, number or 1, opening, tally)
         return

@@ -42,7 +42,11 @@ def names(cur: Cursor, made: list[Node], inner: list[Token]) -> bool:
     ...)".
     """
     last = made[-1] if made else None
-    if not isinstance(last, Work) or cur.low() in ("in", "into", "x", "*", "times", "twice"):
+    if not isinstance(last, Work):
+        return False
+    if inner and inner[0].low == "=" and last.stitch.kind in (Kind.GROUP, Kind.CLUSTER):
+        return True
+    if cur.low() in ("in", "into", "x", "*", "times", "twice"):
         return False
     if cur.kind() in ("num", "times") and cur.low(1) in ("times", "x", "more"):
         return False

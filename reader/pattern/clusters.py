@@ -44,6 +44,9 @@ def sized_cluster(cur: Cursor) -> tuple[Found, int, int] | None:
         return None
     at += part.length
     at += cur.low(at) == "-"
+    group = _sized_group(cur, at, part)
+    if group is not None:
+        return group
     whole = cur.stitch(at)
     if whole is None or whole.form.split()[0].rstrip("s") not in (*MADE_OF_ONE, "cl", "pc"):
         return None
@@ -53,6 +56,26 @@ def sized_cluster(cur: Cursor) -> tuple[Found, int, int] | None:
         return None
     made = replace(named, height=part.stitch.height, parts=((part.stitch.name, size),))
     return replace(whole, stitch=made, special=None), size, at + whole.length
+
+
+GROUP_WORDS = ("shell", "shells", "fan", "fans", "scallop", "group", "grp")
+BEFORE_ITEM = frozenset(["", ",", ";", ".", ":", "(", "[", "*", "**", "a", "an", "work", "make",
+                         "and", "then", "one"])
+
+
+def _sized_group(cur: Cursor, at: int, part: Found) -> tuple[Found, int, int] | None:
+    """ "7-dc shell in next st": so many stitches of one place; None where it is a place itself, "in
+    next 7-dc shell".
+    """
+    size, shell = cur.peek().value, stitch_named("shell", Craft.CROCHET)
+    into = cur.low(at + 1) in ("in", "into")
+    if cur.low(at) not in GROUP_WORDS or not into or cur.low(-1) not in BEFORE_ITEM:
+        return None
+    if shell is None or size < 2:
+        return None
+    parts = ((part.stitch.name, size),)
+    made = replace(shell, makes=size, height=part.stitch.height, parts=parts)
+    return Found(made, "shell", 1), size, at + 1
 
 
 OVER_THEM = ("over", "across", "through")

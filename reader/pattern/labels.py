@@ -85,7 +85,7 @@ BARE = re.compile(
     r"|(?=\*))"
 )
 NAMED = re.compile(
-    rf"(?<![\w-])(?P<name>next|following|last|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc"
+    rf"(?<![\w-])(?:for\s+the\s+(?=next|following))?(?P<name>next|following|last|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc"
     rf"|increase|dec"
     rf"|decrease)|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>(?:\d+|{_WORD})"
     rf"(?:\s*[(\[]\s*\d+(?:\s*[,:;/]\s*\d+)*\s*[)\]])?\s+)?(?P<what>{_ROUND})\b(?P<side>{_SIDE}){_AIM}(?:{_END}|{_LOOSE})",

@@ -30,7 +30,8 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     risky = risky or _another_row(cur, first, last) or _placed(cur, first, last)
     turns = first and tokens[0].low == "alternately" and cur.tokens[first - 1].low == "times"
     other = "other side" in words.lower() or "opposite side" in words.lower()
-    if (risky or turns) and not other:
+    untold = other and counted and _of_no_number(cur, first)
+    if untold or ((risky or turns) and not other):
         return Unread(span, words)
     return Act(span, words, Deed.OTHER_SIDE if other else Deed.NOTE, LOST)
 
@@ -44,6 +45,14 @@ def place_alone(cur: Cursor, node: Node) -> bool:
     """
     begins = node.words.lower().split(" ", 1)[0] if isinstance(node, Work) else ""
     return cur.book.craft is Craft.KNITTING and begins in FAR
+
+
+def _of_no_number(cur: Cursor, first: int) -> bool:
+    """Whether a stitch with no number of its own stands before the words: "sc in the other side of
+    the 3 ch".
+    """
+    named = first > 0 and cur.tokens[first - 1].low in cur.book.known
+    return named and (first < 2 or cur.tokens[first - 2].kind != "num")
 
 
 INTO = ("in", "into", "on", "onto", "over", "under", "between")

@@ -11,6 +11,7 @@ from reader.pattern.cursor import Special
 from reader.pattern.unnamed_groups import named_later
 from reader.terms.crafts import Terms
 from reader.terms.forms import name_of
+from reader.terms.numbers import SPELLED, word_number
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.sought import Sought
 
@@ -24,7 +25,7 @@ _CLUSTER = (
     rf"(?:\d+[\s-]+{_STITCH}[\s-]+)?(?:cls?|cluster(?:s|\s+sts?)?|popcorns?(?:\s+sts?)?)\b"
 )
 SIZE_OF_CLUSTER = re.compile(rf"\d+[\s-]+{_STITCH}[\s-]+(?=cl|popcorn)", re.IGNORECASE)
-ITEM = rf"(?:(\d+|an?|one)\s+)?({_STITCH}|{_CLUSTER}|ch(?:ain)?s?(?![a-z])(?:\s*\d+)?)"
+ITEM = rf"(?:(\d+|an?|{SPELLED})\s+)?({_STITCH}|{_CLUSTER}|ch(?:ain)?s?(?![a-z])(?:\s*\d+)?)"
 _GROUP_NAME = (
     rf"(?:\d+[\s-]+{_STITCH}[\s-]+)?"
     rf"(?P<name>(?:{_STITCH} |{_CLUSTER}[- ]|(?:double|large|small|big|half|open) )?"
@@ -52,7 +53,8 @@ NAMED_BEHIND = Sought(
 )
 NAMED_BEFORE = Sought(
     GROUPS,
-    rf"\b{_GROUP_NAME}(?:\s+of\s|\s*=|\s*:|\s*\()\s*(?P<list>\d+\s+{_STITCH}"
+    rf"\b{_GROUP_NAME}(?:\s+of\s|\s*=|\s*:|\s*\(\s*=?)\s*"
+    rf"(?P<list>(?:(?:\d+|{SPELLED})\s+{_STITCH}|{_STITCH}(?=\s*,\s*ch))"
     rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch(?:ain)?\b\s*\d*))*)",
     re.IGNORECASE,
 )
@@ -173,4 +175,4 @@ def _parts(items: Sequence[tuple[str, str]], terms: Terms) -> tuple[tuple[str, i
 
 
 def _amount(number: str) -> int:
-    return int(number[:3]) if number.isdigit() else 1
+    return int(number[:3]) if number.isdigit() else word_number(number) or 1

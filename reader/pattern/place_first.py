@@ -148,7 +148,8 @@ def inverted(cur: Cursor, start: int) -> Node | None:
     _parted(cur, start)
     cur.accept(*VERBS)
     body = (() if place.each else _in_bracket(cur)) or read_group(cur)
-    if not body:
+    if all(isinstance(one, Act) for one in body):
+        # "and in each ch across (skipped ch do not count)": a place, and a remark.
         cur.at = start
         return None
     return Group(cur.span(start), cur.said(start), body, place)

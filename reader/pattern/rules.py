@@ -283,10 +283,18 @@ def _rows_in_all(tail: str, change: Change | None, times: int | None) -> int:
 
 def _is_a_row(words: str) -> bool:
     """Whether words of going on speak of a row, or of what is done next, and not of rows."""
-    told = (PICKS_UP, STITCHES_ON, BACK_TO_STAR, TO_ITS_END)
+    told = (PICKS_UP, STITCHES_ON, BACK_TO_STAR, TO_ITS_END, SO_MANY_ON)
     return any(one.match(words) is not None for one in told)
 
 
+SO_MANY_ON = re.compile(
+    r"\w+\.? (?:on )?(?:with |working |to work |along )?(?:\d+ )?(?:sl st|s ?c|h ?d ?c|d ?c|h?tr"
+    r"|(?:single|double|half double|treble) crochets?)"
+    r"(?: (?:in|into|on|over|across|for)\b[^.;,]{0,24}\d+ (?:sts|stitches|chs?|s ?c|h?d ?c|h?tr)"
+    r"|(?<=\d [sd]c)|(?<=\d hdc))\b(?![^.]{0,80}\b(?:rows?|rnds?|rounds?|until|till)\b)",
+    re.IGNORECASE,
+)
+"""So many stitches more of the same row: "continue with sc in the next 12 sts"."""
 BACK_TO_STAR = re.compile(r"\w+\b[^.;*]{0,24}\b(?:from|at|to) (?:the )?\*", re.IGNORECASE)
 """A list of the row that is gone back to."""
 TO_ITS_END = re.compile(

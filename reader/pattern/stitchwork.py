@@ -53,8 +53,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     start = cur.at
     number: Num | None = None
     more = False
-    while cur.low() in VERBS:
-        cur.at += 1
+    _verbs(cur)
     if cur.at > start and cur.accept("even in", "across in", "around in", "in"):
         whole = _in_stitch(cur, start)
         if whole is not None:
@@ -73,6 +72,8 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         cur.at += 1
         more = cur.accept("more")
         cur.accept("plain", "x", "complete")
+    elif cur.accept("a pair of", "a couple of"):
+        number = Num((2,))
     elif cur.low() in ("a", "an", "one", "another"):
         cur.at += 1
     elif cur.kind() == "ord" and cur.at > start and cur.stitch(1) is not None:
@@ -88,6 +89,11 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     node = over_so_many(_finish(cur, start, number, found, made))
     node = at_picot(cur, on_as_many(node), made)
     return _once_more(node) if more and made else begun_at(cur, closed(node, made), made)
+
+
+def _verbs(cur: Cursor) -> None:
+    while cur.low() in VERBS:
+        cur.at += 1
 
 
 def _working_into(cur: Cursor, start: int, made: list[Node]) -> Node | None:

@@ -67,7 +67,7 @@ def made_of(cur: Cursor) -> None:
     """Takes "of 3 dc, ch 2 and 3 dc": what the group is made of, which the pattern's own words
     define.
     """
-    if cur.low() != "of" or cur.kind(1) != "num":
+    if cur.low() != "of" or not (cur.kind(1) == "num" or cur.stitch(1) is not None):
         return
     while not cur.done() and cur.low() not in ("in", "into", "under", "over", ".", ";", "("):
         cur.at += 1

@@ -8,7 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.pattern.tree import ONE, Group, Node, Repeat, Skip, Where, Work
+from reader.pattern.tree import ONE, Act, Group, Node, Repeat, Skip, Where, Work
 
 BARE = re.compile(
     r"(?:in|into|under|over|on) (?:the )?(?:next|following|same)(?: one)?", re.IGNORECASE
@@ -19,6 +19,38 @@ UNDER = re.compile(r"under (?:the )?(?:next|following|same|each|every)\b", re.IG
 def nouns_understood(nodes: Sequence[Node]) -> list[Node]:
     """The list with loops where they were named before, or are gone under."""
     return _named(nodes, "")
+
+
+def passed_over(nodes: Sequence[Node]) -> list[Node]:
+    """The list with "sk 2, 5 dc in same st" as in the next one, since of what is passed over none
+    is worked into; and a repeat of nothing but "2 sc in same st", which goes into one by one.
+    """
+    out: list[Node] = []
+    for one in nodes:
+        if isinstance(one, Repeat):
+            works = [inner for inner in one.body if not isinstance(inner, Act)]
+            alone = len(works) == 1 and _in_same(works[0]) and not out
+            body = passed_over(one.body)
+            one = replace(one, body=tuple(map(_in_next, body) if alone else body))
+        elif out and isinstance(out[-1], Skip) and _in_same(one):
+            one = _in_next(one)
+        out.append(one)
+    return out
+
+
+SAME_ST = re.compile(r"(?:all )?in(?:to)? (?:the )?same (?:st|stitch|sc|dc|hdc)", re.IGNORECASE)
+
+
+def _in_same(one: Node) -> bool:
+    if not isinstance(one, Work | Group) or one.place.where is not Where.SAME:
+        return False
+    return SAME_ST.fullmatch(one.place.text) is not None
+
+
+def _in_next(one: Node) -> Node:
+    if not isinstance(one, Work | Group) or not _in_same(one):
+        return one
+    return replace(one, place=replace(one.place, where=Where.NEXT))
 
 
 def _named(nodes: Sequence[Node], before: str) -> list[Node]:

@@ -72,6 +72,21 @@ ROWS: tuple[Stitch, ...] = (
 )
 """takes, makes and turning-chain height; `st` stands where the kind is left open."""
 
+SHORT = {"single": "sc", "half double": "hdc", "double": "dc", "half treble": "htr", "treble": "tr"}
+
+
+def _foundations(**plain: str) -> dict[str, str]:
+    """The written forms of stitches that make their own chain, by the plain stitch's name."""
+    out: dict[str, str] = {}
+    for name, short in ((one.replace("_", " "), short) for one, short in plain.items()):
+        whole = name if "treble" in name else f"{name} crochet"
+        for lead in ("foundation", "chainless foundation", "chainless"):
+            forms = (SHORT[name], whole, f"{whole}s", f"{whole} stitches", f"{whole} sts")
+            out.update({f"{lead} {form}": short for form in forms})
+    return out
+
+
+
 FORMS: dict[str, str] = {
     "sl st": "sl st",
     "slst": "sl st",
@@ -281,14 +296,9 @@ FORMS: dict[str, str] = {
     "crossed dc": "x-st",
     "cross st": "x-st",
     "fsc": "fsc",
-    "foundation single crochet": "fsc",
-    "foundation sc": "fsc",
+    **_foundations(single="fsc", half_double="fhdc", double="fdc"),
     "fhdc": "fhdc",
-    "foundation half double crochet": "fhdc",
     "fdc": "fdc",
-    "foundation double crochet": "fdc",
-    "foundation dc": "fdc",
-    "foundation hdc": "fhdc",
     "stars": "star",
     "star st": "star",
     "waistcoat st": "waistcoat",
@@ -372,6 +382,7 @@ UK_ONLY: dict[str, str] = {
     "double crochets": "sc",
     "tr tr": "dtr",
     "fdc": "fsc",
+    **_foundations(double="fsc", half_treble="fhdc", treble="fdc"),
     "single": "sl st",
     "single crochet": "sl st",
 }
