@@ -203,6 +203,28 @@ THIS_AGAIN = re.compile(
     r"\brepeat\s+this\s+(?:\d+|two|three|four|five|six|seven|eight)\s+times\b", re.IGNORECASE
 )
 """In a row with a number, stitches that are worked again, and not the row."""
+_ON = r"(?:\s+(?:on|of|in|at)(?:\s+[a-z]+){1,3}?)?"
+_STS = rf"(?:\d+|{SPELLED})\s*(?:sts?|stitch(?:es)?|loops?)?"
+LEAVES_LAST = re.compile(
+    rf"\b(?:(?:to|till|but|within|except)\s+(?:the\s+)?(?:last|final)\s+(?:{_STS}|st|stitch){_ON}"
+    rf"|{_STS}\s+(?:before|from|of)\s+(?:the\s+)?(?:end|eor|bor|(?:bor\s+|next\s+)?m(?:arker)?){_ON}"
+    rf"|(?:k|p|knit|purl|work|across)\s+(?:until|till)\s+{_STS}\s+(?:rem|remain|are\s+left|left)"
+    rf"{_ON})\s*\.\s*$",
+    re.IGNORECASE,
+)
+STITCHES_BEHIND = re.compile(
+    r"(?:knit|purl|k|p)\s?(?:\d+\s*(?:tog|sts|stitches|[.,;)]|$)|these\b|the last\b"
+    r"|the remaining\b)|\s*(?:dec|inc)\b[^.;]{0,12}(?:[.,;]|$)",
+    re.IGNORECASE,
+)
+
+
+def _leaves_them(words: str, cut: int) -> bool:
+    """Whether the sentence before a cut stops before the row's last stitches, and what is behind it
+    works these.
+    """
+    leaves = LEAVES_LAST.search(words, max(0, cut - 50), cut)
+    return leaves is not None and STITCHES_BEHIND.match(words, cut) is not None
 
 
 def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
@@ -230,7 +252,7 @@ def sentences_of(text: str, row: WrittenRow) -> list[WrittenRow]:
     held = bool(turns) and HELD.search(words, 0, turns[0]) is not None
     if turns and (held or (row.mark is None and len(TURN.findall(words)) > 1)):
         cuts = sorted({*cuts, *turns})
-    cuts = sorted({*cuts, *_changes_told(words)})
+    cuts = sorted({*(cut for cut in cuts if not _leaves_them(words, cut)), *_changes_told(words)})
     begun = cast_on_in(words) if row.mark is None else None
     if begun is not None and begun.goes_on:
         cuts = sorted({begun.end, *(cut for cut in cuts if cut > begun.end)})

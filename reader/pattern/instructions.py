@@ -36,7 +36,7 @@ from reader.pattern.from_last import with_steps
 from reader.pattern.holders import waits
 from reader.pattern.joins import group_over
 from reader.pattern.knitting_fabric import find_fabric
-from reader.pattern.knitting_words import and_narrowed, both_over, find_knitting
+from reader.pattern.knitting_words import and_narrowed, as_knitted, find_knitting
 from reader.pattern.leaving import find_leave
 from reader.pattern.list_words import AFTER_ENDING, FILLER, SLIPS
 from reader.pattern.lost import not_read, place_alone
@@ -221,7 +221,7 @@ class _Reading:
         if told_of_each(self.made, self.clause, node, self.cur.book.needles):
             return
         node = and_narrowed(self.made, node) if joined else node
-        node = grown_in_center(self.made, both_over(self.made, node))
+        node = grown_in_center(self.made, as_knitted(self.made, node))
         merged = each_and_each(self.made[-1] if self.made else None, node)
         if merged is not None:
             self.made[-1] = merged

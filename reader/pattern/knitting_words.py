@@ -39,8 +39,8 @@ def find_knitting(cur: Cursor) -> Node | None:
         return None
     start = cur.at
     for reading in (
-        told_where, find_over, made_new, raised, _passed_over, _slip_and_bind, _taken_in,
-        _twice_into, _several_into, _all_into_one,
+        told_where, find_over, made_new, raised, _passed_over, _slip_and_bind, _pair_alone,
+        _taken_in, _twice_into, _several_into, _all_into_one,
     ):  # fmt: skip
         node = reading(cur, start)
         if node is not None:
@@ -84,7 +84,22 @@ def _waits(cur: Cursor) -> bool:
     return bool({"sl", "slip", "s", "slipped"} & {cur.low(-ahead) for ahead in range(2, 10)})
 
 
-def both_over(made: list[Node], node: Node) -> Node:
+def as_knitted(made: list[Node], node: Node) -> Node:
+    """The node with what knitters mean by it: "(k1, p1, k1) in same st" is one stitch of its own,
+    "sl 2, k1, psso" passes both over; other nodes as they are.
+    """
+    if isinstance(node, Group) and node.place.where is Where.SAME and _begins_knit(node.body):
+        return replace(node, place=replace(node.place, where=Where.NEXT))
+    return _both_over(made, node)
+
+
+def _begins_knit(body: tuple[Node, ...]) -> bool:
+    """Whether a list begins with a knit stitch, and so is not what follows on one."""
+    first = body[0] if len(body) > 1 else None
+    return isinstance(first, Work) and first.stitch == stitch_named("k", Craft.KNITTING)
+
+
+def _both_over(made: list[Node], node: Node) -> Node:
     """ "sl 2, k1, psso": both go over; other nodes as they are."""
     if not isinstance(node, Work) or node.stitch.name != "psso" or len(made) < 2:
         return node
@@ -160,6 +175,20 @@ def _taken_in(cur: Cursor, start: int) -> Node | None:
     if not joined and not ((which or verb in ("take", "taking")) and cur.accept("together", "tog")):
         return None
     return worked(cur, start, f"{'p' if verb in ('pearl', 'purl', 'p') else 'k'}{amount}tog", None)
+
+
+ENDS = (*STOPS, "", "*")
+
+
+def _pair_alone(cur: Cursor, start: int) -> Node | None:
+    """ "K3, 2tog, k to end": an item that names no stitch."""
+    amount = cur.peek().value if cur.kind() == "num" else 0
+    alone = cur.low(-1) in ("", ",", ";", "*", "(", "[", "and", "then")
+    together = cur.low(1) in ("tog", "together") and cur.low(2) in ENDS
+    if not (alone and together and 1 < amount < 5):
+        return None
+    cur.at += 2
+    return worked(cur, start, f"k{amount}tog", None)
 
 
 PAIRED = frozenset(
@@ -282,6 +311,9 @@ def _several_into(cur: Cursor, start: int) -> Node | None:
 INTO = (Where.NEXT, Where.FIRST, Where.LAST, Where.EACH)
 
 
+JOINED = ("and", "then", "&", "/", "+")
+
+
 def _all_into_one(cur: Cursor, start: int) -> Node | None:
     """ "k 1 and p 1 into next st", "k 1, p 1, k 1 all into the next": one becomes several."""
     body: list[Node] = []
@@ -291,7 +323,9 @@ def _all_into_one(cur: Cursor, start: int) -> Node | None:
         if one is None:
             break
         body.append(one)
-        if cur.low() in ("and", "then", "&") or (cur.low() == "," and cur.low(1) != "all"):
+        if _dashed(cur):
+            continue
+        if cur.low() in JOINED or (cur.low() == "," and cur.low(1) != "all"):
             commas = commas or cur.low() == ","
             cur.at += 1
             cur.accept("and", "then")
@@ -309,6 +343,12 @@ def _all_into_one(cur: Cursor, start: int) -> Node | None:
     return Group(cur.span(start), cur.said(start), tuple(body), place)
 
 
+def _dashed(cur: Cursor) -> bool:
+    """Whether a dash alone stands before this word, "k1-yo-k1"."""
+    behind, here = cur.peek(-1), cur.peek()
+    return not cur.done() and cur.text[behind.end : here.start] == "-"
+
+
 def _one_of_several(cur: Cursor, start: int) -> Node | None:
     """A plain stitch with its number, or an over."""
     over = find_over(cur, start)
@@ -316,7 +356,7 @@ def _one_of_several(cur: Cursor, start: int) -> Node | None:
         return over
     cur.at = start
     found = cur.stitch()
-    if found is None or found.stitch.kind is not Kind.STITCH:
+    if found is None or (found.stitch.kind is not Kind.STITCH and found.stitch.name != "yo"):
         return None
     cur.at += found.length
     number = cur.number() if cur.kind() == "num" else None

@@ -104,8 +104,9 @@ def _unknown_short(cur: Cursor, first: int, last: int) -> bool:
         return False
     before = cur.tokens[first - 1].low if first else ","
     behind = cur.tokens[last].low if last < len(cur.tokens) else ","
-    amid = before in (",", "*", "(", "[") or cur.tokens[first - 1].kind == "num"
-    return amid and behind in (",", ")", "]", "*") and SHORT.fullmatch(one.low) is not None
+    amid = before in (",", ";", "*", "(", "[") or cur.tokens[first - 1].kind == "num"
+    ends = behind in (",", ";", ".", ")", "]", "*")
+    return amid and ends and SHORT.fullmatch(one.low) is not None
 
 
 SHORT = re.compile(

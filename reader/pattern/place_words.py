@@ -244,8 +244,8 @@ ROW_ENDS = (
     "of the row end",
 )  # fmt: skip
 LEFT_OVER = (
-    *(f"{at} {the}end{row}" for at in ("before", "from") for the in ("the ", "")
-      for row in (*OF_ROW, "")),
+    *(f"{at} {the}end{row}" for at in ("before", "from", "of", "away from", "short of")
+      for the in ("the ", "") for row in (*OF_ROW, "")),
     "remain", "rem", "are left", "left", "remaining", "remain unworked",
     "is left", "remains", "is remaining", "are remaining", "left over", "to go", "are left over",
     "left unworked", "are left unworked", "is left unworked", "are unworked", "still to work",

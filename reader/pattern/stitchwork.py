@@ -259,7 +259,7 @@ AS_BEFORE = (
     "from the cable needle", "from holder",
 )  # fmt: skip
 """Said of stitches that are known already, or wait on a needle."""
-ONWARD = ("plain", "straight", "even", "on", "along", "forward", "across")
+ONWARD = ("plain", "straight", "even", "on", "along", "forward", "across", "over", "down")
 """Between a stitch and how far it goes, these add nothing."""
 
 

@@ -17,6 +17,7 @@ from reader.pattern.place_words import (
     TO_LAST,
 )
 from reader.pattern.tree import ONE, Num, Place, Where
+from reader.terms.stitches import Craft
 
 CORNERS = ("corner", "point", "tip", "marked")
 VERBS = ("work", "make", "and", "then")
@@ -30,6 +31,7 @@ def to_last_of(cur: Cursor) -> Place | None:
         cur.at += length
         number = _take_number(cur)
         noun = find_noun(cur) or "st"
+        noun = "st" if cur.book.craft is Craft.KNITTING else noun
         at = cur.at
         if cur.accept("of", "before") and _marker(cur):
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")

@@ -225,6 +225,8 @@ KEEPS_DOING = Sought(
     re.IGNORECASE,
 )
 """ "Continue to knit 2 together until you come to the last": stitches of this row."""
+MADE_LEANING = Sought(("m1-",), r"\b(?P<m>m1)-(?=[lrpk]\b)", re.IGNORECASE)
+"""An increase and how it leans, "M1-L"."""
 
 
 def everyday_words(text: str) -> str:
@@ -233,7 +235,7 @@ def everyday_words(text: str) -> str:
     text = OF_TWO.sub(lambda m: m["cast"] + " " * len(m["of"]), text)
     text = TILL_LEFT.sub(_to_last, text)
     text = FROM_STAR.sub(_from_star, text)
-    text = KEEPS_DOING.sub(_done, text)
+    text = MADE_LEANING.sub(lambda m: m["m"] + " ", KEEPS_DOING.sub(_done, text))
     text = WHO_WORKS.sub(lambda m: m["at"] + " " * len(m["who"]) + m["verb"], text)
     text = CHANGING_PART.sub(_spaces, text)
     text = FOLLOWING.sub(
