@@ -12,6 +12,8 @@ from typing import TYPE_CHECKING
 from reader.counts.counted import CountedRow
 from reader.counts.fabric import plain
 from reader.pattern.layout import WrittenRow
+from reader.pattern.line_words import ACTION
+from reader.pattern.second_half import COMPLETE
 from reader.terms.stitches import Craft
 
 if TYPE_CHECKING:
@@ -32,14 +34,21 @@ SLIPPED = re.compile(
 OFF = re.compile(
     r"\b(?:cast|bind)\s+off\s+(?:the\s+)?(?:first|next|cent\w+|middle)?\s*(?P<n>\d+)", re.IGNORECASE
 )
-COMPLETE = re.compile(
-    r"\b(?:complete|finish|work)\s+(?:(?:this|second|other)\s+side\s+)?"
-    r"(?:to\s+(?:match|correspond\s+(?:to|with))|(?:the\s+)?same\s+as|as(?:\s+for)?|like)\s+(?:the\s+)?"
-    r"(?:first|1st|other)\s+(?:side|half|shoulder|front)\b[^.;]*",
+RETURN = re.compile(
+    r"\b(?:return(?:ing)?\s+to|go(?:ing)?\s+back\s+to|slip|place|put|take(?:\s+up)?|with|knit|work)\s+"
+    rf"(?:the\s+|all\s+)*(?:(?:rem(?:aining)?|other|held)\s+)?(?:(?P<n>\d+)\s+)?{_STS}[^.;,]{{0,40}}?"
+    r"\b(?:holders?|spare|waste|thread|pin|scrap)\b[^.;,]{0,40}"
+    r"(?P<rest>(?:[.;,]\s*(?:with\s+[^.;,]*\bfacing,?\s*)?(?:re-?join|join|attach)\s+(?:the\s+)?(?:new\s+)?"
+    r"(?:yarn|wool|cotton|thread)(?:(?!complete|finish)[^.;])*)?)",
     re.IGNORECASE,
 )
+"""The stitches that waited, told by where they wait."""
 DIVIDED = re.compile(
-    r"\bturn\b[^.]*\b(?:leav|holder|spare|waste|pin)|\b(?:leav|holder|spare)[^.]*\bturn\b",
+    r"\bturn\b(?:\W+leav|[^.]*\b(?:leav|holder|spare|waste|pin|wait))|\b(?:leav|holder|spare)[^.]*\bturn\b",
+    re.IGNORECASE,
+)
+ASIDE = re.compile(
+    r"\b(?:place|put|slip|sl|leave|leaving)\b[^.;]*\b(?:holder|spare|thread|waste|pin)",
     re.IGNORECASE,
 )
 WHY = "as on the first side"
@@ -56,7 +65,7 @@ def second_side(
     if at is None:
         return False
     side = _first_side(ledger, at)
-    joined = REJOIN.search(text, row.start, row.end)
+    joined = REJOIN.search(text, row.start, row.end) or RETURN.search(text, row.start, row.end)
     again = COMPLETE.search(text, joined.end() if joined else row.start, row.end)
     if joined is not None and ledger.below.stitches in (None, 0):
         begun = row.start
@@ -65,13 +74,11 @@ def second_side(
             return False
         ledger.below = plain(here)
         ledger.even(here, row.mark, begun, joined.end(), "the stitches that waited")
-        if text[joined.end() : row.end].strip(" .;,\n"):
-            work(WrittenRow(None, joined.end(), row.end))
+        _beside(ledger, WrittenRow(None, joined.end(), row.end), work)
         return True
     if again is None or not side or ledger.below.stitches != side[0].before:
         return False
-    if text[row.start : again.start()].strip(" .;,\n"):
-        work(replace(row, end=again.start()))
+    _beside(ledger, replace(row, end=again.start()), work)
     for one in side:
         gain = (one.count or 0) - (one.before or 0)
         count = (ledger.below.stitches or 0) + gain
@@ -85,9 +92,24 @@ def _divided(ledger: Ledger) -> int | None:
     for at in range(len(ledger.rows) - 1, -1, -1):
         one = ledger.rows[at]
         fewer = one.before and one.count and one.count < one.before
-        if fewer and DIVIDED.search(one.written):
+        if fewer and (DIVIDED.search(one.written) or _one_waits(ledger, one)):
             return at
     return None
+
+
+def _beside(ledger: Ledger, row: WrittenRow, work: Callable[[WrittenRow], None]) -> None:
+    """Works what stands beside, or holds its total against what is on hand."""
+    words = ledger.text[row.start : row.end]
+    printed, rest = ledger.printed(words)
+    if printed and ledger.rows and not re.search(r"\w", rest):
+        ledger.check_total(row, 0, len(words))
+    elif ACTION.search(words) or COMPLETE.search(words):
+        work(row)
+
+
+def _one_waits(ledger: Ledger, row: CountedRow) -> bool:
+    """Whether a row put one lot of stitches aside, and nothing else waits."""
+    return len(ledger.waiting) == 1 and ASIDE.search(row.written) is not None
 
 
 def _first_side(ledger: Ledger, at: int) -> list[CountedRow]:
@@ -102,6 +124,8 @@ def _left(ledger: Ledger, at: int, before: str, joined: re.Match[str]) -> int | 
     """The stitches of the second side behind its first row."""
     row = ledger.rows[at]
     waiting = (row.before or 0) - (row.count or 0)
+    if not DIVIDED.search(row.written):
+        waiting = ledger.waiting[0]
     slipped = SLIPPED.search(before)
     told = int(joined["n"]) if joined["n"] else waiting - (int(slipped["n"]) if slipped else 0)
     off = OFF.search(joined["rest"])

@@ -42,11 +42,14 @@ BESIDE = (
 )  # fmt: skip
 """Between the verb and how many."""
 EACH_EDGE = re.compile(
-    r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$"
+    r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?(?: once| twice| \d+ times)?\s*$"
+    r"|\bboth (?:ends|sides)\s*$"
     r"|\b(?:for|on) (?:each|both) sleeves?\s*$|\b(?:each|either|both) (?:end|side)s? for\b[\w ]*$",
     re.IGNORECASE,
 )
 """At both edges: one row after the other."""
+EACH_EDGE_BEFORE = re.compile(r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*", re.IGNORECASE)
+"""The same, told of the stitches bound off before: "3 sts at each neck edge once, then 2 sts"."""
 
 
 ALL_BUT = tuple(
@@ -114,7 +117,9 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         number = _at_edges(cur, _on_needles(cur, number))
     rows, times = _edge_rows(cur)
     rows = rows if rows > 1 else _rows_before(cur, start)
-    if (not picked and EACH_EDGE.search(cur.said(start))) or (times and _both_edges(cur, start)):
+    each = EACH_EDGE.search(cur.said(start)) if not picked else None
+    each = each or (EACH_EDGE_BEFORE.search(cur.said(start)) if times and not picked else None)
+    if each or (times and _both_edges(cur, start)):
         rows *= 2 if rows == times or rows == 1 else 1
     if "at a time" in cur.said(start).lower():
         number = None
@@ -242,7 +247,10 @@ def _both_edges(cur: Cursor, start: int) -> bool:
         if cur.tokens[at].low in (".", ";"):
             break
         lows.insert(0, cur.tokens[at].low)
-    return EACH_EDGE.search(" ".join(lows).split(" bind")[0].split(" cast")[0]) is not None
+    said = " ".join(lows)
+    if _bound_off_before(cur, start) and EACH_EDGE_BEFORE.search(said):
+        return True
+    return EACH_EDGE.search(said.split(" bind")[0].split(" cast")[0]) is not None
 
 
 def _with_needles(cur: Cursor) -> None:

@@ -21,6 +21,12 @@ VERBS = (
     "sl", "slip", "place", "put", "leave", "leaving", "placing", "return", "take off", "take",
     "taking",
 )  # fmt: skip
+ALL_OTHERS = ("rest", "remainder", "others")
+OTHER_SIDE = tuple(
+    f"the {which} {side}"
+    for which in ("other", "second") for side in ("side", "shoulder", "half", "front", "strap")
+)  # fmt: skip
+"""What those that are left are for."""
 ASIDE = "set aside"
 """The place of stitches that wait; those that are left stay on hand."""
 
@@ -35,10 +41,10 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
             cur.at += 1 + (cur.low(1) in ("sts", "stitches"))
         return _the_last(cur, start)
     cur.accept("the")
-    which = cur.accept("next", "first", "last", "remaining", "rem", "other")
+    which = cur.accept("next", "first", "last", "remaining", "rem", "other", *ALL_OTHERS)
     number = cur.number()
     if number is None or cur.kind() != "num":
-        if which and cur.low(-1) in ("remaining", "rem", "other"):
+        if which and cur.low(-1) in ("remaining", "rem", "other", *ALL_OTHERS):
             return _the_rest(cur, start)
         return _taken_up_all(cur, start) or _the_last(cur, start)
     cur.at += 1
@@ -88,8 +94,10 @@ def _onto(cur: Cursor) -> bool:
 
 def _the_rest(cur: Cursor, start: int) -> Node | None:
     """ "leave remaining sts on a holder": all that are not worked yet."""
+    cur.accept("of the", "of your", "of")
     cur.accept("sts", "stitches")
-    if not _onto(cur) or not cur.any_words(HOLDERS):
+    other_side = cur.low() == "for" and cur.any_words(OTHER_SIDE, 1)
+    if not other_side and (not _onto(cur) or not cur.any_words(HOLDERS)):
         return None
     take_phrase(cur)
     return LeaveRest(cur.span(start), cur.said(start))

@@ -40,6 +40,7 @@ from reader.pattern.said_only import (
     tells_how,
     without_rules,
 )
+from reader.pattern.second_half import COMPLETE
 
 BEGUN = re.compile(
     r"\W*(?:(?:with|using)\b[^.;:]{1,40}?[, ]\s*)?(?:loosely\s+)?(?:ch|chain|cast on|co)\s+\d",
@@ -314,10 +315,14 @@ class _LayingOut:
             self.note("note", start, start + begun.end() if begun else end)
             if begun:
                 self.unlabelled(start + begun.end(), end)
-        elif self.quotes_a_part(words) or _works(without_rules(words)):
+        elif self.quotes_a_part(words) or _works(without_rules(words)) or self.is_other_half(words):
             self.add_row(None, start, end)
         else:
             self.note("note", start, end)
+
+    def is_other_half(self, words: str) -> bool:
+        """Whether knitting words tell of the second side of what the first was told of."""
+        return self.begun and not self.crocheted and COMPLETE.match(words.lstrip()) is not None
 
     def quotes_a_part(self, words: str) -> bool:
         """Whether words tell of a piece by one before it: "work same as back to armhole".

@@ -38,6 +38,7 @@ from reader.text.half_short import wholly_short
 from reader.text.halves import halves_told
 from reader.text.labels_alone import with_colons
 from reader.text.last_loops import unnamed_loops
+from reader.text.left_waiting import sides_told
 from reader.text.markdown import unmarked
 from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import (
@@ -342,7 +343,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = undashed(with_commas(without_stops(old_words(without_adjectives(plain)))))
         plain = everyday_words(told_aloud(in_english_knitting(plain)))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
-        plain = without_new_stitches(unannounced(on_lines(plain)))
+        plain = without_new_stitches(unannounced(on_lines(sides_told(plain))))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:
         plain = turned_amid(slips_named(pieces_apart(without_short_names(plain))))

@@ -10,6 +10,8 @@ from reader.pattern.tree import Act, Deed
 
 STRETCH = 30
 VERBS = frozenset(["work", "make", "ch", "chain"])
+BINDS = ("bind off", "cast off", "bo", "binding off", "casting off")
+"""Behind "and", these are done with the yarn that was joined."""
 OF_CHAIN = frozenset(
     ["of", "the", "to", "in", "into", "beg", "beginning", "first", "starting", "turning", "1st",
      "initial", "last"]
@@ -44,6 +46,8 @@ def _goes_on(cur: Cursor) -> bool:
     if cur.low() in ("ch", "chain") and cur.low(-1) in OF_CHAIN:
         # "join in top of ch 3", "join to ch 3": the chain that is there.
         return False
+    if ahead and cur.any_words(BINDS, 1):
+        return True
     verb = cur.low(ahead) in VERBS
     stitch = ahead == 1 and (cur.stitch(1) is not None or cur.low(1) in ("ch", "chain"))
     return (
