@@ -42,13 +42,14 @@ BESIDE = (
 )  # fmt: skip
 """Between the verb and how many."""
 EACH_EDGE = re.compile(
-    r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?(?: once| twice| \d+ times)?\s*$"
-    r"|\bboth (?:ends|sides)\s*$"
+    r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$"
     r"|\b(?:for|on) (?:each|both) sleeves?\s*$|\b(?:each|either|both) (?:end|side)s? for\b[\w ]*$",
     re.IGNORECASE,
 )
 """At both edges: one row after the other."""
-EACH_EDGE_BEFORE = re.compile(r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*", re.IGNORECASE)
+EACH_EDGE_BEFORE = re.compile(
+    rf"{EACH_EDGE.pattern}|\b(?:each|both) (?:arm|armhole|side|neck|end)\w*", re.IGNORECASE
+)
 """The same, told of the stitches bound off before: "3 sts at each neck edge once, then 2 sts"."""
 
 
@@ -117,9 +118,8 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
         number = _at_edges(cur, _on_needles(cur, number))
     rows, times = _edge_rows(cur)
     rows = rows if rows > 1 else _rows_before(cur, start)
-    each = EACH_EDGE.search(cur.said(start)) if not picked else None
-    each = each or (EACH_EDGE_BEFORE.search(cur.said(start)) if times and not picked else None)
-    if each or (times and _both_edges(cur, start)):
+    each = EACH_EDGE_BEFORE if times else EACH_EDGE
+    if (not picked and each.search(cur.said(start))) or (times and _both_edges(cur, start)):
         rows *= 2 if rows == times or rows == 1 else 1
     if "at a time" in cur.said(start).lower():
         number = None
