@@ -10,6 +10,7 @@ from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, in_running_text, requoted
 from reader.counts.faults import Where, fault_of, other_sense
 from reader.counts.learned_totals import learn
+from reader.counts.left_unworked import left_otherwise
 from reader.counts.lists import knits
 from reader.counts.plainly import told_throughout
 from reader.counts.solved import Solved
@@ -40,6 +41,8 @@ def judge(
     problem = held_to_it(ledger, entry, solved, where, problem) if stated is None else problem
     if problem is None and not ledger.doubted and not entry.quoted:
         problem = not_there(entry.nodes, ledger.below, where)
+    if problem is None and not ledger.doubted:
+        problem = left_otherwise(solved, ledger.below, where, entry.nodes)
     problem = rightly_placed(ledger, entry, solved, where, problem)
     problem = problem or learn(ledger.learned, solved, kind, stated, where)
     return problem or other_times(ledger, entry, solved, where)

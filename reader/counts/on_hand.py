@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from reader.counts.agreeing import chains_counted
@@ -43,6 +44,10 @@ def count_of(
     return stated if counts_chains(solved, stated, kind) else count
 
 
+GROUPS = re.compile(
+    r"\b(?:shell|fan|cluster|group|v[- ]?st|petal|scallop|popcorn|bobble|repeat)", re.IGNORECASE
+)
+"""Kinds of which a total counts no stitches."""
 FORGOTTEN = 2
 """Stitches at most of which a knitted row forgets to tell: they are on the needle all the same."""
 BESIDE = 24
@@ -109,7 +114,8 @@ def _possible(count: int | None) -> int | None:
 
 def _in_doubt(problem: Problem, count: int | None, stated: int | None, kind: str) -> int | None:
     if problem.verdict is Verdict.DOES_NOT_FIT:
-        return stated if stated is not None else problem.counted
+        grouped = GROUPS.search(kind) is not None
+        return stated if stated is not None and not grouped else problem.counted
     if problem.verdict is Verdict.UNCLEAR and stated is None:
         return problem.counted if problem.counted is not None else count
     if problem.verdict is Verdict.UNCLEAR and problem.printed:

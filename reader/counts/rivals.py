@@ -46,6 +46,9 @@ def weigh(ledger: Ledger, entry: Entry, stated: int | None, kind: str) -> Solved
     if rival is None:
         return _by_sections(ledger, entry, solved, stated, kind)
     other = ledger.solve(entry, stated, kind, rival.below)
+    if rival.asked is not None and rival.asked.span == ledger.span(entry.row.start, entry.row.end):
+        # A row of the same range: its total is the one that is asked about.
+        stated = None
     ours, theirs = _standing(solved, stated, kind), _standing(other, stated, kind)
     if theirs > ours:
         _take_over(ledger, rival)
@@ -154,7 +157,7 @@ def carry(
     the one that is kept a row further.
     """
     rival, row = ledger.rival, ledger.rows[-1]
-    if problem is not None and _disagree(problem, solved, nodes):
+    if problem is not None and _disagree(problem, before, solved, nodes):
         pair = (problem.printed, problem.counted)
         other = next((one for one in pair if one is not None and one != row.count), None)
         if other is not None and _near(*pair):
@@ -183,7 +186,7 @@ def _only_taken(nodes: Sequence[Node]) -> bool:
     )
 
 
-def _disagree(problem: Problem, solved: Solved, nodes: Sequence[Node]) -> bool:
+def _disagree(problem: Problem, before: Below, solved: Solved, nodes: Sequence[Node]) -> bool:
     """Whether a printed total and the words disagree; where it is only asked about, the words must
     use all that lies below.
     """
@@ -193,7 +196,10 @@ def _disagree(problem: Problem, solved: Solved, nodes: Sequence[Node]) -> bool:
         return True
     crochet = not any(run.name in ("k", "p") for run in solved.tally.runs)
     asked = problem.verdict is Verdict.UNCLEAR and crochet and not solved.tally.unread
-    return asked and solved.fits is True and solved.tally.spaces > 0
+    # Of a first row nothing below tells which of the two is right.
+    begins = (before.stitches is None or before.chained) and solved.tally.spaces == 0
+    begins = begins and solved.fits is not False
+    return asked and (begins or (solved.fits is True and solved.tally.spaces > 0))
 
 
 def _near(printed: int | None, counted: int | None) -> bool:

@@ -1,5 +1,6 @@
 """Text -> the text with "=" before the totals that its rows all end with in a manner of their own,
-"/24/", "*24*", "__ 24 sts", ", 24 sts", "dec x6 6"; length kept.
+"/24/", "*24*", "__ 24 sts", ", 24 sts", "dec x6 6", "[tot 24]", "... 24", "ending with 24 sts";
+length kept.
 
 One such ending alone may be work ("sc in next 24 sts"): most rows of a piece must end so, each
 with a number behind words that end a row.
@@ -19,6 +20,9 @@ LABEL = re.compile(
 BLANK = re.compile(r"\n[ \t]*\n")
 _MORE = r"(?:[ ]?\([\d,;: ]+\))?"
 _UNITS = r"(?:sts?|stitches|total(?: sts?| stitches)?)"
+_COUNTED = rf"(?:{_UNITS}|[shd]{{1,2}}c|h?tr|single crochets?|double crochets?)"
+_TELLS = r"(?:stitch |st )?(?:count|total(?: sts| stitches)?|tot|stitches|sts)"
+"""What may name the number before it stands."""
 _OVER = (
     r"(?:[)\]*]|[)\]] ?\*? ?\d{1,2}|\bx ?\d{1,2}|\bMR,? \d{1,2}|\b\w{2,3}2tog|\b\d{1,2} times"
     r"|\b(?:twice|together|tog|ring|circle|loop|MR|mr|across|around|over|even|end|all|join|turn|ea"
@@ -37,6 +41,14 @@ ENDINGS = tuple(
         r"(?:[^\d\s(]|[x*×)\]] ?\d{1,2})[ ]?(?P<lead>\()(?P<n>\d{1,4}(?:,[ ]?\d+)*)\)"
         rf"[ ]?{_UNITS}",
         rf"(?P<lead>\()(?P<n>\d{{1,4}}{_MORE})[ ](?:total {_UNITS}|in total|total)\)",
+        r"(?<=\s)(?P<lead>[(\[{<]?(?:for |making |giving |makes |gives |with )?(?:an? |the )?"
+        rf"{_TELLS}"
+        rf"(?: of| is| now)?[ ]?[:=.]?)[ ]*(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_COUNTED})?[)\]}}>]?",
+        rf"(?P<lead>[.,;]? (?:(?:end|finish)(?:s|ing)? (?:up )?with|(?:until|till) (?:you have"
+        rf"|there are)))[ ](?P<n>\d{{1,4}}{_MORE})[ ]?{_UNITS}",
+        rf"(?P<lead>(?<=\s)(?:[#Σ«‹<~✓✔→⇒/]|\(\(|=(?=[^\n=]+=))|(?:…|\.{{2,}}))[ ]*"
+        rf"(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_COUNTED})?[ ]?(?:[»›>=~✓✔/]|\)\))?",
+        rf"(?P<lead>[.;])[ ]+(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_COUNTED})?[ ]?[✓✔✅!]",
         rf"(?<=\w)(?P<lead>:)[ ]*(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?",
         rf"{_OVER}(?P<lead>[ \t])[ \t]*(?P<n>\d{{1,4}})(?:{_MORE}[ ]?{_UNITS})?",
     )
@@ -49,7 +61,7 @@ LONGEST = 60
 
 
 USUAL = re.compile(
-    r"[(\[{<] ?=? ?\d[\d,;:/ ]{0,30}(?:sts?|stitches|[shd]{1,2}c|tr)? ?[)\]}>]\.?$", re.IGNORECASE
+    r"[(\[{] ?=? ?\d[\d,;:/ ]{0,30}(?:sts?|stitches|[shd]{1,2}c|tr)? ?[)\]}]\.?$", re.IGNORECASE
 )
 """A total as most print it."""
 

@@ -33,6 +33,10 @@ TOTALS = (
     "{w} {{{n}}}", "{w} <{n}>", "{w} -> {n}", "{w}. {n}", "{w} (={n})", "{w}, {n} sts",
     "{w} (total {n})", "{w}...{n}", "{w} /{n}/", "{w} ({n} total sts)", "{w} *{n}*", "{w} -{n}-",
     "{w} __ {n} sts", "{w} {n} sts", "{w} ({n}) sts", "{w}. St count: {n}", "{w}: {n}", "{w}\t{n}",
+    "{w} (sts: {n})", "{w} [tot {n}]", "{w} ={n}=", "{w} … {n}", "{w} Σ{n}", "{w} #{n}",
+    "{w} ........ {n}", "{w}. Count {n}.", "{w}. Stitches: {n}", "{w}. Total sts: {n}",
+    "{w} «{n}»", "{w} (({n}))", "{w}. {n} ✔", "{w} / {n} sts", "{w}. End with {n} sts.",
+    "{w}, ending with {n} sts", "{w} until you have {n} sts", "{w}, for a total of {n} sts",
 )  # fmt: skip
 
 
@@ -59,6 +63,16 @@ def test_each_manner_of_numbering_is_counted_alike(piece: str, label: str) -> No
 def test_each_manner_of_a_total_is_counted_alike(piece: str, total: str) -> None:
     found, counts = _counts(piece, LABELS[0], total)
     assert found == counts
+
+
+@pytest.mark.parametrize("total", TOTALS)
+def test_one_wrong_total_is_told_once_in_each_manner(total: str) -> None:
+    lines = [
+        f"Rnd {at}: {total.format(w=words, n=count + (at == 5))}"
+        for at, (words, count) in enumerate(BALL, 1)
+    ]
+    found = count_pattern(parse_pattern("\n".join(("Ball", *lines)))).problems
+    assert [one.label for one in found] == ["Round 5"]
 
 
 @pytest.mark.parametrize("words", ["R2 - 2 dc in each st", "R2 – 2dc in each st"])
