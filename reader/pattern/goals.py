@@ -25,7 +25,7 @@ def times_in(words: str) -> int | None:
         return int(made.group(1)[:3]) - 1
     if not found:
         return None
-    figures = found.group(1) or found.group(4) or found["x"]
+    figures = found.group(1) or found.group(4) or found["x"] or found["y"]
     return value_of(figures, found.group(2) or found.group(3))
 
 

@@ -41,6 +41,7 @@ from reader.pattern.said_only import (
     without_rules,
 )
 from reader.pattern.second_half import COMPLETE
+from reader.terms.numbers import SPELLED
 
 BEGUN = re.compile(
     r"\W*(?:(?:with|using)\b[^.;:]{1,40}?[, ]\s*)?(?:loosely\s+)?(?:ch|chain|cast on|co)\s+\d",
@@ -120,10 +121,18 @@ FOLLOWED = re.compile(
 """Rows of a piece before this one, named behind it: "follow head rounds 1-3"."""
 
 
+SO_OFTEN = re.compile(
+    r"^\W*(?:continue|cont|work|carry on|keep (?:going|on)|proceed|go on)\b[^.;:\d]{0,40}\b"
+    rf"(?:\d+|{SPELLED}) (?:(?:more |additional |further )?times|x more)\b",
+    re.IGNORECASE,
+)
+"""Rows that go on so often, told without naming them: "continue as established 9 times more"."""
+
+
 def _works(words: str) -> bool:
     """Whether words do something with stitches."""
     if STITCHY.search(words) is None:
-        return calls_rows(words)
+        return calls_rows(words) or SO_OFTEN.match(words) is not None
     works = ACTION.search(words) is not None or plain_rows_only(words)
     return works or calls_rows(words) or at_rows(" ".join(words.split())) is not None
 

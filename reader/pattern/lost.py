@@ -24,6 +24,7 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     counted = any(t.kind == "num" or (t.kind == "ord" and t.low[0].isdigit()) for t in tokens)
     counted = counted and not any(t.low in SHOWN for t in tokens)
     risky = counted and any(stitchy(t.low, cur.book) for t in tokens)
+    risky = risky or (counted and _so_often(cur, first, last))
     risky = risky or (counted and _puts_so_many(cur, first, last))
     risky = risky or names_stitches(cur, first, last)
     risky = risky or _unknown_short(cur, first, last)
@@ -75,6 +76,13 @@ def _placed(cur: Cursor, first: int, last: int) -> bool:
     return behind and lows[0] in INTO and named
 
 
+def _so_often(cur: Cursor, first: int, last: int) -> bool:
+    """Whether knitted rows are said to go on so many times, whatever they are."""
+    lows = cur.lows[first:last]
+    return cur.book.craft is Craft.KNITTING and lows[0] in GOES_ON and "times" in lows
+
+
+GOES_ON = ("continue", "cont", "continuing", "proceed", "keep", "go", "carry", "work")
 AS_ANOTHER = re.compile(r"\b(?:same as|like|as for|as in)\b.*\b(?:rows?|rounds?|rnds?)\b")
 
 

@@ -99,6 +99,7 @@ SEVERAL = re.compile(
     r"\b(?:these|those|above|previous|preceding|last)\b.*\b(?:rows|rounds|rnds)$", re.IGNORECASE
 )
 """Rows called back of which no number says how many they are."""
+BOTH = re.compile(r"\bboth\b", re.IGNORECASE)
 
 
 def last_again(words: str, rows: bool) -> Rule | None:
@@ -128,8 +129,9 @@ def last_again(words: str, rows: bool) -> Rule | None:
         many = value_of(found.group(1), found.group(2)) or 1
         start, end = found.start(), len(words)
         return Rule("grow", rows=many, goal=goal, start=start, end=end, rest=words)
-    said = value_of(found.group(1), found.group(2))
+    said = value_of(found.group(1), found.group(2)) or (2 if BOTH.search(found.group()) else None)
     return _again("last", words, found, 0, 0, said or (0 if SEVERAL.search(found.group()) else 1))
+IN_ALL_TIMES = re.compile(r"\b(?:in all|in total|altogether|total)\b", re.IGNORECASE)
 
 
 def change_again(words: str) -> Rule | None:
@@ -141,9 +143,12 @@ def change_again(words: str) -> Rule | None:
     then = THEN.search(words, found.start("tail"), found.end())
     end = then.start() if then else found.end()
     tail = words[found.start("tail") : end]
-    pace = pace_in(tail) or pace
+    pace, times = pace_in(tail) or pace, times_in(tail)
+    if times and found.group("way") and IN_ALL_TIMES.search(tail):
+        # The row that is called back is one of them.
+        times -= 1
     return Rule(
-        "grow", times=times_in(tail), goal=goal_in(tail), start=found.start(), end=end,
+        "grow", times=times, goal=goal_in(tail), start=found.start(), end=end,
         rest=words[found.start() : end], paced=True, every=pace,
         sign={"inc": 1, "dec": -1}.get((found.group("way") or "").lower(), 0),
     )  # fmt: skip

@@ -21,7 +21,7 @@ REPEAT_LAST = re.compile(
     rf"(?:\b{_AGAIN}\s+|^\W*(?=(?:the|this|that|these|those)\s[^.;]{{0,24}}{_ROWS}\s(?:\d+ )?"
     rf"(?:more |over )?(?:times|again|twice|once)))"
     rf"(?:the(?=\s+\d+\s+{_ROWS})|(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing"
-    r"|above)(?:\s+(?:last|same|previous|preceding|foregoing|above))?)\s*"
+    r"|above|both(?:\s+of\s+these)?)(?:\s+(?:last|same|previous|preceding|foregoing|above))?)\s*"
     rf"(?:(\d+)|{_ONES})?\s*(?:(?:pattern|patt|dec\w*|inc\w*)\s+)?{_ROWS}",
     re.IGNORECASE,
 )
@@ -40,7 +40,8 @@ REPEAT_THIS = re.compile(
     re.IGNORECASE,
 )
 _OFTEN = (
-    r"(?:again|once|twice|thrice|\d+ (?:more )?times|for pattern"
+    r"(?:again|once|twice|thrice|\d+ (?:(?:more|additional|further|extra) )?times|\d+ ?x more"
+    r"|for pattern"
     r"|(?:until|till|til) (?:you(?:'ve)? |there(?:'s| are| is) |have |only |just )*\d+ "
     r"(?:sts?|stitches|sc|dc|hdc|tr|rem\w*|are left|left))\b"
 )
@@ -80,8 +81,8 @@ THE_SAME = re.compile(
 )
 """A row that is the last one again."""
 TIMES = re.compile(
-    rf"(?:(\d+)|{_ONES})\s*(?:more\s*)?times?\b|\b(once|twice|thrice)\b"
-    r"|\bx ?(\d{1,3})\b(?! ?[\dx])|\((?P<x>\d{1,2})x\)",
+    rf"(?:(\d+)|{_ONES})\s*(?:(?:more|additional|further|extra)\s*)?times?\b|\b(once|twice|thrice)\b"
+    r"|\bx ?(\d{1,3})\b(?! ?[\dx])|\((?P<x>\d{1,2})x\)|\b(?P<y>\d{1,2}) ?x (?:more|in all|total)\b",
     re.IGNORECASE,
 )
 UNTIL = re.compile(
@@ -349,7 +350,8 @@ THEN = re.compile(
 )
 """Where a change goes on at another pace."""
 MORE = re.compile(
-    r"\b(?:times more|more times|twice more|once more|further times)\b", re.IGNORECASE
+    r"\b(?:times more|(?:more|further|additional|extra) times|twice more|once more|\d ?x more)\b",
+    re.IGNORECASE,
 )
 NEXT_ROW = re.compile(r"\bnext (?:\w+ )?(?:row|rnd|round)", re.IGNORECASE)
 VARIED = re.compile(

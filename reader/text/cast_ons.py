@@ -19,6 +19,12 @@ WRITTEN = Sought(
     rf"|c\.\s?o\.|c/o|\b(?:set|throw|loop|lay) on\b|\bput up\b)(?:\s+a total of)?\s+{_NUMBER}",
     re.IGNORECASE,
 )
+BOUND = Sought(
+    ("b.", "b/o"),
+    rf"\b(?:b\.\s?o\.|b/o)(?=\s+(?:next |first |all |in |rem))|\b(?:b\.\s?o\.|b/o)\s+{_NUMBER}",
+    re.IGNORECASE,
+)
+"""Stitches bound off, by their letters."""
 RAISED = Sought(
     ("rais",),
     r"\brais(?:e|ing)(?=\s+(?!1\b|one\b|a\b)"
@@ -36,6 +42,7 @@ MANNER = Sought(
 def cast_ons(text: str) -> str:
     """The text with such words put right; any text goes in, its length stays."""
     text = RAISED.sub(lambda found: "co".ljust(len(found.group())), text)
+    text = BOUND.sub(lambda found: "bo".ljust(len(found.group())), text)
     return MANNER.sub(_spaces, WRITTEN.sub(_usual, text))
 
 
