@@ -7,7 +7,8 @@ from collections.abc import Sequence
 
 from reader.counts.endings import Worker, into_openings
 from reader.counts.fabric import SPACE, any_space
-from reader.counts.openings import SPACES, is_opening, wanted
+from reader.counts.group_stitches import group_told
+from reader.counts.openings import SPACES, UNITS, is_opening, wanted
 from reader.counts.tally import NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.pattern.tree import Chain, Group, Node, Repeat, Skip, Until, Where, Work
@@ -15,11 +16,12 @@ from reader.terms.stitches import Kind
 
 
 def names_in(body: Sequence[Node]) -> set[str]:
-    """What a body's stitches are said to go into."""
+    """What a body's stitches are said to go into; "group" where it is one, or a stitch of one."""
     names: set[str] = set()
     for one in body:
         if isinstance(one, Work | Skip | Group):
-            names.add(one.place.noun)
+            grouped = one.place.noun in UNITS or group_told(one.place.text)[1]
+            names |= {one.place.noun, "group"} if grouped else {one.place.noun}
         elif isinstance(one, Repeat):
             names |= names_in(one.body)
     return names
@@ -53,13 +55,14 @@ def told_times(node: Repeat, tally: Tally) -> int:
 
 
 def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
-    """Passes over what is left at the row's end where it is of no kind that the body goes into, as
-    each pass did between.
+    """Passes over what is left at the row's end, as each pass did between: where it is of no kind
+    that the body goes into, or the rest of the last group of those whose stitches it names.
     """
     if any(isinstance(one, Work | Group | Repeat) for one in node.ending):
         return
     left = (tally.walk.left or 0) - keep
-    if _only_others(node, tally.walk, left):
+    rest = left > 0 and "group" in names_in(node.body) and not tally.walk.group_ahead()
+    if rest or _only_others(node, tally.walk, left):
         tally.walk.take(left)
 
 

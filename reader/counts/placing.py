@@ -7,6 +7,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from reader.counts.fabric import Run, any_space, foundation
+from reader.counts.group_stitches import group_places, group_told
 from reader.counts.openings import BETWEEN, UNITS, is_opening, of_chain_ahead, wanted
 from reader.counts.putting import cap, put, put_all_apart, put_apart, put_in_every_nth
 from reader.counts.reaching import all_places
@@ -18,25 +19,13 @@ from reader.terms.stitches import Craft, Kind
 LONGEST_PICOT = 5
 """Chains; a longer chain closed on its own stitch is a petal or a loop to be worked into."""
 OTHER_EDGE = ("other side", "opposite side", "down the other")
-NEXT_GROUP = re.compile(
-    r"\bof (?:the )?(?:next|following) .{0,12}(?:group|grp|petal|shell|scallop|fan)"
-)
 COMPLETES = re.compile(
     r"\b(?:complete|finish|first|1st|starting|beginning|beg)\b", re.IGNORECASE
-)
-SIZED_GROUP = re.compile(
-    r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b"
-    r"|\bbetween (?:the )?(\d) \w+ of (?:the )?(?:next|each|every|following) "
 )
 LAYERS = re.compile(
     r"(?<!draw |pull |wool |yarn |over )\b(?:through|thru) (?:both|all|2|two)\b"
     r"(?!.{0,16}\b(?:loop|lp)s?\b)", re.IGNORECASE
 )
-MIDDLE_OF = re.compile(
-    r"\b(?:cent(?:er|re)|middle) (?:[a-z]+ ){0,3}of (?!row|round|rnd)"
-    r"|\b\d{1,2}(?:st|nd|rd|th|d) (?:[a-z]+ ){0,3}of th(?:e|ose|ese) \d"
-)
-"""The one in the middle of so many."""
 ON_SO_MANY = re.compile(r"on (?:the )?\d+ (?!st|ch)", re.IGNORECASE)
 """Behind a greater number, old books tell how many all are worked on: "7 dc on 5 tc"."""
 LONE = re.compile(r"\bbet(?:w|ween)? .*(?:groups?|grps?|shells?|petals?|scallops?|fans?|v-sts?)$")
@@ -296,7 +285,7 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
         squares = (stitches + tally.netted * spaces + 1) // (1 + tally.netted) - 1
         tally.squares_left = max(0, squares) if tally.netted else 0
     name = place.noun if place.noun not in ("st", "ch", "tch") else ""
-    if m == 2 and BETWEEN.search(place.text) and not _group_told(place.text)[0]:
+    if m == 2 and BETWEEN.search(place.text) and not group_told(place.text)[0]:
         # "tr between next 2 tr": one place; the second of them is the first of the next two, where
         # more follow.
         walk.take(1 if walk.in_row(name) > 2 else m, name)
@@ -357,35 +346,3 @@ def _into_group(work: Work, n: int, m: int, tally: Tally) -> bool:
     if places:
         put(work, tally, n, places)
     return places > 0
-
-
-def group_places(place: Place, m: int, tally: Tally) -> int:
-    """How many places the next group or the next m of them are, now used; 0 where no whole group is
-    meant.
-    """
-    walk = tally.walk
-    size, follows = _group_told(place.text)
-    if m > 1 and not place.each and MIDDLE_OF.search(place.text.lower()):
-        # "1 tr in center sc of next 5 sc": one place, that uses all five.
-        walk.take(m, place.noun if place.noun not in ("st", "ch", "tch") else "")
-        return 1
-    if size and not walk.opened:
-        walk.take(size * m)
-        tally.spaced = True
-        return m
-    if place.noun in UNITS and walk.take_group():
-        return 1
-    if follows:
-        walk.to_group()
-        walk.take(max(0, place.nth - 1))
-    return 0
-
-
-@lru_cache(maxsize=512)
-def _group_told(place: str) -> tuple[int, bool]:
-    """How many stitches the group has that a place tells of, 0 for none told; and whether it is the
-    next one. Asked anew in every pass of a repeat.
-    """
-    sized = SIZED_GROUP.search(place)
-    size = int(sized.group(1) or sized.group(2)) if sized else 0
-    return size, NEXT_GROUP.search(place) is not None

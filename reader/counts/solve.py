@@ -25,7 +25,7 @@ from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_r
 from reader.counts.long_loops import lies_below
 from reader.counts.loops_of_stitches import loops_of_stitches
 from reader.counts.needles import by_needles
-from reader.counts.openings import is_opening, wanted
+from reader.counts.openings import UNITS, is_opening, wanted
 from reader.counts.passing import over_loops
 from reader.counts.placing import to_other_edge
 from reader.counts.readings import readings, two_in_one
@@ -224,6 +224,8 @@ def _stand(rest: list[Node], tally: Tally, fastened: str) -> None:
     made = tally.runs[-1].chains if tally.runs else 0
     # "ch 8, turn, dc in 1st dc" over a stitch and its space: the first behind that space.
     on_first = on_first and not (made and lies_over_space(tally.below, made + 3))
+    # "Ch 5, sc in center dc of first shell" over a row that begins with another stitch.
+    on_first = on_first and not (isinstance(nxt, Work) and nxt.place.noun in UNITS)
     if on_first and isinstance(nxt, Work) and not is_opening(nxt.place, tally.walk):
         # "ch 3, 2 dc in 1st st": the stitch that the chain stands on.
         at = rest.index(nxt)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Self
 
-from reader.counts.fabric import GAP, SPACE, Below, Run
+from reader.counts.fabric import SPACE, Below, Run
 
 
 class StitchWalk:
@@ -96,7 +96,7 @@ class StitchWalk:
             return True
         kinds: set[str] = set()
         for run in self._runs[self.at :]:
-            if not run.is_stitch:
+            if not run.is_stitch or (run.unit and "group" in names):
                 return False
             kinds.add(run.name)
         return len(kinds) < 2 or not names & kinds
@@ -170,8 +170,42 @@ class StitchWalk:
                 self._go_to(at)
                 return
 
-    def to_group(self) -> None:
-        """Goes on to where the next group of stitches begins."""
+    def in_group(self) -> Run | None:
+        """The stitches of a group amid which the hook stands, None where it does not."""
+        end = self._group_end()
+        return None if end is None else self._runs[end]
+
+    def _group_end(self) -> int | None:
+        """Where the group ends amid which the hook stands: one told stitch by stitch, or the two
+        halves beside a middle.
+        """
+        runs, at = self._runs, self.at
+        if not self.known or at >= len(runs):
+            return None
+        behind = self._has_middle(at + 1) and at + 2 < len(runs)
+        if self._has_middle(at):
+            return at + 1 if at and runs[at - 1].is_stitch and at + 1 < len(runs) else None
+        if not self.into or not runs[at].is_stitch:
+            return None
+        return at + 2 if behind else at if runs[at].unit or self._has_middle(at - 1) else None
+
+    def _has_middle(self, at: int) -> bool:
+        run = self._runs[at] if 0 <= at < len(self._runs) else None
+        return run is not None and not run.is_stitch and run.unit != ""
+
+    def leave_group(self) -> None:
+        """Goes past the rest of the group amid which the hook stands."""
+        end = self._group_end()
+        while end is not None and self.at <= end:
+            run = self._runs[self.at]
+            self._pass(run, run.n - self.into)
+
+    def to_group(self, nth: int = 0) -> None:
+        """Goes on to where the next group of stitches begins; nth: stays in the one amid which the
+        hook stands before its stitch of that number.
+        """
+        if self.into < nth and self.in_group() is not None:
+            return
         at = self.at + (self.into > 0)
         while at < len(self._runs) and not self._begins_group(at):
             at += 1
@@ -179,6 +213,11 @@ class StitchWalk:
             self.lacking += 1
         if at < len(self._runs):
             self._go_to(at)
+
+    def group_ahead(self) -> bool:
+        """Whether a group of stitches begins where the hook stands, or farther on."""
+        first = self.at + (self.into > 0)
+        return any(self._begins_group(at) for at in range(first, len(self._runs)))
 
     def has_lone(self, name: str) -> bool:
         """Whether a stitch of a kind stands alone anywhere in the row."""
@@ -214,13 +253,10 @@ class StitchWalk:
         if self._runs[at].is_stitch and self._runs[at].unit:
             # Several stitches in one place, whatever stands beside them.
             return True
-        if self._runs[at].is_stitch and at + 1 < len(self._runs) and self._inner(at + 1):
-            # The one side of a shell of two stitches and the space in its middle.
-            return not (at and self._inner(at - 1))
-        if self._halved(at + 1):
+        if self._runs[at].is_stitch and self._has_middle(at + 1):
             # The first half of a shell, whatever stands before it.
-            return True
-        if (at and self._runs[at - 1].is_stitch) or self._halved(at - 1):
+            return not self._has_middle(at - 1)
+        if at and (self._runs[at - 1].is_stitch or self._has_middle(at - 1)):
             return False
         many = 0
         for run in self._runs[at:]:
@@ -228,12 +264,3 @@ class StitchWalk:
                 break
             many += run.n
         return many > 1
-
-    def _halved(self, at: int) -> bool:
-        """Whether the middle of a shell is there, whose two halves are of one name."""
-        runs = self._runs
-        inside = 0 < at < len(runs) - 1 and runs[at].name == GAP and bool(runs[at].unit)
-        return inside and runs[at].unit == runs[at - 1].name == runs[at + 1].name
-
-    def _inner(self, at: int) -> bool:
-        return self._runs[at].name == SPACE and bool(self._runs[at].unit)

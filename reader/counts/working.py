@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.fabric import CORNER, GAP, PICOT, SPACE, Run, cornered_in, with_corners
+from reader.counts.group_stitches import group_places, leaves_group
 from reader.counts.made import middled
 from reader.counts.meshes import work_mesh
 from reader.counts.openings import SPACES, UNITS, is_opening, wanted
@@ -15,7 +16,6 @@ from reader.counts.passing import chain_space, skip_over
 from reader.counts.placing import (
     OTHER_EDGE,
     along_chain,
-    group_places,
     to_other_edge,
     work_into,
 )
@@ -90,6 +90,8 @@ def work_all(nodes: Sequence[Node], tally: Tally, need: Need = NOTHING) -> None:
             if limit is not None and not passed:
                 after = Need(0, after.spaces)
         work_one(node, tally, after, limit)
+        if leaves_group(node, [*nodes[index + 1 : index + 1 + FAR_AHEAD], *tally.cycle], tally):
+            tally.walk.leave_group()
 
 
 def _on_this_side(nodes: Sequence[Node]) -> Sequence[Node]:

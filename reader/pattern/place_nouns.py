@@ -44,10 +44,19 @@ def sized_group(cur: Cursor) -> int:
         return 0
     if _picot_loop(cur):
         return _picot_loop(cur)
+    return _group_of(cur, GROUP_NOUNS)
+
+
+def _group_of(cur: Cursor, nouns: frozenset[str]) -> int:
+    """How many tokens "3-dc group" takes here behind its number's place, 0 where none stands."""
     at = 2 if cur.low(1) == "-" else 1
     found = cur.stitch(at)
     at += found.length if found is not None else cur.low(at) in STITCH_NOUNS
-    return at + 1 if at > 1 and cur.low(at) in GROUP_NOUNS else 0
+    return at + 1 if at > 1 and cur.low(at) in nouns else 0
+
+
+SHELLS = GROUP_NOUNS | {"shell", "shells", "fan", "fans"}
+OF_WHICH = ("of", "the", "next", "following", "foll", "first", "1st", "last", "same")
 
 
 ONE_OF_ROW = ("next", "following", "last", "each", "every")
@@ -221,12 +230,15 @@ def _follows(cur: Cursor, start: int) -> int:
     if low in ("next", "foll") and cur.at > start and cur.low(-1) in ("of", "the"):
         return 1
     number = cur.kind() in ("ord", "num")
+    if cur.kind() == "num" and cur.low(-1) in OF_WHICH and (group := _group_of(cur, SHELLS)):
+        # "3rd dc of next 5-dc shell".
+        return group
     if number and cur.low(-1) in ("of", "the", "in", "from") and not counts_stitches(cur):
         return 1
     chain = cur.kind() == "num" and cur.low(-1) in CHAIN_NOUNS
     if chain and (cur.low(-2) in OF_CHAIN or (cur.low(-2) == "next" and cur.low(-3) == "of")):
-        # "4th ch of ch-7".
-        return int(cur.low(1) in ("", "and", "then", *STOPS))
+        # "4th ch of ch-7", "2nd ch of ch-5 sp".
+        return 2 if cur.low(1) in SPACE_NOUNS else int(cur.low(1) in ("", "and", "then", *STOPS))
     if cur.kind() == "num" and cur.low(-1) in ("row", "rnd", "round") and cur.low(-2) == "of":
         # "Dc of rnd 2".
         return 1

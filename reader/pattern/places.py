@@ -314,11 +314,11 @@ OF_CHAIN = (" of ch", "turning ch", "beg ch", "beginning ch", "of end ch", "of l
 
 
 def _of_next_group(cur: Cursor) -> None:
-    """Takes "of next group", "of the next 3-dc group" behind a stitch."""
+    """Takes "of next group", "of the next 3-dc group", "of 5-dc shell" behind a stitch."""
     at = cur.at
     if cur.low(-1) == "of" or cur.accept("of"):
         cur.accept("the")
-        if cur.accept("next", "following", "same"):
+        if cur.accept("next", "following", "same", "first", "last") or cur.kind() == "num":
             for ahead in range(4):
                 if cur.low(ahead) in GROUPS and cur.low(ahead) not in ("cluster", "clusters"):
                     cur.at += ahead + 1
