@@ -11,8 +11,8 @@ from reader.counts.tally import Tally
 from reader.pattern.tree import Group, Node, Place, Repeat, Skip, Where, Work
 
 NEXT_GROUP = re.compile(
-    r"\bof (?:the )?(?P<which>next|following|first|1st|last|each|every|(?=\d ?-|group|grp|petal|shell|scallop"
-    r"|fan)).{0,12}?(?:group|grp|petal|shell|scallop|fan)"
+    r"\bof (?:the )?(?P<which>next|following|first|1st|last|each|every"
+    r"|(?=\d ?-|group|grp|petal|shell|scallop|fan)).{0,12}?(?:group|grp|petal|shell|scallop|fan)"
 )
 SIZED_GROUP = re.compile(
     r"\b(\d{1,2})[ -]+(?:[a-z]+ ){0,2}?(?:group|grp|petal|scallop)s?\b"

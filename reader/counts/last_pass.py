@@ -54,6 +54,10 @@ def told_times(node: Repeat, tally: Tally) -> int:
     return node.number.at(tally.size) + more
 
 
+LARGEST_REST = 12
+"""Stitches of a group behind the one that its last pass goes into, and before where it began."""
+
+
 def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
     """Passes over what is left at the row's end, as each pass did between: where it is of no kind
     that the body goes into, or the rest of the last group of those whose stitches it names.
@@ -61,7 +65,8 @@ def pass_over_others(node: Repeat, tally: Tally, keep: int) -> None:
     if any(isinstance(one, Work | Group | Repeat) for one in node.ending):
         return
     left = (tally.walk.left or 0) - keep
-    rest = left > 0 and "group" in names_in(node.body) and not tally.walk.group_ahead()
+    grouped = 0 < left <= LARGEST_REST and "group" in names_in(node.body)
+    rest = grouped and not tally.walk.group_ahead()
     if rest or _only_others(node, tally.walk, left):
         tally.walk.take(left)
 
