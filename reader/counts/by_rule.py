@@ -23,7 +23,7 @@ from reader.counts.evens import Evens
 from reader.counts.growing import grow
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
-from reader.counts.heel_apart import heel_of
+from reader.counts.heel_apart import heel_of, heel_uses
 from reader.counts.heel_turn import heel_to_its_end
 from reader.counts.in_turn import TOTAL_ALONE, in_turn
 from reader.counts.last_row import changed_in_last, only_in_last
@@ -126,7 +126,7 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
             note_stars(ledger, one)
         if only_joins(ledger, one, words):
             continue
-        only = only_on(words) if words and one.mark is None else None
+        only = only_on(words) or heel_uses(ledger, words) if words and one.mark is None else None
         if only is not None and settled_on(ledger, only):
             ledger.even(only, None, one.start, one.end, "")
             continue

@@ -24,7 +24,8 @@ def steps_of(counts: Sequence[int], rule: Rule, sections: int = 0) -> tuple[int,
         return rule.step, rule.every
     if len(counts) < 2:
         return 0, 1
-    if rule.rows > 2 and len(counts) > rule.rows and counts[-1] != counts[-1 - rule.rows]:
+    called = rule.rows > 2 and not rule.paced and len(counts) > rule.rows
+    if called and counts[-1] != counts[-1 - rule.rows]:
         # So many rows called back, one of which changes.
         return counts[-1] - counts[-1 - rule.rows], rule.rows
     step = counts[-1] - counts[-2]

@@ -34,6 +34,24 @@ HALF = re.compile(
     re.IGNORECASE,
 )
 """Half of them."""
+USED = re.compile(
+    r"(?:\b(?:on|over|across|uses?|using|takes?|needs?|with)|[-—])\s+(?:only\s+)?(?:the\s+)?"
+    r"(?:(?:next|first|last|back|same|middle)\s+)?(?P<n>\d+)(?:\s+of\s+(?:(?:the|your|these|all)\s+)*\d+)?"
+    r"\s+(?:sts|stitches|loops)\b",
+    re.IGNORECASE,
+)
+"""On how many stitches a heel is worked, "Heel (uses 24 of the 48 sts)"."""
+HALF_USED = re.compile(
+    r"\bhalf\s+(?:of\s+)?(?:the|your)\s+(?:sts|stitches)(?:\s*\(\s*\d+[^()]*\))?\s+(?:are|is)\s+"
+    r"(?:used|taken|needed|worked)\b",
+    re.IGNORECASE,
+)
+WORKS = re.compile(
+    r"\b(?:k|p|knit|purl|pearl|sl|slip)\s*\d|\*|\b\d+\s+(?:rows|rnds|rounds)\b|\brepeat\b"
+    r"|\b(?:gusset|turn\w*|pick|take up|cast|dec\w*|inc\w*|tog\w*|narrow\w*)\b",
+    re.IGNORECASE,
+)
+"""What more than the number of the heel's stitches a sentence tells."""
 HEEL = re.compile(r"\bheel\b", re.IGNORECASE)
 PARTED = re.compile(r"[.;](?=\s|$)")
 
@@ -54,6 +72,20 @@ def heel_of(ledger: Ledger, words: str) -> int | None:
         if HALF.search(sentence) and here is not None and here > 1:
             return (here + 1) // 2
     return None
+
+
+def heel_uses(ledger: Ledger, words: str) -> int | None:
+    """On how many stitches a heel is worked, where its heading, or the first words of its part, say
+    that and nothing more; None elsewhere.
+    """
+    of_heel = HEEL.search(words) or (not ledger.rows and HEEL.search(ledger.part))
+    here = ledger.below.stitches if ledger.rows else ledger.before.stitches
+    if not of_heel or here is None or WORKS.search(words):
+        return None
+    found = USED.search(words) or SO_MANY.search(words)
+    half = HALF_USED.search(words) or (HALF.search(words) if not found else None)
+    told = int(found["n"][:4]) if found else (here + 1) // 2 if half else None
+    return told if told is not None and 0 < told < here else None
 
 
 def parts_first(words: str) -> bool:

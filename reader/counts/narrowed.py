@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.copies_joined import join_copies
 from reader.counts.fabric import plain
-from reader.counts.heel_apart import heel_of, parts_first
+from reader.counts.heel_apart import heel_of, heel_uses, parts_first
 from reader.counts.questions import ask_of_total
 from reader.pattern.printed import told_in
 from reader.pattern.rules import find_rule
@@ -28,6 +28,8 @@ ONLY = re.compile(
     rf"{_N}(?:\s+(?:\w+\s+)?{_STS}|(?=\s*,?\s*(?:only\s+|now\s+)?(?:work|knit|cont|purl|rib)\b))"
     r"|\b(?:work|continue|cont|proceed)(?:ing)?\s+(?:only\s+)?on\s+(?:only\s+)?(?:the\s+)?"
     rf"(?:remaining|rem)\s+{_N.replace('P<n>', 'P<rest>')}\s+(?:\w+\s+)?{_STS}"
+    rf"|\b(?:work|knit)(?:ing)?\s+(?:only\s+)?(?:these|those)\s+{_N.replace('P<n>', 'P<those>')}\s+"
+    r"(?:sts|stitches)(?=\s+in\s)"
     rf"|\b(?:on|over|with|across)\s+the\s+{_N.replace('P<n>', 'P<left>')}\s+"
     r"(?:(?:sts|stitches)\s+)?(?:that|which)\s+(?:are|were)\s+left\b",
     re.IGNORECASE,
@@ -155,7 +157,8 @@ def worked_on(words: str) -> int | None:
             # "K 1, P 1 across last 6 sts": a part of the row.
             continue
         if only and WORKING.search(sentence) and not _passing(only.group(), sentence):
-            return _value(only.group("n") or only.group("rest") or only.group("left"))
+            told = ("n", "rest", "left", "those")
+            return _value(next(only[one] for one in told if only[one]))
     return None
 
 
@@ -331,7 +334,7 @@ def hear(ledger: Ledger, start: int, end: int) -> None:
     """Takes the total that a remark between rows tells of, where the rows leave it in doubt."""
     words = ledger.in_figures(start, end)
     join_copies(ledger, words)
-    narrow(ledger, worked_on(words))
+    narrow(ledger, heel_uses(ledger, words) or worked_on(words), before=True)
     begin_on(ledger, words)
     told = told_in(ledger.text[start:end])
     if told is not None and ledger.rows and (ledger.below.stitches is None or ledger.doubted):

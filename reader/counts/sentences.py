@@ -161,6 +161,7 @@ ON_THESE = re.compile(
     r"(?=\s*(?:[,:;]|$|and\s+(?:commenc|beg|start)|(?:work|knit|purl|rib|cont)))"
     r"|^\W*(?:(?:then|and|now|next)\s+)*(?:on|over|with)\s+the\s+\d+\s+(?:[a-z]+\s+)?(?:sts|stitches)"
     r"(?:\s+(?:only|alone))?,?(?=\s+(?:work|knit|purl|rib|cont|make)\b)"
+    r"|(?<=work\s)(?:only\s+)?(?:these|those)\s+\d+\s+(?:sts|stitches)(?=\s+in\s)"
     r"|^\W*(?:(?:then|and|now|next)\s+)*(?:on|over|with)\s+(?:this|that|the\s+whole|the\s+full)\s+"
     r"(?:length|width|number)(?=\s+(?:work|knit|purl|rib|cont))",
     re.IGNORECASE,

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from reader.counts.instep_on_hand import instep_on_hand
 from reader.pattern.holders import ASIDE
 from reader.pattern.tree import Act, Edge, Node, Num, Skip
 
@@ -50,6 +51,7 @@ def brought(ledger: Ledger, entry: Entry) -> Entry:
     """A first row that takes up the stitches which wait for its piece, "sl sts from holder", with
     their number; as it is where nothing tells which they are.
     """
+    entry = instep_on_hand(ledger, entry)
     works = [at for at, one in enumerate(entry.nodes) if not isinstance(one, Act)]
     first = entry.nodes[works[0]] if works else None
     if not isinstance(first, Edge) or not first.waited or ledger.rows or ledger.waiting:

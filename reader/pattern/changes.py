@@ -34,7 +34,7 @@ nobody knows.
 """
 _EVERY = (
     r"\b(?:every|each|ev|(?P<after>foll\w*)"
-    r"|(?:on|in|of|at)(?:\s+the)?(?=\s+(?:alt\w*\.?|other|right side|wrong side|plain|knit"
+    r"|(?:on|in|of|at)(?:\s+the)?(?=\s+(?:alt\w*\.?|other|rs|ws|right side|wrong side|plain|knit"
     r"|knitted|purl)"
     rf"\s+{_ROWS.replace('s?', 's')}))\s+(?:foll\w*\s+)?(?:(?P<other>other|alt\w*\.?|2nd|rs|ws"
     rf"|plain"
@@ -229,7 +229,14 @@ LEFT_OUT = re.compile(
     re.IGNORECASE,
 )
 """Stitches that every row leaves out at its ends: "skipping the first and last sc in every row"."""
-AS_BEFORE = re.compile(r"\b(?:as (?:directed|before)|in this (?:way|manner)|thus)\b", re.IGNORECASE)
+AS_BEFORE = re.compile(
+    r"\b(?:as (?:directed|before|above|previously|usual|described|already told|in the first|you did"
+    r"|i did|we did|at first)|in (?:this|that|the same|same|like) (?:way|manner|fashion)|thus"
+    r"|likewise|similarly|(?:just )?like (?:this|that|before))\b",
+    re.IGNORECASE,
+)
+BEHIND = re.compile(r"[^.;]*?(?=[.;]|\b(?:until|till)\b|$)", re.IGNORECASE)
+"""What is told of a change behind its rows."""
 
 
 WITH_ROWS_BETWEEN = re.compile(
@@ -287,8 +294,11 @@ def _told_by(found: re.Match[str], words: str) -> Change:
     if not ends:
         return replace(_how_often(found, 0), goes_on=True)
     once = places or ONE_SPOT.search(words[found.start() :].split(".")[0])
-    as_before = AS_BEFORE.search(found.group()) is not None
-    if said is None and ends == 1 and (way in ("inc", "dec") or as_before) and not once:
+    behind = BEHIND.match(words, found.end())
+    as_before = AS_BEFORE.search(found.group() + (behind.group() if behind else "")) is not None
+    if said is None and ends == 1 and as_before and not once:
+        return replace(_how_often(found, 0), goes_on=True)
+    if said is None and ends == 1 and way in ("inc", "dec") and not once:
         # As many as before, at this pace.
         pace = _how_often(found, 0)
         return replace(pace, goes_on=pace.every > 1)

@@ -69,7 +69,7 @@ STITCHY = re.compile(
     re.IGNORECASE,
 )
 ACTION = re.compile(
-    r"\b(?:cont(?:inue)?\b[^.]{0,40}\b(?:until|till)\b"
+    r"\b(?:cont(?:inue)?\b[^.]{0,90}\b(?:until|till)\b"
     r"|(?:proceed|go on|keep on|carry on)\b[^.]{0,80}\b(?:until|till)\b"
     r"|so on\b[^.]{0,20}\b(?:until|till)\b"
     r"|ch(?:ain)?\s+\w+|\d+ ?ch(?:ain)?s?\b"

@@ -211,12 +211,12 @@ def _even(words: str) -> Rule | None:
     to_goal = change is not None and change.step and goal_in(tail) is not None
     if to_goal or (rows == 1 and TOLD_AS_ROW.search(tail)):
         return None
-    if change is not None and change.step:
+    if change is not None and (change.step or change.goes_on):
         end = found.start() + len(tail)
         times = change.times or rows // change.every
         return Rule(
             "grow", times=times, start=found.start(), end=end, rest=tail, step=change.step,
-            every=change.every, at_once=change.at_once, rows=rows,
+            every=change.every, at_once=change.at_once, rows=rows, paced=change.goes_on,
         )  # fmt: skip
     step, at_first = change_once(tail, rows == 1)
     step = step or cast_at_end(tail) * (rows == 1)
