@@ -43,7 +43,7 @@ def ends_of(nodes: Sequence[Node], begun: bool = False) -> Ends:
                 lead.append(body.pop(0))
             chain = _first_chain(body)
         elif begun:
-            chain = _first_chain(body)
+            chain = None if _worked_back(body) else _first_chain(body)
         elif into_chain(following):
             foundation = body.pop(0)  # type: ignore[assignment]
         elif not (isinstance(following, Act) and following.deed is Deed.TURN and _later(body)):
@@ -104,6 +104,18 @@ def _first_chain(body: list[Node]) -> Chain | None:
         first = body.pop(0)
         return first if isinstance(first, Chain) else None
     return None
+
+
+def _worked_back(body: Sequence[Node]) -> bool:
+    """Whether stitches are added by a chain that is worked back along: "ch 5, sc in 2nd ch from
+    hook and in next 3 ch, sc in each st across".
+    """
+    chain = body[0]
+    following = next((one for one in body[1:] if not isinstance(one, Act)), None)
+    if not isinstance(chain, Chain) or not isinstance(following, Work) or travels(following):
+        return False
+    nth = following.place.nth if following.place.where is Where.CHAIN else 0
+    return 1 < nth < chain.number.values[0]
 
 
 def _opens(body: Sequence[Node]) -> bool:

@@ -94,7 +94,11 @@ def _by_height(
         likely = stands_for_one(body, size) or symmetric_edge(body) is not None
         likely = likely or closed_in_its_stitch(body, height)
         return [likely, not likely]
+    first = next((one for one in body if not isinstance(one, Act)), None)
     usual = (height >= 3 if silent is None else silent) or stands_for_one(body, size)
+    if isinstance(first, Skip) and first.place.where is Where.FIRST and height == tall:
+        # "Ch 2, skip first st, hdc in each st across"
+        usual = usual or first.place.number == ONE
     return [usual, not usual]
 
 

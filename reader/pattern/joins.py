@@ -165,6 +165,8 @@ def find_join(cur: Cursor, start: int) -> Node | None:
             return act_here(cur, start, Deed.JOIN, cur.said(start).lower())
         if not rest.startswith(JOINED_TO) or "hook" in rest or _goes_to_space(cur, slip):
             return None
+        if OVER_SEVERAL.match(rest):
+            return None
         cur.at += slip
         if CLOSES_PICOT.match(rest):
             take_phrase(cur)
@@ -183,6 +185,11 @@ def find_join(cur: Cursor, start: int) -> Node | None:
     return act_here(cur, start, Deed.JOIN, cur.said(start).lower())
 
 
+OVER_SEVERAL = re.compile(
+    r"(?:each of )?(?:the )?(?:first|1st) (?:[2-9]|\d\d|two|three|four|five|six|seven|eight)"
+    r" (?:sts?|stitches|s ?c|h?d ?c|h?tr)\b"
+)
+"""Behind "sl st in", what is passed over at a row's beginning: no join goes into several."""
 ONTO = ("in", "to", "into", "with", "on", "upon", "onto")
 WORKS = frozenset(["ch", "chain", "rep", "repeat", "work", "(", "[", "sk", "skip", "miss"])
 """Behind a slip stitch these show that the row goes on."""

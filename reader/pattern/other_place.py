@@ -19,6 +19,8 @@ def in_other_place(cur: Cursor, start: int, made: list[Node]) -> Node | None:
         # "ch 1, 2 dc, all in that space"
         cur.at += 1
     each = cur.low() in ("each", "every") and cur.book.craft is Craft.CROCHET
+    # "in 2nd ch from hook and next 3 ch"
+    each = each or (cur.low() == "next" and cur.low(-1) == "and" and cur.kind(1) == "num")
     if not each and cur.low() not in ("in", "into", "on", "across", "around", "over", "to"):
         return None
     last = next((one for one in reversed(made) if isinstance(one, Work)), None)

@@ -15,7 +15,7 @@ from reader.pattern.points import points
 from reader.pattern.ring_chain import before_ring
 from reader.pattern.rows_below import long_stitches
 from reader.pattern.tree import Node
-from reader.pattern.understood import nouns_understood, passed_over
+from reader.pattern.understood import changed_every_nth, nouns_understood, passed_over
 from reader.terms.stitches import Craft
 
 
@@ -23,7 +23,7 @@ def settled(made: list[Node], cur: Cursor) -> tuple[Node, ...]:
     """The instructions of a whole row; cur: the words that they were read from."""
     nodes = at_its_top(before_ring(long_stitches(made, cur)))
     if cur.book.craft is Craft.CROCHET:
-        nodes = points(closed_on_last(nouns_understood(passed_over(nodes))))
+        nodes = points(closed_on_last(nouns_understood(passed_over(changed_every_nth(nodes)))))
         nodes = nth_at_first(nodes)
     read = loops_in_each(alike_named(told_to_leave(nodes, cur.book.craft)))
     return over_and_over(read) if cur.book.craft is Craft.CROCHET else read

@@ -21,6 +21,26 @@ def nouns_understood(nodes: Sequence[Node]) -> list[Node]:
     return _named(nodes, "")
 
 
+def changed_every_nth(nodes: Sequence[Node]) -> list[Node]:
+    """The list with "sc in each st, working an inc in every 5th st" as the increases alone, since
+    between them all others are worked plain.
+    """
+    out: list[Node] = []
+    for one in nodes:
+        nth = one.place.nth if isinstance(one, Work) and one.place.where is Where.EACH else 0
+        grows = isinstance(one, Work) and one.stitch.makes > one.stitch.takes
+        plain = out[-1] if out else None
+        if nth > 1 and grows and isinstance(plain, Work) and _in_all(plain):
+            out.pop()
+        out.append(one)
+    return out
+
+
+def _in_all(work: Work) -> bool:
+    even = work.stitch.makes == work.stitch.takes == 1 and work.number in (None, ONE)
+    return even and work.place.where in (Where.EACH, Where.REST) and work.place.nth < 2
+
+
 def passed_over(nodes: Sequence[Node]) -> list[Node]:
     """The list with "sk 2, 5 dc in same st" as in the next one, since of what is passed over none
     is worked into; and a repeat of nothing but "2 sc in same st", which goes into one by one.
