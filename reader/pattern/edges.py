@@ -15,7 +15,7 @@ CAST_ON = (
     "set up", "put on", "cast up", "co", "cast on", "casting on",
     "pick up and knit", "pick up and k", "pick up & knit", "pick up & k", "pick up and purl",
     "take up and knit", "take up", "taking up",
-    "pick up", "pu & k", "pu and k", "pu", "puk",
+    "pick up", "pu & k", "pu and k", "pu", "puk", "pu&k",
 )  # fmt: skip
 BIND_OFF = (
     "bo", "bind off", "cast off", "binding off", "loosely bind off", "casting off",

@@ -5,7 +5,19 @@ from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import act_here, take_phrase
-from reader.pattern.tree import Act, Deed, Edge, LeaveRest, Node, Num, Place, Skip, Where, Work
+from reader.pattern.tree import (
+    Act,
+    Deed,
+    Edge,
+    LeaveRest,
+    Node,
+    Num,
+    Place,
+    Skip,
+    Unread,
+    Where,
+    Work,
+)
 
 CABLE_NEEDLES = (
     "cn", "c n", "cable", "dpn", "dp needle", "dp", "d p n", "double pointed", "double-pointed",
@@ -19,8 +31,13 @@ HOLDERS = (
 )  # fmt: skip
 VERBS = (
     "sl", "slip", "place", "put", "leave", "leaving", "placing", "return", "take off", "take",
-    "taking",
+    "taking", "slipping", "putting", "transfer", "transferring", "move", "moving", "hold",
+    "holding", "thread", "threading", "slide", "sliding", "park", "set", "run",
 )  # fmt: skip
+WHOSE = ("sleeve", "thumb", "gusset", "front", "back", "body", "heel", "underarm", "shoulder",
+         "neck", "instep", "pocket", "armhole", "between")  # fmt: skip
+"""Whose stitches they are: "the 20 sleeve sts", "sts between markers".
+"""
 ALL_OTHERS = ("rest", "remainder", "others")
 OTHER_SIDE = tuple(
     f"the {which} {side}"
@@ -41,18 +58,26 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
             cur.at += 1 + (cur.low(1) in ("sts", "stitches"))
         return _the_last(cur, start)
     cur.accept("the")
-    which = cur.accept("next", "first", "last", "remaining", "rem", "other", *ALL_OTHERS)
+    which = cur.accept(
+        "next", "following", "foll", "first", "last", "remaining", "rem", "other", *ALL_OTHERS
+    )
     number = cur.number()
     if number is None or cur.kind() != "num":
         if which and cur.low(-1) in ("remaining", "rem", "other", *ALL_OTHERS):
             return _the_rest(cur, start)
-        return _taken_up_all(cur, start) or _the_last(cur, start)
+        return _taken_up_all(cur, start) or _the_last(cur, start) or _unnumbered(cur, start)
     cur.at += 1
-    cur.accept("held", "rem", "remaining")
+    cur.accept("held", "rem", "remaining", *WHOSE)
     cur.accept("sts", "st", "stitches")
-    cur.accept("back", "off")
+    cur.accept("back", "off", "aside")
+    _detour(cur)
     cur.accept(*FROM_HOLDER)
     cur.accept("back")
+    return _put_there(cur, start, verb, number)
+
+
+def _put_there(cur: Cursor, start: int, verb: str, number: Num) -> Node | None:
+    """Where so many stitches go: to a holder, to a needle, or to a cable needle."""
     if not _onto(cur) or (verb.startswith("tak") and not cur.any_words(HOLDERS)):
         return None
     if verb != "sl" and cur.any_words(NEEDLES):
@@ -90,6 +115,30 @@ def _onto(cur: Cursor) -> bool:
             cur.at += ahead
             break
     return True
+
+
+def _detour(cur: Cursor) -> None:
+    """Takes what is said between the stitches and where they go, "for sleeve", "purlwise"."""
+    for ahead in range(6):
+        if cur.low(ahead) in (*STOPS, "") or cur.kind(ahead) == "num":
+            return
+        kept = any(cur.any_words(HOLDERS, ahead + further) for further in range(1, 4))
+        kept = kept or cur.low(ahead + 1) == "hold"
+        if kept and cur.low(ahead) in ("on", "onto", "to", "upon"):
+            cur.at += ahead
+            return
+
+
+def _unnumbered(cur: Cursor, start: int) -> Unread | None:
+    """ "place sleeve sts on holder" amid a row, where no number tells how many are gone."""
+    lows = [cur.low(ahead) for ahead in range(start - cur.at, 12)]
+    lows = lows[: next((at for at, low in enumerate(lows) if low in (*STOPS, "")), len(lows))]
+    held = {"holder", "holders", "waste", "scrap", "spare", "hold", "thread"} & set(lows[2:])
+    named = set(WHOSE) & set(lows[:6]) and {"sts", "stitches"} & set(lows)
+    if not start or not held or not named or {"from", "back"} & set(lows):
+        return None
+    cur.at = start + len(lows)
+    return Unread(cur.span(start), cur.said(start))
 
 
 def _the_rest(cur: Cursor, start: int) -> Node | None:

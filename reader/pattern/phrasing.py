@@ -48,6 +48,8 @@ def _goes_on(cur: Cursor) -> bool:
         return False
     if ahead and cur.any_words(BINDS, 1):
         return True
+    if ahead and cur.low(1) == "pick" and cur.low(2) == "up":
+        return True
     verb = cur.low(ahead) in VERBS
     stitch = ahead == 1 and (cur.stitch(1) is not None or cur.low(1) in ("ch", "chain"))
     return (
