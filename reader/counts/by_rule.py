@@ -16,6 +16,7 @@ from reader.counts.casting import cast_on_in
 from reader.counts.changed_at_rows import changed_at_rows
 from reader.counts.colour_rows import told_by_colours
 from reader.counts.copies_joined import only_joins
+from reader.counts.corners import in_corners
 from reader.counts.divisions import division_again
 from reader.counts.entries import numbers_of, once_fewer
 from reader.counts.evenly import evenly
@@ -174,7 +175,7 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     paired = knits and (paced_row(ledger, row, work) or both_halves(ledger, row, work))
     if paired or (knits and (only_in_last(ledger, row) or changed_at_rows(ledger, row))):
         return
-    told = () if knits else (told_by_colours, with_other_chains, wider_square)
+    told = () if knits else (told_by_colours, with_other_chains, wider_square, in_corners)
     if any(one(ledger, row) for one in told):
         return
     if same_as_piece(ledger, row, work):

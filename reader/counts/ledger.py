@@ -101,7 +101,7 @@ class Ledger:
         self.unworked, self.short, self.pace = 0, 0, (0, 1)
         self.spots: list[tuple[int, str]] = []
         self.divisions: dict[int, int] = {}
-        self.headed = 1
+        self.headed, self.corners = 1, 0
         self.pieces: dict[str, Piece] = {}
         self.solutions = Solutions()
         self.times_more: bool | None = None

@@ -8,6 +8,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from reader.counts.by_label import called_by_label
 from reader.counts.entries import numbers_of
 from reader.counts.fabric import Below, Run, of_runs
 from reader.pattern.layout import WrittenRow
@@ -50,10 +51,7 @@ def wider_square(ledger: Ledger, row: WrittenRow) -> bool:
             return True
         why = "each side is taken to be one group longer"
         ledger.even(grown.stitches, row.mark, row.start, row.end, why)
-        if number is not None and ledger.rows[-1].number != number:
-            label = ledger.name(row.mark, number)
-            ledger.rows[-1] = replace(ledger.rows[-1], number=number, label=label)
-            ledger.number = number
+        called_by_label(ledger, row.mark, number)
         ledger.below = grown
     ledger.check_total(row, 0, row.end - row.start, settled=False)
     return True

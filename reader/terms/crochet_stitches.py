@@ -175,6 +175,7 @@ FORMS: dict[str, str] = {
     "spike st": "spike",
     "spike stitch": "spike",
     "long sc": "spike",
+    "long s c": "spike",
     "lsc": "spike",
     "spike sc": "spike",
     "spike sts": "spike",
