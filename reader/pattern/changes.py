@@ -16,7 +16,8 @@ _TOG = (
 )
 """Two worked together, in all its words."""
 _WAY = (
-    r"(?P<way>inc|dec|narrow|widen|(?:mak(?:e|ing)|add(?:ing)?)(?= (?:1|one|a)\b)|tak(?:e|ing) in"
+    r"(?P<way>inc|dec|narrow|widen|m ?1(?= (?:at|on|each|both|either)\b)"
+    r"|(?:mak(?:e|ing)|add(?:ing)?)(?= (?:1|one|a)\b)|tak(?:e|ing) in"
     rf"|{_TOG}|cast off|bind off|cast on)"
     r"(?:reas(?:e|es|ing|ings)|ings?|s|\.)?(?: once| by)?"
 )
@@ -56,7 +57,8 @@ CHANGES = re.compile(
     rf"(?P<first>\b{_FIRST}\s+(?:then |on |at |in )*"
     rf"(?:(?:every |each )?foll\w* )?)(?P<more>\d+)\s+(?:foll\w*\s+)?(?P<alt>alt\w*\s+)?{_ROWS}"
     rf"|(?P<also>\b{_FIRST}\s+(?:then |on |at |in |of )*)?(?P<every>{_EVERY})"
-    rf"|\b(?:next|foll\w*)\s+(?P<rows>\d+)\s+(?P<alts>alt\w*\s+)?{_ROWS}\b)",
+    rf"|\b(?:next|foll\w*)\s+(?P<rows>\d+)\s+(?P<alts>(?:alt\w*|other|rs|ws|right[- ]side"
+    rf"|wrong[- ]side)\s+)?{_ROWS}\b)",
     re.IGNORECASE,
 )
 BOTH_ENDS = re.compile(
@@ -340,7 +342,7 @@ def _bound_alone(found: re.Match[str]) -> bool:
     return bound and (found.group("n") is None or not found.group("every"))
 
 
-GAINS = ("inc", "widen", "cast on", "make", "making", "add", "adding")
+GAINS = ("inc", "m1", "m 1", "widen", "cast on", "make", "making", "add", "adding")
 ONCE_MORE = re.compile(r"(?<=row|rnd)(?![^.;]*\b(?:until|till|times|twice|to \d))", re.IGNORECASE)
 """Behind "next and foll alt row": this one row, and no more."""
 
@@ -371,7 +373,9 @@ def _how_often(found: re.Match[str], step: int) -> Change:
     first = found.group("also") or ""
     at_once = re.match(r"\s*(?:next|this|same)", first) is not None
     row = re.match(r"\s*(?:the )?(\d{1,2})(?:st|nd|rd|th)", first)
-    apart = (at_once or row is not None) and re.search(r"\bthen\b", first, re.I) is not None
+    apart = (at_once or row is not None) and (
+        "foll" in found.group("every").lower() or re.search(r"\bthen\b", first, re.I) is not None
+    )
     return Change(
         at, step, every, None, at_once, end=found.end(), first_apart=apart,
         first_row=int(row.group(1)) if row else 0,

@@ -47,7 +47,7 @@ _OFTEN = (
 )
 REPEAT_ROWS = re.compile(
     r"(?:\b(?:(?:(?:keep|carry|go|continue)(?: on| to| by)? )?rep(?:eat)?(?:ing)?"
-    r"|alternat(?:e|ing)(?: between)?)"
+    rf"|alternat(?:e|ing)(?: between)?(?=\s+(?:the\s+)?(?:{_ROWS}\s*\d+\s*(?:-|—|to|and|&|,)|\d)))"
     r"|^\W*(?:and |then )+(?:work|rep(?:eat)?)?"
     rf"|(?:^|(?<=[.;] ))(?:work|do|knit)(?= (?!.{{0,50}}\bchart)[^.;]{{3,60}}? {_OFTEN}))\s*"
     r"(?:the\s+)?"
@@ -82,7 +82,8 @@ THE_SAME = re.compile(
 """A row that is the last one again."""
 TIMES = re.compile(
     rf"(?:(\d+)|{_ONES})\s*(?:(?:more|additional|further|extra)\s*)?times?\b|\b(once|twice|thrice)\b"
-    r"|\bx ?(\d{1,3})\b(?! ?[\dx])|\((?P<x>\d{1,2})x\)|\b(?P<y>\d{1,2}) ?x (?:more|in all|total)\b",
+    r"|\bx ?(\d{1,3})\b(?! ?[\dx])|\((?P<x>\d{1,2})x\)"
+    r"|\b(?P<y>\d{1,2}) ?x(?= (?:more|in all|total)\b| ?(?:[.,;)]|$))",
     re.IGNORECASE,
 )
 UNTIL = re.compile(
