@@ -5,14 +5,15 @@ usage: python -m tests.benchmarks.listening SPEECH [--model DIR] [--every N] [--
 
 SPEECH: see listening_clips. Printed for each grammar in quiet and with noise, music or others' talk
 20, 10 and 5 dB below the word: understood, confused (moved, but wrongly), unsure (a chime, no
-move), missed; then other speech taken for a command, by clip and by hour, false moves in an hour of
-speech with and without an attention word, of music and of household noise, the delay from the end
-of the word to the decision, computing, load, memory. --film adds the acted speech of
-models.recipe.archives that nothing was trained on. --peers measures quiet only, beside other
-recognisers on the same clips, see listening_peers; --picture draws misses against other speech
-taken for each least certainty. --curve repeats it in
-quiet for each filler and least certainty; --choose does the same on the speakers for choosing,
-where every threshold is set. Without --choose only speakers that judge are heard.
+move), missed; then other speech taken for a command or a name, by clip and by hour, false moves in
+an hour of speech with and without an attention word, of music and of household noise, the delay
+from the end of the word to the decision, computing, load, memory. --film adds the acted speech of
+models.recipe.archives that nothing was trained on, and the WAV files of its folder; --moves
+measures only false moves. --peers measures quiet only, beside other recognisers on the same clips,
+see listening_peers; --picture draws misses against other speech taken for each least certainty.
+--curve repeats it in quiet for each filler and least certainty; --choose does the same on the
+speakers for choosing, where every threshold is set. Without --choose only speakers that judge are
+heard.
 """
 
 from __future__ import annotations
@@ -32,6 +33,7 @@ from reader.devices.ports import RATE_HZ, Samples
 from reader.devices.recogniser import FILLER, VoskRecogniser
 from reader.listening.decide import LEAST_CERTAIN
 from reader.listening.heard import Heard
+from tests.benchmarks.listening_alike import grammars
 from tests.benchmarks.listening_clips import (
     BEDS,
     GRAMMARS,
@@ -42,7 +44,7 @@ from tests.benchmarks.listening_clips import (
     clips_of,
     film,
     mixed,
-    no_name,
+    named,
     spoken_end_s,
 )
 from tests.benchmarks.listening_peers import compare
@@ -133,10 +135,16 @@ def quiet_room(
     ]
 
 
+def names_of_parts() -> tuple[str, ...]:
+    """What can be said where a pattern's part is asked for: names mostly beyond the graph's words,
+    numbers, escapes."""
+    return grammars()["parts of any name 1"]
+
+
 def other_clips(ear: VoskRecogniser, clips: Clips) -> None:
     """Prints how many clips of other speech were taken for a command."""
-    grammars = {**GRAMMARS, "main commands": phrases_of(MAIN)}
-    for name, words in grammars.items():
+    asked = {**GRAMMARS, "main commands": phrases_of(MAIN), "names of parts": names_of_parts()}
+    for name, words in asked.items():
         taken = [passes(listen(ear, words, clip), LEAST_CERTAIN) for clip in clips.speech]
         share = 100 * sum(taken) / len(taken)
         print(f"{name}: {sum(taken)} of {len(taken)} clips of other speech taken ({share:.1f} %)")
@@ -149,6 +157,7 @@ def false_moves(ear: VoskRecogniser, clips: Clips, folder: Path | None) -> None:
         sounds |= film(folder)
     after = tuple(f"{ATTENTION} {phrase}" for phrase in phrases_of(MAIN))
     asked = {"main commands": phrases_of(MAIN), f"the same behind {ATTENTION!r}": after}
+    asked["names of parts"] = names_of_parts()
     for kind, sound in sounds.items():
         hours = len(sound) / RATE_HZ / 3600
         for name, words in asked.items():
@@ -178,7 +187,7 @@ def marks(ear: VoskRecogniser, clips: Clips) -> list[Mark]:
 def curve(model: str, clips: Clips) -> None:
     """Prints understood and confused against other clips taken, for fillers and certainties."""
     for filler in FILLERS:
-        ear = VoskRecogniser(model, filler, named=no_name)
+        ear = VoskRecogniser(model, filler, named=named)
         for name, words in GRAMMARS.items():
             found = heard_in(ear, clips.takes, words, None)
             speech = [listen(ear, words, clip) for clip in clips.speech]
@@ -230,7 +239,7 @@ def main() -> None:
         flush=True,
     )
     began = time.perf_counter()
-    ear = VoskRecogniser(want.model, named=no_name)
+    ear = VoskRecogniser(want.model, named=named)
     load = time.perf_counter() - began
     if want.curve or want.choose:
         curve(want.model, clips)

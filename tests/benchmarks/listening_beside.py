@@ -29,7 +29,7 @@ from reader.commands.phrases import MAIN, phrases_of
 from reader.devices.recogniser import VoskRecogniser
 from reader.listening.decide import LEAST_CERTAIN
 from tests.benchmarks.listening import heard_in, outcome, passes
-from tests.benchmarks.listening_clips import BEDS, GRAMMARS, LEVELS, clips_of, no_name
+from tests.benchmarks.listening_clips import BEDS, GRAMMARS, LEVELS, clips_of, named
 
 UNLIKELY = 0.05
 DRAWS = 10_000
@@ -41,7 +41,7 @@ Outcomes = dict[tuple[str, str], list[str]]
 
 def outcomes_of(speech: Path, every: int, judging: bool, model: str) -> Outcomes:
     """Everything heard once by one model; other speech is "confused" where it was taken."""
-    clips, ear, found = clips_of(speech, every, judging), VoskRecogniser(model, named=no_name), {}
+    clips, ear, found = clips_of(speech, every, judging), VoskRecogniser(model, named=named), {}
     rooms = [("clean", None, LEVELS[0])]
     rooms += [(f"{bed} {level:.0f}", clips.beds[bed], level) for bed in BEDS for level in LEVELS]
     for name, words in GRAMMARS.items():

@@ -18,6 +18,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from models.recipe.measure import DIGITS, HELD_OUT, WORDS, samples
+from reader.app.hear import read_wav
+from reader.commands.asked import is_name
 from reader.devices.ports import RATE_HZ, Samples
 
 GRAMMARS = {"ten digits": tuple(DIGITS), "twenty words": tuple(WORDS)}
@@ -47,9 +49,10 @@ class Clips:
     beds: dict[str, NDArray[np.float64]]
 
 
-def no_name(phrase: str) -> bool:
-    """Every word of the takes stands for a request."""
-    return False
+def named(phrase: str) -> bool:
+    """Whether a phrase is a name, in a session: but every word of the takes stands for a request.
+    """
+    return is_name(phrase) and not any(phrase in words for words in GRAMMARS.values())
 
 
 def judges(name: str) -> bool:
@@ -119,9 +122,9 @@ def spoken_end_s(sound: Samples) -> float:
 def film(folder: Path) -> dict[str, Samples]:
     """Speech by many that was never trained on, one clip after the other, by kind: acted, and
     announcements in other languages; the sources of models.recipe.archives that only measure, as it
-    packs them. A kind of which the folder has nothing is left out.
+    packs them; and what WAV files the folder has. A kind of which it has nothing is left out.
     """
-    from models.recipe.archives import ABROAD, MEASURED, clips
+    from models.recipe.archives import ABROAD, LOUD, MEASURED, clips
 
     gap = np.zeros(RATE_HZ * 3 // 10, np.float32)
     found: dict[str, Samples] = {}
@@ -130,6 +133,10 @@ def film(folder: Path) -> dict[str, Samples]:
         parts = [part for one in held for _, sound in clips(folder, one) for part in (sound, gap)]
         if parts:
             found[kind] = np.asarray(np.concatenate(parts) * 12_000, np.int16)
+    loose = [read_wav(path).astype(np.float64) for path in sorted(folder.glob("*.wav"))]
+    if loose:
+        level = [one / max(np.abs(one).max(), 1) * LOUD * 12_000 for one in loose]
+        found["talk in files"] = np.concatenate(level).astype(np.int16)
     return found
 
 

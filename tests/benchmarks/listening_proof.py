@@ -35,7 +35,7 @@ from reader.listening import proof
 from reader.listening.belief import WEIGHTS, Verdict, traits
 from reader.listening.decide import LEAST_CERTAIN
 from reader.listening.heard import Heard
-from tests.benchmarks.listening_clips import BEDS, GRAMMARS, Clips, clips_of, mixed, no_name
+from tests.benchmarks.listening_clips import BEDS, GRAMMARS, Clips, clips_of, mixed, named
 
 FOLDS = 5
 GENTLE = 0.3
@@ -83,7 +83,7 @@ class Watched:
     """An ear whose looks are kept; nothing moves."""
 
     def __init__(self) -> None:
-        self._ear = VoskRecogniser(named=no_name)
+        self._ear = VoskRecogniser(named=named)
         self._looks: list[Look] = []
         recogniser.proven = self.noted  # type: ignore[assignment, attr-defined]
 
