@@ -203,7 +203,7 @@ def _by_its_words(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Even
     if rule and row.mark and THIS_AGAIN.match(words, rule.start):
         rule = None
     begun = knits and row.mark is None and cast_on_in(words)
-    if rule is not None and rule.kind == "grow" and SAME_TIME.match(words.lstrip()):
+    if (rule is None or rule.kind == "grow") and SAME_TIME.match(words.lstrip()):
         ask_of_same_time(ledger, row.start, row.end)
     if rule is None or begun:
         here = len(ledger.rows)

@@ -22,7 +22,9 @@ def changed_at_rows(ledger: Ledger, row: WrittenRow) -> bool:
     """
     words = ledger.in_figures(row.start, row.end)
     told = at_rows(words) if row.mark is None and ROW_NAMED.search(words) else None
-    if told is None or words[: told.start].strip(" ,.;") or ACTION.search(words, told.end):
+    if told is None or words[: told.start].strip(" ,.;"):
+        return False
+    if ACTION.search(ledger.printed(words[told.end :])[1]):
         return False
     # "Knit 10 rows" counts them from here, "to the 183rd row" as they were counted before.
     from_here = told.many is not None or told.named[0] <= ledger.number

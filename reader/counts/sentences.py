@@ -123,6 +123,8 @@ def _runs_on(words: str) -> list[int]:
 
 SAME_TIME = re.compile(r"\b(?:and\s+)?at\s+(?:the\s+)?same\s+time\b", re.IGNORECASE)
 """A second change that goes on along with the one before."""
+OFF_TOO = re.compile(r"\W*(?:to shape\b[^.;,\d]*,?\s*)?(?:cast|bind)\s+off\s+\d", re.IGNORECASE)
+"""Stitches bound off meanwhile."""
 TURN = re.compile(r"\bturn\b", re.IGNORECASE)
 HELD = re.compile(
     r"\b(?:sl|slip|place|put|leave|leaving)\b[^.;]*\b(?:holders?|spare|waste|pin|thread|extra)\b[^.;]*$",
@@ -278,7 +280,7 @@ def _changes_told(words: str) -> list[int]:
     out = [found.end() for found in PACED.finditer(words)]
     for found in SAME_TIME.finditer(words):
         rule = find_rule(words[found.start() :], False)
-        if rule is not None and rule.kind == "grow":
+        if (rule is not None and rule.kind == "grow") or OFF_TOO.match(words, found.end()):
             out.append(found.start())
     return out
 

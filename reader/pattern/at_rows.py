@@ -1,5 +1,6 @@
 """Changes told of rows by their numbers: "work to the 13th row, increasing at the beginning of the
-3d, 6th and 9th", "knit 10 rows, decreasing 1 st at each end of rows 4 and 8" -> AtRows.
+3d, 6th and 9th", "knit 10 rows, decreasing 1 st at each end of rows 4 and 8", "inc once in the 5th
+row" -> AtRows.
 """
 
 from __future__ import annotations
@@ -13,7 +14,10 @@ from reader.terms.numbers import word_number
 _ROWS = r"(?:rows?|rnds?|rounds?)"
 _NTH = r"\d{1,3}(?:st|nd|rd|th|d)"
 _AND = r"(?:,? (?:and|&) |, )"
-_LIST = rf"(?:{_NTH}(?:{_AND}{_NTH})+ {_ROWS}|{_ROWS} \d{{1,3}}(?:{_AND}\d{{1,3}})+)"
+_LIST = (
+    rf"(?:{_NTH}(?:(?:{_AND}{_NTH})+(?: {_ROWS}|(?=[.;,]|$))| {_ROWS})"
+    rf"|{_ROWS} \d{{1,3}}(?:{_AND}\d{{1,3}})+)"
+)
 TOLD = re.compile(
     rf"\b(?P<way>inc|dec|narrow|widen|tak\w+ in)(?:reas(?:e|es|ing)|ing)?\.?"
     r"(?: (?:by )?(?P<n>\d|one|two|three|a|once))?(?: (?:sts?|stitch(?:es)?))?"
@@ -21,13 +25,15 @@ TOLD = re.compile(
     rf" (?:of|on|in|at) (?:the )?(?P<rows>{_LIST})(?P<how>[^.;]*)",
     re.IGNORECASE,
 )
+GOES_ON = re.compile(r"\b(?:every|foll\w*|until|till|times)\b", re.IGNORECASE)
+"""Behind the rows named, these tell of others."""
 LEADS = re.compile(
     r"(?:^\W*|(?<=[.;:,] ))(?:(?:then|now|from this point|from here|next) )*"
     r"(?:work|knit|continue|cont\.?|proceed|go on|keep on|carry on|purl)\b"
     r"(?:[^.;\d]{0,50}?\b(?:until|till|to)\b[^.;\d]{0,30}?"
     rf"(?:(?P<upto>\d{{1,3}})(?:st|nd|rd|th|d) {_ROWS}|(?P<all>\d{{1,3}}) {_ROWS})"
     rf"|[^.;\d]{{0,40}}?\b(?P<many>\d{{1,3}}) (?:more )?(?:plain )?{_ROWS}|[^.;\d]{{0,30}}?(?=,))"
-    r"(?:(?!\binc|\bdec|\bnarrow|\bwiden|\btak)[^.;\d]){0,40}$",
+    r"(?:(?!\binc|\bdec|\bnarrow|\bwiden|\btak)[^.\d]){0,40}$",
     re.IGNORECASE,
 )
 """What stands before such a change: how far the rows go."""
@@ -53,7 +59,7 @@ def at_rows(words: str) -> AtRows | None:
     """
     told = TOLD.search(words)
     lead = LEADS.search(words[: told.start()]) if told else None
-    if told is None or lead is None:
+    if told is None or lead is None or GOES_ON.search(told["how"]):
         return None
     said = (told["n"] or "1").lower()
     each = int(said) if said.isdigit() else word_number(said) or 1

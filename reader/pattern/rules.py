@@ -181,6 +181,8 @@ def of_needles(words: str) -> bool:
     return found is not None and found["n"] is None and SHAPED.search(words) is not None
 
 
+OF_BOTH = re.compile(r"\b((?:of|on|in|at) )both(?! (?:ends?|sides?|edges?))", re.IGNORECASE)
+"""Two rows, "at each end of both": of each. As long as that word."""
 TOLD_NEXT = re.compile(
     r"[.;]|,?\s+(?:and\s+)?then\s+(?:continue|cont|proceed|go on|keep)\b", re.IGNORECASE
 )
@@ -207,6 +209,7 @@ def _even(words: str) -> Rule | None:
     if LIKE_LAST.match(behind):
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
     tail = TOLD_NEXT.split(words[found.start() :], maxsplit=1)[0]
+    tail = OF_BOTH.sub(r"\1each", tail) if rows == 2 else tail
     change = find_change(ROWS_UNDERSTOOD.sub(r"\g<0> row", tail))
     to_goal = change is not None and change.step and goal_in(tail) is not None
     if to_goal or (rows == 1 and TOLD_AS_ROW.search(tail)):

@@ -117,9 +117,10 @@ def drawn_as_one(cur: Cursor, stitch: Stitch, place: Place) -> tuple[Stitch, Pla
 def drawn_together(cur: Cursor, name: str, number: Num | None) -> Stitch | None:
     """ "2 tog", "two together", "2tog" after a stitch: the decrease it makes."""
     amount, took = 0, 0
-    if cur.kind() == "num" and cur.low(1) in TOGETHER:
+    words = TOGETHER if cur.book.craft is Craft.CROCHET else (*TOGETHER, "t")
+    if cur.kind() == "num" and cur.low(1) in words:
         amount, took = cur.peek().value, 2
-    elif cur.low() in TOGETHER and number is not None:
+    elif cur.low() in words and number is not None:
         amount, took = number.values[0], 1
     if not took or not 1 < amount < 30:
         return None

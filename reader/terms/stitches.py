@@ -75,7 +75,9 @@ UK_NAME = {
 """US short name -> UK short name of the same stitch."""
 
 
-TOGETHER = re.compile(r"^(sc|hdc|dc|tr|dtr|htr|ss|k|p|st|tss|tks|tps)(\d+)tog(tbl|b)?$")
+TOGETHER = re.compile(
+    r"^(sc|hdc|dc|tr|dtr|htr|ss|k|p|st|tss|tks|tps)(\d+)(?:tog(tbl|b)?|(?<=^[kp]\d)t)$"
+)
 """The family "n together" of every plain stitch: takes n, makes 1."""
 
 CABLE = re.compile(
