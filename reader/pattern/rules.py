@@ -208,8 +208,7 @@ def _even(words: str) -> Rule | None:
     until = rows if IN_TOTAL.match(behind) else None
     if LIKE_LAST.match(behind):
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
-    tail = TOLD_NEXT.split(words[found.start() :], maxsplit=1)[0]
-    tail = OF_BOTH.sub(r"\1each", tail) if rows == 2 else tail
+    tail = _told_of_rows(words[found.start() :], rows)
     change = find_change(ROWS_UNDERSTOOD.sub(r"\g<0> row", tail))
     to_goal = change is not None and change.step and goal_in(tail) is not None
     if to_goal or (rows == 1 and TOLD_AS_ROW.search(tail)):
@@ -231,6 +230,12 @@ def _even(words: str) -> Rule | None:
         "even", rows=rows, start=found.start(), end=end, rest=words[found.start() : end],
         step=step, at_once=at_first, until_row=until, unclear=unclear,
     )  # fmt: skip
+
+
+def _told_of_rows(words: str, rows: int) -> str:
+    """What the words, from so many rows on, tell of them."""
+    tail = TOLD_NEXT.split(words, maxsplit=1)[0]
+    return OF_BOTH.sub(r"\1each", tail) if rows == 2 else tail
 
 
 def _grow(words: str, labelled: bool) -> Rule | None:
