@@ -32,6 +32,7 @@ from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
 from reader.text.crosses import starred
 from reader.text.dashed_sentences import undashed
+from reader.text.evenly_said import evenly_said
 from reader.text.everyday_words import everyday_words
 from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
@@ -341,7 +342,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = undashed(with_commas(without_stops(old_words(without_adjectives(plain)))))
-        plain = everyday_words(told_aloud(in_english_knitting(plain)))
+        plain = evenly_said(everyday_words(told_aloud(in_english_knitting(plain))))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
         plain = without_new_stitches(unannounced(on_lines(sides_told(plain))))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
