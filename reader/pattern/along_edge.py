@@ -5,7 +5,7 @@ not tell where they go.
 from __future__ import annotations
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.tree import Num, Place, Where
+from reader.pattern.tree import Num, Place, Unread, Where
 
 EVENLY = ("evenly spaced", "evenly", "spaced evenly", "loosely")
 ALONG = ("across", "along", "around", "down", "up", "on", "over", "in", "into")
@@ -38,7 +38,11 @@ def along_edge(cur: Cursor, number: Num | None) -> Place | None:
     if not cur.accept(*ALONG):
         cur.at = start
         return None
-    sides = 2 if cur.accept("each") and cur.low() in ("long", "short", "longer") else 1
+    each = cur.accept("each", "every")
+    sides = 2 if each and cur.low() in ("long", "short", "longer") else 1
+    all_of = cur.accept("of the four", "of the 4", "of four", "of all four") if each else False
+    all_of = all_of or cur.accept("all four", "all 4", "the four", "the 4")
+    sides = 4 if all_of else sides
     for _ in range(LONGEST):
         edge = cur.low() in EDGES or (way in ROUND and cur.low() in OPENINGS)
         if edge and cur.low(1) not in EDGES:
@@ -50,6 +54,22 @@ def along_edge(cur: Cursor, number: Num | None) -> Place | None:
             break
         cur.at += 1
     cur.at = start
+    return None
+
+
+SIDES_UNTOLD = ("side", "edge", "of the sides", "of the edges", "of the side edges")
+
+
+def edges_untold(cur: Cursor, start: int, number: Num | None) -> Unread | None:
+    """ "18 sc along each side": so many, and nobody says how many sides there are; None (nothing
+    taken) where they are told, or no such words stand here.
+    """
+    at = cur.at
+    cur.accept(*EVENLY)
+    told = number is not None and number.values[0] >= MANY and cur.accept(*ALONG)
+    if told and cur.accept("each", "every") and cur.accept(*SIDES_UNTOLD):
+        return Unread(cur.span(start), cur.said(start))
+    cur.at = at
     return None
 
 

@@ -155,7 +155,8 @@ PIECE = re.compile(
 """What a piece, or a part of one, may be called."""
 PIECE_BEGINS = re.compile(
     r"(?:with \w+,? )?(?:ch(?:ain)? ?\d|\d+ ?ch|[sd] ?c in|h ?d ?c in|join |attach |rejoin |cast on"
-    r"|pick up|make \d|sl st|work (?:in|across|\d)|sk\w* \d|miss \d)", re.IGNORECASE,
+    r"|pick up|make \d|sl st|work (?:in|across|\d)|sk\w* \d|miss \d"
+    r"|[*(\[]?\s?(?:\d+ )?(?:s ?c|h ?d ?c|d ?c|h?tr)\b(?! ?[=:—-])(?! stands?\b))", re.IGNORECASE,
 )
 """How its work begins."""
 FOUNDATION = re.compile(
@@ -166,9 +167,16 @@ FOUNDATION = re.compile(
 """A line that begins the work."""
 
 
+EDGE_FIRST = re.compile(
+    r"(?:(?:outer|top|bottom|inner|final) )?(?:edging|border|trim|edge|handles?|straps?)"
+    r"(?:\s?[.:]|\s[-—])\s+\S", re.IGNORECASE
+)
+"""A line that begins with what is worked around or onto the piece behind it."""
+
+
 def _begins_part(last: str, line: str) -> bool:
     """Whether a line begins with a heading run in with it."""
-    if FOUNDATION.match(line):
+    if FOUNDATION.match(line) or (EDGE_FIRST.match(line) and ends_sentence(last)):
         return True
     head = RUN_IN.match(line)
     if head and head["dash"]:

@@ -73,7 +73,10 @@ def _placed(cur: Cursor, first: int, last: int) -> bool:
         return True
     behind = first > 0 and cur.tokens[first - 1].low not in (*STOPS, "-", "*", "work", "continue")
     named = bool(WHERE_TO & set(lows[1:6])) and not ENTERED & set(lows)
-    return behind and lows[0] in INTO and named
+    sides = lows[0] in ("along", "down", "up", "on", "across", "per")
+    sides = sides and bool({"side", "sides", "edge", "edges"} & set(lows[:4]))
+    counted = any(token.kind == "num" for token in cur.tokens[max(0, first - 3) : first])
+    return behind and ((lows[0] in INTO and named) or (sides and counted))
 
 
 def _so_often(cur: Cursor, first: int, last: int) -> bool:

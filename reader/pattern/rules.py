@@ -189,6 +189,18 @@ TOLD_NEXT = re.compile(
 """What ends the words of so many rows."""
 
 
+AT_CORNERS = re.compile(
+    r"\b\d ?(?:s ?c|h ?d ?c|d ?c|h?tr)\b[^.;]{0,24}\bcorners?\b"
+    r"|\bcorners?\b[^.;]{0,12}\b\d ?(?:sc|dc|hdc)\b",
+    re.IGNORECASE,
+)
+"""Stitches told beside those of so many rounds, "2 rounds of sc with 3 sc in each corner"."""
+
+
+def _counted_even(rows: int, found: re.Match[str]) -> Rule:
+    return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
+
+
 def _even(words: str) -> Rule | None:
     """ "Work 6 rounds even"; "knit 6 rows, increasing 1 st at the beginning of each"."""
     counted = DID_SO_MANY.search(words) if PLAIN_ROWS.search(words) else None
@@ -197,11 +209,10 @@ def _even(words: str) -> Rule | None:
     counted = counted or EVEN_SAID.search(words)
     if counted:
         said = counted["rows"] or counted["more"]
-        rows, start = int(said[:4]), counted.start()
-        return Rule("even", rows=rows, start=start, end=counted.end(), rest=counted.group())
+        return _counted_even(int(said[:4]), counted)
     found = EVEN.search(words) or EVEN_ROUND.search(words)
     coloured = coloured_rows(words, found.start() if found else len(words))
-    if coloured is not None or not found:
+    if coloured or not found:
         return coloured
     rows = value_of(found.group(1), found.group(2)) or 1
     behind = found.groupdict().get("rest") or ""
@@ -210,8 +221,9 @@ def _even(words: str) -> Rule | None:
         return Rule("last", times=rows, start=found.start(), end=found.end(), rest=found.group())
     tail = _told_of_rows(words[found.start() :], rows)
     change = find_change(ROWS_UNDERSTOOD.sub(r"\g<0> row", tail))
+    cornered = AT_CORNERS.search(tail) is not None
     to_goal = change is not None and change.step and goal_in(tail) is not None
-    if to_goal or (rows == 1 and TOLD_AS_ROW.search(tail)):
+    if to_goal or (rows == 1 and (cornered or TOLD_AS_ROW.search(tail))):
         return None
     if change is not None and (change.step or change.goes_on):
         end = found.start() + len(tail)
@@ -222,7 +234,7 @@ def _even(words: str) -> Rule | None:
         )  # fmt: skip
     step, at_first = change_once(tail, rows == 1)
     step = step or cast_at_end(tail) * (rows == 1)
-    unclear = not step and (of_needles(tail) or (rows > 1 and of_which_row(tail)))
+    unclear = not step and (of_needles(tail) or cornered or (rows > 1 and of_which_row(tail)))
     end = found.start() + len(tail) if step or unclear else found.end()
     beyond = FURTHER_WORK.search(words, found.end() - len(behind), end)
     end = beyond.start() if beyond and not step and not unclear else end

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from reader.pattern.along_edge import along_edge
+from reader.pattern.along_edge import along_edge, edges_untold
 from reader.pattern.begun_at import begun_at
 from reader.pattern.by_colour import in_colour, skip_colour
 from reader.pattern.center_stitch import in_center
@@ -204,10 +204,9 @@ def _finish(
     cur: Cursor, start: int, number: Num | None, found: Found, made: list[Node]
 ) -> Node | None:
     stitch = found.stitch
-    if cur.book.craft is Craft.KNITTING and stitch.kind is Kind.STITCH:
-        back = taken_up(cur, start, number)
-        if back is not None:
-            return back
+    plain = cur.book.craft is Craft.KNITTING and stitch.kind is Kind.STITCH
+    if plain and (back := taken_up(cur, start, number)) is not None:
+        return back
     stitch, number = _numbered(cur, stitch, number)
     by = times_behind(cur)
     number = _multiplied(number, by)
@@ -225,6 +224,8 @@ def _finish(
             cur.accept(*IN_ITS_BACK)
         number = number or until_on_needle(cur, made)
         number, place = _how_far(cur, number)
+    elif (untold := edges_untold(cur, start, number)) is not None:
+        return untold
     else:
         place = _where(cur, stitch, number, made)
         number = _multiplied(number, count_after(cur) if place.where is Where.RING else None)
