@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
-from reader.counts.openings import UNITS
+from reader.counts.openings import BETWEEN, UNITS
 from reader.counts.tally import Tally
 from reader.pattern.tree import Group, Node, Place, Repeat, Skip, Where, Work
 
@@ -35,16 +35,29 @@ def group_places(place: Place, m: int, tally: Tally) -> int:
         # "1 tr in center sc of next 5 sc": one place, that uses all five.
         walk.take(m, place.noun if place.noun not in ("st", "ch", "tch") else "")
         return 1
+    between = BETWEEN.search(place.text) is not None
     if size and not walk.opened:
+        m = 1 if between and not place.each else m
         walk.take(size * m)
         tally.spaced = True
         return m
+    tally.unread = tally.unread or groups_unknown(place, tally)
     if place.noun in UNITS and walk.take_group():
         return 1
     if follows:
         walk.to_group(place.nth if follows == "this" else 0)
         walk.take(max(0, place.nth - 1 - walk.into))
     return 0
+
+
+def groups_unknown(place: Place, tally: Tally) -> bool:
+    """Whether places between groups are meant, "3 dc in each sp between groups", and nothing tells
+    where in the row below one group ends and the next begins.
+    """
+    walk = tally.walk
+    if place.noun not in UNITS or not BETWEEN.search(place.text) or not walk.known:
+        return False
+    return not walk.opened and not any(run.unit for run in tally.below.runs)
 
 
 def leaves_group(node: Node, after: Sequence[Node], tally: Tally) -> bool:

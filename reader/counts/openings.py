@@ -41,6 +41,9 @@ def is_opening(place: Place, walk: Walk) -> bool:
     if place.noun == "group" and CENTER.match(place.text.lower()) and walk.lies_ahead("told", True):
         # "center dc of next dc group": a stitch of a group told stitch by stitch.
         return False
+    if place.noun in UNITS and BETWEEN.search(place.text) and walk.chained_apart():
+        # "3 dc between next 2 groups", which a chain parts: its space.
+        return True
     return (place.noun in UNITS and walk.united) or walk.has("unit", place.noun)
 
 
@@ -112,7 +115,8 @@ def _kind(said: str) -> str:
 
 def _unit(noun: str, text: str, walk: Walk) -> Callable[[Run], bool]:
     if BETWEEN.search(text):
-        return lambda run: run.name == GAP and not run.unit
+        apart = SPACE if walk.chained_apart() else GAP
+        return lambda run: run.name == apart and not run.unit
     if walk.lies_ahead("unit", noun):
         return lambda run: run.unit == noun
     return lambda run: bool(run.unit)

@@ -7,7 +7,7 @@ from dataclasses import replace
 from functools import lru_cache
 
 from reader.counts.fabric import Run, any_space, foundation
-from reader.counts.group_stitches import group_places, group_told
+from reader.counts.group_stitches import group_places, group_told, groups_unknown
 from reader.counts.openings import BETWEEN, UNITS, is_opening, of_chain_ahead, wanted
 from reader.counts.putting import cap, put, put_all_apart, put_apart, put_in_every_nth
 from reader.counts.reaching import all_places
@@ -234,6 +234,7 @@ def _into_all(
         put(work, tally, number or 0, 1)
         return
     opening = is_opening(place, walk)
+    tally.unread = tally.unread or groups_unknown(place, tally)
     if place.where is Where.REST and tally.below.flat and AROUND_EDGE.search(place.text):
         # Around a piece that was turned: what lies along its sides is not known.
         walk.lost()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from reader.counts.fabric import any_opening
-from reader.counts.openings import SPACES, is_opening, wanted
+from reader.counts.openings import SPACES, UNITS, is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.walk import Walk
 from reader.pattern.tree import Place, Where
@@ -44,6 +44,9 @@ def all_places(
         places, _ = of_kind(place, walk, max(0, here - walk.before))
     if place.noun in CLUSTERS and walk.named(place.noun) and place.where is Where.EACH:
         places = walk.named(place.noun)
+    if place.noun in UNITS and place.where is Where.EACH and walk.lies_ahead("told", True):
+        # "3 dc in each sp between 2-dc groups": as many as groups.
+        places = walk.units_ahead("group")
     ahead = walk.ahead()
     if "ch" in place.among or (place.noun == "ch" and place.among):
         places += sum(run.n * run.chains for run in ahead)

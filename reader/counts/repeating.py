@@ -20,6 +20,7 @@ from reader.counts.endings import (
 )
 from reader.counts.ends import first_work
 from reader.counts.fabric import Run
+from reader.counts.group_stitches import groups_unknown, in_order
 from reader.counts.last_pass import (
     IN_PATTERN,
     beyond_corner,
@@ -100,7 +101,8 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     if not cut and node.ending and not (node.altered and tally.sections):
         _ended(node, tally, need, work_all)
     tally.unsure = tally.unsure or (one.unsure and not tally.walk.known)
-    tally.unread = tally.unread or one.unread
+    untold = any(groups_unknown(into.place, tally) for into in in_order(node.body))
+    tally.unread = tally.unread or one.unread or untold
     tally.elastic = tally.elastic or one.elastic
     tally.branched = tally.branched or one.branched
     tally.spaced = tally.spaced or one.spaced

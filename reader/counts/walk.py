@@ -200,6 +200,12 @@ class Walk(StridingWalk):
         sizes = {run.chains for run in self._runs if run.name == SPACE}
         return (min(sizes) + max(sizes)) / 2 if len(sizes) > 1 else 0
 
+    def chained_apart(self) -> bool:
+        """Whether chains part the row's groups of stitches, all of them."""
+        if self.united or self._last("space", False) >= 0:
+            return False
+        return self._last("told", True) >= 0 and self._last("space", True) >= 0
+
     def has_held(self, wanted: Held) -> bool:
         """Whether the row has a wanted space at all, used or not."""
         return any(held(self._runs, at, wanted) for at in range(len(self._runs)))

@@ -120,6 +120,7 @@ def _sides(cur: Cursor) -> str:
     cur.accept("next", "following", "first", "last", "same", "these", *ALL)
     while cur.kind() in ("num", "ord") or (cur.low() in ("and", "&") and cur.kind(1) == "ord"):
         cur.at += 1
+        cur.accept("-")
     cur.accept("of the", "of")
     grouped = next((cur.low(far) for far in range(3) if cur.low(far) in GROUPS), "")
     noun = find_noun(cur)

@@ -54,3 +54,24 @@ def test_so_many_put_somewhere_not_understood_is_asked_about() -> None:
     said += "Row 2: Ch 1, sc in each sc, putting 3 in the one at the toe, turn.\n"
     problems = count_pattern(parse_pattern(said)).problems
     assert [one.verdict for one in problems] == [Verdict.UNCLEAR]
+
+
+def test_a_total_that_leaves_out_the_chain_counted_before_is_asked_about() -> None:
+    """ "(12 dc)" with the chain, then "(23 dc)" without it: which was meant the maker must say."""
+    counted = count_pattern(parse_pattern(
+        "SQUARE\n\nRnd 1: Ch 4, join to form ring. Ch 3, 2 dc in ring, ch 2, *3 dc in ring, "
+        "ch 2; rep from * 2 more times, join. (12 dc)\nRnd 2: Sl st to corner, ch 3, (2 dc, ch 2, "
+        "3 dc) in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next ch-2 sp, ch 1; rep from * 2 more "
+        "times, join. (23 dc)\n"
+    ))  # fmt: skip
+    assert [(one.printed, one.counted) for one in counted.problems] == [(23, 24)]
+
+
+def test_groups_that_nothing_tells_apart_are_asked_about() -> None:
+    """ "Sp between groups" over stitches in a row: how many there are nothing tells."""
+    counted = count_pattern(parse_pattern(
+        "O\n\nRnd 1: Ch 3 (counts as dc), 11 dc in magic ring, join. (12)\nRnd 2: Ch 3 (counts as "
+        "dc), dc in same st, 2 dc in each st around, join. (24)\nRnd 3: Sl st to next sp between "
+        "groups, ch 3, 2 dc in same sp, *3 dc in next sp between groups; rep from * around, join.\n"
+    ))  # fmt: skip
+    assert [one.label for one in counted.problems] == ["Round 3"]
