@@ -26,7 +26,7 @@ from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
 from reader.counts.heel_apart import heel_of, heel_uses
 from reader.counts.heel_turn import heel_to_its_end
-from reader.counts.in_turn import TOTAL_ALONE, in_turn
+from reader.counts.in_turn import in_turn, total_alone
 from reader.counts.last_row import changed_in_last, only_in_last
 from reader.counts.ledger import Ledger
 from reader.counts.listed import ask_of_list
@@ -291,7 +291,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
     told = AS_THEY_DO.match(after) if ledger.pattern.craft is Craft.CROCHET else None
     if told is not None:
         rest, after = _total_behind(ledger, row, rest, told.end())
-    total = TOTAL_ALONE.match(after)
+    total = total_alone(after, len(ledger.pattern.sizes))
     if total:
         rest, after = _total_behind(ledger, row, rest, total.end())
     least = 1 if ledger.pattern.craft is Craft.KNITTING else 3

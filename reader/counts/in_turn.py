@@ -8,12 +8,15 @@ from dataclasses import replace
 
 from reader.pattern.totals import Printed
 
-TOTAL_ALONE = re.compile(
-    r"[.;:)\s]*[\[(]?\s*(?!\d*1st\b)\d+(?:\s*(?:[,;/]|and\b)\s*\d+)*"
-    r"\s*(?:sts?|stitches|sc|s c|dc|d c|tr|htr|hdc)\b\s*[\])]?\.?(?=\s|$)",
-    re.IGNORECASE,
-)
-"""A sentence behind a rule that is only the total, or one for each of its rows."""
+_UNITS = r"\s*(?:sts?|stitches|sc|s c|dc|d c|tr|htr|hdc)\b\s*[\])]?\.?(?=\s|$)"
+_BEFORE = r"[.;:)\s]*[\[(]?\s*(?!\d*1st\b)\d+"
+TOTAL_ALONE = re.compile(rf"{_BEFORE}{_UNITS}", re.IGNORECASE)
+LIST_ALONE = re.compile(rf"{_BEFORE}(?:\s*(?:[,;/]|and\b)\s*\d+)*{_UNITS}", re.IGNORECASE)
+
+
+def total_alone(words: str, sizes: int) -> re.Match[str] | None:
+    """A sentence behind a rule that is only the total or, of one size, one for each of its rows."""
+    return (TOTAL_ALONE if sizes > 1 else LIST_ALONE).match(words)
 
 
 def in_turn(

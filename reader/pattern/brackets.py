@@ -225,7 +225,9 @@ def bracketed(
 ) -> Node | None:
     """The node a bracket of instructions makes, by what follows."""
     times = before or count_after(cur)
-    cur.at += 0 if times else around_apart(cur)
+    # In a list that a star opened, "; around" is said of that list.
+    starred = sum(token.kind == "stars" for token in cur.tokens[:start]) % 2
+    cur.at += 0 if times or starred else around_apart(cur)
     if times is not None:
         return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, times)
     works = [one for one in body if not isinstance(one, Act)]

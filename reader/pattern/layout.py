@@ -38,6 +38,7 @@ from reader.pattern.said_only import (
     lists_meanings,
     only_says,
     tells_how,
+    tells_short,
     without_rules,
 )
 from reader.pattern.second_half import COMPLETE
@@ -219,7 +220,8 @@ class _LayingOut:
             self.note(_kind(kind.group(1)), start, end)
             return
         meant = not self.begun and not self.crocheted and tells_meaning(words)
-        if not marks and (meant or lists_meanings(words) or tells_how(words)):
+        meant = meant or lists_meanings(words) or tells_how(words) or tells_short(words)
+        if not marks and meant:
             self.note("key", start, end)
             return
         run_in = RUN_IN.match(words)

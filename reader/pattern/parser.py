@@ -148,8 +148,13 @@ ONE_PLACE = re.compile(
 DRAWN_TOGETHER = re.compile(
     r"\b(?:keep|hold|leav|retain)\w*\b[^.;]{0,24}\blast (?:\w+ )?(?:loop|lp)s?\b"
     r"|\b(?:through|thru|off) (?:all|\d+) (?:the )?(?:remaining )?(?:loops|lps)"
+    r"|\b(?:remove|take out|slip out) (?:the |your )?hook|\bdrop(?:ped)? (?:the )?(?:loop|lp|st)\b"
 )
 """A definition that draws them together into one."""
+
+
+CLUSTERED = re.compile(r"\b(?:loop st|puff|bobble|popcorn|cluster)")
+"""Names of several stitches drawn into one."""
 
 
 def craft_of(text: str) -> Craft:
@@ -300,7 +305,7 @@ def _defined(name: str, meaning: str, craft: Craft, terms: Terms) -> Stitch | No
     if plain and name not in forms(craft, Terms.UK) and OF_HOOK.search(low):
         takes = 2 if re.search(r"\btog(?:ether)?\b|\bdecrease", low) else 1
         return Stitch(name, name, takes, 1, craft, Kind.STITCH, OWN_KEY, 3)
-    if re.search(r"\b(?:loop st|puff|bobble|popcorn|cluster)", name):
+    if CLUSTERED.search(name) or CLUSTERED.match(low):
         # Whatever form of it the key explains, it is the stitch that other rows call otherwise.
         return Stitch(usual, name, 1, 1, craft, Kind.CLUSTER, OWN_KEY, 1)
     return None

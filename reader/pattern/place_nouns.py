@@ -165,6 +165,9 @@ def _plain(cur: Cursor, at: int) -> tuple[str, int]:
             "( s )", at + 1
         )
         return "st", 4 if plural else 1
+    if low == "v":
+        # A V of two stitches in one place, "in each V around".
+        return "v-st", 1
     if low in SPACE_NOUNS:
         return "sp", 2 if after in SPACE_NOUNS else 1
     if low in CHAIN_NOUNS:

@@ -89,6 +89,16 @@ MEANING = re.compile(
 LEAST_MEANINGS = 3
 
 
+SHORT_MEANING = re.compile(
+    r"\W*[A-Z][A-Za-z0-9]{0,7}(?: ?\([a-z][a-z -]{2,19}\)| over \d+ sts?)? ?= ?(?=\S)"
+)
+
+
+def tells_short(words: str) -> bool:
+    """Whether a line tells what one short name means: "PC (popcorn) = 5 dc in same st, ..."."""
+    return SHORT_MEANING.match(words) is not None
+
+
 def lists_meanings(words: str) -> bool:
     """Whether a paragraph is a list of abbreviations: "ch chain; dc double crochet; tr treble"."""
     pieces = [one.strip(" .") for one in re.split(r"[;,\n]", words) if one.strip(" .")]

@@ -111,6 +111,8 @@ def sizes_named(text: str) -> tuple[str, ...]:
         return names
     if names and (_bare_lists(text, len(names) - 1) or lists_within(text, len(names)) > 1):
         return names
+    if _begun_for_two(text):
+        return ("size 1", "size 2")
     cast_on = [values_in(one) for one in CAST_ON.findall(text)] if lists else []
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
         often = lists.count(common)
@@ -125,6 +127,19 @@ def sizes_named(text: str) -> tuple[str, ...]:
             named = named or _by_ages(text, common + 1)
             return named or tuple(f"size {n + 1}" for n in range(common + 1))
     return ("one size",)
+
+
+BEGUN_FOR_TWO = re.compile(
+    r"\b(?:cast\W+on|co|ch|chain)\s+(?P<pair>(?P<a>\d+)\s?\((?P<b>\d+)\))", re.IGNORECASE
+)
+
+
+def _begun_for_two(text: str) -> bool:
+    """Whether a piece begins with two numbers that come again as a row's total: "Chain 72 (84)"."""
+    for found in BEGUN_FOR_TWO.finditer(text):
+        if int(found["b"][:5]) > int(found["a"][:5]) and text.count(found["pair"]) > 1:
+            return True
+    return False
 
 
 def _told_plainly(top: str) -> bool:

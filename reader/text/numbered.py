@@ -54,6 +54,10 @@ LEAST = 3
 def numbered(text: str) -> str:
     """The text with the mark behind each row's number put in, where its lines count on from 1."""
     text = STEPPED.sub(_of_step, _by_any_letter(text))
+    if len(list(TURNS.finditer(text))) >= LEAST:
+        text = TURNS.sub(
+            lambda one: f"{one['at']}Rnd {one['n']}:".ljust(len(one.group())), text
+        )
     if (" - " in text or " — " in text) and _counts_on(DASHED, text):
         text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
     text = _no_ranges(ODD_RANGE.sub(_as_range, text) if RANGE_SIGN.search(text) else text)
@@ -103,10 +107,15 @@ def _with_r(found: re.Match[str]) -> str:
 ODD_RANGE = re.compile(
     r"^(?P<lead>[ ]*[\[(]?(?:R|rnds?|rounds?|rows?|rds?)?[ ]?\d{1,3})"
     r"(?:(?P<dots>[ ]?(?:~|\.\.\.?)[ ]?)|(?<=\w)(?P<dash>[ ]?-[ ]?)(?=R))(?P<r>R[ ]?)?"
-    r"(?P<last>\d{1,3})(?=[ ]?[:.\])])",
+    r"(?P<last>\d{1,3})(?=[ ]?[:.\])]|(?(dash)[ ](?=[a-z\d(*\[])|(?!)))",
     re.MULTILINE | re.IGNORECASE,
 )
-"""Several rows told as "R5~9:", "R5..9:", "[R5-R9]"."""
+"""Several rows told as "R5~9:", "R5..9:", "[R5-R9]", "R5-R9 sc"."""
+TURNS = Sought(
+    ("turn ",),
+    r"(?P<at>^|[.)] )Turn (?P<n>\d{1,3}) ?[:.—-](?= )", re.MULTILINE | re.IGNORECASE,
+)
+"""Rounds called turns: "Turn 2 - 2 sc in each stitch"."""
 
 
 RANGE_SIGN = re.compile(r"[~.-][.R]|~\d| ~ |- R", re.IGNORECASE)

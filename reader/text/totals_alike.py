@@ -46,7 +46,8 @@ ENDINGS = tuple(
         rf"(?: of| is| now)?[ ]?[:=.]?)[ ]*(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_COUNTED})?[)\]}}>]?",
         rf"(?P<lead>[.,;]? (?:(?:end|finish)(?:s|ing)? (?:up )?with|(?:until|till) (?:you have"
         rf"|there are)))[ ](?P<n>\d{{1,4}}{_MORE})[ ]?{_UNITS}",
-        rf"(?P<lead>(?<=\s)(?:[#Σ«‹<~✓✔→⇒/]|\(\(|=(?=[^\n=]+=))|(?:…|\.{{2,}}))[ ]*"
+        rf"(?P<lead>(?<=\s)(?:[#Σ«‹<~✓✔→⇒/]|::|\(\(|=(?=[^\n=]+=))|(?:…|\.{{2,}}))"
+        r"[ ]*"
         rf"(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_COUNTED})?[ ]?(?:[»›>=~✓✔/]|\)\))?",
         rf"(?P<lead>[.;])[ ]+(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_COUNTED})?[ ]?[✓✔✅!]",
         rf"(?<=\w)(?P<lead>:)[ ]*(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?",
@@ -60,6 +61,8 @@ LONGEST = 60
 """Characters at a row's end that are looked at."""
 
 
+SIZES = re.compile(r"\d ?/ ?\d+ $")
+"""Before a stroke: the number behind it is that of one size more, "64 / 72 / 80"."""
 USUAL = re.compile(
     r"[(\[{] ?=? ?\d[\d,;:/ ]{0,30}(?:sts?|stitches|[shd]{1,2}c|tr)? ?[)\]}]\.?$", re.IGNORECASE
 )
@@ -76,7 +79,10 @@ def totals_alike(text: str) -> str:
     told = [(a, text[a:b]) for a, b in lasts if FIGURE_LAST.search(text, max(a, b - 14), b)]
     odd = [(a, last) for a, last in told if not USUAL.search(last)]
     for shape in ENDINGS if len(odd) >= LEAST and 3 * len(odd) >= 2 * len(told) else ():
-        found = [(a, one) for a, last in odd if (one := shape.search(last))]
+        found = [
+            (a, one) for a, last in odd
+            if (one := shape.search(last)) and not SIZES.search(last, 0, one.start("lead"))
+        ]  # fmt: skip
         if len(found) < LEAST or 3 * len(found) < 2 * len(told):
             continue
         out = list(text)

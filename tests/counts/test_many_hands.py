@@ -1,0 +1,65 @@
+"""Ways of telling that other authors have: short names for a bobble, totals behind "::", rounds
+called turns, ranges with no colon; common practice, no source. The pieces are invented.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from reader.counts.account import count_pattern
+from reader.pattern.parser import parse_pattern
+
+PIECES = {
+    "bobble by a letter": (
+        "Net mat\nB = bobble (5 hdc left open, yo, through all 6 loops).\n"
+        "Row 1: ch 12, sc in 2nd ch from hook and each ch across (11)\nRow 2: 5 sc, B, 5 sc\n",
+        [11, 11],
+    ),
+    "popcorn by the hook": (
+        "Net mat\nPC (popcorn) = 5 dc in same st, remove hook, insert it in first of the 5 dc,"
+        " catch the dropped loop and pull through.\n"
+        "Row 1: ch 12, sc in 2nd ch from hook and each ch across (11)\n"
+        "Row 2: ch 1, *sc in next st, PC in next st; rep from * to last st, sc in last st\n",
+        [11, 11],
+    ),
+    "two colons": (
+        "Gull\nR1 MR 6 :: 6\nR2 inc 6 times :: 12\nR3 1 sc, inc, repeat 6 times :: 18\n"
+        "R4-5 sc :: 18\nR6 1 sc, dec, repeat 6 times :: 12\n",
+        [6, 12, 18, 18, 18, 12],
+    ),
+    "range by two letters": (
+        "Gull\nR1 6SC in magic ring\nR2 6INC =12\nR3 (1SC,INC)*6=18\nR4-R6 18SC\n"
+        "R7 (1SC,DEC)*6=12\n",
+        [6, 12, 18, 18, 18, 18, 12],
+    ),
+    "turns": (
+        "Scrubber. Turn 1 - in a magic ring make 8 half double crochets. Turn 2 - 2 half double"
+        " crochets in each stitch (16). Turn 3 - 1 half double crochet in each stitch (16).\n",
+        [8, 16, 16],
+    ),
+    "a V to work into": (
+        "Cowl\nRnd 1: ch 12, join, ch 1, sc in each ch (12)\n"
+        "Rnd 2: Sl st to the next stitch, ch 4, dc in the same stitch (that's your first V), *skip"
+        " 2, (dc, ch 1, dc) in the next*, repeat around, skip the last 2, join to the 3rd ch.\n"
+        "Rnd 3: Sl st into the V, ch 4, dc in the same space. (dc, ch 1, dc) in each V around.\n",
+        [12, 8, 8],
+    ),
+    "in a list that a star opened": (
+        "Muff\nRow 1: ch 10, sc in 2nd ch from hook and each ch across (9)\n"
+        "Row 2: ch 1, *1 sc in next 2 sc, 1 bobble in next sc (4 dc together); to end, turn.\n",
+        [9, 9],
+    ),
+}
+
+
+@pytest.mark.parametrize("name", PIECES)
+def test_every_row_is_counted(name: str) -> None:
+    text, counts = PIECES[name]
+    counted = count_pattern(parse_pattern(text))
+    assert [row.count for part in counted.parts for row in part.rows] == counts
+
+
+def test_numbers_of_two_sizes_told_by_the_first_chain() -> None:
+    text = "Crown\nChain 72 (84), join.\nRound 1: ch 1, sc in each chain. 72 (84)\n"
+    pattern = parse_pattern(text)
+    assert [count_pattern(pattern, size).parts[0].rows[-1].count for size in (0, 1)] == [72, 84]
