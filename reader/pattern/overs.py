@@ -179,7 +179,9 @@ def _in_front(cur: Cursor, start: int) -> Node | None:
 
 def _comes_back(cur: Cursor) -> bool:
     """Whether the yarn only goes to the front while stitches are slipped or purled, and back."""
-    ahead = 1 if cur.low() == "," else 0
+    ahead = 0
+    while cur.low(ahead) in (*STOPS, "and", "then") and cur.low(ahead):
+        ahead += 1
     slipped = cur.low(ahead) in ("sl", "slip", "s")
     if not slipped and cur.low(ahead) not in PURLS:
         return False

@@ -75,6 +75,7 @@ from reader.text.same_length import (
     without_ticks,
 )
 from reader.text.short_names import without_short_names
+from reader.text.short_together import together_told
 from reader.text.shorthand import with_times
 from reader.text.size_lists import in_brackets, letters_told, with_usual_brackets
 from reader.text.slips import slips_named
@@ -346,7 +347,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source, plain = _set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = undashed(with_commas(without_stops(old_words(without_adjectives(plain)))))
+        plain = old_words(without_adjectives(together_told(plain)))
+        plain = undashed(with_commas(without_stops(plain)))
         plain = evenly_said(everyday_words(told_aloud(in_english_knitting(plain))))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
         plain = without_new_stitches(unannounced(on_lines(sides_told(plain))))

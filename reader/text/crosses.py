@@ -12,12 +12,19 @@ CLOSING = re.compile(r"[xX+†](?<=[\s,.;][xX+†])(?=[;,.]?\s+(?i:rep(?:eat)?)\
 OPENING = re.compile(r"(?:(?<=—)|(?<=—\s)|(?<=--)|(?<=[.:\]]\s)|^)[x+†](?=\s+(?:\d+\s+)?[A-Za-z])")
 
 PAIRED = re.compile(
-    r"(?<![^\s,.;:(—])(?P<sign>[xX](?=\s)|[✕×+†‡#*])"
+    r"(?<![^\s,.;:(—])(?P<sign>[xX](?=,?\s)|[✕×+†‡#*])"
     r"(?P<body>(?:(?!(?P=sign)[\s,])[^\n]|\n(?!\s*\n)){4,160}?[\s,.;])"
     r"(?P=sign)(?P<stop>,?)(?=\s+(?:twice|thrice|(?:\d+|two|three|four|five|six|seven|eight|nine|ten"
     r"|twelve)\s+times)\b)"
 )
 """A sign before and behind what is worked so many times: "† 2 ch., miss 2, 1 dc. † twice"."""
+_SIGN = r"(?:[xX](?=,?\s)|[✕×+†‡#])"
+UNLIKE = re.compile(
+    rf"(?<![^\s,.;:(—]){_SIGN}"
+    rf"(?P<body>(?:(?!(?<!\w){_SIGN}[\s,])[^\n*]|\n(?!\s*\n)){{4,160}}?[\s,.;])"
+    rf"(?<!\w){_SIGN}(?P<stop>,?)(?=\s+(?:twice|thrice|\d+\s+times)\b)"
+)
+"""The same with another sign behind than before, as a press slips: "+ m 1, k 2, x twice"."""
 OWN_SIGNS = ("+", "#", "@")
 
 
@@ -26,7 +33,7 @@ def starred(text: str) -> str:
     other sign of the writer's own, unless words go back to it.
     """
     if TIMES.search(text):
-        text = PAIRED.sub(_paired, text)
+        text = UNLIKE.sub(_paired, PAIRED.sub(_paired, text))
     if CLOSING.search(text):
         text = PARAGRAPH.sub(lambda found: _starred(found.group()), text)
     for sign in OWN_SIGNS:
