@@ -38,6 +38,7 @@ from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
 from reader.text.halves import halves_told
 from reader.text.labels_alone import with_colons
+from reader.text.last_first import last_first
 from reader.text.last_loops import unnamed_loops
 from reader.text.left_waiting import sides_told
 from reader.text.markdown import unmarked
@@ -337,7 +338,7 @@ def _set_right(text: str) -> tuple[CleanText, str]:
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
     plain = chains_first(unnamed_loops(labelled_alike(plain)))
-    plain = needles_in_rounds(needles_as_rows(cast_ons(undotted(plain))))
+    plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
     return source, plain
 
 

@@ -163,7 +163,8 @@ ODD_AND_EVEN = re.compile(
 EVEN = re.compile(
     rf"{_AT}(?:(?:then|again|now)\s+)*(?:(?:with|using|in)\s+(?:\w+\s+){{1,3}}?)?"
     r"(?:(?:beg\w*|start\w*)\s+with\s+(?:[^,.;]{2,20},|an?\s+\w+\s+(?:row|rnd|round)\b)\s*)?"
-    r"(?:work|do|knit(?:ting(?= \w+ (?:plain )?rows))?|k|purl|pearl|seam|rib|p|crochet|sc|dc|hdc"
+    r"(?:work|do(?! not)"
+    r"|knit(?:ting(?= \w+ (?:plain )?rows))?|k|purl|pearl|seam|rib|p|crochet|sc|dc|hdc"
     r"|make|cont(?:inue)?|rep(?:eat)?(?= \w+ (?:more )?rows (?:of|in) (?:the )?patt)"
     r"|(?:finish(?: off)?|end|follow|start|begin) with|add)\b"
     r"(?:(?!(?<!\bwithout )(?<!\bno )(?<!\bany )\b(?:inc|dec)|[.:;\d]|\beach\b|\bnext\b)[^.;])"

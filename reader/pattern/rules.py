@@ -129,6 +129,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or mirrored(words)
         or layers_joined(words)
         or in_fabric(words)
+        or (_turned_about(words) if rows else None)
         or (_even(words) if rows else None)
         or (fabric_rows(words) if rows else None)
         or ridges(words)
@@ -198,6 +199,24 @@ AT_CORNERS = re.compile(
 
 
 def _counted_even(rows: int, found: re.Match[str]) -> Rule:
+    return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
+
+
+TURN_ABOUT = re.compile(
+    r"\b(?:knit|k|work|purl|p) (?:a|one|1) row,? (?:and |then )?"
+    r"(?:purl|p|knit|k) (?:a|one|1) row,? "
+    r"(?:(?P<n>\d{1,3}) times|(?P<word>[a-z]+) times|(?P<two>twice))(?: more| in all)?\b",
+    re.IGNORECASE,
+)
+"""A knit and a purl row, so many times."""
+
+
+def _turned_about(words: str) -> Rule | None:
+    """ "Knit a row, purl a row, five times"."""
+    found = TURN_ABOUT.search(words)
+    if found is None:
+        return None
+    rows = 2 * (value_of(found["n"], found["word"] or found["two"]) or 1)
     return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
 
 

@@ -117,6 +117,11 @@ NUMBERED = re.compile(rf"\d|\b(?:{SPELLED})\b")
 
 
 _MADE = r"(?:sts?|stitches|sc|dc|hdc|tr|htr|rows|rnds|rounds)"
+WHAT_FOLLOWS = re.compile(
+    r"to (?:narrow|widen|shape|decrease|increase|turn|close|finish|begin|make|divide)\b"
+    r"[^.;\d]{0,40}:"
+)
+"""A heading that says what the rows below it do: "To narrow for the crown:"."""
 TENSION = re.compile(
     rf"\d ?{_MADE}\b(?:[^.;]{{0,24}}\d ?{_MADE}\b)?\s*(?:=|/|to|per|over|in)\s*(?:\d+ ?x ?)?\d+ ?"
     r"(?:cm\b|in\b|inch|\")"
@@ -173,6 +178,8 @@ def only_says(words: str) -> bool:
     if ANOTHER_WAY.match(low) or IN_BRACKET.fullmatch(low):
         return True
     if GROUP_IS.match(low) or ON_SO_MANY.fullmatch(low):
+        return True
+    if WHAT_FOLLOWS.fullmatch(low):
         return True
     if TENSION.search(low) and not WORKED.search(low):
         return True

@@ -39,8 +39,18 @@ MANNER = Sought(
 """In which way, behind the number: "CO 31 sts (knitted cast on)"."""
 
 
+COLOUR_FIRST = Sought(
+    ("cast on ", "cast-on "),
+    r"(?P<cast>\bcast[ -]on )(?:with|in|using) (?:the )?[a-z]{3,12}(?: [A-Z])? "
+    r"(?=\d{1,4} (?:sts?|stitches)\b)",
+    re.IGNORECASE,
+)
+"""What is cast on with, before how many: "cast on with grey 108 sts"."""
+
+
 def cast_ons(text: str) -> str:
     """The text with such words put right; any text goes in, its length stays."""
+    text = COLOUR_FIRST.sub(lambda found: found["cast"].ljust(len(found.group())), text)
     text = RAISED.sub(lambda found: "co".ljust(len(found.group())), text)
     text = BOUND.sub(lambda found: "bo".ljust(len(found.group())), text)
     return MANNER.sub(_spaces, WRITTEN.sub(_usual, text))

@@ -106,7 +106,7 @@ def _with_r(found: re.Match[str]) -> str:
 
 ODD_RANGE = re.compile(
     r"^(?P<lead>[ ]*[\[(]?(?:R|rnds?|rounds?|rows?|rds?)?[ ]?\d{1,3})"
-    r"(?:(?P<dots>[ ]?(?:~|\.\.\.?)[ ]?)|(?<=\w)(?P<dash>[ ]?-[ ]?)(?=R))(?P<r>R[ ]?)?"
+    r"(?:(?P<dots>[ ]?(?:~|\.\.\.?)[ ]?)|(?<=\w)(?P<dash>\.?[ ]?-[ ]?)(?=R))(?P<r>R[ ]?)?"
     r"(?P<last>\d{1,3})(?=[ ]?[:.\])]|(?(dash)[ ](?=[a-z\d(*\[])|(?!)))",
     re.MULTILINE | re.IGNORECASE,
 )

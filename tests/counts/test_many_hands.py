@@ -63,3 +63,21 @@ def test_numbers_of_two_sizes_told_by_the_first_chain() -> None:
     text = "Crown\nChain 72 (84), join.\nRound 1: ch 1, sc in each chain. 72 (84)\n"
     pattern = parse_pattern(text)
     assert [count_pattern(pattern, size).parts[0].rows[-1].count for size in (0, 1)] == [72, 84]
+
+
+@pytest.mark.parametrize(
+    ("text", "counts"),
+    [
+        ("Cap\nCast on 48 stitches.\nTo narrow for the crown:\n"
+         "1st round. *Knit 10, narrow; repeat from * to end of round. (44 stitches.)\n", [48, 44]),
+        ("Band\nCast on with grey 24 st on needles 3,5.\n1. round: k1, p1.\n", [24, 24]),
+        ("Scarf\nCast on 6 stitches.\n1. row: knit.\n"
+         "2. row: knit to 1 last stitch, make 1, knit 1. (7)\n", [6, 6, 7]),
+        ("Puppet\nCast on 20 stitches.\n1st row - Knit.\n"
+         "2nd to 5th rows - Purl a row, knit a row, twice.\n", [20, 20, 20, 20, 20, 20]),
+    ],
+)  # fmt: skip
+def test_knitting_as_others_tell_it(text: str, counts: list[int]) -> None:
+    counted = count_pattern(parse_pattern(text))
+    assert not counted.problems
+    assert [row.count for part in counted.parts for row in part.rows] == counts
