@@ -159,7 +159,7 @@ class Ledger:
         """
         own = in_turn(entry.printed, at, rows, len(self.pattern.sizes)) or entry.printed
         if own is not entry.printed or not own or at + 1 == rows:
-            return replace(entry, printed=own)
+            return entry if own is entry.printed else replace(entry, printed=own)
         count = self.solve(entry, None, "").count
         changes = count is not None and count != self.below.stitches
         return replace(entry, printed=()) if changes else entry

@@ -28,6 +28,8 @@ def left_otherwise(
     where more than stitches lies below or is told.
     """
     told = next((one for one in nodes if isinstance(one, LeaveRest)), None)
+    if told is None and solved.fits is not False:
+        return None
     rest, tally = [one for one in nodes if one is not told], solved.tally
     unsure = tally.unsure or tally.unread or tally.spaced or tally.uneven or lost_words(nodes)
     plain = not (unsure or below.spaces or knits(nodes)) and plainly_read(rest)
@@ -36,7 +38,7 @@ def left_otherwise(
     left = below.stitches - tally.walk.takes
     if told is None:
         skips = any(isinstance(one, Skip) for one in _flat(nodes))
-        asked = skips and solved.fits is False and left > 0
+        asked = skips and left > 0
         return _question(left, below.stitches, "", where, solved) if asked else None
     found = SO_MANY.search(told.words)
     if found is None or left == int((found["n"] or found["m"])[:4]):

@@ -197,6 +197,8 @@ class _LayingOut:
 
     def staying(self, sizes: frozenset[int] | None, mark: Mark | None) -> frozenset[int] | None:
         """The sizes of a row without those that were sent past it."""
+        if not self.gone:
+            return sizes
         number = mark.numbers[0] if mark is not None and mark.numbers else 0
         past = {size for size, row in self.gone.items() if not row or number < row}
         return (sizes or frozenset(range(len(self.sizes)))) - past if past else sizes
@@ -220,8 +222,8 @@ class _LayingOut:
             self.note(_kind(kind.group(1)), start, end)
             return
         meant = not self.begun and not self.crocheted and tells_meaning(words)
-        meant = meant or lists_meanings(words) or tells_how(words) or tells_short(words)
-        if not marks and meant:
+        key = not marks and (lists_meanings(words) or tells_how(words) or tells_short(words))
+        if key or (meant and not marks):
             self.note("key", start, end)
             return
         run_in = RUN_IN.match(words)
