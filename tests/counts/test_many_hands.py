@@ -39,9 +39,9 @@ PIECES = {
     ),
     "a V to work into": (
         "Cowl\nRnd 1: ch 12, join, ch 1, sc in each ch (12)\n"
-        "Rnd 2: Sl st to the next stitch, ch 4, dc in the same stitch (that's your first V), *skip"
-        " 2, (dc, ch 1, dc) in the next*, repeat around, skip the last 2, join to the 3rd ch.\n"
-        "Rnd 3: Sl st into the V, ch 4, dc in the same space. (dc, ch 1, dc) in each V around.\n",
+        "Rnd 2: ch 4, dc in the same st: one V is made. *skip 2, work (dc, ch 1, dc) in the next*,"
+        " repeat to the last 2, skip those, join to the 3rd ch.\n"
+        "Rnd 3: Slip stitch into the V, ch 4, dc in the same V, then (dc, ch 1, dc) in each V.\n",
         [12, 8, 8],
     ),
     "in a list that a star opened": (
