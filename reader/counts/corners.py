@@ -79,6 +79,9 @@ def in_corners(ledger: Ledger, row: WrittenRow) -> bool:
         return False
     if ledger.below.spaces or len(words) > MOST:
         return False
+    if ledger.below.flat and row.mark.is_round is not False:
+        # Around a piece worked to and fro the edge is more than its last row, whatever that gained.
+        return False
     printed, told = ledger.printed(words)
     gain = _gain(told)
     found = BY.search(told) or GROUP.search(told)
@@ -86,7 +89,7 @@ def in_corners(ledger: Ledger, row: WrittenRow) -> bool:
         return False
     stated, _ = ledger.stated(Entry(None, (), row, printed))
     said = (found["n"] or "").lower()
-    number = int(said) if said.isdigit() else word_number(said) or 0 if said else 0
+    number = int(said) if said.isdigit() else word_number(said) or 0
     number = number or _corners(ledger, gain, stated)
     if not number:
         return False

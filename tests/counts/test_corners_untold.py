@@ -26,6 +26,16 @@ def test_around_a_piece_that_was_turned_the_edge_is_not_the_last_row() -> None:
     assert rows_of(text)[-1].count is None
 
 
+def test_around_a_piece_that_grew_to_and_fro_the_edge_is_not_its_last_row() -> None:
+    """That the last row gained four stitches tells nothing of corners."""
+    text = (
+        "Ch 11. Row 1: sc in 2nd ch from hook and in each ch across (10 sc)\n"
+        "Row 2: ch 1, turn, 3 sc in first sc, sc in next 8 sc, 3 sc in last sc. (14 sc)\n"
+        "Rnd 1: ch 1, sc in each sc around, 3 sc in each corner, join.\n"
+    )
+    assert rows_of(text)[-1].count is None
+
+
 def test_each_needle_of_an_unknown_number_is_asked_about() -> None:
     """How many needles there are decides what is lost; the words do not say."""
     text = "Cast on 40 sts. Join.\nRnd 1: knit\nRnd 2: K 2 tog at end of each needle.\n"
