@@ -55,6 +55,21 @@ def evenly(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
             ledger.even(count, row.mark, start, end, why, rule.measured)
 
 
+def up_to_label(ledger: Ledger, row: WrittenRow, here: int) -> None:
+    """The rest of a label's rows, where the words tell of fewer and change nothing: "Rows 5-8: st
+    st, two rows blue, two rows white". here: how many rows there were before it.
+    """
+    told = ledger.rows[here:]
+    numbers = row.mark.numbers if row.mark is not None else ()
+    if len(numbers) < 2 or not 0 < len(told) < len(numbers):
+        return
+    if any(one.count is None or one.count != one.before for one in told):
+        return
+    for _ in range(len(numbers) - len(told)):
+        if not ledger.full():
+            ledger.even(ledger.below.stitches, row.mark, row.start, row.end, "")
+
+
 def goes_on_with(ledger: Ledger, stitches: int, start: int, end: int) -> None:
     """Takes what "work even on 24 stitches" says is on hand; asked about where it is not."""
     here = ledger.below.stitches

@@ -43,7 +43,9 @@ USED = re.compile(
 """On how many stitches a heel is worked, "Heel (uses 24 of the 48 sts)"."""
 HALF_USED = re.compile(
     r"\bhalf\s+(?:of\s+)?(?:the|your)\s+(?:sts|stitches)(?:\s*\(\s*\d+[^()]*\))?\s+(?:are|is)\s+"
-    r"(?:used|taken|needed|worked)\b",
+    r"(?:used|taken|needed|worked)\b"
+    r"|\b(?:over|on|across|uses?|using|takes?|with)\s+(?:only\s+)?half\s+(?:of\s+)?(?:the\s+|your\s+)?"
+    r"(?:total\s+|whole\s+)?(?:number\s+of\s+)?(?:the\s+)?(?:sts|stitches)\b",
     re.IGNORECASE,
 )
 WORKS = re.compile(

@@ -295,7 +295,7 @@ class Ledger:
 
     def work(self, entry: Entry, number: int | None) -> None:
         """Works one row and books it."""
-        entry = way_back(off_the_chain(entry, self.below), self.below, self.short, self.size)
+        entry = way_back(self, off_the_chain(entry, self.below))
         stated, kind = self.stated(entry)
         # Rows whose numbers are left out were worked between: what lies below is not this row's.
         self.doubted = self.doubted or 0 < self.number < (number or 0) - 1

@@ -9,9 +9,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
-from reader.counts.instep_on_hand import instep_on_hand
+from reader.counts.instep_on_hand import INSTEP_LOT, instep_on_hand
 from reader.pattern.holders import ASIDE
-from reader.pattern.tree import Act, Edge, Node, Num, Skip
+from reader.pattern.tree import Act, Deed, Edge, Node, Num, Skip
 
 if TYPE_CHECKING:
     from reader.counts.entries import Entry
@@ -47,11 +47,23 @@ def keep_waiting(ledger: Ledger, nodes: Sequence[Node]) -> None:
     ledger.waiting = tuple(left)
 
 
+OF_HEEL = re.compile(r"\b(?:heel|flap)\b", re.IGNORECASE)
+
+
+def keep_instep(ledger: Ledger) -> None:
+    """At the end of a heel: what waits while it is made is the instep's."""
+    left = sum(ledger.waiting)
+    named = any(one.name == INSTEP_LOT for one in ledger.lots)
+    if left and (OF_HEEL.search(ledger.part) or not named):
+        ledger.lots[:] = [one for one in ledger.lots if one.name != INSTEP_LOT]
+        ledger.lots.append(Lot(left, INSTEP_LOT))
+
+
 def brought(ledger: Ledger, entry: Entry) -> Entry:
     """A first row that takes up the stitches which wait for its piece, "sl sts from holder", with
     their number; as it is where nothing tells which they are.
     """
-    entry = instep_on_hand(ledger, entry)
+    entry = instep_on_hand(ledger, _put_already(ledger, entry))
     works = [at for at, one in enumerate(entry.nodes) if not isinstance(one, Act)]
     first = entry.nodes[works[0]] if works else None
     if not isinstance(first, Edge) or not first.waited or ledger.rows or ledger.waiting:
@@ -63,6 +75,19 @@ def brought(ledger: Ledger, entry: Entry) -> Entry:
     known = replace(first, number=Num((lot.number,)), waited=False)
     at = works[0]
     return replace(entry, nodes=(*entry.nodes[:at], known, *entry.nodes[at + 1 :]))
+
+
+def _put_already(ledger: Ledger, entry: Entry) -> Entry:
+    """ "Place the remaining 32 sts on a holder" behind words that had them wait already: a note."""
+    first = entry.nodes[0] if len(entry.nodes) == 1 else None
+    if not isinstance(first, Skip) or first.place.text != ASIDE or not OTHERS.search(first.words):
+        return entry
+    if not ledger.rows or first.place.number.at(ledger.size) != sum(ledger.waiting):
+        return entry
+    return replace(entry, nodes=(Act(first.span, first.words, Deed.NOTE),))
+
+
+OTHERS = re.compile(r"\b(?:rem|remaining|other|rest)\b", re.IGNORECASE)
 
 
 def _lot_of(ledger: Ledger) -> Lot | None:

@@ -265,7 +265,10 @@ def _goes_with(before: str, line: str, width: int) -> bool:
     return not _next_label(before, line) and _continues(before, line, width)
 
 
-OWN_LABEL = re.compile(r"[\[(]R ?\d{1,3}[\])] |r ?\d{1,3}[:.] ")
+OWN_LABEL = re.compile(
+    r"[\[(]R ?\d{1,3}[\])] |r ?\d{1,3}(?:[-—]r?\d{1,3})?[:.)]? "
+    r"|(?:rnd|round|row) ?\d{1,3}(?:[-—]\d{1,3})?(?:[:.)]| [-—=]) "
+)
 
 
 def _next_label(before: str, line: str) -> bool:

@@ -9,6 +9,7 @@ from itertools import pairwise
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.going_on import to_its_end
+from reader.pattern.over_stitches import over_so_many
 from reader.pattern.place_words import AROUND
 from reader.pattern.places import find_place
 from reader.pattern.remarks import so_often
@@ -297,32 +298,6 @@ def _stands_alone(cur: Cursor) -> bool:
     alone = cur.low(at) in ("", ".", "-", "—", "=") and cur.kind(at + 1) in ("end", "num")
     cur.at += at * alone
     return alone
-
-
-OVER = ("over the", "over", "across the", "across", "for the", "for", "on the", "on")
-WHICH = ("next", "first", "1st", "last", "following", "foll", "center", "centre")
-
-
-def over_so_many(cur: Cursor, start: int, body: Sequence[Node]) -> Repeat | None:
-    """ "(k1, p1) over next 6 sts", "*k1, p1* for 16 sts": a knitted list as often as it goes into
-    them; None (nothing taken) where no such words stand here, or it does not go into them.
-    """
-    at, knits = cur.at, cur.book.craft is Craft.KNITTING
-    over = knits and cur.accept(*OVER)
-    cur.accept(*WHICH)
-    number = cur.number() if cur.kind() == "num" else None
-    works = [one for one in body if isinstance(one, Work)]
-    takes = sum(one.stitch.takes * (one.number.values[0] if one.number else 1) for one in works)
-    plain = all(isinstance(one, Act | Work) for one in body) and takes > 0
-    if not over or not plain or number is None or cur.low(1) not in ("sts", "stitches"):
-        cur.at = at
-        return None
-    if any(value % takes for value in number.values):
-        cur.at = at
-        return None
-    cur.at += 2
-    times = Num(tuple(value // takes for value in number.values))
-    return Repeat(cur.span(start), cur.said(start), tuple(body), Until.TIMES, times)
 
 
 def _to_star(cur: Cursor) -> bool:

@@ -42,6 +42,7 @@ from reader.pattern.list_words import AFTER_ENDING, FILLER, SLIPS
 from reader.pattern.lost import not_read, place_alone
 from reader.pattern.needles import find_needle
 from reader.pattern.omitting import cut_at, last_pass_cut, omitted
+from reader.pattern.over_stitches import over_so_many
 from reader.pattern.passing import find_skip
 from reader.pattern.plain_work import find_plain_work
 from reader.pattern.quoting import find_quoted
@@ -322,6 +323,9 @@ class _Reading:
         ending = read_ending(cur) if found.ending and not stops else ()
         if not body:
             return Act(cur.span(start), cur.said(start), Deed.NOTE)
+        spread = over_so_many(cur, start, body) if found.until is Until.OPEN else None
+        if spread is not None:
+            return spread
         if found.goal:
             number = Num((passes_to(found, body, self.made),))
             until = found.until if number.values[0] else Until.OPEN

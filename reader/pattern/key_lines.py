@@ -29,5 +29,5 @@ def abbreviates(found: re.Match[str]) -> bool:
 
 def tells_meaning(line: str) -> bool:
     """Whether a line tells what an abbreviation means."""
-    found = MEANT.fullmatch(line.strip())
+    found = MEANT.fullmatch(line.strip().strip("()[]"))
     return found is not None and abbreviates(found)

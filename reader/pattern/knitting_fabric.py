@@ -316,14 +316,14 @@ HELD = ("instep", "held", "waiting", "reserved")
 def taken_up(cur: Cursor, start: int, number: Num | None) -> Node | None:
     """ "k 28 instep sts", "k 20 sts from holder": stitches that waited are worked again."""
     at = cur.at
-    cur.accept(
-        "across all the", "across all", "across the", "across", "over the", "over", "all the",
-        "all", "the",
-    )  # fmt: skip
+    across = cur.accept("across all the", "across all", "across the", "across", "over the", "over")
+    cur.accept("all the", "all", "the")
     number = number or (cur.number() if cur.kind() == "num" else None)
     cur.at += cur.kind() == "num"
     held = cur.accept(*HELD)
     noun = cur.accept(*NOUNS)
+    if across and held and cur.low(-1) == "instep" and cur.low() in (*STOPS, ""):
+        return Edge(cur.span(start), cur.said(start), number, True, waited=number is None)
     held = (held and noun) or (noun and cur.accept(*OF_INSTEP, *WAITED)) or cur.accept(*WAITED)
     if number is not None and held:
         return Edge(cur.span(start), cur.said(start), number, True)

@@ -130,6 +130,16 @@ SO_OFTEN = re.compile(
 """Rows that go on so often, told without naming them: "continue as established 9 times more"."""
 
 
+IN_A_ROW = re.compile(
+    r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without|\blike\b"
+    r"|ditto|\bsee\b|identical|widen|narrow|\ball in\b|\bonly\b|\bthroughout\b"
+    r"|\brib(?:bing|bed|s)?\b|\b(?:garter|moss|seed|stocking|stockinette|brioche|patt|pattern|lace)\b"
+    r"|\b(?:ss[kp]|s2?kp?2?p|cdd|kfb|pfb|skpo?)\b",
+    re.IGNORECASE,
+)
+"""What else, behind a label, tells that it is a row's."""
+
+
 def _works(words: str) -> bool:
     """Whether words do something with stitches."""
     if STITCHY.search(words) is None:
@@ -291,12 +301,7 @@ class _LayingOut:
         for index, mark in enumerate(marks):
             stop = marks[index + 1].start if index + 1 < len(marks) else end
             words = " ".join(self.text[mark.end : stop].split())
-            if not STITCHY.search(words) and not re.search(
-                r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without|\blike\b"
-                r"|ditto|\bsee\b|identical|widen|narrow|\ball in\b|\bonly\b|\bthroughout\b",
-                words,
-                re.IGNORECASE,
-            ):
+            if not STITCHY.search(words) and not IN_A_ROW.search(words):
                 self.note("note", mark.start, stop)
             elif mark.is_heading:
                 if BEGINS.match(words):

@@ -43,24 +43,70 @@ TOGETHER = re.compile(
 """Slipped stitches that are knitted as one."""
 
 
+_NAME = r"(?P<name>[A-Za-z][A-Za-z0-9/&+]{1,9})"
+_WORKS = r"(?=(?:k|p|knit|purl|sl|slip|insert|pick|lift|make|yarn|wool|yo|work|with)\b)"
+AMID = (
+    re.compile(
+        rf"\(\s*{_NAME}\s*(?P<mark>=|:|means)\s*(?P<meaning>{_WORKS}[^()\n]{{5,160}})\)",
+        re.IGNORECASE,
+    ),
+    re.compile(
+        rf"(?:^|(?<=[\s(,;]))[\"']?{_NAME}[\"']?\s*(?P<mark>=|means|stands for|is short for)\s*"
+        rf"(?P<meaning>{_WORKS}[^().;\n]{{5,160}})", re.IGNORECASE | re.MULTILINE,
+    ),
+    re.compile(
+        r"\b(?:abbreviations?|abbrev|key|stitches used)\s*(?P<mark>[:—-])\s*"
+        rf"{_NAME}\s*[:=—-]\s*(?P<meaning>{_WORKS}[^().;\n]{{5,160}})", re.IGNORECASE,
+    ),
+    re.compile(rf"(?<![\w(]){_NAME}(?P<mark>\s)\((?P<meaning>{_WORKS}[^()\n]{{8,160}})\)"),
+)
+"""Meanings that have no line of their own: in a bracket, in a sentence, behind the name in a row.
+"""
+GAIN = re.compile(
+    r"[\s,;:(=—-]*(?:so |this |and |which )*"
+    r"(?:makes?|making|adds?|gives?|increases?|decreases?|loses?|gains?|=)?\s*\b(?P<n>\d|one|two)\s*(?:sts?|stitch(?:es)?)?\s*"
+    r"(?P<way>more|extra|increased|increase|inc|made|decreased|decrease|dec|less|fewer|gone|lost)\b\W*$"
+    r"|\s*\(?\s*(?P<verb>adds|loses|makes (?=1\b|one\b))\s+(?P<m>\d|one|two)(?:\s+sts?|\s+stitch(?:es)?)?\W*$",
+    re.IGNORECASE,
+)
+"""What a meaning says at its end that the stitch gains or loses."""
+LOSES = ("dec", "les", "few", "gon", "los")
+
+
 def learn_key(book: Book, text: str) -> None:
     """Adds to the book's own stitches those that the text defines by instructions that can be read;
     any text goes in.
     """
     if book.craft is not Craft.KNITTING:
         return
-    for found in MEANT.finditer(text[:200_000]):
+    told = text[:200_000]
+    asked = set[str]()
+    for found in (one for shape in (MEANT, *AMID) for one in shape.finditer(told)):
         name = found["name"].lower()
-        if name in book.known or CABLE.match(name) or not abbreviates(found):
+        known = name in book.known or name in asked
+        if known or CABLE.match(name) or not abbreviates(found):
             continue
+        asked.add(name)
         stitch = _stitch_of(name, found["meaning"].rstrip(" .)"), book)
         if stitch is not None:
             book.specials[name] = Special(name, stitch)
     book.learn()
 
 
+def _gain_told(meaning: str) -> tuple[str, int | None]:
+    """The meaning without what it says that is gained, and that; None where it says nothing."""
+    found = GAIN.search(meaning)
+    if found is None or not found.start():
+        return meaning, None
+    said = (found["n"] or found["m"]).lower()
+    number = int(said) if said.isdigit() else word_number(said) or 0
+    loses = (found["way"] or found["verb"]).lower().startswith(LOSES)
+    return meaning[: found.start()].rstrip(" ,;:=-—("), -number if loses else number
+
+
 def _stitch_of(name: str, meaning: str, book: Book) -> Stitch | None:
     """The stitch that a meaning makes; None where it is not read for certain."""
+    meaning, gain = _gain_told(meaning)
     net = _net(read_row(meaning, 0, len(meaning), book))
     if net is not None and IN_ONE.search(meaning):
         net = 1, net[1]
@@ -71,6 +117,8 @@ def _stitch_of(name: str, meaning: str, book: Book) -> Stitch | None:
     if net is None or not 0 <= net[0] <= 12 or not 0 < net[1] <= 12:
         return None
     takes, makes = net
+    if gain is not None and makes - takes != gain:
+        return None
     kind = Kind.DECREASE if makes < takes else Kind.INCREASE if makes > takes else Kind.CABLE
     kind = Kind.STITCH if takes == makes == 1 else kind
     return Stitch(name, name, takes, makes, Craft.KNITTING, kind, OWN_KEY, base=name)

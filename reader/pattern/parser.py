@@ -26,6 +26,7 @@ from reader.text.announced import unannounced
 from reader.text.blank_lines import without_blank_lines
 from reader.text.braced import unbraced
 from reader.text.bullets import unbulleted
+from reader.text.called_lines import rows_called_lines
 from reader.text.cast_ons import cast_ons
 from reader.text.chain_spaces import chains_first
 from reader.text.clean import CleanText, clean
@@ -329,7 +330,7 @@ def _set_right(text: str) -> tuple[CleanText, str]:
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = as_sentences(unbraced(without_times(source.text)))
-    plain = totals_alike(unmarked(unbulleted(plain)))
+    plain = totals_alike(rows_called_lines(unmarked(unbulleted(plain))))
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))
     plain = in_plain_words(without_row_notes(parted_totals(plain)))

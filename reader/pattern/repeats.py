@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.going_on import from_star, goes_on, so_on, to_its_end
+from reader.pattern.over_stitches import told_in_stitches
 from reader.pattern.phrasing import take_phrase
 from reader.pattern.place_words import CHAIN_NOUNS, STITCH_NOUNS
 from reader.pattern.places import find_place
@@ -260,7 +261,7 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
     if _told_so(cur) or (until is not Until.OPEN and cur.low() in ("until", "till", "so")):
         # "2 more times until you have 4 sets of 3 dc": what comes of it.
         take_phrase(cur)
-    place = _how_far(cur)
+    place = None if told_in_stitches(cur) else _how_far(cur)
     if place is not None and until is Until.OPEN and place.where is Where.TO_LAST:
         until, times, noun = Until.TO_LAST, place.number, place.noun
     if place is not None and place.where is Where.REST:

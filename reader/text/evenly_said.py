@@ -40,6 +40,16 @@ SPREAD = Sought(
 )
 
 
+OTHERWISE = Sought(
+    ("evenly",),
+    r"\b(?P<way>narrow(?:ing|ed)?|reduc(?:e|ing)|los(?:e|ing)|remov(?:e|ing)"
+    r"|tak(?:e|ing) (?:away|off)|widen(?:ing|ed)?|gain(?:ing)?|rais(?:e|ing)|mak(?:e|ing) extra)"
+    r"(?=(?:\s+(?:by\s+)?"
+    rf"{_N}(?:\s+(?:sts?|stitch(?:es)?|times))?)?\s+evenly\b)",
+    re.IGNORECASE,
+)
+"""Other words for the change that is spread."""
+WIDENS = ("wid", "gai", "rai", "mak")
 CLIPPED = Sought(("'ing",), r"\b(?P<way>inc|dec)'ing\b", re.IGNORECASE)
 TO_GOAL = Sought(
     ("evenly",),
@@ -59,6 +69,7 @@ ONE_ROW = Sought(
 
 def evenly_said(text: str) -> str:
     """The text so put; any text goes in."""
+    text = OTHERWISE.sub(_as_usual, text)
     text = CLIPPED.sub(lambda m: m["way"].ljust(len(m.group())), text)
     text = TO_GOAL.sub(lambda m: m["way"].ljust(len(m.group())), text)
     text = ONE_ROW.sub(lambda m: f"{m['verb']},".ljust(len(m.group())), text)
@@ -71,3 +82,8 @@ def evenly_said(text: str) -> str:
 def _behind(found: re.Match[str]) -> str:
     sts = "sts" if found["sts"].lower() == "times" else found["sts"]
     return f"{found['way']} {found['n']} {sts} evenly".ljust(len(found.group()))
+
+
+def _as_usual(found: re.Match[str]) -> str:
+    way = "inc" if found["way"].lower().startswith(WIDENS) else "dec"
+    return way.ljust(len(found.group()))

@@ -57,6 +57,8 @@ ENDINGS = tuple(
 LEAST = 3
 """Rows that must end alike, and two thirds of all that end in a figure."""
 FIGURE_LAST = re.compile(r"\d[^\d\n]{0,12}$")
+ONLY_LABEL = re.compile(r"(?:^|\n)[^\n:]{0,9}\d[ ]?[:.)]\D{0,12}$")
+"""The figure of a short row is its label's: "Rows 33-35: knit."."""
 LONGEST = 60
 """Characters at a row's end that are looked at."""
 
@@ -76,7 +78,10 @@ def totals_alike(text: str) -> str:
         return text
     ends = [_end(text, start, after) for start, after in pairwise([*starts, len(text)])]
     lasts = [(max(0, end - LONGEST, start), end) for start, end in zip(starts, ends, strict=True)]
-    told = [(a, text[a:b]) for a, b in lasts if FIGURE_LAST.search(text, max(a, b - 14), b)]
+    told = [
+        (a, text[a:b]) for a, b in lasts
+        if FIGURE_LAST.search(text, max(a, b - 14), b) and not ONLY_LABEL.search(text[a:b])
+    ]
     odd = [(a, last) for a, last in told if not USUAL.search(last)]
     for shape in ENDINGS if len(odd) >= LEAST and 3 * len(odd) >= 2 * len(told) else ():
         found = [
