@@ -66,7 +66,8 @@ GAIN = re.compile(
     r"[\s,;:(=—-]*(?:so |this |and |which )*"
     r"(?:makes?|making|adds?|gives?|increases?|decreases?|loses?|gains?|=)?\s*\b(?P<n>\d|one|two)\s*(?:sts?|stitch(?:es)?)?\s*"
     r"(?P<way>more|extra|increased|increase|inc|made|decreased|decrease|dec|less|fewer|gone|lost)\b\W*$"
-    r"|\s*\(?\s*(?P<verb>adds|loses|makes (?=1\b|one\b))\s+(?P<m>\d|one|two)(?:\s+sts?|\s+stitch(?:es)?)?\W*$",
+    r"|\s*\(?\s*(?P<verb>adds|loses|makes(?= 1\b| one\b))\s+(?P<m>\d|one|two)"
+    r"(?:\s+sts?|\s+stitch(?:es)?)?\W*$",
     re.IGNORECASE,
 )
 """What a meaning says at its end that the stitch gains or loses."""
