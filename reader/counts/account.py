@@ -19,7 +19,7 @@ from reader.counts.next_row import coming_rows
 from reader.counts.one_size import rows_for
 from reader.counts.pieces import Piece, keep_piece
 from reader.counts.solutions import Solutions
-from reader.counts.waiting import Lot, keep_instep
+from reader.counts.waiting import Lot
 from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenRow
 from reader.pattern.parser import Pattern
@@ -59,7 +59,6 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         problems += ledger.problems
         earlier[part.name] = ledger.entries
         keep_piece(pieces, ledger)
-        keep_instep(ledger)
         left, copies = ledger.below, part.make
         opened += len(ledger.rows)
     by_kind: dict[str, list[Remark]] = {}

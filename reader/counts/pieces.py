@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.counted import CountedRow
 from reader.counts.entries import Entry
+from reader.counts.waiting import keep_instep
 from reader.pattern.layout import WrittenRow
 
 if TYPE_CHECKING:
@@ -40,9 +41,10 @@ SECTION = re.compile(
 
 
 def keep_piece(pieces: dict[str, Piece], ledger: Ledger) -> None:
-    """Keeps what a part is made of, to be quoted; "Shape armholes" is a section of the piece before
-    it.
+    """Keeps what a part is made of, to be quoted, and what waits behind it; "Shape armholes" is a
+    section of the piece before it.
     """
+    keep_instep(ledger)
     rows, spots, entries = tuple(ledger.rows), tuple(ledger.spots), tuple(ledger.entries)
     main = next(reversed(pieces), "") if SECTION.match(ledger.part) else ""
     if main:
