@@ -199,7 +199,8 @@ def _disagree(problem: Problem, before: Below, solved: Solved, nodes: Sequence[N
     # Of a first row nothing below tells which of the two is right.
     begins = (before.stitches is None or before.chained) and solved.tally.spaces == 0
     begins = begins and solved.fits is not False
-    return asked and (begins or (solved.fits is True and solved.tally.spaces > 0))
+    opened = solved.tally.spaces > 0 or before.spaces > 0
+    return asked and (begins or (solved.fits is True and opened))
 
 
 def _near(printed: int | None, counted: int | None) -> bool:

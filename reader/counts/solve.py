@@ -9,6 +9,7 @@ from dataclasses import replace
 from reader.counts.agreeing import counts_stitches, values
 from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
+from reader.counts.chain_named import stands_for
 from reader.counts.endings import only_openings, skipped_at_close, with_closing
 from reader.counts.ends import (
     Ends,
@@ -20,6 +21,7 @@ from reader.counts.ends import (
     travels,
 )  # fmt: skip
 from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
+from reader.counts.first_again import closed_round
 from reader.counts.groups_parted import groups_parted
 from reader.counts.joined_chain import fills_ring
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
@@ -55,7 +57,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )  # fmt: skip
-from reader.terms.stitches import Craft, Kind
+from reader.terms.stitches import Craft
 
 
 def work_row(
@@ -65,8 +67,8 @@ def work_row(
     moves that may be opened.
     """
     below = lies_below(ends, below, choice, size)
-    listed = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
-    rest = to_last_loop(between_stitches(over_loops(by_needles(listed), below), below))
+    rest = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
+    rest = to_last_loop(between_stitches(over_loops(by_needles(rest), below), below))
     rest = over_the_tall(rest if below.half else with_closing(with_last(rest)), below)
     joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in rest)
     tally = Tally(size, below, choice, Walk(below), carried=carried, room=room, joined=joined)
@@ -97,8 +99,7 @@ def work_row(
     rest = as_stitches(two_in_one(rest) if choice.doubled else rest)
     rest = repeated(rest, choice, size, below.edge if choice.over_again else 0)
     work_all(whole_row(slips_on(rest), tally), tally)
-    ends_met = bool(tally.runs) and tally.runs[0].is_stitch and tally.runs[-1].is_stitch
-    tally.runs += [Run("gap")] if tally.grouped and ends_met else []
+    tally.runs = closed_round(rest, tally.runs, tally.grouped)
     next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
     return _close(tally, choice, chained, next_chain, ends)
 
@@ -155,20 +156,13 @@ def _ring_below(body: Sequence[Node]) -> bool:
     return isinstance(one, Work | Group) and one.place.where is Where.RING
 
 
-PLAIN_OF_HEIGHT = {1: "sc", 2: "hdc", 3: "dc", 4: "tr"}
-
-
 def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> None:
     """The turning chain as the row's first stitch, and the space that its further chains make."""
     edge = symmetric_edge(rest)
     work = edge or first_work([one for one in rest if not travels(one)])
-    name = (work.stitch.base or work.stitch.name) if work is not None else "st"
-    if work is not None and work.stitch.kind in (Kind.CLUSTER, Kind.GROUP):
-        # Beside a popcorn the chain stands for a plain stitch of its height.
-        name = PLAIN_OF_HEIGHT.get(height, "dc")
-    tally.make(1, name if name not in ("inc", "dec") else "sc")
-    tall = work.stitch.height if work is not None and work.stitch.height else 3
     told = ends.chain.counts_sp if ends.chain is not None else 0
+    tally.make(1, stands_for(work, height, told))
+    tall = work.stitch.height if work is not None and work.stitch.height else 3
     # For very tall stitches one chain more is no space: what stands for them differs by one.
     over = told or (height - tall if height - tall >= 1 + (tall > 4) and height >= 4 else 0)
     into_it = work is not None and work.place.noun == "tch" and tally.below.stitches is None

@@ -8,6 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
+from reader.counts.first_again import with_first_again
 from reader.pattern.tree import (
     ONE,
     Act,
@@ -119,4 +120,4 @@ def _again(step: Node, behind: Node) -> Node | None:
 
 def with_last(rest: Sequence[Node]) -> list[Node]:
     """The row with what the words say of its last pass alone."""
-    return with_last_at_edge(up_to_chain(part_as_ending(united(rest))))
+    return with_last_at_edge(up_to_chain(part_as_ending(united(with_first_again(rest)))))

@@ -133,9 +133,13 @@ def _sides(cur: Cursor) -> str:
 
 
 def between_groups(cur: Cursor) -> bool:
-    """Takes "(between dc-groups)", "between 2 tr groups" behind a space: which space it is."""
+    """Takes "(between dc-groups)", "between 2 tr groups", "between first and second dc of
+    pineapple" behind a space: which space it is.
+    """
     at = cur.at
     bracket = cur.accept("(")
+    if cur.low() in WORDS and _two_of_group(cur) and (not bracket or cur.accept(")")):
+        return True
     if cur.low() in WORDS:
         cur.at += 1
         while cur.low() in ("the", "next", "two", "2", "each"):
@@ -148,6 +152,31 @@ def between_groups(cur: Cursor) -> bool:
             return True
     cur.at = at
     return False
+
+
+def _two_of_group(cur: Cursor) -> bool:
+    """Takes "between 1st and 2nd dc of the fan", "between first two tr of pineapple"."""
+    at = cur.at
+    cur.at += 1
+    cur.accept("the")
+    two = cur.kind() == "ord" and (cur.low(1) in ("two", "2") or _another_told(cur))
+    cur.at += 2 if two else 0
+    found = cur.stitch() if two else None
+    if found is not None:
+        cur.at += found.length
+        take_after(cur)
+        return True
+    cur.at = at
+    return False
+
+
+def _another_told(cur: Cursor) -> bool:
+    """Takes the "first and" of "first and second"."""
+    if cur.low(1) in ("and", "&"):
+        cur.at += 2 + (cur.low(2) == "the")
+    told = cur.kind() == "ord" or cur.low() == "last"
+    cur.at -= told
+    return told
 
 
 def past_edge_stitches(cur: Cursor) -> None:

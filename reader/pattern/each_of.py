@@ -20,6 +20,22 @@ def each_of_several(cur: Cursor) -> bool:
     return (several and crochets) or (cur.low() in AHEAD and cur.kind(1) == "num")
 
 
+HERE = ("this", "that", "same", "next", "first", "1st")
+
+
+def first_and_each(cur: Cursor) -> bool:
+    """Takes "this and" before "each": "in this and every following st" is in all of them."""
+    at = cur.at
+    cur.accept("the")
+    here = cur.book.craft is Craft.CROCHET and cur.low() in HERE and cur.low(1) in ("and", "&")
+    cur.at += 2 if here else 0
+    cur.accept("in", "into")
+    if not here or cur.low() not in ("each", "every") or cur.low(1) == "other":
+        cur.at = at
+        return False
+    return True
+
+
 def up_to_opening(cur: Cursor) -> bool:
     """Takes "to next ch-2 sp" behind stitches: the next instruction tells what goes into it."""
     at = cur.at

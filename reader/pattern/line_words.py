@@ -65,7 +65,7 @@ STITCHY = re.compile(
     r"|rep|repeat|sc\d\w*|htr|t[skpf]s\d?\w*|mr|mc(?= ?[(\[]?\d)|magic (?:ring|circle|loop)"
     r"|single crochets?"
     r"|double crochets?|loops?|picots?|\dsc"
-    r"|\dinc|\ddec)\b",
+    r"|\dinc|\ddec|(?:sc|hdc|dc|htr|tr)(?:inc|dec)s?)\b",
     re.IGNORECASE,
 )
 ACTION = re.compile(

@@ -9,8 +9,8 @@ from dataclasses import replace
 
 from reader.pattern.cursor import Cursor
 from reader.pattern.places import find_place
-from reader.pattern.tree import ONE, Act, Chain, Group, Node, Where, Work
-from reader.terms.stitches import Craft
+from reader.pattern.tree import ONE, Act, Chain, Group, Node, Place, Where, Work
+from reader.terms.stitches import Craft, Kind
 
 
 def in_other_place(cur: Cursor, start: int, made: list[Node]) -> Node | None:
@@ -41,12 +41,7 @@ def in_other_place(cur: Cursor, start: int, made: list[Node]) -> Node | None:
         del made[-2:]
         return replace(last, place=place, words=words)
     whole = place.each or place.where is Where.REST
-    # "2 dc in next dc and in each dc around": two in each.
-    several = place.where is Where.EACH and not last.place.each and last.number is not None
-    several = several and last.place.number.values == (1,) and (
-        last.place.where in (Where.NEXT, Where.FIRST)
-        or (last.place.where is Where.SAME and _first_of_row(last, made))
-    )
+    several = _several_in_each(last, place, made)
     return replace(
         last,
         span=cur.span(start),
@@ -56,12 +51,29 @@ def in_other_place(cur: Cursor, start: int, made: list[Node]) -> Node | None:
     )
 
 
-def _first_of_row(work: Work, made: list[Node]) -> bool:
-    """Whether a stitch is the first of its row, behind one chain at most that is no stitch."""
-    before = made[: made.index(work)]
+def _several_in_each(last: Work, place: Place, made: list[Node]) -> bool:
+    """ "2 dc in next dc and in each dc around": two in each."""
+    every = place.where is Where.EACH or (
+        place.where is Where.REST and place.text.startswith("every st")
+    )
+    if not every or last.place.each or last.number is None or last.place.number != ONE:
+        return False
+    return last.place.where in (Where.NEXT, Where.FIRST) or (
+        last.place.where is Where.SAME and _first_of_row(last, made, place.noun == "sp")
+    )
+
+
+def _first_of_row(work: Work, made: list[Node], opening: bool) -> bool:
+    """Whether a stitch is the first of its row, behind slip stitches to it and one chain at most
+    that is no stitch; of spaces, each of which takes several, behind any chain.
+    """
+    before = [
+        one for one in made[: made.index(work)]
+        if not (isinstance(one, Work) and one.stitch.kind is Kind.SLIP)
+    ]
     chains = [one for one in before if isinstance(one, Chain)]
     low = all(one.number.values[0] < TALL and not one.counts for one in chains)
-    return low and all(isinstance(one, Chain | Act) for one in before)
+    return (low or opening) and all(isinstance(one, Chain | Act) for one in before)
 
 
 TALL = 3

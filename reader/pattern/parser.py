@@ -38,6 +38,7 @@ from reader.text.everyday_words import everyday_words
 from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
 from reader.text.halves import halves_told
+from reader.text.label_numbers import rows_in_figures
 from reader.text.labels_alone import with_colons
 from reader.text.last_first import last_first
 from reader.text.last_loops import unnamed_loops
@@ -52,6 +53,7 @@ from reader.text.needle_rows import (
 )
 from reader.text.new_stitches import without_new_stitches
 from reader.text.numbered import numbered
+from reader.text.odd_totals import totals_set_off
 from reader.text.old_words import old_words
 from reader.text.one_stitch import one_stitch
 from reader.text.ordinals_stopped import with_labels
@@ -329,8 +331,9 @@ def _set_right(text: str) -> tuple[CleanText, str]:
     """The text clean, and plain: what copies and authors set in their own way set as usual."""
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = as_sentences(unbraced(without_times(source.text)))
+    plain = totals_set_off(as_sentences(unbraced(without_times(source.text))))
     plain = totals_alike(rows_called_lines(unmarked(unbulleted(plain))))
+    plain = rows_in_figures(plain)
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))
     plain = in_plain_words(without_row_notes(parted_totals(plain)))

@@ -11,7 +11,14 @@ from reader.pattern.around import around_alone
 from reader.pattern.between import behind_space, between_all, between_groups, past_edge_stitches
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.each_needle import find_each_needle
-from reader.pattern.each_of import AHEAD, INTO, each_of_several, up_to_corner, up_to_opening
+from reader.pattern.each_of import (
+    AHEAD,
+    INTO,
+    each_of_several,
+    first_and_each,
+    up_to_corner,
+    up_to_opening,
+)
 from reader.pattern.loops_entered import skip_loop_words
 from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.needle_moves import find_move
@@ -81,7 +88,7 @@ def _place(cur: Cursor, start: int, bare: bool) -> Place | None:
         loop = chain_loop(cur) if middle else None
         if loop is not None:
             return loop
-    if _of_each(cur):
+    if _of_each(cur) or (saw and first_and_each(cur)):
         return _each(cur, here)
     if saw and (held := that_holds(cur, start)) is not None:
         return held

@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from reader.pattern.alone_totals import number_alone
 from reader.pattern.needle_totals import by_needle, lists_needles
-from reader.pattern.total_lists import BEHIND_COLON, in_turn, listed
+from reader.pattern.total_lists import BEHIND_COLON, SENTENCE, in_a_sentence, in_turn, listed
 from reader.pattern.totals import (
     BRACKET,
     IN_THIS_ROW,
@@ -178,6 +178,8 @@ def _list_behind(text: str, found: list[Printed]) -> str:
         one = listed(arrow["list"], arrow.start(), arrow.end(), text[: arrow.start()], "")
     elif colon is not None:
         one = in_turn(colon["list"], colon.start(), colon.end())
+    elif (last := SENTENCE.search(text)) is not None:
+        one = in_a_sentence(text, _is_over(text[: last.start()]))
     if one is None:
         return text
     found.append(one)

@@ -14,6 +14,7 @@ from reader.pattern.chained_places import over_whole_chain
 from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
+from reader.pattern.no_stitch import nth_of_list, of_no_stitch
 from reader.pattern.number_behind import number_behind, times_behind
 from reader.pattern.on_the_needle import until_on_needle
 from reader.pattern.other_place import in_other_place, on_as_many
@@ -298,12 +299,13 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
     if number is not None and cur.low() in ("in", "into", "over"):
         last = next((one for one in reversed(made) if isinstance(one, Work)), None)
         if last is not None:
-            place = in_center(cur, made) or find_place(cur)
+            place = in_center(cur, made) or nth_of_list(cur) or find_place(cur)
             if place is not None:
                 here, words = cur.span(start), cur.said(start)
                 return replace(last, span=here, words=words, number=number, place=place)
-        if last is None:
-            cur.at = start
+        if last is None and (untold := of_no_stitch(cur, start, number)) is not None:
+            return untold
+        cur.at = start if last is None else cur.at
     elif number is not None and cur.accept("to finish", "at the end", "to close", "to end it"):
         last = next((one for one in reversed(made) if isinstance(one, Work)), None)
         if last is not None:

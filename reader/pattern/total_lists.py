@@ -25,6 +25,13 @@ OPENING = re.compile(
 )
 """What chains leave in a row, told beside its stitches with or without a number."""
 CHAINS = ("ch", "chs", "chain", "chains")
+SENTENCE = re.compile(
+    r"(?<=[.;])\s+(?P<list>\d{1,4} ?[A-Za-z][^.;:*()\[\]]{3,80}?)[.\s]*$"
+)
+"""The last sentence of a row, where it begins with a number."""
+REPEATED = re.compile(r"\b(?:rep(?:eat)?|times|around|across|twice)\b", re.IGNORECASE)
+SURELY = 8
+"""Stitches of each kind: fewer may be worked as the last ones of a row."""
 CHAINED = re.compile(r"\bch(?:ain)?s? ?(\d{1,3})\b|\b(\d{1,3}) ?ch(?:ain)?s?\b(?! ?sp)")
 PLACED = re.compile(r"\b(?:in|into|next|each|same|over|at|for|from|to|times|rows?|rounds?|rnds?)\b")
 
@@ -56,6 +63,23 @@ def listed(body: str, start: int, end: int, before: str, after: str) -> Printed 
         return Printed(start, end, (sum(number for number, _ in found),))
     number, kind = found[0]
     return Printed(start, end, (number,), kind)
+
+
+def in_a_sentence(text: str, over: bool) -> Printed | None:
+    """The total of a list that is the last sentence of a row, "9 shells and two half shells", "12
+    tr, 12 PC"; None where it may be worked. over: the words before it end the row.
+    """
+    last = SENTENCE.search(text)
+    if last is None:
+        return None
+    before = text[: last.start()]
+    items = [_item(one) for one in re.split(r"[,&+]|\band\b|\bplus\b|\bwith\b", last["list"])]
+    if any(one is None or one[1] in CHAINS for one in items):
+        return None
+    many = all(one is not None and one[0] >= SURELY for one in items)
+    if not over and not (many and REPEATED.search(before)):
+        return None
+    return listed(last["list"], last.start("list"), len(text), before, "")
 
 
 def _item(piece: str) -> tuple[int, str] | None:

@@ -23,8 +23,10 @@ _MARK = r"(?:[.:]?\s?(?:—|--?(?=\s|-|[a-z*(\d]))|[.:](?=\s))"
 BEGUN = re.compile(r"\b(?:first|1st)\b", re.IGNORECASE)
 IN_WORDS = re.compile(
     rf"(?:^|[.;:!)}}—])\s*(?P<ord>{_WORD}|\d{{1,2}}(?:st|nd|d|rd|th))\b"
-    rf"(?:\s*(?:and|to|&)\s+(?P<last>{_WORD}|\d{{1,2}}(?:st|nd|d|rd|th))\b)?"
-    rf"(?P<row>\s+(?:row|round|rnd)s?\b)?\s?(?P<mark>{_MARK})(?=\s*[A-Za-z\d*+(\[])"
+    rf"(?:,\s+(?:{_WORD}|\d{{1,2}}(?:nd|d|rd|th))){{0,6}}"
+    rf"(?:\s*(?:and|to|&|through|thru)\s+(?P<last>{_WORD}|\d{{1,2}}(?:st|nd|d|rd|th))\b)?"
+    rf"(?:(?P<row>\s+(?:row|round|rnd)s?\b)|\s+times?(?:\s+(?:a?round|about|over))?\b)?\s?"
+    rf"(?P<mark>{_MARK})(?=\s*[A-Za-z\d*+(\[])"
     rf"(?!\s*(?:{_WORD}\b|\d+(?:st|nd|d|rd|th)\b))",
     re.MULTILINE | re.IGNORECASE,
 )
@@ -67,13 +69,14 @@ def _in_figures(text: str) -> str:
     """The text with the ordinals in words that lack their word for a row in figures and with a
     colon, where they count on from the first row, each by one or by two.
     """
-    if not BEGUN.search(text):
+    if not (BEGUN.search(text) or SECOND_LINE.search(text)):
         return text
     out = list(text)
     worked = 0
     for one in IN_WORDS.finditer(text):
         first, last = _number(one["ord"]), _number(one["last"] or one["ord"])
-        if first != 1 and not (worked and worked < first <= worked + 2):
+        second = first == 2 and SECOND_LINE.match(text, one.start("ord")) is not None
+        if first != 1 and not (worked and worked < first <= worked + 2) and not second:
             worked = 0
             continue
         begins, worked = first == 1 and not one["row"], max(first, last)
@@ -83,7 +86,7 @@ def _in_figures(text: str) -> str:
             if one["last"]:
                 said += f"{' to' if last > first + 1 else ','} {last}{_ending(last)}"
             if len(said) < end - start:
-                out[start:end] = f"{said}:".ljust(end - start)
+                out[start:end] = said.ljust(end - start - 1) + ":"
     return "".join(out)
 
 
@@ -93,6 +96,13 @@ def _goes_on(text: str, at: int) -> bool:
 
 
 SECOND = re.compile(r"(?:second|2n?d)\b\s*(?:(?:row|round|rnd)\b\s*)?(?:[.:]|--?|—)", re.IGNORECASE)
+
+
+SECOND_LINE = re.compile(
+    rf"(?<![^\n])second\b(?:\s+times?)?[^\n]{{3,300}}\n[ \t]*\n?(?=third\b[^\n.;]{{0,40}}{_MARK})",
+    re.IGNORECASE,
+)
+"""Lines that count on from the second, the first having been told in running words."""
 
 
 def _number(ordinal: str) -> int:

@@ -29,6 +29,11 @@ NUMBER_FIRST = Sought(
     ("ctog", "rtog"), r"\b(?P<n>[2-9])(?P<gap> ?)(?P<what>sc|hdc|dc|tr|htr)tog\b", re.I
 )
 """Stitches together with their number first: "2sctog"."""
+TWO_IN_ONE = Sought(
+    ("2inc", "-inc"),
+    r"\b(?P<what>sc|hdc|dc|htr|tr)(?:2|-)inc(?P<end>s?)\b", re.IGNORECASE
+)
+"""An increase named as a decrease is: "dc2inc" is two in one."""
 _GROUP = rf"[(\[](?=[^()\[\]\n]*\b\d*{_STITCH}\b)[^()\[\]\n]+[)\]]"
 TIMES_FIRST = Sought(
     ("(", "["),
@@ -78,6 +83,7 @@ def with_times(text: str) -> str:
     "Co".
     """
     text = NUMBER_FIRST.sub(lambda m: f"{m['what']}{m['n']}tog{m['gap']}", text)
+    text = TWO_IN_ONE.sub(_two_in_one, text)
     text = DASHED_TIMES.sub(_blank, text)
     if TIMES_SIGN.search(text):
         text = TIMES_FIRST.sub(_times_first, text)
@@ -93,6 +99,10 @@ def with_times(text: str) -> str:
     if not NUMBER_BETWEEN.search(text):
         return text
     return BARE_TIMES.sub(lambda found: f"{found['body']}x{found['times']}", text)
+
+
+def _two_in_one(found: re.Match[str]) -> str:
+    return f"{found['what']}inc{found['end']} "
 
 
 def _blank(found: re.Match[str]) -> str:

@@ -1,0 +1,52 @@
+"""Totals that an author sets off in a way of his own, on line after line: "«17 sc»", "<84 dc>",
+"*12 tr*", "| 24 |", "7 in the loop ......... 7" -> in round brackets, or behind "="; length kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.text.sought import Sought
+
+_TOTAL = r"(?:(?:=|total:?|count:?|sts?:) ?)?\d{1,4}(?: ?[A-Za-z][^\n«»‹›<>*|~{}]{0,60}?)?"
+ANGLES = Sought(
+    ("\u00bb", "\u203a", "\u27e9", "\u3011", "\u300d", ">"),
+    rf"(?P<open>[«‹⟨【「]|(?<![<\w])<(?!<)) ?(?P<total>{_TOTAL}) ?"
+    r"(?P<close>[»›⟩】」]|(?<![-=>])>(?!>))",
+)
+"""Signs that open and close, and hold a number first: nothing else is told so."""
+MARKED = Sought(
+    ("*", "|", "~", "/", "#"),
+    rf"(?P<before>[.;:)\]\w] +)(?P<mark>[*|~/#])(?P<total>{_TOTAL})(?P=mark)(?P<end>[ \t.]*)$",
+    re.MULTILINE,
+)
+"""At a line's end between two marks alike; one such line may be a list to repeat."""
+LEADERS = Sought(
+    ("...", ". . .", "____", "-----", "//", "::", ">>"),
+    rf"(?P<lead>[ \t]*(?:\.{{3,}}|(?:\. ){{3,}}\.?|_{{4,}}|-{{5,}}|//|::|>>))"
+    rf"(?P<gap> ?)(?P<total>{_TOTAL})"
+    r"(?=[ \t.]*$)",
+    re.MULTILINE,
+)
+"""Dots that lead the eye to the number at a line's end."""
+LEAST = 2
+
+
+def totals_set_off(text: str) -> str:
+    """The text with such totals as usual ones; any other text as it is."""
+    text = ANGLES.sub(_in_brackets, text)
+    if len(list(MARKED.finditer(text))) >= LEAST:
+        text = MARKED.sub(lambda found: f"{found['before']}({found['total']}){found['end']}", text)
+    if len(list(LEADERS.finditer(text))) >= LEAST:
+        text = LEADERS.sub(_behind_equals, text)
+    return text
+
+
+def _in_brackets(found: re.Match[str]) -> str:
+    inner = found.group()[1:-1]
+    return f"({inner})"
+
+
+def _behind_equals(found: re.Match[str]) -> str:
+    room = len(found["lead"]) + len(found["gap"])
+    return "= ".rjust(room) + found["total"]
