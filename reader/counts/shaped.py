@@ -108,7 +108,9 @@ def edge(one: Edge, tally: Tally) -> None:
             tally.unsure = tally.unsure or not amount
         # Picked up at a rate, "1 st in every row": only a printed total tells how many.
         by_rate = number is None and RATE.match(one.words) is not None
-        tally.unsure = tally.unsure or by_rate
+        # A cast on without a number that nothing lies below begins with nobody knows how many.
+        untold = number is None and not one.waited and not tally.below.stitches
+        tally.unsure = tally.unsure or by_rate or untold
         tally.make(amount, "st")
         tally.elastic = tally.elastic or tally.below.stitches is not None
         kind, takes, made, stitch = MoveKind.WORK, 0, amount, "co"

@@ -18,11 +18,11 @@ _TOG = (
 _WAY = (
     r"(?P<way>inc|dec|narrow|widen|m ?1(?= (?:at|on|each|both|either)\b)"
     r"|(?:mak(?:e|ing)|add(?:ing)?)(?= (?:1|one|a)\b)|tak(?:e|ing) in"
-    rf"|{_TOG}|cast off|bind off|cast on)"
+    rf"|{_TOG}|(?:cast|bind)(?:ing)? o(?:ff|n))"
     r"(?:reas(?:e|es|ing|ings)|ings?|s|\.)?(?: once| by)?"
 )
 _COUNTED = (
-    r"(?:\s+(?P<n>\d+(?![\d.])|one\b|twice\b)(?! times))?"
+    r"(?:\s+(?P<n>\d+(?![\d.])|one\b|twice\b|an?(?= (?:st|loop|more)))(?! times))?"
     r"\s*(?:sts?\b|stitch(?:es)?|sc\b|s c\b|dc\b|d c\b)?\.?\s*"
 )
 _BY_MEASURE = (
@@ -64,7 +64,7 @@ CHANGES = re.compile(
 BOTH_ENDS = re.compile(
     r"\b(?:each|both|either) (?:(?:armhole|neck|front|side|raglan|outer|outside) )?"
     r"(?:end|side|edge)s?|\bfirst and last\b|1st and last"
-    r"|\bbeg(?:inning)? (?:of \w+ )?and (?:at )?(?:the )?end"
+    r"|\bbeg(?:inning)? (?:of \w+ )?and (?:\d+ )?(?:(?:sts?|stitches) )?(?:at )?(?:the )?end"
     r"|\b(?:beg\w*|end) of (?:\w+ ){1,2}(?:needle|pin) and (?:at |on )?(?:the )?(?:beg|end)",
     re.IGNORECASE,
 )
@@ -287,7 +287,7 @@ def find_change(words: str) -> Change | None:
 
 def _told_by(found: re.Match[str], words: str) -> Change:
     """The change that CHANGES has found in the words."""
-    way = found.group("way").lower()
+    way = found.group("way").lower().replace("ing ", " ")
     said = found.group("n")
     marked = AT_MARKERS.search(found.group())
     ends = _spots(marked) if marked else 2 if BOTH_ENDS.search(found.group()) else 1
@@ -338,7 +338,7 @@ def _bound_alone(found: re.Match[str]) -> bool:
     """Whether stitches are bound off, or cast on, in rows that are counted: edges, and no change at
     a pace.
     """
-    bound = found.group("way").lower() in ("cast off", "bind off", "cast on")
+    bound = found.group("way").lower().startswith(("cast", "bind"))
     return bound and (found.group("n") is None or not found.group("every"))
 
 

@@ -23,6 +23,16 @@ LIE_ON = re.compile(
     rf"(?: \w+){{0,3}}? (?:onto|on|over|among|amongst|between|into|to) {_N} {_KIND}{_NOUN}\b",
     re.IGNORECASE,
 )
+ON_EACH_OF = re.compile(
+    rf"\b(?:up)?on(?: ?to)? each of (?:the |your |these )?{_N} {_KIND}{_NOUN}\b", re.IGNORECASE
+)
+SHARED = re.compile(
+    rf"\b(?:cast on|co|cast|set up) (?P<all>\d+|{SPELLED}) (?:sts|stitches|loops)\b"
+    rf"[^.;\d]{{0,40}}?[ ,(](?P<one>\d+|{SPELLED}) (?:sts |stitches )?"
+    r"(?:on|to|upon|on to) each\b(?! of)",
+    re.IGNORECASE,
+)
+"""How many on each of them, told with all that are cast on: as many needles as that takes."""
 SET_OF = re.compile(rf"\bset of {_N} {_KIND}{_NOUN}\b", re.IGNORECASE)
 """One of a set works, the others hold the stitches. Common practice, no source."""
 AT_ENDS = re.compile(r"\b(?:each|both|either) ends?\b", re.IGNORECASE)
@@ -33,18 +43,23 @@ EACH_NEEDLE = re.compile(
 )
 EACH = "each"
 """Act.into, where how many needles there are is not told."""
+MOST = 5
+"""Needles of a set."""
 ALL = ("each of the", "each", "every", "all", "remaining", "rem", "other")
 FIXED = (Where.PLAIN, Where.NEXT)
 
 
 def needles_told(text: str) -> int:
     """On how many needles the stitches of a round lie, 0 where the text does not say."""
-    for shape, less in ((LIE_ON, 0), (SET_OF, 1)):
+    for shape, less in ((LIE_ON, 0), (ON_EACH_OF, 0), (SET_OF, 1)):
         found = shape.search(text)
         number = _value(found["n"]) - less if found else 0
-        if 2 <= number <= 5:
+        if 2 <= number <= MOST:
             return number
-    return 0
+    shared = SHARED.search(text)
+    one = _value(shared["one"]) if shared else 0
+    number, over = divmod(_value(shared["all"]), one) if shared and one else (0, 0)
+    return number if 2 <= number <= MOST and not over else 0
 
 
 def needles_of(said: str, told: int) -> int:

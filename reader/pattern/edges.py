@@ -42,7 +42,8 @@ BESIDE = (
 )  # fmt: skip
 """Between the verb and how many."""
 EACH_EDGE = re.compile(
-    r"\b(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?\s*$|\bboth (?:ends|sides)\s*$"
+    r"\b(?:(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?|both (?:ends|sides))"
+    r"(?: of (?:the |this |your )?\w+)?\s*$"
     r"|\b(?:for|on) (?:each|both) sleeves?\s*$|\b(?:each|either|both) (?:end|side)s? for\b[\w ]*$",
     re.IGNORECASE,
 )
@@ -275,9 +276,12 @@ def _at_edges(cur: Cursor, number: Num | None) -> Num | None:
     return Num(tuple(one + more.at(size) for size, one in enumerate(number.values)))
 
 
+ON_EACH = tuple(f"{on} each of" for on in ("on", "upon", "on to", "onto", "to", "in"))
+
+
 def _on_needles(cur: Cursor, number: Num | None) -> Num | None:
     """ "cast on 30 on each of two needles, and 40 on a third": all of them together."""
-    if number is None or not cur.accept("on each of", "on to each of", "onto each of"):
+    if number is None or not cur.accept(*ON_EACH):
         return number
     cur.accept("the")
     needles = cur.number()

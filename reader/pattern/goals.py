@@ -35,6 +35,26 @@ NARROWINGS = re.compile(
 """How often, told as a number of changes."""
 
 
+_CHANGED = r"(?:added|increased|gained|made|decreased|lost|narrowed|taken (?:off|in|away)|cast on)"
+CHANGED_BY = re.compile(
+    rf"\b(?:until|till|til) (?:(?:you have|you've|there have been|having) {_CHANGED} (?P<n>\d+)"
+    r"(?! ?(?:times|inch|in\b|cm))(?: (?:sts?|stitches|loops))?"
+    rf"|(?P<m>\d+)(?: (?:sts?|stitches|loops))? (?:have been|are|were|has been) {_CHANGED})\b",
+    re.IGNORECASE,
+)
+
+
+def changed_by(words: str, step: int) -> int | None:
+    """How often a change of so many stitches is made till all of them are: "until you have added 6
+    stitches"; None where the words don't say so, or it does not come out.
+    """
+    found = CHANGED_BY.search(words)
+    if found is None or not step:
+        return None
+    times, over = divmod(int((found["n"] or found["m"])[:4]), abs(step))
+    return times if times and not over else None
+
+
 def goal_in(words: str) -> int | None:
     """The stitch number a rule runs to."""
     whole = IN_ALL.search(re.split(r"[.;](?=\s|$)", words, maxsplit=1)[0])
@@ -52,6 +72,10 @@ def section_goal(words: str) -> int | None:
     found = re.search(
         r"\b(?:until|till)[^.]*?(\d+)\s*(?:sc|dc|sts?|stitches|s c|d c|doubles)\b", words
     )
-    if found is None or NOT_STITCHES.match(words[found.end() :]):
+    if found is None or NOT_STITCHES.match(STAYING.sub("", words[found.end() :], count=1)):
         return None
     return int(found.group(1))
+
+
+STAYING = re.compile(r"^(?: only| are| is| left| remain(?:ing|s)?| rem)+\b", re.IGNORECASE)
+"""Between a number of stitches and where they lie."""

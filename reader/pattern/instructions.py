@@ -43,6 +43,7 @@ from reader.pattern.lost import not_read, place_alone
 from reader.pattern.needles import find_needle
 from reader.pattern.omitting import cut_at, last_pass_cut, omitted
 from reader.pattern.over_stitches import over_so_many
+from reader.pattern.own_list import own_list
 from reader.pattern.passing import find_skip
 from reader.pattern.plain_work import find_plain_work
 from reader.pattern.quoting import find_quoted
@@ -288,22 +289,20 @@ class _Reading:
         if not counted or not self.made or self.stars:
             return False
         ringed = told_in_ring(cur)
-        begins = of_ring(self.made) if ringed else 0
+        begins = of_ring(self.made) if ringed else own_list(cur, self.made, self.clause)
         listed = self.made[begins:]
         if not all(isinstance(one, Work | Skip | Act | Group) for one in listed) and not ringed:
             return False
         self.flush()
         times = count_after(cur)
         if times is not None:
-            head, self.made = self.made[:begins], self.made[begins:]
-            self.bunch(times)
-            self.made = [*head, *self.made]
+            self.bunch(times, begins)
         return times is not None
 
-    def bunch(self, times: Num) -> None:
-        """ "1 sc, inc *6": the whole list so far, that many times."""
-        body = tuple(self.made)
-        self.made = [Repeat(body[0].span, "", body, Until.TIMES, times)]
+    def bunch(self, times: Num, first: int = 0) -> None:
+        """ "1 sc, inc *6": the list so far, from its first node on, that many times."""
+        body = tuple(self.made[first:])
+        self.made[first:] = [Repeat(body[0].span, "", body, Until.TIMES, times)]
 
     def repeat(self) -> Node | None:
         """ "rep from * around", "repeat from ** 3 times", "rep to end"."""

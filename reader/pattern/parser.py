@@ -21,6 +21,7 @@ from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.adjectives import without_adjectives
+from reader.text.all_but_told import all_but_told
 from reader.text.all_capitals import as_sentences
 from reader.text.announced import unannounced
 from reader.text.blank_lines import without_blank_lines
@@ -62,6 +63,7 @@ from reader.text.other_ways import without_other_ways
 from reader.text.page_lines import without_page_lines
 from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.pieces_amid import pieces_apart
+from reader.text.plain_stretches import plain_stretches
 from reader.text.plain_words import in_plain_words
 from reader.text.quoted_lists import with_brackets
 from reader.text.ribs import ribs_named
@@ -96,6 +98,7 @@ from reader.text.translated import in_english
 from reader.text.translated_knitting import in_english_knitting
 from reader.text.tunisian import as_rows
 from reader.text.turned_amid import turned_amid
+from reader.text.turns_and_ribs import in_rows
 from reader.text.undotted import undotted
 
 
@@ -352,7 +355,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source, plain = _set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = old_words(without_adjectives(together_told(plain)))
+        plain = in_rows(old_words(without_adjectives(together_told(plain))))
+        plain = plain_stretches(all_but_told(plain))
         plain = undashed(with_commas(without_stops(plain)))
         plain = evenly_said(everyday_words(told_aloud(in_english_knitting(plain))))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))

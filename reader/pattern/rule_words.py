@@ -104,7 +104,7 @@ IN_ALL = re.compile(
 LEFT = re.compile(
     rf"{_UNTIL}[^.;]{{0,160}}?\b(\d+)\s*(?:sts?\b|stitches"
     r"|loops)?\s*(?:only\s+)?(?:rem(?:ain(?:ing)?)?s?\b"
-    r"|are left|left|on (?:the |each )?(?:needles?|pins?))",
+    r"|are left|left|on (?:the )?(?:needles?|pins?))(?! (?:up)?on (?:each|every))",
     re.IGNORECASE,
 )
 """A number that is left behind other words: "until all are worked in and 16 remain"."""
@@ -132,7 +132,8 @@ NOT_STITCHES = re.compile(
     r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges"
     r"|ribs|repeats|patterns|scallops|motifs|blocks|times|points|stripes|bands|tiers|layers|colou?rs"
     r"|yards?|yds?|met(?:er|re)s?|skeins?|balls?|grams?|ounces?|oz|squares|rings|petals|shells|fans|spokes|sections|pieces|inc\w*|dec\w*)\b"
-    r"|between (?:the )?(?:two )?(?:m\b|markers?|inc\w*)|(?:in|for) (?:the )?(?:thumb|gusset)"
+    r"|between (?:the |each |every )?(?:two )?(?:m\b|markers?|inc\w*|dec\w*|widen\w*|narrow\w*"
+    r"|overs?\b|points?\b)|(?:in|for) (?:the )?(?:thumb|gusset)"
     r"|(?:thumb|gusset) (?:gusset )?(?:sts|stitches)"
     r"|(?:on|at|in) (?:each|either|every|one|the (?!needle)\w+|both) (?:\w+ ){0,2}"
     r"(?:needles?|pins?)\b)",

@@ -20,7 +20,7 @@ from reader.pattern.changes import (
 )
 from reader.pattern.fabric_rules import bare_measure, fabric_rows, in_fabric, ridges, work_even
 from reader.pattern.figures import place_in, tightened
-from reader.pattern.goals import goal_in, section_goal, times_in, value_of
+from reader.pattern.goals import changed_by, goal_in, section_goal, times_in, value_of
 from reader.pattern.halving import halved
 from reader.pattern.layers import layers_joined
 from reader.pattern.mirroring import mirrored
@@ -275,19 +275,18 @@ def _grow(words: str, labelled: bool) -> Rule | None:
     found = GOES_ON.search(words)
     if found is not None and (change is None or not change.step) and goal_in(words) is not None:
         change = change_at_ends(words) or change
-    if found is None and change is None:
+    if found is None and (change is None or ONCE_A_NEEDLE.search(words)):
         return None
     if change is None and found is not None and _is_a_row(words[found.start() :]):
         return None
-    if found is None and ONCE_A_NEEDLE.search(words):
-        return None
     start = min(found.start() if found else len(words), change.start if change else len(words))
     tail = _of_the_change(words[start:], max(8, change.end - start if change is not None else 0))
-    goal = goal_in(tail) or section_goal(tail)
-    times = _times_of(tail, change, goal)
+    changed = changed_by(tail, change.step if change is not None else 0)
+    goal = None if changed else goal_in(tail) or section_goal(tail)
+    times = changed or _times_of(tail, change, goal)
     by_measure = change is not None and change.step and OPEN_END.search(tail)
     endless = found is None and goal is None and times is None and not by_measure
-    if endless and (change is None or not change.step or change.every < 2 or labelled):
+    if endless and (change is None or labelled or not _told_of_all(change, words)):
         return None
     total = re.search(r"\((\d+)\s*(?:(?!needle)[a-z][a-z .]{0,12})?\)", tail)
     if total and goal is None and times is None and change is not None and change.step:
@@ -312,6 +311,12 @@ def _grow(words: str, labelled: bool) -> Rule | None:
     )
 
 
+def _told_of_all(change: Change, words: str) -> bool:
+    """Whether a change without an end is one of all rows to come, and not of the row it stands in.
+    """
+    return change.step != 0 and (change.every > 1 or EVERY_ROW.match(words) is not None)
+
+
 def _rows_in_all(tail: str, change: Change | None, times: int | None) -> int:
     """Over how many rows the changes go, where the words say it; 1 elsewhere."""
     rows = FOR_ROWS.search(tail)
@@ -326,6 +331,10 @@ def _is_a_row(words: str) -> bool:
     return any(one.match(words) is not None for one in told)
 
 
+EVERY_ROW = re.compile(
+    r"\W*(?:inc|dec|narrow|widen)[^.;:]*\b(?:every|each) (?:row|round|rnd)\W*$", re.IGNORECASE
+)
+"""A sentence that only says what every row does from here on."""
 SO_MANY_ON = re.compile(
     r"\w+\.? (?:on )?(?:with |working |to work |along )?(?:\d+ )?(?:sl st|s ?c|h ?d ?c|d ?c|h?tr"
     r"|(?:single|double|half double|treble) crochets?)"

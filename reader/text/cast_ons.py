@@ -1,13 +1,13 @@
 """Clean text -> the same text, length kept, with a cast on as most write it: "cast-on 31", "Caston
 31", "C.O. 31", "c/o 31", "Begin by casting on 31" and "Cast on: 31" read as "cast on 31"; how it is
-done, "(knitted cast on)", turned to spaces.
+done, "(knitted cast on)", turned to spaces; how many put before for what, and on which needles.
 """
 
 from __future__ import annotations
 
 import re
 
-from reader.terms.numbers import SPELLED
+from reader.terms.numbers import SPELLED, word_number
 from reader.text.sought import Sought
 
 _NUMBER = rf"(?=(?:\d|(?:{SPELLED})\b))"
@@ -46,10 +46,41 @@ COLOUR_FIRST = Sought(
     re.IGNORECASE,
 )
 """What is cast on with, before how many: "cast on with grey 108 sts"."""
+FOR_WHAT = Sought(
+    ("cast", "co"),
+    r"(?P<cast>\b(?:cast(?:ing)?[ -]on|co)\s+)(?P<what>(?:for|with|using|in|loosely|rather|very)\s"
+    rf"(?!\d)(?:(?!\b(?:{SPELLED}|needles?|each|and (?:knit|k|purl|p|work|join)|then)\b)"
+    r"[^.;:()\n\d]|\n(?!\n)){2,50}?\s)"
+    rf"(?P<n>(?:\d{{1,3}}|{SPELLED}))\s+(?=sts\b|stitches\b|loops\b)",
+    re.IGNORECASE,
+)
+"""For what or how, before how many: "cast on for the back 100 stitches"."""
+NEEDLES_FIRST = Sought(
+    ("cast", "co ", "set"),
+    r"\b(?:cast|set)(?:ing)?\s+(?:on|up)?\s*(?:(?:on|upon|on\s+to|onto)\s+)?(?:each\s+of\s+)?"
+    rf"(?P<needles>[2345]|two|three|four|five)\s+(?:\w+\s+)?(?:needles|pins),?\s+(?P<n>\d{{1,3}}"
+    rf"|{SPELLED})\s+(?:stitches|sts|loops)(?:\s+(?:on|to|upon)\s+each(?:\s+(?:needle|pin|one))?"
+    r"|\s+each)?(?=\s*[.,;:(])",
+    re.IGNORECASE,
+)
+"""On how many needles, before how many on each: "cast on three needles 20 stitches each"."""
+THREE_NEEDLES = Sought(
+    ("needle",),
+    r"(?:\b(?:work|do|join(?:ing)?\s[^.;:\d]{0,40}?\b(?:with|by|using)|(?:bind|cast)\s+off"
+    r"\s[^.;:\d]{0,40}?\b(?:with|by|using|in)|(?:use|using))|(?:^|(?<=[.;:]\s))with)\s+"
+    r"(?:(?:an?|the)\s+)?(?:3|three)[ -]needles?\s+(?:bind|cast)(?:ing)?[ -]?off"
+    r"(?:\s+(?:method|technique|seam))?(?=\s*(?:[.;]|$)"
+    r"|\s+(?:to|on|across|at|for)\b[^.;\d]*(?:[.;]|$))",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""All stitches bound off with those of another needle, named by its manner."""
+EACH = re.compile(r"\beach\b", re.IGNORECASE)
 
 
 def cast_ons(text: str) -> str:
     """The text with such words put right; any text goes in, its length stays."""
+    text = FOR_WHAT.sub(_number_first, NEEDLES_FIRST.sub(_on_each, text))
+    text = THREE_NEEDLES.sub(lambda found: "bind off".ljust(len(found.group())), text)
     text = COLOUR_FIRST.sub(lambda found: found["cast"].ljust(len(found.group())), text)
     text = RAISED.sub(lambda found: "co".ljust(len(found.group())), text)
     text = BOUND.sub(lambda found: "bo".ljust(len(found.group())), text)
@@ -60,6 +91,20 @@ def _usual(found: re.Match[str]) -> str:
     told = "cast on" if found["word"] and len(found["word"]) > len("caston") else "co"
     told = told.capitalize() if found.group()[0].isupper() else told
     return told.ljust(len(found.group()))
+
+
+def _number_first(found: re.Match[str]) -> str:
+    return f"{found['cast']}{found['n']} ".ljust(len(found.group()))
+
+
+def _on_each(found: re.Match[str]) -> str:
+    if not EACH.search(found.group()):
+        return found.group()
+    told = (found["n"], found["needles"])
+    number, needles = (int(said) if said.isdigit() else word_number(said) for said in told)
+    said = f"co {number} sts on each of {needles} needles"
+    whole = found.group()
+    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
 
 
 def _spaces(found: re.Match[str]) -> str:

@@ -123,10 +123,11 @@ ACROSS_SO_MANY = Sought(
     re.IGNORECASE,
 )
 BY_TURNS = Sought(
-    (" fewer ", " less ", " more ", "creasing "),
-    r",? (?:inc|dec)reasing (?:by )?(?:\d+|one|two|three|four) (?:sts?|stitch(?:es)?)"
-    r" (?:on |in |at )?(?:every|each) [a-z -]{0,24}?(?:row|round|rnd|time),?(?= (?:until|till"
-    r"|til)\b)"
+    ("fewer", "less", "more", "creasing"),
+    r"(?P<again>\brep(?:eat)?(?:ing)?\b[^.;:]{0,60}?\b(?:rows?|rounds?|rnds?)\b[^.;:,]{0,16}?)"
+    r",?\s+(?:inc|dec)reasing\s+(?:by\s+)?(?:\d+|one|two|three|four)\s+(?:sts?|stitch(?:es)?)"
+    r"\s+(?:on\s+|in\s+|at\s+)?(?:every|each)\s+[a-z\d -]{0,24}?(?:row|round|rnd|time),?"
+    r"(?=\s+(?:until|till|til)\b)"
     r"|,? (?:with|working|having) (?:\d+|one|two|three|four) (?:fewer|less|more) (?!row|round|rnd)"
     r"[a-z ]{2,40}(?:each|every) (?:time|row|round|rnd)(?=,? (?:until|till|til)\b)",
     re.IGNORECASE,
@@ -251,7 +252,7 @@ def everyday_words(text: str) -> str:
         lambda m: f"next {int(m['a']) + int(m['b'])}{m['sts']}".ljust(len(m.group())), text
     )
     text = ACROSS_SO_MANY.sub(lambda m: m["verb"] + " " * len(m["across"]), text)
-    text = OF_THEM.sub(_spaces, LED_TO.sub(_spaces, BY_TURNS.sub(_spaces, text)))
+    text = OF_THEM.sub(_spaces, LED_TO.sub(_spaces, BY_TURNS.sub(_goes_on, text)))
     text = FABRIC_ROWS.sub(_rows_worked, text)
     text = TIL.sub(lambda m: "until".ljust(len(m.group())), text)
     text = LIKE_THAT.sub(lambda m: "continue thus".ljust(len(m.group())), text)
@@ -273,6 +274,10 @@ def _with_needles(found: re.Match[str]) -> str:
 def _done(found: re.Match[str]) -> str:
     verb = "take" if found["verb"].lower() == "tak" else found["verb"]
     return f"{verb}{found['two']}".rjust(len(found.group()))
+
+
+def _goes_on(found: re.Match[str]) -> str:
+    return (found["again"] or "").ljust(len(found.group()))
 
 
 def _spaces(found: re.Match[str]) -> str:

@@ -7,6 +7,8 @@ from __future__ import annotations
 import re
 from itertools import pairwise
 
+from reader.terms.numbers import SPELLED, word_number
+
 LABEL = re.compile(r"^[^\w\n]*(\d+)(?:st|nd|rd|th)\s+needle\b\s*(?:[.:—-])", re.MULTILINE)
 NEEDLE = re.compile(
     r"(?<=\d(?:st|nd|rd|th)\s)needles?\b|(?<=\bfirst\s)needle\b|(?<=\blast\s)needle\b",
@@ -71,12 +73,29 @@ AT_EACH = re.compile(
     r" (?:each|every) (?:needle|ndl|pin)s?\b",
     re.IGNORECASE,
 )
+UNTIL_EACH = re.compile(
+    rf"(?P<until>\b(?:until|till|til)\s(?:(?!\bthe\b)[^.;,:\d]){{0,40}}?)\b(?P<n>\d{{1,3}}|{SPELLED})"
+    r"(?P<sts>\s+(?:sts?|stitches|loops))?(?P<left>(?:\s+(?:only|are|is|left|remain(?:ing|s)?|rem))*)"
+    rf"\s+(?:up)?on\s+each(?:\s+one)?(?:\s+of\s+(?:the\s+)?(?P<m>[2345]|{SPELLED})?)?\s*"
+    r"(?:needles?|pins?)\b",
+    re.IGNORECASE,
+)
+"""A goal told for each needle."""
 
 
 def at_each_needle(text: str, needles: int) -> str:
     """The text with the changes of rounds to come told by their places: "decrease 1 st at the
-    beginning of each needle every round" is in 4 places. needles: 0 where they are not told.
+    beginning of each needle every round" is in 4 places, and the goal told of each needle put for
+    all of them. needles: 0 where they are not told.
     """
+
+    def all_of(found: re.Match[str]) -> str:
+        so_many = _value(found["m"]) if found["m"] else needles
+        if not 1 < so_many <= MOST_NEEDLES:
+            return found.group()
+        total = so_many * _value(found["n"])
+        said = f"{found['until']}{total}{found['sts'] or ' sts'}{found['left'] or ' in all'}"
+        return said.ljust(len(found.group()))
 
     def told(found: re.Match[str]) -> str:
         ends = (found["ends"] or found["ends2"]).lower()
@@ -84,7 +103,12 @@ def at_each_needle(text: str, needles: int) -> str:
         said = f"in {needles * often} places" if needles else found.group()
         return said.ljust(len(found.group()))
 
+    text = UNTIL_EACH.sub(all_of, text) if "each" in text else text
     return AT_EACH.sub(told, text)
+
+
+def _value(said: str) -> int:
+    return int(said) if said.isdigit() else word_number(said) or 0
 
 
 def needles_in_rounds(text: str) -> str:

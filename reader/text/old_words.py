@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from reader.terms.numbers import SPELLED
+from reader.terms.numbers import SPELLED, word_number
 from reader.text.sought import Sought
 
 _ONE = r"(?:(?:one|1|a|two|2)\s+(?:stitch(?:es)?\s+|sts?\s+)?|once\s+)"
@@ -69,13 +69,32 @@ AGAIN = Sought(
     rf"|(?:\d+|{SPELLED})\s+(?:more\s+)?times|twice|once\s+more)\b)",
     re.IGNORECASE,
 )
+TAKEN = Sought(
+    ("t. 2", "t.2"),
+    r"(?<![\w.]\s)(?<![\w.])t\. ?2(?=\s*(?:[,;.)]|and\b|$))(?!\s*[.:]?\s*(?:=|means\b))",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "T. 2" of old lace: two taken together."""
+MAKING = Sought(
+    ("making", "giving"),
+    r"(?:(?:thus|so|and|and so|and thus)\s+)?\b(?:making|giving)\s+(?:in\s+all\s+|altogether\s+)?"
+    rf"(?P<n>\d{{1,3}}|{SPELLED})\s+(?:stitches|sts|loops),?\s+(?:in\s+all|altogether|(?:in|for)"
+    r"\s+the\s+round|on\s+(?:the|your|all|[2-5]|two|three|four|five)\s+(?:\w+\s+){0,2}?"
+    r"(?:needles?|pins?|hand|thumb|finger|foot|leg))\b",
+    re.IGNORECASE,
+)
+""" "Making 35 stitches on the needle": what there are then, and none that are made more."""
+OVERS = re.compile(r"\b(?:o|m|th\.? ?o)\. ?[12]?\s*[,;]|\bover\b", re.IGNORECASE)
 
 
 def old_words(text: str) -> str:
     """The text with them put so; any text goes in."""
     text = LESS.sub(lambda found: _put(found, "decreasing", "decrease", "dec"), text)
     text = MORE.sub(lambda found: _put(found, "inc'ing", "inc", "inc"), text)
+    text = MAKING.sub(_total, text)
     text = SLIPPED_OFF.sub(lambda found: " " * len(found.group()), text)
+    if OVERS.search(text):
+        text = TAKEN.sub(lambda found: "n.".ljust(len(found.group())), text)
     text = IN_OVER.sub(lambda found: " " * len(found.group()), text)
     text = BY_DOING.sub(_without_manner, text)
     text = BOTH_ENDS.sub(
@@ -85,6 +104,11 @@ def old_words(text: str) -> str:
         lambda m: f"{m['verb']} 1, slip 1 alternately".ljust(len(m.group())), text
     )
     return AGAIN.sub(lambda found: f"{found['lead']}repeat ".ljust(len(found.group())), text)
+
+
+def _total(found: re.Match[str]) -> str:
+    number = int(found["n"]) if found["n"].isdigit() else word_number(found["n"])
+    return f"({number} sts)".ljust(len(found.group()))
 
 
 def _put(found: re.Match[str], going_on: str, plain: str, short: str) -> str:

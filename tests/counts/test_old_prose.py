@@ -1,0 +1,89 @@
+"""Knitting told in running words, as books of before 1950 have it: turns and ribs for rows,
+stitches told needle by needle, changes and ends said in a sentence's other order.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from reader.counts.account import count_pattern
+from reader.counts.counted import CountedPattern
+from reader.pattern.parser import parse_pattern
+
+
+def counted(text: str) -> CountedPattern:
+    """The text counted."""
+    return count_pattern(parse_pattern(text))
+
+
+def counts_of(text: str) -> list[int | None]:
+    """The counts of all rows, the same one after the other told once."""
+    rows = [row.count for part in counted(text).parts for row in part.rows]
+    return [one for at, one in enumerate(rows) if at == 0 or one != rows[at - 1]]
+
+
+@pytest.mark.parametrize(
+    ("words", "counts"),
+    [
+        ("Knit six turns.", [20]),
+        ("Knit 3 turns, increasing a stitch at each end, for the stern.", [20, 22, 24, 26]),
+        ("Then knit four turns, decreasing 1 stitch at the end of every other turn.", [20, 19, 18]),
+        ("Knit two turns, increasing a stitch at each row.", [20, 21, 22, 23, 24]),
+        ("Now 4 more rows, decreasing 1 stitch at the end of every other row.", [20, 19, 18]),
+        ("Increase at the beginning of every row. Knit 3 rows. Knit 2 rows.", [20, 21, 22, 23]),
+        ("Knit a row, purl a row, five times.", [20]),
+        ("Decrease 1 at each end of every row until you have decreased 4 stitches.", [20, 18, 16]),
+        ("Knit, casting on 3 stitches at each end of every row till there are 32.", [20, 26, 32]),
+        ("Next decrease 2 stitches at beginning and 2 stitches at end of each row until there are "
+         "twelve stitches.", [20, 16, 12]),
+        ("Cast off 4 at each end of the needle.", [20, 16, 12]),
+        ("Work three-needle bind-off.", [20, 0]),
+        ("Purl all but five, knit two together, knit three.", [20, 19]),
+        ("Cast on 6 stitches toward the pier, making 26 stitches on the needle (about 5 inches).",
+         [20, 26]),
+    ],
+)  # fmt: skip
+def test_a_sentence_behind_a_cast_on(words: str, counts: list[int | None]) -> None:
+    """What it leaves on the needle, and no question asked."""
+    text = f"Cast on 20 stitches. {words}"
+    assert counts_of(text) == counts
+    assert [one.message for one in counted(text).problems] == []
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Cast 16 stitches upon each of three needles and knit 4 rounds.",
+        "Cast on three needles sixteen stitches each. Knit 4 rounds.",
+        "Cast on for the wrist of the mitten 48 stitches. Knit 4 rows.",
+        "Cast 16 stitches on each of three needles and knit around 30 times in single rib.",
+        "Cast on 48 stitches, 16 on each needle. Knit ten turns.",
+    ],
+)
+def test_a_cast_on_told_by_its_needles(words: str) -> None:
+    """All that lie on them."""
+    assert counts_of(words) == [48]
+
+
+def test_a_goal_told_of_each_needle() -> None:
+    """It is that of all of them; where nobody says how many they are, it is asked about."""
+    goal = "Narrow at the end of each needle in every round until {} on each needle."
+    told = "Cast on 60 stitches, 20 on each of three needles. Knit 2 rounds. "
+    assert counts_of(told + goal.format("you have 18 stitches")) == [60, 57, 54]
+    assert counts_of(told + goal.format("18 stitches are left")) == [60, 57, 54]
+    asked = counted("Cast on 60 stitches. Knit 2 rounds. " + goal.format("18 stitches remain"))
+    assert asked.parts[0].rows[-1].count is None
+
+
+def test_a_list_so_often_begins_behind_what_is_counted_itself() -> None:
+    """An over and a plain stitch eight times, and not what was done four times before."""
+    row = "Knit two together, four times; bring the thread forward, knit one, eight times; {}."
+    assert counts_of("Cast on 24 stitches.\n1st row: " + row.format("k2tog four times")) == [24]
+    lace = "Slip 1, k. 2, o., t. 2, k. 1, o., t. 2, k. 4, o. 2, t. 2, k. 3."
+    assert counts_of(f"Cast on 17 stitches.\n1st row: {lace}") == [17, 18]
+
+
+def test_a_cast_on_without_a_number_is_not_counted() -> None:
+    """Nobody knows how many lie on the needle."""
+    rows = counted("Cast on for the foundation. Knit 4 rows.").parts[0].rows
+    assert {row.count for row in rows} == {None}
