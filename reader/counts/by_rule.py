@@ -62,7 +62,6 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION, STITCHY
 from reader.pattern.read_once import rule_of
 from reader.pattern.rule import Rule
-from reader.pattern.rule_words import ROW_NAMED
 from reader.pattern.rules import find_rule, plain_rows_only
 from reader.pattern.totals import PLAIN_KINDS, STITCHES
 from reader.terms.stitches import Craft
@@ -155,9 +154,8 @@ def _for_others(ledger: Ledger, row: WrittenRow) -> bool:
     """Whether a row stands for every other one: its label says so, or its own words."""
     if row.mark is None or not row.mark.numbers:
         return False
-    words = ledger.text[row.start : row.end]
-    said = SAID_OF_IT.search(" ".join(words.split())) if ROW_NAMED.search(words) else None
-    return bool(row.mark.every_other) or said is not None
+    words = " ".join(ledger.text[row.start : row.end].split())
+    return bool(row.mark.every_other) or SAID_OF_IT.search(words) is not None
 
 
 def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:

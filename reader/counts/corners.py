@@ -74,8 +74,10 @@ def in_corners(ledger: Ledger, row: WrittenRow) -> bool:
     """Books such rounds; False (nothing booked) for other rows, and where the round below is not
     known or has spaces in its corners, or where nothing tells how many corners there are.
     """
+    if row.mark is None or ledger.below.stitches is None:
+        return False
     words = " ".join(ledger.text[row.start : row.end].split())
-    if row.mark is None or "corner" not in words.lower() or ledger.below.stitches is None:
+    if "corner" not in words.lower():
         return False
     if ledger.below.spaces or len(words) > MOST:
         return False

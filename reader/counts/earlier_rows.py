@@ -4,21 +4,22 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
 from reader.counts.fabric import Below
 from reader.pattern.tree import Group, Node, Repeat, Where, Work
 from reader.terms.stitches import Craft
+from reader.text.sought import Sought
 
 if TYPE_CHECKING:
     from reader.counts.entries import Entry
     from reader.counts.ledger import Ledger
 
-OF_ROW = re.compile(
+OF_ROW = Sought(
+    (" row", " rnd", " round"),
     r"\b(?:of|in|on|from) (?:the )?(?:(?P<a>\d{1,3})(?:st|nd|rd|th|d) (?:row|rnd|round)"
-    r"|(?:row|rnd|round) (?P<b>\d{1,3}))\b(?! below)"
+    r"|(?:row|rnd|round) (?P<b>\d{1,3}))\b(?! below)",
 )
 ALONG = (Where.NEXT, Where.PLAIN, Where.FIRST, Where.EACH, Where.ONE_PLACE)
 
@@ -29,9 +30,9 @@ def earlier_row(ledger: Ledger, entry: Entry) -> Below | None:
     """
     if ledger.pattern.craft is not Craft.CROCHET or not ledger.number:
         return None
-    named = {_row_named(one) for one in _places(entry.nodes)}
-    told = next(iter(named)) if len(named) == 1 else 0
-    if not 0 < told < ledger.number:
+    places = _places(entry.nodes)
+    told = next(map(_row_named, places), 0)
+    if not 0 < told < ledger.number or any(_row_named(one) != told for one in places):
         return None
     over = next((one.base for one in reversed(ledger.entries) if one.number == told + 1), None)
     return over if over is not None else Below()

@@ -260,7 +260,7 @@ def nothing_worked(nodes: tuple[Node, ...], unlabelled: bool) -> bool:
     stitches.
     """
     works = [one for one in nodes if not isinstance(one, Act | Unread)]
-    if not any(_works(one) for one in works):
+    if not any(map(_works, works)):
         return True
     if unlabelled and len(works) == 1 and _only_named(works[0]):
         return True

@@ -70,8 +70,10 @@ def _uses_all(solved: Solved, below: Below, nodes: Sequence[Node]) -> bool:
     """Whether a row's words, whose total is the printed one, may use what lies below: none is
     missing, its repeats go into it, and of stitches only cast on the row leaves none.
     """
-    cast_on = knits(nodes) and len(below.runs) == 1 and below.runs[0].name == "st"
-    return not (solved.short or solved.tally.uneven or (cast_on and solved.left > 0))
+    if solved.short or solved.tally.uneven:
+        return False
+    cast_on = len(below.runs) == 1 and below.runs[0].name == "st"
+    return not (solved.left > 0 and cast_on and knits(nodes))
 
 
 def _lost_amid(solved: Solved, nodes: Sequence[Node]) -> bool:
@@ -91,13 +93,8 @@ def quoted(words: str) -> str:
 
 
 def fault_of(
-    solved: Solved,
-    stated: int | None,
-    kind: str,
-    below: Below,
-    where: Where,
-    nodes: Sequence[Node],
-    doubted: bool,
+    solved: Solved, stated: int | None, kind: str, below: Below, where: Where,
+    nodes: Sequence[Node], doubted: bool,
 ) -> Problem | None:
     """The first fault of a row; doubted: what lies below is in doubt, a misfit says nothing."""
     tally = solved.tally
@@ -106,8 +103,10 @@ def fault_of(
     if tally.squares_left and stated is None:
         return _squares_left(solved, where)
     agrees = stated is None or stated in values(solved, kind)
-    plain = plainly_read(nodes) and not (tally.unsure or tally.spaced or below.spaces)
-    lost = lost_words(nodes)
+    # How a row that closes with its total is read is not asked below.
+    closes = agrees and solved.fits is not False
+    plain = not (closes or tally.unsure or tally.spaced or below.spaces) and plainly_read(nodes)
+    lost = not closes and lost_words(nodes)
     agreed = stated is not None and agrees and _uses_all(solved, below, nodes)
     misfit = solved.fits is False and below.stitches is not None and not agreed
     if misfit and plain and not lost and (agrees or not doubted):
@@ -121,7 +120,7 @@ def fault_of(
     chained = tally.below.chained and solved.fits is False and not (agreed or lost)
     if chained and (agrees or solved.short or tally.uneven):
         return _chain_does_not_fit(solved, stated, where)
-    if agrees and stated is not None and told_to_count(nodes) and stated + 1 == solved.count:
+    if agrees and stated is not None and stated + 1 == solved.count and told_to_count(nodes):
         return _left_out(stated, where)
     untold = lost and not (agreed or doubted) and mostly_untold(solved)
     untold = untold or (misfit and below.spaces > 0 and not lost and told_in_squares(nodes))

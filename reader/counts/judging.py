@@ -71,15 +71,19 @@ def still_doubted(
     and so does a row that fits and tells every stitch by its number, or has as many repeats of
     several stitches as one before it.
     """
-    closes = solved.fits is True and (
-        told_throughout(entry.nodes) or _as_often_as_before(ledger, entry, solved)
-    )
-    if not wrong and (stated is not None or closes):
+    if not wrong and (stated is not None or _closes(ledger, entry, solved)):
         return False
     tally = solved.tally
     unsure = tally.unread or tally.unsure or tally.branched or bool(tally.spaces)
     unsure = unsure or solved.count is None
     return ledger.doubted or unsure or solved.fits is False
+
+
+def _closes(ledger: Ledger, entry: Entry, solved: Solved) -> bool:
+    """Whether a row uses all that lies below, and would use nothing else."""
+    return solved.fits is True and (
+        told_throughout(entry.nodes) or _as_often_as_before(ledger, entry, solved)
+    )
 
 
 LEAST = 4

@@ -39,10 +39,10 @@ from reader.counts.quoted_parts import with_parts
 from reader.counts.rivals import Rival, as_often, carry, passed_by, weigh
 from reader.counts.seen import assumptions
 from reader.counts.short_rows import way_back
-from reader.counts.solutions import Solutions
+from reader.counts.solutions import Solutions, as_one_move, moves_of
 from reader.counts.solved import Solved
 from reader.counts.starting import start, starts_work
-from reader.counts.tally import MOVES, Tally
+from reader.counts.tally import MOVES
 from reader.counts.turning import chain_options, turns_always, turns_at_end, turns_back
 from reader.counts.waiting import Lot, brought, keep_waiting
 from reader.counts.worked import Move, MoveKind
@@ -322,7 +322,7 @@ class Ledger:
         groups, unit = row_groups(solved, kind, stated, entry, self)
         self.rows.append(CountedRow(
             label, number, is_round, words, where.span, self.below.stitches, count, stated,
-            problem.verdict if problem else verdict, self.moves_of(tally, where),
+            problem.verdict if problem else verdict, self.moves_of(solved, entry, where),
             unit or self.printed_total(entry)[1], tally.spaces, mark.side if mark else "", "",
             tally.walk.takes, groups, assumptions(solved, entry.nodes),
         ))  # fmt: skip
@@ -335,16 +335,15 @@ class Ledger:
         carry(self, problem, kept, solved, entry.nodes)
         take_printed_loops(self, solved, stated, kind, doubted)
 
-    def moves_of(self, tally: Tally, where: Where) -> tuple[Move, ...]:
+    def moves_of(self, solved: Solved, entry: Entry, where: Where) -> tuple[Move, ...]:
         """The row's moves; past what a whole piece can hold, one move stands for a row."""
+        tally = solved.tally
         if tally.overgrown:
             return (Move(MoveKind.UNREAD, where.words, where.span),)
         self.opened += len(tally.moves)
         if self.opened <= MOST_MOVES or len(tally.moves) < 2:
-            return tuple(tally.moves)
-        takes, makes = tally.walk.takes, tally.makes
-        spaces, times = tally.spaces, max(1, makes)
-        return (Move(MoveKind.WORK, where.words, where.span, takes, makes, spaces, "st", times),)
+            return moves_of(solved, entry)
+        return (as_one_move(tally, where.words, where.span),)
 
     def book(
         self, solved: Solved, count: int | None, entry: Entry, number: int | None, is_round: bool

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from operator import is_not
 
 from reader.counts.fabric import GAP, Below
 from reader.pattern.tree import ONE, Act, Group, Node, Repeat, Skip, Until, Where, Work
@@ -19,6 +20,8 @@ def loops_of_stitches(nodes: Sequence[Node], below: Below) -> Sequence[Node]:
     """The row with its loops as stitches where the row below has no others; where the rows before
     called their stitches so, one stitch in every loop is one in every chain of long loops too.
     """
+    if not _has_loops(nodes):
+        return nodes
     ring = below.ring > 0 and below.stitches is None
     if ring:
         return _all_plain(nodes) if _goes_along(nodes) else nodes
@@ -56,6 +59,15 @@ def _goes_along(nodes: Sequence[Node]) -> bool:
     return False
 
 
+def _has_loops(nodes: Sequence[Node]) -> bool:
+    """Whether a row goes into any loop: of most this is sooner told than what lies below."""
+    return any(
+        _has_loops(one.body) or _has_loops(one.ending) if isinstance(one, Repeat)
+        else _is_loop(one)
+        for one in nodes
+    )  # fmt: skip
+
+
 def _is_loop(one: Node) -> bool:
     told = isinstance(one, Work | Group | Skip) and one.place.noun == "sp" and not one.place.chain
     if not told or not isinstance(one, Work | Group | Skip):
@@ -67,8 +79,7 @@ def _is_loop(one: Node) -> bool:
 def _all_plain(nodes: Sequence[Node]) -> Sequence[Node]:
     """The instructions with their loops as stitches; the same ones where they have none."""
     plain = tuple(map(_plain, nodes))
-    changed = any(one is not other for one, other in zip(plain, nodes, strict=True))
-    return plain if changed else nodes
+    return plain if any(map(is_not, plain, nodes)) else nodes
 
 
 def _plain(one: Node) -> Node:

@@ -65,19 +65,21 @@ LIKE = re.compile(
 
 def coming_rows(items: Sequence[WrittenRow | WrittenNote], text: str) -> list[str]:
     """For each item of a part, the words of the next row, "" where none follows."""
+    rows = {
+        at: " ".join(text[item.start : item.end].split())
+        for at, item in enumerate(items) if isinstance(item, WrittenRow)
+    }
+    told = {
+        item.mark.numbers[0]: rows[at] for at, item in enumerate(items)
+        if isinstance(item, WrittenRow) and item.mark is not None and item.mark.numbers
+    }
     coming: list[str] = []
     words = ""
-    rows = [item for item in items if isinstance(item, WrittenRow)]
-    told = {
-        item.mark.numbers[0]: " ".join(text[item.start : item.end].split())
-        for item in rows if item.mark is not None and item.mark.numbers
-    }
-    for item in reversed(items):
+    for at in reversed(range(len(items))):
         coming.append(words)
-        if isinstance(item, WrittenRow):
-            words = " ".join(text[item.start : item.end].split())
-            like = LIKE.match(words)
-            words = told.get(int(like["n"]), words) if like is not None else words
+        words = rows.get(at, words)
+        like = LIKE.match(words) if at in rows else None
+        words = told.get(int(like["n"]), words) if like is not None else words
     return coming[::-1]
 
 

@@ -20,7 +20,7 @@ def rows_for(
         if isinstance(one, WrittenRow):
             if one.sizes is not None and size not in one.sizes:
                 continue
-            if one.mark is not None and one.mark.by_size:
+            if one.mark is not None and any(one.mark.by_size):
                 one = replace(one, mark=_for_size(one.mark, size, sizes))
         out.append(one)
     return out

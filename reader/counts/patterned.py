@@ -41,7 +41,10 @@ def _units(text: str) -> tuple[tuple[int, int], ...]:
 
 def unit_before(text: str, at: int) -> int:
     """The stitches of one pattern that were told of last before a place; 0 where none were."""
-    return next((number for place, number in reversed(_units(text)) if place <= at), 0)
+    for place, number in reversed(_units(text)):
+        if place <= at:
+            return number
+    return 0
 
 
 def _along(work: Work) -> int:

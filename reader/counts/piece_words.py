@@ -8,6 +8,7 @@ import re
 from dataclasses import dataclass
 
 from reader.terms.numbers import SPELLED
+from reader.text.sought import Sought
 
 _SAME = (
     r"(?:(?:the\s+)?(?:directions|instructions)|(?:exactly |just |the )*same as"
@@ -21,7 +22,11 @@ _WHICH = (
 )
 _MANY = rf"(?:(?:the|these|those)\s+)?(?:(?:\d+|{SPELLED})\s+(?=[a-z]+\s+{_ROWS}\s))?"
 """How many rows a shaping has, which its name tells too: "the 2 raglan rows"."""
-QUOTES = re.compile(
+_OF_SAME = (
+    "direct", "instruct", "as", "like", "match", "correspond", "given", "describ", "set out",
+)  # fmt: skip
+QUOTES = Sought(
+    _OF_SAME,
     r"(?:(?<=[.;:,])\s+|(?<=\band)\s+(?=complete|finish)|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
     r"|continue|complete|knit|proceed|follow"
     rf"|finish|crochet|repeat|(?P<way>dec|inc)(?:rease)?s?\.?(?=\s))(?:\b|(?<=\.))\s*(?:{_WHICH}\s+)?{_MANY}(?P<what>(?:[a-z]+\s+){{0,4}}?)"
@@ -73,7 +78,8 @@ TOTAL_ONLY = re.compile(
     r"(?:\s*[,.;]?\s*(?:[(\[][^()\[\]]*[)\]]|[-—=]+\s*\d+(?:\s+[a-z]+)?))?\W*$", re.IGNORECASE
 )
 """What may stand behind a piece that is named: nothing, or how many stitches there are."""
-BARE = re.compile(
+BARE = Sought(
+    (*_OF_SAME, "see", "identical", "ditto"),
     rf"^\W*(?:(?:are|is|work(?:ed)?)\s+)?(?:{_SAME}|see|identical\s+(?:to|with)|ditto)\s+"
     rf"(?:for\s+|on\s+|in\s+)?(?:the\s+)?(?P<piece>[A-Za-z]+(?:\s+[a-z]+){{0,2}}?)(?={TOTAL_ONLY.pattern})",
     re.IGNORECASE,
@@ -109,7 +115,7 @@ def plainly_quoted(words: str, labelled: bool) -> Retold:
     rows 1-4 as body". labelled: their label may say which rows they are.
     """
     if not ROWS_SAID.search(words):
-        found, which = BARE.match(words) if labelled else None, ""
+        found, which = BARE.search(words) if labelled else None, ""
     else:
         words = OF_PIECE.sub(_as_piece, words)
         found = AT_ITS_ROWS.match(words)

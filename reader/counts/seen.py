@@ -39,7 +39,7 @@ def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:
         said.append("a stitch that is named is taken as whichever comes next")
     if choice.over_again:
         said.append("the list is repeated to the end of the row, since only that closes it")
-    if list_to_end(nodes) and choice.to_end:
+    if choice.to_end and list_to_end(nodes):
         said.append("the whole list is repeated to the end of the row")
     taken = _taken_for(nodes)
     if taken is not None:
@@ -47,7 +47,8 @@ def assumptions(solved: Solved, nodes: tuple[Node, ...]) -> tuple[str, ...]:
             f"a {taken.spoken} is taken as {taken.makes} stitches in one place, since the pattern "
             "does not say"
         )
-    chain = ends_of(nodes, solved.tally.below.stitches is not None).chain
-    if solved.chained and (chain is None or chain.counts is None):
-        said.append("the turning chain is counted as a stitch")
+    if solved.chained:
+        chain = ends_of(nodes, solved.tally.below.stitches is not None).chain
+        if chain is None or chain.counts is None:
+            said.append("the turning chain is counted as a stitch")
     return tuple(said)

@@ -5,13 +5,14 @@ parts alike and in rounds that neither grow nor shrink.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import replace
 
 from reader.counts.entries import Entry
 from reader.counts.fabric import Below
 from reader.counts.solve import best
 from reader.counts.solved import Solved
-from reader.counts.worked import Move, Pass
+from reader.counts.tally import Tally
+from reader.counts.worked import Move, MoveKind, Pass
+from reader.pattern.read_once import Copied
 from reader.pattern.tree import Node
 from reader.text.span import Span
 
@@ -20,10 +21,10 @@ MOST = 250
 
 
 class Solutions:
-    """What was found for each row, with where the row stood."""
+    """What was found for each row, where the first of its words stands."""
 
     def __init__(self) -> None:
-        self.kept: dict[tuple[object, ...], tuple[tuple[Node, ...], int, int, Solved]] = {}
+        self.kept: dict[tuple[object, ...], tuple[tuple[Node, ...], Solved]] = {}
 
     def best(
         self,
@@ -35,40 +36,61 @@ class Solutions:
         total: tuple[int | None, str],
         room: int,
     ) -> Solved:
-        """The best reading of the row, as in solve.best, with its moves where the row stands."""
-        nodes, by, lines = entry.nodes, 0, 0
-        if entry.copied is not None and entry.copied.nodes is nodes:
-            nodes, by, lines = entry.copied.first, entry.copied.by, entry.copied.lines
+        """The best reading of the row, as in solve.best; its moves stand where those of the first
+        row of its words do (see moves_of).
+        """
+        copied = _copied(entry)
+        nodes = copied.first if copied is not None else entry.nodes
         # The instructions are told by their identity: they are kept, so that it stays theirs.
         key = (id(nodes), below, tuple(chains), size, carried, total, room)
         kept = self.kept.get(key)
-        if kept is None:
-            one = best(entry.nodes, below, chains, size, carried, *total, room)
-            one.tally.kept.worked.clear()
-            if len(self.kept) >= MOST:
-                del self.kept[next(iter(self.kept))]
-            self.kept[key] = nodes, by, lines, one
-            return one
-        _, there, line, one = kept
-        return one if there == by else _moved(one, by - there, lines - line)
+        if kept is not None:
+            return kept[1]
+        one = best(nodes, below, chains, size, carried, *total, room)
+        one.tally.kept.worked.clear()
+        if len(self.kept) >= MOST:
+            del self.kept[next(iter(self.kept))]
+        self.kept[key] = nodes, one
+        return one
 
 
-def _moved(solved: Solved, by: int, lines: int) -> Solved:
-    """The row as worked, told of words that stand so many characters and lines farther on."""
-    spans: dict[Span, Span] = {}
+def moves_of(solved: Solved, entry: Entry) -> tuple[Move, ...]:
+    """The moves of a row that Solutions solved, where the row stands."""
+    moves, copied = solved.tally.moves, _copied(entry)
+    if copied is None or not copied.by:
+        return tuple(moves)
+    there = _Farther(copied.by, copied.lines)
     passes: dict[int, tuple[Pass, ...]] = {}
-
-    def there(span: Span) -> Span:
-        if span not in spans:
-            spans[span] = Span(span.start + by, span.end + by, span.line + lines)
-        return spans[span]
-
-    moves = []
-    for move in solved.tally.moves:
-        told = move[-1]
+    out = []
+    for move in moves:
+        kind, words, span, *rest, told = move
         # The moves of one pass share what tells of it.
         if id(told) not in passes:
-            passes[id(told)] = tuple([Pass(n, of, there(repeat)) for n, of, repeat in told])
-        kind, words, span, *rest, _ = move
-        moves.append(tuple.__new__(Move, (kind, words, there(span), *rest, passes[id(told)])))
-    return replace(solved, tally=solved.tally.telling(moves))
+            passes[id(told)] = tuple([Pass(n, of, there[repeat]) for n, of, repeat in told])
+        out.append(tuple.__new__(Move, (kind, words, there[span], *rest, passes[id(told)])))
+    return tuple(out)
+
+
+def as_one_move(tally: Tally, words: str, span: Span) -> Move:
+    """One move that stands for a row."""
+    takes, makes, spaces = tally.walk.takes, tally.makes, tally.spaces
+    return Move(MoveKind.WORK, words, span, takes, makes, spaces, "st", max(1, makes))
+
+
+def _copied(entry: Entry) -> Copied | None:
+    """Of which row of the same words the instructions are; None where they were changed since."""
+    copied = entry.copied
+    return copied if copied is not None and copied.nodes is entry.nodes else None
+
+
+class _Farther(dict[Span, Span]):
+    """Spans, and each so many characters and lines farther on."""
+
+    def __init__(self, by: int, lines: int) -> None:
+        super().__init__()
+        self.by, self.lines = by, lines
+
+    def __missing__(self, span: Span) -> Span:
+        there = Span(span.start + self.by, span.end + self.by, span.line + self.lines)
+        self[span] = there
+        return there

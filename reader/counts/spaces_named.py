@@ -20,10 +20,11 @@ def not_there(nodes: Sequence[Node], below: Below, where: Where) -> Problem | No
     """The question, None where every space that is named is there or nothing is known of them."""
     if below.stitches is None or below.chained or below.in_loop:
         return None
-    if not below.runs or any(run.name == "st" for run in below.runs):
+    spaces = list(_named(nodes))
+    if not spaces or not below.runs or any(run.name == "st" for run in below.runs):
         return None
     made = {run.chains for run in below.runs if run.name == SPACE}
-    named = next((chains for chains in _named(nodes) if chains not in made), 0)
+    named = next((chains for chains in spaces if chains not in made), 0)
     if not named:
         return None
     has = " and ".join(f"ch-{one}" for one in sorted(made))

@@ -217,14 +217,6 @@ class Tally:
             kept=self.kept,
         )  # fmt: skip
 
-    def telling(self, moves: list[Move]) -> Tally:
-        """The same row told by other moves; parts alike ask for it row by row."""
-        other = Tally.__new__(Tally)
-        for slot in Tally.__slots__:
-            setattr(other, slot, getattr(self, slot))
-        other.moves = moves
-        return other
-
 
 @dataclass(slots=True)
 class Kept:

@@ -12,6 +12,7 @@ from reader.counts.by_label import called_by_label
 from reader.counts.entries import numbers_of
 from reader.counts.fabric import Below, Run, of_runs
 from reader.pattern.layout import WrittenRow
+from reader.text.sought import Sought
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
@@ -23,8 +24,10 @@ ONE_MORE = re.compile(
     rf"{_GROUP}|{_GROUP} more|by (?:one|1|a) {_GROUP}|adding an? {_GROUP})\b",
     re.IGNORECASE,
 )
-SIDE = re.compile(
-    r"\b(?:sides?|edges?|straights?|between (?:the )?corners|between each corner)\b", re.IGNORECASE
+SIDE = Sought(
+    ("side", "edge", "straight", "between"),
+    r"\b(?:sides?|edges?|straights?|between (?:the )?corners|between each corner)\b",
+    re.IGNORECASE,
 )
 LIST = re.compile(r"\*|\brep(?:eat)? from\b|\(\d")
 """Signs of a round that is written out."""
@@ -39,9 +42,9 @@ def wider_square(ledger: Ledger, row: WrittenRow) -> bool:
     if row.mark is None or not (row.mark.numbers or row.mark.name):
         return False
     words = ledger.text[row.start : row.end]
-    if len(words) > MOST or not ONE_MORE.search(words):
+    if len(words) > MOST or not SIDE.search(words):
         return False
-    if not SIDE.search(words) or LIST.search(words):
+    if not ONE_MORE.search(words) or LIST.search(words):
         return False
     if _grown(ledger.below) is None:
         return False

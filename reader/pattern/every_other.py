@@ -6,6 +6,8 @@ from __future__ import annotations
 
 import re
 
+from reader.text.sought import Sought
+
 _ROUND = r"(?:rounds?|rnds?|rds?|rows?|needles?)"
 _SIDE = r"(?:ws|rs|(?:wrong|right)[ -]side)"
 _SECOND = r"(?:(?<=every\s)|(?<=each\s))(?:2nd|second)"
@@ -25,7 +27,8 @@ OTHERS_ONLY = re.compile(
     re.IGNORECASE,
 )
 """No number: "every alternate row:"; the row stands between the others."""
-SAID_OF_IT = re.compile(
+SAID_OF_IT = Sought(
+    ("alt", "even", "odd", "2nd", "second", "repeated", "worked", "knitted", "purled", "same"),
     rf"\b(?:every|each|all)\s+(?:the\s+)?(?:other\s+)?(?:alternate|even|odd|2nd|second|alt)\s+"
     rf"{_ROUND}\s+(?:is\s+|are\s+)?(?:the\s+same|alike|like\s+this|worked\s+so|as\s+this)"
     rf"|\b{_ROUND}\s+is\s+(?:repeated|worked|knitted|purled|the\s+same)\s+(?:after|between|in)\s+"
