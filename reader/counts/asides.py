@@ -4,6 +4,8 @@ they may.
 
 from __future__ import annotations
 
+import re
+
 from reader.counts.counted import Problem
 from reader.counts.entries import Entry, nothing_worked, orders
 from reader.counts.faults import Where as Spot
@@ -32,6 +34,19 @@ def _numbers_lost(entry: Entry) -> bool:
     return any(char.isdigit() for one in lost for char in one.words)
 
 
+HANDS = re.compile(
+    r"\b(?:(?:draw|pull|pick|take|bring)(?:ing)?\s(?:up\s)?(?:through\s)?(?:a|another|one|1|the|each)"
+    r"\s(?:\w+\s)?(?:loops?|lps?)|work(?:ing)?\soff|insert(?:ing)?\s(?:the\s)?(?:hook|needle))\b",
+    re.IGNORECASE,
+)
+"""What the hands do to make a stitch: loops drawn up and worked off."""
+
+
+def _by_hand(entry: Entry, words: str) -> bool:
+    """Whether a crocheted row tells what the hands do, of which no stitch was made out."""
+    return not knits(entry.nodes) and HANDS.search(words) is not None
+
+
 def set_apart(
     entry: Entry, solved: Solved, where: Spot, below: int | None, stated: int | None
 ) -> tuple[bool, Problem | None]:
@@ -40,7 +55,7 @@ def set_apart(
     """
     unlabelled = entry.row.mark is None
     if nothing_worked(entry.nodes, unlabelled):
-        lost = not unlabelled and _numbers_lost(entry)
+        lost = not unlabelled and (_numbers_lost(entry) or _by_hand(entry, where.words))
         return not lost, unclear(where, stated) if lost else None
     told = unlabelled and knits(entry.nodes)
     if told and _only_moves(entry, solved):

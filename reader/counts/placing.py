@@ -243,7 +243,7 @@ def _into_all(
     if none_left and not (places or opening) and stitch.craft is Craft.CROCHET:
         # "sc around leg 2, sc around leg 1": somewhere else, since all of the row is worked.
         tally.unread = True
-    if place.nth > 1:
+    if place.nth > 1 and not opening:
         put_in_every_nth(work, used, number or 1, opening, tally)
         return
     per = number if number is not None and (place.each or place.where is Where.EACH) else 1

@@ -73,6 +73,10 @@ def _all_openings(place: Place, tally: Tally, need: Need) -> int:
     places = max(0, walk.count_spaces(which) - need.spaces)
     walk.take_spaces(places, which)
     tally.spaced = True
+    if place.nth > 1:
+        # Whether the first or the second of them begins is told only by a number that divides.
+        tally.unsure = tally.unsure or places % place.nth != 0
+        return places // place.nth
     return places
 
 

@@ -11,6 +11,7 @@ from reader.counts.fabric import Below
 from reader.counts.solve import best
 from reader.counts.solved import Solved
 from reader.counts.tally import Tally
+from reader.counts.whole_chain import over_whole_chain
 from reader.counts.worked import Move, MoveKind, Pass
 from reader.pattern.read_once import Copied
 from reader.pattern.tree import Node
@@ -47,6 +48,10 @@ class Solutions:
         if kept is not None:
             return kept[1]
         one = best(nodes, below, chains, size, carried, *total, room)
+        whole = over_whole_chain(nodes, below) if one.count is None else None
+        if whole is not None:
+            over = best(nodes, whole, chains, size, carried, *total, room)
+            one = over if over.fits is True and over.count is not None else one
         one.tally.kept.worked.clear()
         if len(self.kept) >= MOST:
             del self.kept[next(iter(self.kept))]

@@ -22,6 +22,7 @@ from reader.counts.ends import (
 )  # fmt: skip
 from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
 from reader.counts.first_again import closed_round
+from reader.counts.first_square import first_square
 from reader.counts.groups_parted import groups_parted
 from reader.counts.joined_chain import fills_ring
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
@@ -169,10 +170,9 @@ def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> Non
     if over and ends.foundation is None and not into_it:
         tally.make_space(over)
     if work is not None and work.place.where is Where.CHAIN:
-        passed = work.place.nth - 1 - tall
-        if passed > 2 and passed % 2 == 0:
-            # "dc in 8th ch": three chains for a stitch, two over the two that are missed.
-            tally.make_space(passed // 2)
+        chains = first_square(work, rest, tall)
+        if chains:
+            tally.make_space(chains)
     if ends.foundation is None and tally.walk.known:
         _stand(rest, tally, joined_to(ends))
 

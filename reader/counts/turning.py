@@ -10,6 +10,7 @@ from dataclasses import replace
 from reader.counts.edge_loops import beside_group, loop_at_edge
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run
+from reader.counts.first_cluster import belongs_to_cluster, drawn_together
 from reader.counts.next_row import chain_is_worked
 from reader.pattern.tree import (
     ONE,
@@ -23,7 +24,7 @@ from reader.pattern.tree import (
     Where,
     Work,
 )  # fmt: skip
-from reader.terms.stitches import Craft, Kind, Stitch
+from reader.terms.stitches import Craft
 
 
 def chain_options(
@@ -232,52 +233,6 @@ def symmetric_edge(body: Sequence[Node]) -> Work | None:
     return tall if fits and at_end and isinstance(tall, Work) else None
 
 
-def belongs_to_cluster(work: Work | None, body: Sequence[Node], size: int) -> bool:
-    """Whether the chain before a cluster is a part of it: the round is joined to a cluster, or it
-    begins with as many clusters as each pass has.
-    """
-    if work is not None and work.stitch.kind is Kind.GROUP and work.place.where is Where.SAME:
-        # "Ch 3, shell in same space, * ch 2, shell in next shell".
-        return any(isinstance(one, Repeat) and _has(work, one.body) for one in body)
-    if work is None or not _drawn_together(work.stitch):
-        return False
-    joins = [one for one in body if isinstance(one, Act) and one.deed is Deed.JOIN]
-    if any(work.stitch.name in one.words.lower() for one in joins):
-        return True
-    if work.place.where is Where.SAME and work.number in (None, ONE):
-        # "Ch 4, cluster in same sp": what stands beside it in its place.
-        return True
-    again = next((one for one in body if isinstance(one, Repeat)), None)
-    if work.stitch.parts and again is not None and _one_more(work.stitch, again.body):
-        return True
-    alike = [
-        one.number.at(size) for one in (again.body if again is not None else ())
-        if isinstance(one, Work) and one.stitch == work.stitch and one.number is not None
-    ]  # fmt: skip
-    return work.number is not None and work.number.at(size) > 1 and work.number.at(size) in alike
-
-
-def _has(work: Work, body: Sequence[Node]) -> bool:
-    """Whether a list has the stitch of one."""
-    return any(
-        _has(work, one.body) if isinstance(one, Repeat)
-        else isinstance(one, Work) and one.stitch == work.stitch
-        for one in body
-    )  # fmt: skip
-
-
-def _drawn_together(stitch: Stitch) -> bool:
-    """Whether it is a cluster, or a group of nothing but clusters."""
-    parts = [name for name, _ in stitch.parts if name != "ch"]
-    return stitch.kind is Kind.CLUSTER or (bool(parts) and set(parts) <= {"cluster", "popcorn"})
-
-
-def _one_more(stitch: Stitch, body: Sequence[Node]) -> bool:
-    """Whether a list has such a cluster of one stitch more: "2 dc cluster, * 3 dc cluster"."""
-    full = tuple((name, size + 1) for name, size in stitch.parts)
-    return any(isinstance(one, Work) and one.stitch.parts == full for one in body)
-
-
 def stands_for_one(body: Sequence[Node], size: int) -> bool:
     """Whether the first group lacks one stitch against those of the repeat: "ch 3, 2 dc, * 3 dc in
     next sp".
@@ -378,6 +333,9 @@ def _skipped(
     nth = first.place.nth if isinstance(first, Group) else work.place.nth
     if worked:
         return [True, False]
+    if first is work and drawn_together(work.stitch) and not work.stitch.parts:
+        # Told by the hands, it is the row's own stitch, of which the chain is none.
+        return [False, True]
     passed = first.place.number.values[0] + 1 if isinstance(first, Skip) else nth
     if first is work and work.number is not None and loop_at_edge(work, body, nth - 1):
         return [False, True]

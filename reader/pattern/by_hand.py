@@ -4,13 +4,16 @@ off 2 loops, repeat from * once, thread over and work off all loops at one time"
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from reader.pattern.clusters import chain_joins_in
 from reader.pattern.cursor import Cursor
+from reader.pattern.drawn_up import find_drawn_up
 from reader.pattern.held_back import find_held_back
+from reader.pattern.passing import find_skip
 from reader.pattern.places import find_place
-from reader.pattern.tree import Node, Num, Place, Where, Work
+from reader.pattern.star_stitch import find_star_stitch
+from reader.pattern.tree import Node, Num, Place, Skip, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
@@ -24,63 +27,118 @@ OVERS = (
 """The thread laid over the hook before it goes in."""
 OVER_FIRST = frozenset(phrase.split()[0] for phrase in OVERS)
 INSERTS = ("insert hook", "insert the hook", "insert needle", "insert your hook", "insert")
+LOOPS_UP = tuple(
+    f"{draw} {loop}" for draw in ("draw up", "pull up", "pick up", "take up", "take", "draw")
+    for loop in ("a loop", "loop", "another loop", "another", "one loop", "1 loop", "a lp")
+)  # fmt: skip
+INTO = ("in", "into", "through", "under", "from")
+INSERT_FIRST = frozenset(phrase.split()[0] for phrase in (*INSERTS, *LOOPS_UP))
 HANDS = frozenset(
     ["pull", "draw", "work", "take", "thread", "yarn", "yo", "y", "off", "through", "wool",
-     "cotton", "leaving", "keeping", "holding", "drawing", "pulling", "working", "bring"]
+     "cotton", "leaving", "keeping", "holding", "drawing", "pulling", "working", "bring", "drop"]
 )  # fmt: skip
 """How a clause begins that goes on with the same stitch."""
 STOPS = (",", ";", ".", "and", "then", ":")
-ALL = frozenset(["all", "remaining", "rem"])
+ALL = frozenset(["all", "remaining", "rem", "both", "once"])
 LOOPS = frozenset(["loops", "loop", "lps", "lp", "sts", "off"])
 TALL = {0: "sc", 1: "dc", 2: "tr", 3: "dtr", 4: "trtr"}
 """The stitch by how often the thread is laid over first."""
 
 
-def find_by_hand(cur: Cursor, made: list[Node]) -> Node | None:
-    """The stitch whose making is told here, taken; None (nothing taken) where none is."""
+@dataclass(frozen=True, slots=True)
+class Leg:
+    """One insertion: how often the thread is over first, the stitches passed before it, where it
+    is, how often it is done, and where its words begin.
+    """
+
+    overs: int
+    passed: Num | None
+    place: Place
+    times: int
+    at: int
+
+
+def find_by_hand(cur: Cursor, made: list[Node]) -> tuple[Node, ...]:
+    """The stitch whose making is told here, taken, with what it passes over; nothing, and nothing
+    taken, where none is.
+    """
     if cur.book.craft is not Craft.CROCHET:
-        return None
+        return ()
     held = find_held_back(cur, made)
     if held is not None:
-        return held
+        return (held,)
     start = cur.at
-    if cur.kind() != "stars" and cur.low() not in OVER_FIRST:
-        return None
-    parts: list[tuple[int, Place, int]] = []
+    bare = cur.low() in INSERT_FIRST
+    if cur.kind() != "stars" and cur.low() not in OVER_FIRST and not bare:
+        return ()
+    if bare and _told_otherwise(cur):
+        return ()
+    legs: list[Leg] = []
     done = False
     while not done:
         at = cur.at
-        while parts and cur.low() in STOPS:
+        while legs and cur.low() in STOPS:
             cur.at += 1
-        found = _part(cur)
+        found = _leg(cur)
         if found is None:
             cur.at = at
             break
-        overs, place, passes, done = found
-        parts.append((overs, place, passes))
-    if not parts:
-        cur.at = start
-        return None
-    return _stitch(cur, start, parts, done, made)
+        leg, done = found
+        legs.append(leg)
+    nodes = _stitch(cur, start, legs, done, made) if legs else ()
+    cur.at = cur.at if nodes else start
+    return nodes
 
 
-def _part(cur: Cursor) -> tuple[int, Place, int, bool] | None:
-    """One insertion, or several by a star: how often the thread is over, where, how often it is
-    done, and whether all loops are worked off behind it.
-    """
-    starred, label = cur.kind() == "stars", cur.low()
+def _told_otherwise(cur: Cursor) -> bool:
+    """Whether the decrease or star stitch stands here that others read."""
+    at = cur.at
+    found = find_drawn_up(cur) or find_star_stitch(cur, [])
+    cur.at = at
+    return found is not None
+
+
+def _leg(cur: Cursor) -> tuple[Leg, bool] | None:
+    """One insertion, or several by a star; and whether all loops are worked off behind it."""
+    at, starred, label = cur.at, cur.kind() == "stars", cur.low()
     cur.at += starred
     overs = _overs(cur)
-    if not overs or not cur.accept(*INSERTS):
+    passed = _passed(cur) if overs else None
+    if not _inserts(cur) or (starred and not overs):
         return None
     place = find_place(cur)
-    if place is None or place.where in (Where.PLAIN, Where.REST):
+    if place is None or place.where in (Where.PLAIN, Where.REST, Where.EACH):
         return None
     done = _hands(cur)
     if not starred:
-        return overs, place, 1, done
+        return Leg(overs, passed, place, 1, at), done
     passes = _again(cur, label)
-    return (overs, place, passes, _hands(cur)) if passes else None
+    return (Leg(overs, passed, place, passes, at), _hands(cur)) if passes else None
+
+
+def _inserts(cur: Cursor) -> bool:
+    """Whether the hook goes in here, "insert hook", "draw up a loop in", those words taken."""
+    if cur.accept(*INSERTS):
+        return True
+    length = cur.any_words(LOOPS_UP)
+    if not length or cur.low(length) not in INTO:
+        return False
+    cur.at += length
+    return True
+
+
+def _passed(cur: Cursor) -> Num | None:
+    """The stitches passed over between two insertions, "skip 1 st of ch,", taken."""
+    at = cur.at
+    skip = find_skip(cur)
+    while cur.low() in STOPS:
+        cur.at += 1
+    behind = cur.at
+    if isinstance(skip, Skip) and _inserts(cur):
+        cur.at = behind
+        return skip.place.number
+    cur.at = at
+    return None
 
 
 def _overs(cur: Cursor) -> int:
@@ -102,6 +160,7 @@ def _hands(cur: Cursor) -> bool:
     done = False
     while not done:
         at = cur.at
+        _remark(cur)
         while cur.low() in STOPS:
             cur.at += 1
         if cur.low() not in HANDS or _inserts_next(cur):
@@ -117,10 +176,23 @@ def _hands(cur: Cursor) -> bool:
     return done
 
 
+def _remark(cur: Cursor) -> None:
+    """Takes a remark in brackets behind an insertion: "(through the back loop also)"."""
+    at = cur.at
+    if cur.low() != "(":
+        return
+    while not cur.done() and cur.low() != ")":
+        cur.at += 1
+    said = cur.lows[at + 1 : cur.at]
+    cur.at = cur.at + 1 if said and said[0].endswith("ing") else at
+
+
 def _inserts_next(cur: Cursor) -> bool:
     """Whether the next stitch, or the next part of this one, begins here."""
     at = cur.at
-    begins = _overs(cur) > 0 and cur.any_words(INSERTS) > 0
+    _overs(cur)
+    _passed(cur)
+    begins = _inserts(cur)
     cur.at = at
     return begins
 
@@ -143,23 +215,32 @@ def _again(cur: Cursor, label: str) -> int:
 
 
 def _stitch(
-    cur: Cursor, start: int, parts: list[tuple[int, Place, int]], done: bool, made: list[Node]
-) -> Node | None:
-    overs, place, _ = parts[0]
-    last = parts[-1][1]
-    passes = sum(times for *_, times in parts)
-    stitch = stitch_named("cluster" if passes > 1 else TALL.get(overs, "trtr"), Craft.CROCHET)
-    if stitch is None or (passes > 1 and not done):
-        cur.at = start
-        return None
+    cur: Cursor, start: int, legs: list[Leg], done: bool, made: list[Node]
+) -> tuple[Node, ...]:
+    first, last = legs[0], legs[-1]
+    passes = sum(leg.times for leg in legs)
+    stitch = stitch_named("cluster" if passes > 1 else TALL.get(first.overs, "trtr"), Craft.CROCHET)
+    if stitch is None or (not done and (passes > 1 or not first.overs)):
+        return ()
     here, words = cur.span(start), cur.said(start)
-    joined = last.where in (Where.SAME, Where.RING) or passes == 1
-    if joined:
+    if last.place.where in (Where.SAME, Where.RING) or passes == 1:
         if passes > 1:
             chain_joins_in(made)
-        return Work(here, words, stitch, None, place)
-    over = Num((passes,))
-    return Work(here, words, _over(stitch, passes), None, replace(place, number=over, each=True))
+        return (Work(here, words, stitch, None, first.place),)
+    apart = [leg.passed.values[0] for leg in legs[1:] if leg.passed]
+    if first.place.where is Where.NEXT:
+        over = Num((passes + sum(apart),))
+        place = replace(first.place, number=over, each=True)
+        return (Work(here, words, _over(stitch, over.values[0]), None, place),)
+    behind = Num((passes - 1 + sum(apart),))
+    passed = Skip(here, words, replace(last.place, number=behind, each=behind.values[0] > 1))
+    if first.place.where is Where.SAME:
+        # The first leg stands where the stitch before ended: only the others go on.
+        if not apart:
+            return (Work(here, words, stitch, None, last.place),)
+        before = replace(passed, place=replace(passed.place, number=Num((sum(apart),))))
+        return (before, Work(here, words, stitch, None, last.place))
+    return (Work(here, words, stitch, None, first.place), passed)
 
 
 def _over(stitch: Stitch, passes: int) -> Stitch:

@@ -145,9 +145,30 @@ def loops_in_each(nodes: Sequence[Node]) -> tuple[Node, ...]:
 
 def _all_at_once(node: Repeat) -> Node:
     """ "* 1 dc, ch 1, in each dc; repeat": the repeat says again what "each" says."""
-    only = node.body[0] if len(node.body) == 1 else None
-    bare = node.until is Until.OPEN and not node.ending
-    return only if bare and isinstance(only, Group) and _of_each(only.place) else node
+    if node.until is not Until.OPEN or node.ending:
+        return node
+    works = [at for at, one in enumerate(node.body) if isinstance(one, Work | Group | Repeat)]
+    first = node.body[works[0]] if len(works) == 1 else None
+    if not isinstance(first, Work | Group) or not _of_each(first.place):
+        return node
+    if len(node.body) == 1:
+        return first if isinstance(first, Group) else node
+    others = [one for one in node.body if one is not first]
+    if first.place.among or not all(isinstance(one, Chain | Skip) for one in others):
+        return node
+    if first.place.nth < 2:
+        # "* sc in each loop, ch 5; repeat": in the next, each time.
+        one = replace(first, place=_the_next(first.place))
+        return replace(node, body=(*node.body[: works[0]], one, *node.body[works[0] + 1 :]))
+    chain = others[0] if len(others) == 1 else None
+    if not isinstance(chain, Chain) or not isinstance(first, Work):
+        return node
+    plain = not first.between and first.number in (None, ONE)
+    return replace(first, between=chain.number.values[0]) if plain else node
+
+
+def _the_next(place: Place) -> Place:
+    return replace(place, where=Where.NEXT, each=False)
 
 
 def _makes_loops(chain: Chain, work: Work) -> bool:

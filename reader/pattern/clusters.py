@@ -203,6 +203,7 @@ def clustered(made: list[Node], told: Act) -> bool:
     stitch = replace(
         last.stitch, name=name, spoken=name, spoken_uk="", takes=takes, makes=1, base="",
         kind=Kind.DECREASE if places > 1 else Kind.CLUSTER,
+        parts=((last.stitch.name, per),) if places == 1 else (),
     )  # fmt: skip
     place = replace(last.place, where=Where.PLAIN) if places > 1 else last.place
     made[-1] = replace(last, stitch=stitch, number=None, place=place)

@@ -17,7 +17,8 @@ OPEN_SQUARES = (
 )  # fmt: skip
 SOLID_SQUARES = (
     "bls", "bl", "blocks", "block", "solid meshes", "solid mesh", "solid squares", "solid square",
-    "solid sps", "solid sp", "b",
+    "solid sps", "solid sp", "filled meshes", "filled mesh", "filled squares", "filled square",
+    "filled sps", "filled sp", "b",
 )  # fmt: skip
 MAKES = Sought(
     ("sp",),
@@ -39,9 +40,11 @@ OF_HOOK = Sought(
     re.IGNORECASE,
 )
 """The first open square of all, "tr in 11th ch from hook": the chains tell its width."""
+NUMBER = r"\b(?:\d+|an?|one|two|three|four|five|six|seven|eight|nine|ten)\s(?:more\s)?"
 SAID = Sought(
-    (" bl", " sp"),
-    r"\b(?:\d+|an?|one|two|three) (?:more )?(bls?|blocks?|sps?|spaces?)\b",
+    ("bl", "sp", "mesh", "square"),
+    NUMBER + r"(?:(?P<solid>bls?|blocks?|(?:solid|filled)\s(?:mesh(?:es)?|squares?|sps?|spaces?))"
+    r"|sps?|spaces?|open\s(?:mesh(?:es)?|squares?|sps?|spaces?))\b",
     re.IGNORECASE,
 )
 WITH = ("over", "above", "in", "on", "at")
@@ -49,8 +52,8 @@ WITH = ("over", "above", "in", "on", "at")
 
 def is_filet(text: str) -> bool:
     """Whether a pattern counts in squares: spaces and blocks told by number, several of both."""
-    said = [found.group(1)[0].lower() for found in SAID.finditer(text)]
-    if said.count("b") >= 2 and said.count("s") >= 2:
+    said = [found["solid"] is not None for found in SAID.finditer(text)]
+    if said.count(True) >= 2 and said.count(False) >= 2:
         return True
     return MAKES.search(text) is not None
 

@@ -202,11 +202,12 @@ class _Reading:
     def told_by_hand(self) -> bool:
         """ "* thread over, insert in ring, pull through ...": a stitch by what the hands do."""
         start = self.cur.at
-        node = find_by_hand(self.cur, self.made)
-        if node is not None:
+        nodes = find_by_hand(self.cur, self.made)
+        if nodes:
             self.flush(start)
+        for node in nodes:
             self.put(node)
-        return node is not None
+        return bool(nodes)
 
     def put(self, node: Node, joined: bool = False) -> None:
         """Adds a node; a counted remark is joined to the chain before it. joined: "and" stands

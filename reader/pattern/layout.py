@@ -24,6 +24,7 @@ from reader.pattern.line_words import (
     BEGINS,
     BY_HAND,
     FINISHING,
+    FOUNDED,
     MATERIALS,
     NO_HEADING,
     NOTES_FIRST,
@@ -229,7 +230,7 @@ class _LayingOut:
             return
         kind = MATERIALS.match(words)
         if kind and not (marks and marks[0].start > start + 3 and len(marks) > 1):
-            self.note(_kind(kind.group(1)), start, end)
+            self.materials(_kind(kind.group(1)), start, end)
             return
         meant = not self.begun and not self.crocheted and tells_meaning(words)
         key = not marks and (lists_meanings(words) or tells_how(words) or tells_short(words))
@@ -252,6 +253,13 @@ class _LayingOut:
                 self.note("key", start, end)
                 return
         self.rows(start, end, marks)
+
+    def materials(self, kind: str, start: int, end: int) -> None:
+        """A remark of a kind; words behind the materials that begin the work are a row."""
+        founded = FOUNDED.search(self.text, start, end) if kind == "materials" else None
+        self.note(kind, start, founded.start() if founded else end)
+        if founded:
+            self.add_row(None, founded.end(), end)
 
     def only_notes(self, words: str) -> bool:
         """Whether words without a label work nothing."""

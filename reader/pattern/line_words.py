@@ -15,6 +15,15 @@ MATERIALS = re.compile(
     r"\s*(?:[:.—-]|$)",
     re.IGNORECASE,
 )
+FOUNDED = re.compile(
+    r"(?<=[.;])\s+(?=(?:(?:with|using)\s[^.;,:]{1,30},?\s)?"
+    r"(?:(?:now\s)?(?:make|work|commence|begin|start)\b(?:\s(?:with|by|making|on|from|a|an|the"
+    r"|foundation|starting|loose|chaining))*\s)?"
+    r"(?:(?:ch|chain|cast\son)(?:\sof)?\s\d{1,3}\b(?!\s(?:stitches?\s|sts?\s)?(?:=|to\b|per\b))"
+    r"|\d{1,3}\s(?:ch|chains?|chain\sst(?:itche)?s)\b\W*(?:$|\n\n|join\b|turn\b)))",
+    re.IGNORECASE,
+)
+"""Where the work begins behind the materials, in their own paragraph."""
 NOTES_FIRST = re.compile(
     r"^\W*(?:pattern|special|crochet) (?:notes?|stitch(?:es)?)\b", re.IGNORECASE
 )

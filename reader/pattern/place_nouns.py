@@ -253,11 +253,36 @@ def _follows(cur: Cursor, start: int) -> int:
     return found.length if named or counted else 0
 
 
+OTHERS = ("other", "alternate", "alternative")
+
+
 def every_other(cur: Cursor) -> bool:
     """Takes "other st" behind "every"."""
     named = cur.low(1) in STITCH_NOUNS or cur.low(1) in ("sc", "dc", "hdc", "tr")
-    if cur.low(-1) not in ("every", "each") or not named or not cur.accept("other", "alternate"):
+    if cur.low(-1) not in ("every", "each") or not named or not cur.accept(*OTHERS):
         return False
     cur.at += 1
     take_after(cur)
     return True
+
+
+def every_nth_opening(cur: Cursor) -> tuple[int, int]:
+    """Takes "other loop", "third ch-3 sp", "alternate loop of 3 ch" behind "every": which of them,
+    and its chains; (0, 0) where no opening is named.
+    """
+    at = cur.at
+    others = cur.accept(*OTHERS)
+    nth = 2 if others else cur.peek().value if cur.kind() == "ord" else 0
+    if nth < 2 or cur.low(-1 - bool(others)) not in ("every", "each"):
+        cur.at = at
+        return 0, 0
+    cur.at += not others
+    noun, chain = find_noun_chain(cur)
+    if noun != "sp":
+        cur.at = at
+        return 0, 0
+    if cur.low() == "of" and cur.kind(1) == "num" and cur.low(2) in CHAIN_NOUNS:
+        chain = cur.peek(1).value
+        cur.at += 3
+    take_after(cur)
+    return nth, chain

@@ -24,6 +24,7 @@ from reader.pattern.middles import GROUPS, chain_loop, middle_of
 from reader.pattern.needle_moves import find_move
 from reader.pattern.one_of_them import one_of_them
 from reader.pattern.place_nouns import (
+    every_nth_opening,
     every_other,
     find_noun,
     find_noun_chain,
@@ -177,6 +178,9 @@ def _each(cur: Cursor, here: object) -> Place:
         return replace(place, noun="sp", chain=chains)
     if every_other(cur):
         return replace(place, nth=2)
+    apart, chain = every_nth_opening(cur)
+    if apart:
+        return replace(place, noun="sp", nth=apart, chain=chain)
     remaining = cur.accept("remaining", "rem", "following", "unworked", "other")
     nth = _how_manieth(cur)
     if nth:

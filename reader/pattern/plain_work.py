@@ -7,6 +7,7 @@ from __future__ import annotations
 from reader.pattern.all_but import LEFT_OUT
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_words import AROUND, STITCH_NOUNS
+from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Chain, Deed, LeaveRest, Node, Place, Where, Work
 from reader.pattern.up_to import to_last_of
 from reader.terms.forms import stitch_named
@@ -45,8 +46,11 @@ FIRST = ("the first", "the 1st", "the next", "the last", "these", "those", "the"
 
 def find_plain_work(cur: Cursor) -> Node | None:
     """The stitches that such words mean, taken; None (nothing taken) where none stand here."""
-    if cur.book.craft is not Craft.CROCHET or not cur.any_words(MANNERS):
+    if cur.book.craft is not Craft.CROCHET:
         return None
+    told = _of_pattern(cur)
+    if told is not None or not cur.any_words(MANNERS):
+        return told
     start = cur.at
     stitch = stitch_named("st", Craft.CROCHET)
     cur.accept(*MANNERS)
@@ -56,6 +60,26 @@ def find_plain_work(cur: Cursor) -> Node | None:
         cur.at = start
         return None
     return Work(cur.span(start), cur.said(start), stitch, None, place)
+
+
+def _of_pattern(cur: Cursor) -> Work | None:
+    """ "work 1 pattern st in each of next 4 sts", "6 pattern sts"."""
+    start = cur.at
+    if not {"pattern", "patt", "pat"} & {cur.low(1), cur.low(2)}:
+        return None
+    cur.accept("work", "make")
+    number = cur.number() if cur.kind() == "num" else None
+    cur.at += number is not None
+    one = number is not None or cur.accept("a", "one")
+    stitch = stitch_named("st", Craft.CROCHET)
+    named = cur.accept("pattern", "patt", "pat") and cur.accept("st", "sts", "stitch", "stitches")
+    if not (one and named) or stitch is None:
+        cur.at = start
+        return None
+    said = cur.said(start)
+    place = find_place(cur) or Place(Where.PLAIN, cur.span(start))
+    words = cur.said(start) if place.text else said
+    return Work(cur.span(start), words, stitch, number, place)
 
 
 def _so_many(cur: Cursor, start: int) -> Place | None:

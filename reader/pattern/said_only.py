@@ -34,13 +34,22 @@ GOES_ON = re.compile(r"\b(?:until|till|repeat this|rep this|every row|each row)\
 """How a piece goes on: what stands before is worked, not only told."""
 
 
+BEGUN = re.compile(
+    r"\s*(?:(?:with|using)\s[^.;,:]{1,30}?,?\s)?(?:make\s(?:a\s)?)?(?:ch(?:ain)?(?:\sof)?\s\d{2}"
+    r"|\d{2,}\sch)",
+    re.IGNORECASE,
+)
+"""A piece that begins with its chain: "RUG: With blue ch 60, insert hook in 4th st ..."."""
+
+
 def defines(words: str, head: str) -> bool:
     """ "V-st: (dc, ch 1, dc) in one stitch." defines; "BODY: With red, ch 4" begins a part."""
     low = head.lower()
     if re.match(r"to (?:inc|dec|narrow|widen)", low) and GOES_ON.search(words):
         return False
     told = re.match(rf"{re.escape(head)}\s*:", words)
-    if told and HOOKED.search(words[told.end() : told.end() + NEAR]):
+    begins = BEGUN.match(words[told.end() :]) if told else None
+    if told and not begins and HOOKED.search(words[told.end() : told.end() + NEAR]):
         return True
     return bool(
         re.match(

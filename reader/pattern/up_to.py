@@ -19,6 +19,10 @@ from reader.pattern.place_words import (
 from reader.pattern.tree import ONE, Num, Place, Where
 from reader.terms.stitches import Craft
 
+CHAIN_ENDS = tuple(
+    f"{of} {chain}" for of in ("of", "of the", "on the", "of foundation", "of the foundation")
+    for chain in ("ch", "chain", "chains", "foundation")
+)
 CORNERS = ("corner", "point", "tip", "marked")
 VERBS = ("work", "make", "and", "then")
 
@@ -40,7 +44,7 @@ def to_last_of(cur: Cursor) -> Place | None:
             return Place(Where.TO_LAST, cur.span(start), number or ONE, noun, remaining=True)
         if _of_a_part(cur) or _before_a_part(cur):
             return Place(Where.UNUSED, cur.span(start), number or ONE, "marker")
-        cur.accept(*ROW_ENDS)
+        cur.accept(*ROW_ENDS, *CHAIN_ENDS)
         return Place(Where.TO_LAST, cur.span(start), number or ONE, noun)
     far = cur.accept("as far as", "up to")
     if far or cur.accept("across to", "to", "until", "till", "across until", "around until",

@@ -38,6 +38,8 @@ NAMES = (
      r"|stave)", "dc"),
 )  # fmt: skip
 EACH_NAME = tuple((re.compile(rf"\b{name}\b", re.IGNORECASE), short) for name, short in NAMES)
+NET = Sought(("open",), r"\bopen (?:mesh(?:es)?|squares?)\b", re.IGNORECASE)
+"""Beside open meshes a solid one is a square of a net, and no single crochet."""
 SHORT = re.compile(r"\blow points?\b|\bfixed (?:stitch|mesh)", re.IGNORECASE)
 SHORT_NAME = re.compile(r"(\b\d{1,3} ?)(?:lp|fs|fm)\b")
 """The same by their first letters."""
@@ -53,7 +55,7 @@ def in_english(text: str) -> str:
     """The text with such names in their usual short form, where it has any that tell that it was
     translated; any text goes in.
     """
-    if not FOREIGN.search(text):
+    if not FOREIGN.search(text) or NET.search(text):
         return text
     short_named = SHORT.search(text) is not None
     for name, short in EACH_NAME:

@@ -1,0 +1,112 @@
+"""Rows as old lace and rug books tell them: every other loop, "each" inside a repeat, stitches by
+what the hands do, squares of a net.
+"""
+
+from __future__ import annotations
+
+from reader.counts.account import count_pattern
+from reader.counts.counted import Verdict
+from reader.pattern.parser import parse_pattern
+
+LOOPS = "Ch 12, join.\nRnd 1. Ch 1, * sc in next ch, ch 3; repeat from * around, join. (12 loops)\n"
+
+
+def counts_of(text: str) -> list[int | None]:
+    """The counts of a text's rows."""
+    rows = [row for part in count_pattern(parse_pattern(text)).parts for row in part.rows]
+    return [row.count for row in rows if row.label != "Start"]
+
+
+def second_round(words: str) -> int | None:
+    """The count of a round over twelve loops."""
+    return counts_of(f"{LOOPS}Rnd 2. {words}\n")[1]
+
+
+def test_every_nth_loop() -> None:
+    """So many loops as its number goes into; where it goes over, nothing is guessed."""
+    for loop in ("other loop", "second loop", "alternate loop", "2nd space", "alternative loop",
+                 "other 3-ch loop", "other ch-3 sp", "alternate loop of 3 ch"):  # fmt: skip
+        assert second_round(f"Sc in every {loop}, 6 ch between each.") == 6, loop
+        assert second_round(f"* Sc in every {loop}, ch 6; repeat from * around.") == 6, loop
+    assert second_round("* 1 sc in each third loop, 7 ch *. Repeat.") == 4
+    assert second_round("1 sc in every fifth loop, with 9 ch between.") is None
+
+
+def test_each_inside_a_repeat_is_the_next() -> None:
+    """The star says again what "each" says."""
+    assert second_round("* Sc in each loop, 5 ch; repeat from *.") == 12
+    assert second_round("* Sc through every loop, 5 ch *. Repeat.") == 12
+    assert second_round("* 3 dc in each loop, ch 1; repeat from * around.") == 36
+    assert second_round("* (2 dc, ch 1, 2 dc) in each loop, ch 1; repeat from * around.") == 48
+
+
+def test_a_foundation_behind_the_materials() -> None:
+    """The last sentence of the materials begins the work."""
+    for chain in ("24 ch.", "Make 24 chain.", "Ch 24, turn.", "Make a chain of 24."):
+        said = f"MATERIALS.—Cotton, No. 20; hook, No. 4. {chain}\n\n1st row.—* 1 dc in next ch, "
+        assert counts_of(said + "2 ch, miss 2; repeat from *.\n") == [8], chain
+
+
+def test_a_first_row_over_the_whole_chain() -> None:
+    """Counted where its repeat comes out even; otherwise left open."""
+    row = "1st row.—* 2 tr in one chain, 1 ch, miss 1. Repeat.\n"
+    assert counts_of(f"Make 30 chain.\n\n{row}") == [30]
+    assert counts_of(f"Make 31 chain.\n\n{row}") == [None]
+    assert counts_of("Make 30 chain.\n\n1st row.—1 dc in each chain.\n") == [None]
+
+
+def test_stitches_told_by_the_hands() -> None:
+    """One insertion and a pull through both loops is single crochet; several are one stitch."""
+    hands = "insert hook in last st, pull loop through, drop red, pull blue through both loops on "
+    said = (
+        "Ch 20.\nRow 1. Sc in 2nd ch from hook, * ch 1, skip 1 ch, sc in next ch; repeat from * to "
+        f"within last 2 sts of ch, ch 1, skip 1, {hands}hook, ch 1, turn.\nRow 2. Sc in ch-1 sp, * "
+        f"ch 1, sc in next ch-1 sp; repeat from * across, ch 1, {hands}hook, ch 1, turn.\n"
+    )
+    assert counts_of(said) == [10, 10]
+    twice = "insert hook in {}, pull loop through, yarn over, insert hook in same space, pull loop "
+    twice += "through, yarn over and work off all loops at one time"
+    said = f"QUAY RUG: With blue ch 42, {twice.format('4th st from hook')}, * skip 1 st of ch, "
+    said += f"{twice.format('next st')}; repeat from * across ch, turn.\n\n2nd Row: Ch 2, work 1 "
+    assert counts_of(said + "pattern st in each of the next 8 sts, work in pattern across.\n") == [
+        20, 20,
+    ]  # fmt: skip
+
+
+def test_hands_that_are_not_understood_are_asked_about() -> None:
+    """Such a row does not keep the count of the row below in silence."""
+    said = (
+        "Ch 21.\nRow 1. Sc in 2nd ch from hook and in each ch across. (20 sc)\nRow 2. Lift the "
+        "stitch on the hook, draw up a loop through the odd ones, work off and go on so.\n"
+    )
+    row = count_pattern(parse_pattern(said)).parts[0].rows[-1]
+    assert row.count is None
+    assert row.verdict is Verdict.UNCLEAR
+
+
+def test_rows_told_in_meshes() -> None:
+    """Open and solid meshes are squares of a net, in whatever language books call stitches so."""
+    said = (
+        "Ch 23, d c in 8th st from hook, * ch 2, skip 2 sts of ch, d c in next st, repeat from * "
+        "to end, ch 5 to turn each row.\n\n2nd Row—1 open mesh, 2 solid meshes, 2 open meshes, 1 "
+        "solid mesh.\n\n3rd Row—2 open meshes, 2 solid meshes, 2 open meshes.\n"
+    )
+    assert counts_of(said) == [7, 13, 11]
+
+
+def test_the_last_square_over_its_chain() -> None:
+    """What the ending skips is the chain that the other squares pass over too."""
+    said = (
+        "Ch 31, dc in 7th st from hook, * ch 1, skip 1 st of ch, dc in next st, repeat from * "
+        "across ch, ch 4 to turn all rows.\n\n2nd Row: Dc in next dc, * ch 1, dc in next dc, "
+        "repeat from * across row, ending with ch 1, skip 1 st, dc in next st.\n\n3rd Row: Work "
+        "same as 2nd row.\n"
+    )
+    assert counts_of(said) == [14, 14, 14]
+
+
+def test_a_round_that_begins_with_one_of_its_clusters() -> None:
+    """Chain and stitch are the first cluster of two."""
+    words = "Ch 3, dc in same loop, * ch 4, 2 dc in next loop keeping last loop of each dc on hook,"
+    words += " thread over and work off all loops at one time; repeat from * around, ch 4, join."
+    assert second_round(words) == 12
