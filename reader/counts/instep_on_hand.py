@@ -24,6 +24,8 @@ def instep_on_hand(ledger: Ledger, entry: Entry) -> Entry:
     told; as it is where they wait, or there is no room for them among what is on hand. Stitches of
     the heel that are knitted once more at a round's end, up to its new beginning, are a note.
     """
+    if not any(isinstance(one, Edge) and INSTEP.search(one.words) for one in entry.nodes):
+        return entry
     entry = replace(entry, nodes=tuple(_told(ledger, one) for one in entry.nodes))
     joins = [one for one in entry.nodes if isinstance(one, Edge) and one.cast_on]
     begun = ledger.rows or ledger.below.stitches is not None

@@ -149,6 +149,8 @@ def _is_round(what: str) -> bool | None:
 
 
 def _side(words: str) -> str:
+    if not words:
+        return ""
     low = words.lower()
     return (
         "wrong"
@@ -233,7 +235,7 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     if ordinal or (word and (line_start or word.group("what") != "r")):
         found = ordinal or word
         assert found is not None
-        return _numbered(found, start, _side(found.groupdict().get("side") or ""))
+        return _numbered(found, start, _side(_said(found, "side")))
     if NEXT_ALONE.match(text, start) or (line_start and NEXT_COLON.match(text, start)):
         return Mark(start, start + 5, (), "Next row", loose=True)
     named = (
@@ -310,14 +312,19 @@ def _for_others(text: str, start: int) -> Mark | None:
     return Mark(start, alone.end(), (), name, 1, _is_round(alone["what"]), "", which)
 
 
+def _said(found: re.Match[str], group: str) -> str:
+    """The words of a group that not every shape of a label has."""
+    return (found[group] or "") if group in found.re.groupindex else ""
+
+
 def _numbered(found: re.Match[str], start: int, side: str = "", every_other: str = "") -> Mark:
     numbers, is_round = opened(found.group("nums")), _is_round(found.group("what"))
-    loose = bool(found.groupdict().get("loose"))
+    loose = bool(_said(found, "loose"))
     return Mark(start, found.end(), numbers, "", 1, is_round, side, every_other, loose)
 
 
 def _by_name(found: re.Match[str], start: int) -> Mark:
-    said = (found.groupdict().get("times") or "1").strip()
+    said = _said(found, "times").strip() or "1"
     many = tuple(int(one[:3]) for one in re.findall(r"\d+", said))
     times = many[0] if many else word_number(said) or 1
     name = re.sub(r"\s+", " ", found.group().strip(" :.,—-"))

@@ -181,14 +181,20 @@ UK_TERMS = Sought(
     r"\b(?:uk|british|english)\b[^.\n]{0,20}\bterms?\b"
     r"|\bterm(?:s|inology)\b(?: used)?\W{0,4}(?:is |are )?(?:in )?(?:uk|british|english)\b",
 )
+UK_PATTERN = Sought(
+    ("uk", "british"),
+    r"\b(?:uk|british)\b(?: \w+){0,3}? (?:pattern|version|format)\b"
+    r"|\((?:uk|british)(?: (?:version|pattern|english))?\)",
+)
 US_TERMS = Sought(
     ("term",),
     r"\b(?:us|u\.s\.|american)\b[^.\n]{0,20}\bterms?\b"
     r"|\bterm(?:s|inology)\b(?: used)?\W{0,4}(?:is |are )?(?:in )?(?:us\b|u\.s\.|american\b)",
 )
-OLD_ENGLISH = re.compile(
+OLD_ENGLISH = Sought(
+    ("long",),
     r"\b(?:\d+|a|one|two|three|four|five) (?:double )?long\b"
-    r"(?: st|(?= (?:into|in|on|over|and)\b|[,.;]))"
+    r"(?: st|(?= (?:into|in|on|over|and)\b|[,.;]))",
 )
 """The long stitch, for which later books say treble."""
 SHORT_US = re.compile(r"\b(?:s ?c|hdc|s d c|skip)\b")
@@ -216,9 +222,7 @@ def terms_of(text: str) -> tuple[Terms, str]:
     low = text.lower()
     if UK_TERMS.search(low):
         return Terms.UK, "the pattern says that its terms are UK"
-    if re.search(r"\b(?:uk|british)\b(?: \w+){0,3}? (?:pattern|version|format)\b", low):
-        return Terms.UK, "the pattern says that it is a UK one"
-    if re.search(r"\((?:uk|british)(?: (?:version|pattern|english))?\)", low):
+    if UK_PATTERN.search(low):
         return Terms.UK, "the pattern says that it is a UK one"
     if US_TERMS.search(low):
         return Terms.US, "the pattern says that its terms are US"
@@ -253,6 +257,12 @@ def terms_of(text: str) -> tuple[Terms, str]:
     return Terms.US, "nothing tells US from UK terms; US is taken"
 
 
+NO_KEY = re.compile(
+    r"(?:r\d|rnd|round|row|next|note|size|hook|yarn|gauge|rep|to \w+|with|ch \d)"
+)
+"""How a line before a colon begins that tells no meaning, in small letters."""
+
+
 def specials_in(
     text: str, craft: Craft, terms: Terms, groups: Sequence[tuple[int, Special]]
 ) -> tuple[dict[str, Special], dict[str, str]]:
@@ -265,15 +275,8 @@ def specials_in(
     lines = [*KEY_LINE.finditer(told), *GROUP_LINE.finditer(told), *DEFINED.finditer(told)]
     for found in lines:
         name, meaning = found.group(1).strip(), found.group(2).strip()
-        short = re.sub(r"\s*\(.*\)", "", name).strip().lower()
-        if (
-            re.match(
-                r"^(?:r\d|rnd|round|row|next|note|size|hook|yarn|gauge|rep|to \w+|with|ch \d)",
-                short,
-            )
-            or len(short) > 22
-            or BEGINS_WORK.match(meaning)
-        ):
+        short = name.lower() if "(" not in name else _without_brackets(name).lower()
+        if NO_KEY.match(short) or len(short) > 22 or BEGINS_WORK.match(meaning):
             continue
         key.setdefault(short, meaning)
         stitch = _defined(short, meaning, craft, terms)
@@ -285,6 +288,10 @@ def specials_in(
     for _, special in groups:
         specials.setdefault(special.name, special)
     return specials, key
+
+
+def _without_brackets(name: str) -> str:
+    return re.sub(r"\s*\(.*\)", "", name).strip()
 
 
 def _defined(name: str, meaning: str, craft: Craft, terms: Terms) -> Stitch | None:

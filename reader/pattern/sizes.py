@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from reader.text.size_lists import lists_within
+from reader.text.sought import Sought
 
 MOST = 40
 """Sizes; longer lists of numbers are no sizes, and are not followed to their end."""
@@ -43,7 +44,8 @@ COUNTED = re.compile(
     r"(?:sts?|stitches|rows|rounds|times)\b"
 )
 """Numbers parted by dashes or commas only, with what they count behind them."""
-NAMED = re.compile(
+NAMED = Sought(
+    ("size", "to fit", "fits", "age", "bust", "chest"),
     r"(?:^[^\w\n]*|[.;] +)(?:(?:two|three|four|five|six|\d|finished|garment) )?"
     r"(?:sizes?|to fit|fits|ages?|for ages?|bust|chest)\b[^:.\n\d]{0,24}:?\s*"
     r"(?P<list>[^\n]{3,90})$",

@@ -38,8 +38,8 @@ AS_ANOTHER = re.compile(
 )
 """A needle told by another, with no mark between: "needle 3 as needle 1"."""
 ONE_NEEDLE = re.compile(
-    r"[ \t]*(?:N|Ndl|Needle)s?\.? ?[1-5](?: ?(?:&|\+|and|,) ?[1-5])*[ ]?(?:[:.—]|-(?=\s))",
-    re.IGNORECASE,
+    r"^[ \t]*(?:N|Ndl|Needle)s?\.? ?[1-5](?: ?(?:&|\+|and|,) ?[1-5])*[ ]?(?:[:.—]|-(?=\s))",
+    re.MULTILINE | re.IGNORECASE,
 )
 OF_ROUND = re.compile(
     r"\b(?:rnd|round|row)s?\b[^\n:]{0,20}:[ \t]*$|^\W*R ?\d+[ ]?:[ \t]*$", re.IGNORECASE
@@ -116,6 +116,8 @@ def needles_in_rounds(text: str) -> str:
     text = TWO_HALVES.sub(_halves, text)
     if " as " in text or " like " in text:
         text = AS_ANOTHER.sub(lambda found: f"{found['which']}:", text)
+    if not ONE_NEEDLE.search(text):
+        return text
     lines = text.split("\n")
     made = [lines[0]]
     inside = False

@@ -60,7 +60,7 @@ def numbered(text: str) -> str:
         )
     if (" - " in text or " — " in text) and _counts_on(DASHED, text):
         text = DASHED.sub(lambda found: f"{found['label']}.  ", text)
-    text = _no_ranges(ODD_RANGE.sub(_as_range, text) if RANGE_SIGN.search(text) else text)
+    text = _no_ranges(ODD_RANGE.sub(_as_range, text))
     if not LABELLED.search(text) and _counts_on(ODD, text):
         text = ODD.sub(_by_number, text)
     if "R." in text or "r." in text:
@@ -104,7 +104,8 @@ def _with_r(found: re.Match[str]) -> str:
     return f"{found['before']}R{found['gap']}{found['first']}{more}{found['end']}"
 
 
-ODD_RANGE = re.compile(
+ODD_RANGE = Sought(
+    ("~", "..", "-r", "- r"),
     r"^(?P<lead>[ ]*[\[(]?(?:R|rnds?|rounds?|rows?|rds?)?[ ]?\d{1,3})"
     r"(?:(?P<dots>[ ]?(?:~|\.\.\.?)[ ]?)|(?<=\w)(?P<dash>\.?[ ]?-[ ]?)(?=R))(?P<r>R[ ]?)?"
     r"(?P<last>\d{1,3})(?=[ ]?[:.\])]|(?(dash)[ ](?=[a-z\d(*\[])|(?!)))",
@@ -116,10 +117,6 @@ TURNS = Sought(
     r"(?P<at>^|[.)] )Turn (?P<n>\d{1,3}) ?[:.—-](?= )", re.MULTILINE | re.IGNORECASE,
 )
 """Rounds called turns: "Turn 2 - 2 sc in each stitch"."""
-
-
-RANGE_SIGN = re.compile(r"[~.-][.R]|~\d| ~ |- R", re.IGNORECASE)
-"""Without it none of these stands in a text."""
 
 
 def _as_range(found: re.Match[str]) -> str:
@@ -138,20 +135,23 @@ def _of_step(found: re.Match[str]) -> str:
     return " " * len(found["step"]) + f"{found['label']}: "
 
 
-SO_MANY = re.compile(
+SO_MANY = Sought(
+    ("rows", "rounds", "rnds"),
     r"^(?P<label>[ ]*\d{1,3}[ ]?(?:-|to)[ ]?\d{1,3})[ ](?:rows|rounds|rnds)"
     r"(?:[ ]*[/(,-][ ]*\d+[ ](?:rows|rounds|rnds)[ ]*[/)]?)?[ ]*[-—:](?=[ ]*[a-z\d(*\[])",
     re.MULTILINE | re.IGNORECASE,
 )
 """Several rows, and how many they are: "5 - 8 rows / 4 rows / - 24 sc"."""
-RANGE = re.compile(
+RANGE = Sought(
+    ("-",),
     r"^(?P<first>[ ]*\d{1,3})(?:\.(?P<rest>[ ]?-[ ]?\d{1,3})|(?P<more>[ ]?-[ ]?\d{1,3})-)"
     r"(?=[ ]+[A-Za-z\d(*\[])",
     re.MULTILINE,
 )
 """Numbers of several rows with their mark in the wrong place: "5.-7 sc", "7-9- 36 sc"."""
 _LABEL = r"(?:rows?|rnds?|rounds?|rds?)[ ](?P<n>\d{1,3})(?:[ ]?\((?:RS|WS)\))?"
-RUN_ON = re.compile(
+RUN_ON = Sought(
+    ("w 1 ", "d 1 ", "w 1(", "d 1("),
     r"^[^\n]*\b(?:row|rnd|round|rd)[ ]1(?:[ ]?\((?:RS|WS)\))?[ ][^\n]*"
     r"\b(?:row|rnd|round|rd)[ ]2(?:[ ]?\((?:RS|WS)\))?[ ][^\n]*\b(?:row|rnd|round|rd)[ ]3\b[^\n]*$",
     re.MULTILINE | re.IGNORECASE,
@@ -162,10 +162,10 @@ ENDED = re.compile(r"(?:[\])}.;*:]|\b(?:turn|join|around|across|end|times))[ ]*$
 
 
 AMONG = re.compile(
-    r"[ ]*(?:rnd|rn|round|row|rd)s?[ ]?(?P<first>\d{1,3})(?:-(?P<last>\d{1,3}))?(?P<gap>[ ]+)"
+    r"^[ ]*(?:rnd|rn|round|row|rd)s?[ ]?(?P<first>\d{1,3})(?:-(?P<last>\d{1,3}))?(?P<gap>[ ]+)"
     r"(?=\d+ ?[a-z]|[a-z(*\[])(?!(?:to|and|through|of|is|are|in|for|has|have|on)\b|[(\[]\d)"
     rf"{_NO_COLON}",
-    re.IGNORECASE,
+    re.MULTILINE | re.IGNORECASE,
 )
 """A label with no mark behind it, among labels that have theirs."""
 
@@ -185,6 +185,8 @@ def _with_marks(found: re.Match[str]) -> str:
 
 def _next_ones(text: str) -> str:
     """The text with the mark behind a label that lacks it among rows that have theirs."""
+    if not AMONG.search(text):
+        return text
     last, out = -1, list(text)
     for line in re.finditer(r"^[^\n]+$", text, re.MULTILINE):
         bare = AMONG.match(line.group())

@@ -11,16 +11,17 @@ from reader.text.sought import Sought
 
 _BEGINS = r"(?:^[ \t]*|(?<=[.;!—] )|(?<=\) )|(?<=[.;]\n))"
 _AS_PLACE = r"(?:rows?|rnds?|rounds?|st(?:s|itch\w*)?|ch(?:ain)?s?|loops?|sc|dc|[sdt] ?c)\b"
-LABEL = Sought(
-    ("st.", "nd.", "rd.", "th.", "d."),
+LABEL = re.compile(
     rf"{_BEGINS}(?P<n>\d{{1,3}})(?:st|nd|d|rd|th)(?P<stop>\.(?:\s?(?:—|–|--)|(?=\s)))"
     rf"(?=\s*[A-Za-z\d*+(\[])(?!\s+{_AS_PLACE})",
     re.MULTILINE,
 )
 """At a line's or a sentence's start; "in 2nd. stitch" is a place."""
+STOPPED = re.compile(r"\d(?:st|n?d|rd|th)\.")
+"""Without it no such label stands in a text: sooner found than that."""
 _WORD = rf"(?:(?:twenty|thirty|forty|fifty)[ -])?(?:{'|'.join([*ORDINALS, *TENTHS])})"
 _MARK = r"(?:[.:]?\s?(?:—|--?(?=\s|-|[a-z*(\d]))|[.:](?=\s))"
-BEGUN = re.compile(r"\b(?:first|1st)\b", re.IGNORECASE)
+BEGUN = Sought(("first", "1st"), r"\b(?:first|1st)\b", re.IGNORECASE)
 IN_WORDS = re.compile(
     rf"(?:^|[.;:!)}}—])\s*(?P<ord>{_WORD}|\d{{1,2}}(?:st|nd|d|rd|th))\b"
     rf"(?:,\s+(?:{_WORD}|\d{{1,2}}(?:nd|d|rd|th))){{0,6}}"
@@ -40,7 +41,7 @@ def with_labels(text: str) -> str:
     before; any other text as it is.
     """
     text = _in_figures(text)
-    found = list(LABEL.finditer(text))
+    found = list(LABEL.finditer(text)) if STOPPED.search(text) else []
     if len(found) < FEWEST:
         return text
     out = list(text)
@@ -75,7 +76,7 @@ def _in_figures(text: str) -> str:
     worked = 0
     for one in IN_WORDS.finditer(text):
         first, last = _number(one["ord"]), _number(one["last"] or one["ord"])
-        second = first == 2 and SECOND_LINE.match(text, one.start("ord")) is not None
+        second = first == 2 and SECOND_LINE.shape.match(text, one.start("ord")) is not None
         if first != 1 and not (worked and worked < first <= worked + 2) and not second:
             worked = 0
             continue
@@ -98,7 +99,8 @@ def _goes_on(text: str, at: int) -> bool:
 SECOND = re.compile(r"(?:second|2n?d)\b\s*(?:(?:row|round|rnd)\b\s*)?(?:[.:]|--?|—)", re.IGNORECASE)
 
 
-SECOND_LINE = re.compile(
+SECOND_LINE = Sought(
+    ("second",),
     rf"(?<![^\n])second\b(?:\s+times?)?[^\n]{{3,300}}\n[ \t]*\n?(?=third\b[^\n.;]{{0,40}}{_MARK})",
     re.IGNORECASE,
 )

@@ -23,7 +23,8 @@ SENTENCE = Sought(
     rf"[,:])(?=[^\n.]{{0,80}}{_BEGINS})[^\n]*?(?=\.(?:\s|$)|\n|$)",
     re.IGNORECASE | re.MULTILINE,
 )
-AFTER_RING = re.compile(
+AFTER_RING = Sought(
+    (" or ", " or,", ",or ", ",or,"),
     r"(?P<ring>\b(?:(?:magic|adjustable|sliding) (?:ring|circle|loop)|MR|MC|AR)\b[^\n.;()]{0,30}?)"
     r"(?P<or>[ ,]+or,?[ ](?:you can |just |simply |start by )?(?:ch(?:ain)?\.?|make a ch(?:ain)?)"
     r"[ ]?(?:of )?[2-6]\b[^\n.;()]{0,60}?(?:hook|ring|first ch(?:ain)?|1st ch(?:ain)?))",

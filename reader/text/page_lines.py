@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from itertools import pairwise
 
-from reader.text.sought import Sought
+from reader.text.sought import Sought, lowered
 
 PAGE = Sought(
     ("©", "(c)", "copyright", "page ", "pg", " of ", "www.", "http"),
@@ -77,7 +77,7 @@ def _bare(line: str) -> str:
 
 def _repeated(text: str, lines: list[str]) -> set[int]:
     """Titles and addresses that stand more than once, but for their numbers."""
-    if not (PAGE.may_stand(text) or GAP in text):
+    if not (PAGE.search(lowered(text)) or GAP in text):
         return set()
     found = [
         at
