@@ -24,6 +24,7 @@ from reader.text.adjectives import without_adjectives
 from reader.text.all_but_told import all_but_told
 from reader.text.all_capitals import as_sentences
 from reader.text.announced import unannounced
+from reader.text.begun_with import begun_with
 from reader.text.blank_lines import without_blank_lines
 from reader.text.braced import unbraced
 from reader.text.bullets import unbulleted
@@ -94,6 +95,7 @@ from reader.text.time_marks import without_times
 from reader.text.told_aloud import told_aloud
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
+from reader.text.totals_first import totals_last
 from reader.text.translated import in_english
 from reader.text.translated_knitting import in_english_knitting
 from reader.text.tunisian import as_rows
@@ -342,7 +344,7 @@ def _set_right(text: str) -> tuple[CleanText, str]:
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = totals_set_off(as_sentences(unbraced(without_times(source.text))))
-    plain = totals_alike(rows_called_lines(unmarked(unbulleted(plain))))
+    plain = totals_alike(totals_last(rows_called_lines(unmarked(unbulleted(plain)))))
     plain = rows_in_figures(plain)
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))
@@ -362,7 +364,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source, plain = _set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = in_rows(old_words(without_adjectives(together_told(plain))))
+        plain = in_rows(old_words(without_adjectives(together_told(begun_with(plain)))))
         plain = plain_stretches(all_but_told(plain))
         plain = undashed(with_commas(without_stops(plain)))
         plain = evenly_said(everyday_words(told_aloud(in_english_knitting(plain))))

@@ -125,15 +125,23 @@ def _by_rule(cur: Cursor, start: int) -> Shape | None:
         if cur.kind(n) == "num" and (counted or cur.low(n + 1) not in ("times", "time", "x"))
     )
     number = next(numbers, ONE)
-    until = Num((int(goal.group(1) or goal.group(2)),)) if goal else None
+    until = _sized(cur, length, goal.group(1) or goal.group(2)) if goal else None
     repeats = ONE if counted else _repeats(cur, length)
+    among = OVER.search(said)
+    over = _sized(cur, length, among.group(1)) if among else None
     cur.at += length
     step, spots = _step(said, every), (2 if ends else 1) * needles
-    among = OVER.search(said)
-    over = Num((int(among.group(1)[:5]),)) if among else None
     return Shape(
         cur.span(start), cur.said(start), gain, number, spots, step, over, repeats, None, until
     )
+
+
+def _sized(cur: Cursor, length: int, first: str) -> Num:
+    """The number whose first is told, with those of the other sizes."""
+    for ahead in range(length):
+        if cur.kind(ahead) == "num" and str(cur.peek(ahead).values[0]) == first:
+            return Num(cur.peek(ahead).values)
+    return Num((int(first[:5]),))
 
 
 IN_ROW = tuple(

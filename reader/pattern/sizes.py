@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from reader.text.size_lists import lists_within
+from reader.text.size_lists import CAST_ON_COMMAS, lists_within
 from reader.text.sought import Sought
 
 MOST = 40
@@ -128,7 +128,48 @@ def sizes_named(text: str) -> tuple[str, ...]:
             named = named or (_by_brackets(text) if common == 1 else ())
             named = named or _by_ages(text, common + 1)
             return named or tuple(f"size {n + 1}" for n in range(common + 1))
+    sizes = _unbracketed(text)
+    if sizes > 1:
+        return _by_letters(text, sizes) or tuple(f"size {n + 1}" for n in range(sizes))
     return ("one size",)
+
+
+_COUNTS = r"(?=\s+(?:sts?|stitches|rows|rounds|rnds|times)\b)"
+UNBRACKETED = re.compile(
+    r"(?<![\d/.,;:(\[—-])(?<!\d\s)\d{1,4}(?:\s?;\s?\d{1,4}){1,9}" + _COUNTS
+    + r"|(?<![\d/.,;:(\[—-])(?<!\d\s)\d{1,4}(?:,\s?\d{1,4}){2,9}" + _COUNTS
+    + r"|(?<![\d/.,;:(\[—-])(?<!\d\s)\d{1,4}(?:\s?/\s?\d{1,4}){1,9}" + _COUNTS
+)
+"""The numbers of several sizes with commas, semicolons or strokes between them, and what they
+count.
+"""
+BEGUN_UNBRACKETED = re.compile(r"\b(?:cast\W+on|co)\s+(?=\d)", re.IGNORECASE)
+LEAST_LISTS = 3
+"""Such lists, where none is cast on."""
+
+
+def _unbracketed(text: str) -> int:
+    """For how many sizes the numbers of such lists are; 1 where there are too few of them."""
+    lists: list[int] = []
+    begun: list[int] = []
+    for one in UNBRACKETED.finditer(text):
+        values = [int(value) for value in re.findall(r"\d+", one.group())]
+        if values != sorted(values) or (len(values) == 2 and values[0] == values[1]):
+            continue
+        lists.append(len(values))
+        before = text[max(0, one.start() - 12) : one.start()]
+        if BEGUN_UNBRACKETED.search(before + "1"):
+            begun.append(len(values))
+    cast = CAST_ON_COMMAS.search(text)
+    if cast is not None:
+        sizes = cast["list"].count(",") + 1
+        again = re.findall(rf"(?<![\d,] )(?<![\d,])\d+(?:,\s?\d+){{{sizes - 1}}}(?!,?\s?\d)", text)
+        if len(again) >= LEAST_LISTS:
+            return sizes
+    for sizes in sorted(set(lists), key=lambda n: -lists.count(n)):
+        if lists.count(sizes) >= LEAST_LISTS or (sizes in begun and lists.count(sizes) > 1):
+            return sizes
+    return 1
 
 
 BEGUN_FOR_TWO = re.compile(
@@ -239,7 +280,9 @@ def _names(text: str) -> tuple[str, ...]:
         return ()
     listed = re.split(r"\.\s+(?=[A-Z])", found.group("list"))[0]
     said = re.sub(r"[\[\](){}]", ",", LEAD.sub("", listed))
-    parts = re.split(r"[,;/:|]|(?<=\d)\s*[—-]\s*(?=\d)|\bto\b|\band\b", said)
+    spans = re.search(r"\d\s?[—-]\s?\d", said) and re.search(r"[,;/|]\s*\d", said)
+    dashes = "" if spans else r"|(?<=\d)\s*[—-]\s*(?=\d)|\bto\b"
+    parts = re.split(rf"[,;/:|]{dashes}|\band\b", said)
     names = [name.strip(" .") for name in parts if name.strip(" .")]
     names = [name for name in names if len(name) < 20]
     if sum(name[:1].isdigit() for name in names) > 1:

@@ -90,7 +90,8 @@ def cast_ons(text: str) -> str:
 def _usual(found: re.Match[str]) -> str:
     told = "cast on" if found["word"] and len(found["word"]) > len("caston") else "co"
     told = told.capitalize() if found.group()[0].isupper() else told
-    return told.ljust(len(found.group()))
+    room = len(found.group())
+    return told.rjust(room - 1) + " " if told.lower() == "co" else told.ljust(room)
 
 
 def _number_first(found: re.Match[str]) -> str:

@@ -11,7 +11,7 @@ from reader.terms.numbers import SPELLED
 from reader.text.sought import Sought
 
 _WAY = r"\b(?:inc|dec)(?:reas(?:e|ing)|'ing)?\b\.?"
-_N = rf"(?:\d+(?:\s?[(\[][\d\s,;:/-]+[)\]])?|{SPELLED})"
+_N = rf"(?:\d+(?:\s?[(\[][\d\s,;:/-]+[)\]]|(?:\s?[,;/-]\s?\d+)+)?|{SPELLED})"
 _STS = r"(?:sts?|stitch(?:es)?|times)\b"
 LED = Sought(
     ("evenly",),

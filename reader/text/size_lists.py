@@ -45,11 +45,15 @@ PIPES = Sought(
     r"(?<=\d)(?P<gap> ?)\|(?= ?\d+(?: ?\|| ?(?:sts?|stitches|rows|rounds|times)\b))",
 )
 """Sizes parted by upright strokes: "60 | 64 | 68 sts"."""
+ALL_PIPES = Sought(
+    ("|",), r"(?<![\d|])(?<!\|[ ])\d{1,4}(?:[ ]?\|[ ]?\d{1,4}){2,}(?![ ]?\||\d|[ ]\d)"
+)
+"""Three sizes or more parted so, whatever stands behind them."""
 _SIZE = r"\d+(?: ?[½¼¾⅓⅔⅛⅜⅝⅞])?"
 _BRACKETED = rf"[(\[]\s*{_SIZE}(?:\s*[,:/-]\s*{_SIZE})*\s*[)\]]"
-LIST_THEN_LIST = re.compile(r"[)\]]\s*[;/:]\s*\d")
+LIST_THEN_LIST = re.compile(r"[)\]]\s*[;/]\s*\d")
 GROUPS = re.compile(
-    rf"(?P<first>(?<![\d/]){_SIZE}\s?{_BRACKETED})(?P<between>\s*[;/:]\s*)"
+    rf"(?P<first>(?<![\d/]){_SIZE}\s?{_BRACKETED})(?P<between>\s*[;/]\s*)"
     rf"(?P<second>{_SIZE}\s?{_BRACKETED}|{_SIZE}(?:,\s*{_SIZE})+(?!\d))"
 )
 """The sizes of two groups of people, one list behind the other: "60 (64, 68); 72 (76, 80)"."""
@@ -112,6 +116,7 @@ def with_usual_brackets(text: str) -> str:
         text = LETTERED.sub(_unlettered, text)
     if WORDS_FIRST.search(text):
         text = SPELLED_LIST.sub(_in_figures, text)
+    text = ALL_PIPES.sub(lambda m: m.group().replace("|", "/"), text)
     text = PIPES.sub(lambda m: f"{m['gap']}/", text)
     text = BRACES.sub(lambda m: f"[{m['body']}]", text)
     text = MISSING.sub("0", text)
@@ -146,6 +151,24 @@ PARTED = re.compile(
     r"(?![\d/]|[ ]?[–—-] ?\d)(?P<after>(?:,? )?)"
 )
 """Numbers of sizes with the same mark between all of them: "43-49-55 sts", "10 / 12 / 14, k"."""
+BY_COMMAS = re.compile(
+    r"(?<![\d/.,:(\[–—-])(?<!\d[ ])(?P<before> ?)(?P<list>\d{1,4}(?P<mark>,[ ]?)\d{1,4}"
+    r"(?:(?P=mark)\d{1,4})+)(?![,\d/]|[ ]\d)(?P<after>)"
+    r"(?= ?(?:sts?|stitches|rows|rounds|rnds|times)\b|[.;)]|\s*$)",
+    re.MULTILINE,
+)
+"""The same with commas, where what they count or a stop stands behind."""
+COMMAS_ALL = re.compile(
+    r"(?<![\d/.,:(\[–—-])(?<!\d[ ])(?<!rows )(?<!rnds )(?<!rounds )(?P<before> ?)"
+    r"(?P<list>\d{1,4}(?P<mark>,[ ]?)\d{1,4}(?:(?P=mark)\d{1,4})+)(?![,\d/]|[ ]\d)"
+    r"(?P<after>(?:,? )?)",
+    re.IGNORECASE,
+)
+"""The same anywhere, in a text that casts on so."""
+CAST_ON_COMMAS = re.compile(
+    r"\b(?:cast\W+on|co)\s+(?P<list>\d{2,4}(?:,\s?\d{2,4}){2,9})(?![,\d]|\s?[(\[])", re.IGNORECASE
+)
+TWO_ENDED = re.compile(r"\s?(?:[.;)]|cm\b|ins?\b|$)", re.MULTILINE)
 COUNTED = re.compile(r" ?(?:sts?|stitches|rows|rounds|rnds|times)\b")
 
 
@@ -196,13 +219,23 @@ def in_brackets(text: str, sizes: int) -> str:
     text = DASHES.sub(lambda found: _with_commas(found, sizes), text)
     text = EACH_IN_ITS_OWN.sub(lambda found: _as_one(found, sizes), text)
     text = ALL_WITHIN.sub(lambda found: _first_before(found, sizes), text)
+    begun = CAST_ON_COMMAS.search(text)
+    if begun is not None and begun["list"].count(",") == sizes - 1 > 1:
+        text = COMMAS_ALL.sub(lambda found: _bracketed(found, sizes, True), text)
+    text = BY_COMMAS.sub(lambda found: _bracketed(found, sizes), text)
     return PARTED.sub(lambda found: _bracketed(found, sizes), text)
 
 
-def _bracketed(found: re.Match[str], sizes: int) -> str:
+def _bracketed(found: re.Match[str], sizes: int, alike: bool = False) -> str:
     numbers = found["list"].split(found["mark"])
     counted = COUNTED.match(found.string, found.end())
-    if len(numbers) != sizes or (sizes == 2 and not counted):
+    values = [int(one) for one in numbers]
+    ended = "/" in found["mark"] and 5 < values[0] < values[-1] <= 2 * values[0]
+    ends = ended and TWO_ENDED.match(found.string, found.end()) is not None
+    if len(numbers) != sizes or (sizes == 2 and not counted and not ends):
+        return found.group()
+    rising = sorted(values)
+    if "," in found["mark"] and not alike and values not in (rising, rising[::-1]):
         return found.group()
     told = f"{numbers[0]}({','.join(numbers[1:])})"
     # The bracket takes one place more: that of a space behind the list, or before it.
