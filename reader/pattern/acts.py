@@ -101,7 +101,10 @@ HANDWORK = frozenset(
 
 def find_act(cur: Cursor) -> Node | None:
     """The act that stands here, taken; None (nothing taken) when there is none."""
-    start = cur.at
+    start, named = cur.at, cur.stitch()
+    if named is not None and named.special is not None:
+        # "TWIST over 4 sts = ...": the pattern's own stitch.
+        return None
     for reading in (
         _count_words,
         begun_among,

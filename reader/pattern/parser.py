@@ -16,92 +16,41 @@ from reader.pattern.layout import Layout, lay_out
 from reader.pattern.letter_codes import CIRCLED, letter_codes, with_circled
 from reader.pattern.named_groups import GROUPS, OWN_KEY, named_groups, parts_of
 from reader.pattern.own_key import learn_key
+from reader.pattern.own_names import own_names
 from reader.pattern.sizes import sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 from reader.text.adjectives import without_adjectives
 from reader.text.all_but_told import all_but_told
-from reader.text.all_capitals import as_sentences
 from reader.text.announced import unannounced
 from reader.text.begun_with import begun_with
-from reader.text.blank_lines import without_blank_lines
-from reader.text.braced import unbraced
-from reader.text.bullets import unbulleted
-from reader.text.called_lines import rows_called_lines
-from reader.text.cast_ons import cast_ons
-from reader.text.chain_spaces import chains_first
-from reader.text.clean import CleanText, clean
-from reader.text.columns import without_columns
-from reader.text.crosses import starred
+from reader.text.clean import CleanText
 from reader.text.dashed_sentences import undashed
 from reader.text.evenly_said import evenly_said
 from reader.text.everyday_words import everyday_words
-from reader.text.foundations import with_chain
-from reader.text.half_short import wholly_short
 from reader.text.halves import halves_told
-from reader.text.label_numbers import rows_in_figures
-from reader.text.labels_alone import with_colons
-from reader.text.last_first import last_first
-from reader.text.last_loops import unnamed_loops
 from reader.text.left_waiting import sides_told
-from reader.text.markdown import unmarked
 from reader.text.named_pieces import on_lines
-from reader.text.needle_rows import (
-    at_each_needle,
-    at_so_many_markers,
-    needles_as_rows,
-    needles_in_rounds,
-)
+from reader.text.needle_rows import at_each_needle, at_so_many_markers
 from reader.text.new_stitches import without_new_stitches
-from reader.text.numbered import numbered
-from reader.text.odd_totals import totals_set_off
 from reader.text.old_words import old_words
-from reader.text.one_stitch import one_stitch
-from reader.text.ordinals_stopped import with_labels
-from reader.text.other_rows import labelled_others
-from reader.text.other_ways import without_other_ways
-from reader.text.page_lines import without_page_lines
 from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.pieces_amid import pieces_apart
 from reader.text.plain_stretches import plain_stretches
-from reader.text.plain_words import in_plain_words
-from reader.text.quoted_lists import with_brackets
 from reader.text.ribs import ribs_named
-from reader.text.row_adjectives import without_row_adjectives
-from reader.text.row_lists import rows_of_lists
-from reader.text.row_notes import without_row_notes
-from reader.text.said_alike import labelled_alike
-from reader.text.same_length import (
-    joined_ligatures,
-    with_ones,
-    without_emphasis,
-    without_front_matter,
-    without_links,
-    without_multiples,
-    without_ticks,
-)
+from reader.text.set_right import set_right
 from reader.text.short_names import without_short_names
 from reader.text.short_together import together_told
-from reader.text.shorthand import with_times
-from reader.text.size_lists import in_brackets, letters_told, with_usual_brackets
+from reader.text.size_lists import in_brackets, letters_told
 from reader.text.slips import slips_named
 from reader.text.sought import Sought
-from reader.text.spoken import punctuated
 from reader.text.stops import without_stops
 from reader.text.stops_for_commas import with_commas
-from reader.text.tables import untabled
-from reader.text.time_marks import without_times
 from reader.text.told_aloud import told_aloud
-from reader.text.totals_alike import totals_alike
-from reader.text.totals_alone import parted_totals
-from reader.text.totals_first import totals_last
-from reader.text.translated import in_english
 from reader.text.translated_knitting import in_english_knitting
-from reader.text.tunisian import as_rows
 from reader.text.turned_amid import turned_amid
 from reader.text.turns_and_ribs import in_rows
-from reader.text.undotted import undotted
 
 
 @dataclass(frozen=True, slots=True)
@@ -339,29 +288,10 @@ def _defined_increase(name: str, low: str, craft: Craft) -> Stitch | None:
     return None
 
 
-def _set_right(text: str) -> tuple[CleanText, str]:
-    """The text clean, and plain: what copies and authors set in their own way set as usual."""
-    told = without_page_lines(without_links(without_front_matter(text)))
-    source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = totals_set_off(as_sentences(unbraced(without_times(source.text))))
-    plain = totals_alike(totals_last(rows_called_lines(unmarked(unbulleted(plain)))))
-    plain = rows_in_figures(plain)
-    plain = without_emphasis(with_usual_brackets(plain))
-    plain = untabled(without_columns(without_ticks(plain)))
-    plain = in_plain_words(without_row_notes(parted_totals(plain)))
-    plain = wholly_short(as_rows(in_english(plain)))
-    plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
-    plain = with_times(without_multiples(without_other_ways(plain)))
-    plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
-    plain = chains_first(unnamed_loops(labelled_alike(plain)))
-    plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
-    return source, plain
-
-
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
-    source, plain = _set_right(text)
+    source, plain = set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = in_rows(old_words(without_adjectives(together_told(begun_with(plain)))))
@@ -382,6 +312,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     layout = lay_out(plain, sizes)
     groups = tuple(named_groups(plain, chosen)) if which is Craft.CROCHET else ()
     specials, key = specials_in(plain, which, chosen, groups)
+    for name, own in (own_names(plain, chosen) if which is Craft.CROCHET else {}).items():
+        specials.setdefault(name, Special(name, own))
     for letter, stitch in codes.items():
         specials[CIRCLED[letter]] = Special(stitch.name, stitch)
     lines = tuple(found.start() + 1 for found in re.finditer("\n", text))

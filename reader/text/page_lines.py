@@ -29,6 +29,8 @@ FAR_RIGHT = re.compile(
     re.MULTILINE,
 )
 """A page's number at the right edge, "POINTS EDGING            p. 3", and the line below it."""
+ROW = re.compile(r"\W*(?:rounds?|rnds?|rds?|rows?)\.? ?\d", re.IGNORECASE)
+"""What begins so is none: "Round 2 of 7. Two in each"."""
 TOP = 4
 """Lines of the text at whose top a title stands for itself."""
 ENDED = re.compile(r"[.;:!?)\]][\"'*]*\s*$")
@@ -82,7 +84,8 @@ def _repeated(text: str, lines: list[str]) -> set[int]:
     found = [
         at
         for at, line in enumerate(lines)
-        if PAGE.shape.search(line.lower()) or (GAP in line and HEAD_WITH_NUMBER.fullmatch(line))
+        if (PAGE.shape.search(line.lower()) or (GAP in line and HEAD_WITH_NUMBER.fullmatch(line)))
+        and not ROW.match(line)
     ]
     bare = [_bare(lines[at]) for at in found]
     many = {one for one in bare if one and bare.count(one) > 1}

@@ -1,0 +1,78 @@
+"""Raw text -> the text clean, and the same plain: what copies and authors set in their own way
+set as usual, each pass in its turn; length kept.
+"""
+
+from __future__ import annotations
+
+from reader.text.all_capitals import as_sentences
+from reader.text.blank_lines import without_blank_lines
+from reader.text.braced import unbraced
+from reader.text.bullets import unbulleted
+from reader.text.called_lines import rows_called_lines
+from reader.text.cast_ons import cast_ons
+from reader.text.chain_spaces import chains_first
+from reader.text.clean import CleanText, clean
+from reader.text.columns import without_columns
+from reader.text.crosses import starred
+from reader.text.foundations import with_chain
+from reader.text.half_short import wholly_short
+from reader.text.label_numbers import rows_in_figures
+from reader.text.labels_alone import with_colons
+from reader.text.last_first import last_first
+from reader.text.last_loops import unnamed_loops
+from reader.text.markdown import unmarked
+from reader.text.needle_rows import needles_as_rows, needles_in_rounds
+from reader.text.numbered import numbered
+from reader.text.odd_totals import totals_set_off
+from reader.text.one_stitch import one_stitch
+from reader.text.ordinals_stopped import with_labels
+from reader.text.other_rows import labelled_others
+from reader.text.other_ways import without_other_ways
+from reader.text.own_labels import with_known_words
+from reader.text.page_lines import without_page_lines
+from reader.text.plain_words import in_plain_words
+from reader.text.quoted_lists import with_brackets
+from reader.text.row_adjectives import without_row_adjectives
+from reader.text.row_lists import rows_of_lists
+from reader.text.row_notes import without_row_notes
+from reader.text.said_alike import labelled_alike
+from reader.text.same_length import (
+    joined_ligatures,
+    with_ones,
+    without_emphasis,
+    without_front_matter,
+    without_links,
+    without_multiples,
+    without_ticks,
+)
+from reader.text.shorthand import with_times
+from reader.text.size_lists import with_usual_brackets
+from reader.text.spoken import punctuated
+from reader.text.tables import untabled
+from reader.text.time_marks import without_times
+from reader.text.total_remarks import plain_totals
+from reader.text.totals_alike import totals_alike
+from reader.text.totals_alone import parted_totals
+from reader.text.totals_first import totals_last
+from reader.text.translated import in_english
+from reader.text.tunisian import as_rows
+from reader.text.undotted import undotted
+
+
+def set_right(text: str) -> tuple[CleanText, str]:
+    """The text clean, and plain: what copies and authors set in their own way set as usual."""
+    told = without_page_lines(without_links(without_front_matter(text)))
+    source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
+    plain = totals_set_off(as_sentences(unbraced(without_times(source.text))))
+    plain = totals_alike(totals_last(rows_called_lines(unmarked(unbulleted(plain)))))
+    plain = rows_in_figures(with_known_words(plain))
+    plain = without_emphasis(with_usual_brackets(plain))
+    plain = untabled(without_columns(without_ticks(plain)))
+    plain = in_plain_words(without_row_notes(parted_totals(plain_totals(plain))))
+    plain = wholly_short(as_rows(in_english(plain)))
+    plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
+    plain = with_times(without_multiples(without_other_ways(plain)))
+    plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
+    plain = chains_first(unnamed_loops(labelled_alike(plain)))
+    plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
+    return source, plain
