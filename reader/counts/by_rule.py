@@ -50,7 +50,7 @@ from reader.counts.pieces import note_spot, note_stars, stars_behind
 from reader.counts.questions import ask_of_same_time
 from reader.counts.remaining import hold_against
 from reader.counts.rest_only import knitted_last, only_says_which, rest_of_moved, told_first
-from reader.counts.rows_called import called_back, rows_of
+from reader.counts.rows_called import called_back, rows_of, rows_worked
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
@@ -360,7 +360,7 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         known = upto is not None and ledger.number and upto > ledger.number + 1
         times = max(0, ((upto or 0) - 1 - ledger.number) // len(entries)) if known else 0
     if rule.until_row is not None and (upto is None or upto <= ledger.number):
-        times = max(0, (rule.until_row - ledger.number) // len(entries)) if ledger.number else 0
+        times = max(0, (rule.until_row - rows_worked(ledger)) // len(entries))
     span = WrittenRow(None, row.start + rule.start, row.start + rule.end)
     if rule.goal is None and heel_to_its_end(ledger, span, row.end):
         return

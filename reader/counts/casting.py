@@ -20,7 +20,16 @@ CASTS = re.compile(
     rf"|\bCO\s+(?:\d+|(?:{SPELLED})\b)",
     re.IGNORECASE,
 )
-_WORKS = r"(?:knit(?:ting)?|purl(?:ing)?|pearl(?:ing)?|work(?:ing)?|rib|k|p)\b"
+_LISTED = (
+    rf"(?:(?:slip|sl|make|m|narrow|seam|take)\s?(?:\d|one|two|the\s+(?:1st|first)|{SPELLED})"
+    r"|(?:bring|throw|put)\s+the\s+(?:thread|wool|cotton)|over\b)"
+    r"(?![^.;,]*\b(?:every|each)\s+row)"
+)
+"""How a row's list may begin, beside its plain stitches."""
+_WORKS = (
+    r"(?:(?:knit(?:ting)?|purl(?:ing)?|pearl(?:ing)?|work(?:ing)?|rib|k|p)\b"
+    rf"|{_LISTED})"
+)
 CLAUSE_ENDS = re.compile(
     rf"[.;](?=\s|-|$)|,?\s+(?:and|then)\s+(?={_WORKS})|,(?:\s+|\s?(?:--|—)\s?)(?={_WORKS})",
     re.IGNORECASE,
@@ -32,7 +41,7 @@ WORKS_ON = re.compile(
     r"(?:(?:then|and|now)\s+)*"
     r"(?P<verb>(?:knit(?:ting)?|k|purl|pearl|p|rib|\d+ (?:rows|rounds|rnds)|garter|moss|seed"
     r"|stocking|stockinette?|st\.? st|g\.? st|work(?:ing)?(?! in (?:the )?rounds?\b)"
-    r"(?! circular))\b)",
+    rf"(?! circular))\b|{_LISTED})",
     re.IGNORECASE,
 )
 """What follows a cast on and works stitches."""

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from itertools import chain, islice
+from itertools import chain, islice, pairwise
 
 from reader.counts.growth import reaches, run_through, steps_of
 from reader.counts.gusset import told_behind
@@ -14,6 +14,7 @@ from reader.counts.heel_turn import rest_of_heel
 from reader.counts.ledger import Ledger
 from reader.counts.nearing import sections_of
 from reader.counts.questions import ask_how_often, ask_of_goal
+from reader.counts.rows_called import rows_worked
 from reader.pattern.changes import BY_MEASURE
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
@@ -45,6 +46,9 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
     rounds = SO_MANY_ROUNDS.search(rule.rest)
     last = int(rounds[1]) if rounds and last is None else last
     start, end = row.start + rule.start, row.start + rule.end
+    if rule.as_before:
+        _as_before(ledger, row, rule, counts)
+        return
     sections = max(1, sections_of(ledger.below))
     if rule.goal is None and rule.times is None and ledger.pattern.craft is Craft.KNITTING:
         step = steps_of(counts, rule)[0]
@@ -55,6 +59,31 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         _as_one_row(ledger, row, rule, counts, sections)
     _book(ledger, row, rule, counts[-1:], through)
     ledger.check_total(row, rule.start, rule.end)
+
+
+def _as_before(ledger: Ledger, row: WrittenRow, rule: Rule, counts: list[int]) -> None:
+    """So many rows as those before: with the change that these had, if they had one, and it went
+    one way; where it went to and fro, they are asked about.
+    """
+    changes = [b - a for a, b in pairwise(counts[-SEEN:])]
+    worked = rows_worked(ledger)
+    many = rule.rows if rule.until_row is None else rule.until_row - worked
+    if not many:
+        many = row.mark.numbers[-1] - worked if row.mark and row.mark.numbers else 0
+    one_way = all(one >= 0 for one in changes) or all(one <= 0 for one in changes)
+    # Rows of the same change: what is told once is done again and again.
+    same = len({one for one in changes if one}) < 2
+    rule = replace(rule, rows=1)
+    if not counts or many < 1 or not one_way or not same:
+        _as_one_row(ledger, row, replace(rule, paced=True), counts, 1)
+        return
+    through = run_through(counts, rule, 1, 1, 1 + many)
+    _book(ledger, row, rule, counts[-1:], (through or counts[-1:] * many)[:many])
+    ledger.check_total(row, rule.start, rule.end)
+
+
+SEEN = 6
+"""Counts that tell how rows went."""
 
 
 def _as_one_row(

@@ -151,19 +151,26 @@ def named_of_several(nodes: Sequence[Node], below: Below) -> bool:
 
 def _beginnings(nodes: Sequence[Node]) -> range:
     """Where in its list a knitted "repeat this 3 times" may begin, the whole list first."""
-    lost = [one for one in nodes if isinstance(one, Repeat) and one.lost]
+    lost = [one for one in nodes if isinstance(one, Repeat) and _unmarked(one)]
     works = [one for repeat in lost for one in repeat.body if isinstance(one, Work)]
     knits = bool(works) and all(one.stitch.craft is Craft.KNITTING for one in works)
-    if len(lost) != 1 or not knits or lost[0].until not in (Until.AGAIN, Until.MORE):
+    if len(lost) != 1 or not knits:
         return range(1)
     return range(min(len(lost[0].body), 16))
+
+
+def _unmarked(one: Repeat) -> bool:
+    """Whether nothing marks where a list begins that is worked again, or ", three times"."""
+    if one.until is Until.TIMES:
+        return not one.words
+    return one.lost and one.until in (Until.AGAIN, Until.MORE)
 
 
 def begun_at(nodes: Sequence[Node], begin: int) -> list[Node]:
     """The nodes with the list that is repeated beginning that far on."""
     out: list[Node] = []
     for one in nodes:
-        if begin and isinstance(one, Repeat) and one.lost:
+        if begin and isinstance(one, Repeat) and (one.lost or _unmarked(one)):
             out += [*one.body[:begin], replace(one, body=one.body[begin:])]
         else:
             out.append(one)

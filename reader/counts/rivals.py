@@ -12,6 +12,7 @@ from reader.counts.agreeing import values
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.fabric import Below, of_runs, plain
 from reader.counts.lists import knits
+from reader.counts.over_and_narrow import more_overs
 from reader.counts.solved import Solved
 from reader.pattern.tree import Act, Edge, Node, Repeat
 from reader.terms.stitches import Craft
@@ -163,6 +164,12 @@ def carry(
         if other is not None and _near(*pair):
             below = of_runs(solved.tally.runs, other, 0) if other == solved.count else plain(other)
             ledger.rival = Rival(below, [(len(ledger.rows) - 1, other)], asked=problem)
+        return
+    if rival is None and problem is None and solved.fits and row.stated is None:
+        more = more_overs(nodes, solved.tally.size)
+        if more and row.count is not None:
+            other = row.count + more
+            ledger.rival = Rival(plain(other), [(len(ledger.rows) - 1, other)])
         return
     if rival is None or rival.working is None:
         return

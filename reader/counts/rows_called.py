@@ -28,6 +28,17 @@ def _up_to(rule: Rule, number: int) -> Rule:
     return replace(rule, last=number, until_row=rule.last)
 
 
+BEGINNINGS = frozenset(["Cast on", "Foundation", "Start"])
+"""Labels of what rows begin from."""
+
+
+def rows_worked(ledger: Ledger) -> int:
+    """How many rows of the part are worked: the number of the last, or where they have none, as
+    many as there are.
+    """
+    return ledger.number or sum(one.label not in BEGINNINGS for one in ledger.rows)
+
+
 def _block(ledger: Ledger) -> list[Entry]:
     """The rows told last, from that with number 1; two where they have no numbers."""
     first = [at for at, one in enumerate(ledger.entries) if one.number == 1]

@@ -28,11 +28,14 @@ OTHERS_ONLY = re.compile(
 )
 """No number: "every alternate row:"; the row stands between the others."""
 SAID_OF_IT = Sought(
-    ("alt", "even", "odd", "2nd", "second", "repeated", "worked", "knitted", "purled", "same"),
+    ("alt", "even", "odd", "2nd", "second", "purled", "same",
+     "repeat", "work", "knit"),
     rf"\b(?:every|each|all)\s+(?:the\s+)?(?:other\s+)?(?:alternate|even|odd|2nd|second|alt)\s+"
     rf"{_ROUND}\s+(?:is\s+|are\s+)?(?:the\s+same|alike|like\s+this|worked\s+so|as\s+this)"
     rf"|\b{_ROUND}\s+is\s+(?:repeated|worked|knitted|purled|the\s+same)\s+(?:after|between|in)\s+"
-    rf"(?:every|each)\s+(?:\w+\s+)?{_ROUND}",
+    rf"(?:every|each)\s+(?:\w+\s+)?{_ROUND}"
+    rf"|\b(?:repeat|work|knit)\s+(?:this|that|the\s+last)\s+{_ROUND}\s+(?:after|between)\s+"
+    rf"(?:every|each|all)\s+(?:of\s+)?(?:the\s+|these\s+)?(?:\w+\s+)?{_ROUND}",
     re.IGNORECASE,
 )
 """Said inside a row: it comes again after each of those that follow."""

@@ -25,6 +25,7 @@ from reader.text.adjectives import without_adjectives
 from reader.text.all_but_told import all_but_told
 from reader.text.announced import unannounced
 from reader.text.begun_with import begun_with
+from reader.text.by_kind import by_kind
 from reader.text.clean import CleanText
 from reader.text.dashed_sentences import undashed
 from reader.text.evenly_said import evenly_said
@@ -39,6 +40,7 @@ from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.pieces_amid import pieces_apart
 from reader.text.plain_stretches import plain_stretches
 from reader.text.ribs import ribs_named
+from reader.text.rows_spoken_of import rows_spoken_of
 from reader.text.set_right import set_right
 from reader.text.short_names import without_short_names
 from reader.text.short_together import together_told
@@ -294,8 +296,9 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source, plain = set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = in_rows(old_words(without_adjectives(together_told(begun_with(plain)))))
-        plain = plain_stretches(all_but_told(plain))
+        plain = without_adjectives(together_told(begun_with(plain)))
+        plain = in_rows(old_words(rows_spoken_of(plain)))
+        plain = plain_stretches(all_but_told(by_kind(plain)))
         plain = undashed(with_commas(without_stops(plain)))
         plain = evenly_said(everyday_words(told_aloud(in_english_knitting(plain))))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))

@@ -47,6 +47,9 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
         # The colours are those of all rows, also of those worked already.
         planned_rows, row = None, planned_rows
     times = planned_rows or (None if until or row else times_in(tail))
+    for_rows = FOR_ROWS_AGAIN.match(tail) if kind == "last" and rows > 1 else None
+    if for_rows and times is None and not int(for_rows["n"]) % rows:
+        times = int(for_rows["n"]) // rows
     goal, each = goal_in(tail), by_section(tail)
     named = IN_BRACKET.search(tail) if goal is None and times is None else None
     goal = int(named.group(1)[:5]) if named else goal
@@ -59,6 +62,12 @@ def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, r
     )  # fmt: skip
 
 
+FOR_ROWS_AGAIN = re.compile(
+    r"\s*(?:alternately )?for (?:the next |another )?(?P<n>\d{1,3}) (?:more )?"
+    r"(?:rows|rnds|rounds)\b",
+    re.IGNORECASE,
+)
+"""How far the last rows are worked again, told in rows: "repeat the last 2 rows for 20 rows"."""
 THROUGHOUT = re.compile(r"\s*throughout\b")
 ONCE_AGAIN = re.compile(r"\s*again\b(?! (?:until|till|for|\d|and again))", re.IGNORECASE)
 ANOTHER = re.compile(r"\s*(?:another|a further)\b")

@@ -17,7 +17,8 @@ class Rule:
     either), in every how manieth row.
     in_all: the rows worked already are among the times.
     endless: a change at a pace, of which nothing says how often. unclear: a change is told of
-    several rows, and not of which.
+    several rows, and not of which. as_before: so many rows (or until so many are worked) that go on
+    as those before went.
     """
 
     kind: str
@@ -47,3 +48,4 @@ class Rule:
     endless: bool = False
     in_all: bool = False
     unclear: bool = False
+    as_before: bool = False

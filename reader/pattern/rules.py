@@ -62,6 +62,7 @@ from reader.pattern.rule_words import (
 )
 from reader.pattern.same_row import same_as
 from reader.pattern.schedules import coloured_rows
+from reader.pattern.so_on import so_on
 from reader.pattern.told_again import told_again
 
 DEEPER = re.compile(
@@ -117,7 +118,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
     # Most rows name no other row, and most rules do: those are then not looked for in vain.
     rows = ROW_NAMED.search(words) is not None
     return (
-        (same_as(words) if labelled else None)
+        (so_on(words, True) or same_as(words) if labelled else None)
         or told_again(words, labelled)
         or change_again(words)
         or (again_changed(words) if rows else None)
@@ -125,6 +126,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or (odd_and_even(words) if rows else None)
         or (rows_again(words) if rows else None)
         or (work_even(words) if labelled else None)
+        or (so_on(words) if rows else None)
         or halved(words)
         or mirrored(words)
         or layers_joined(words)

@@ -75,6 +75,16 @@ OTHER_TIMES = re.compile(
 """A list of the row that is quoted, with how often it is worked here."""
 
 
+GROWN = re.compile(
+    r"\W*(?:(?:but|only|except|just|always|and) )*(?:(?:with|having|that|there (?:is|are)"
+    r"|working|knitting) )?"
+    r"(?!inc|dec|cast|bind)[^.;]{0,60}?(?:\b\d+ (?:(?:plain|knit\w*) )?(?:sts?|stitch(?:es)?) more"
+    r"|\b\d+ (?:more|extra|additional)(?: plain| knit\w*)?(?: sts?| stitch(?:es)?)?"
+    r"|(?:part|stitches|number|middle|plain)\b[^.;]{0,60}? increases? by \d+)\b"
+    r"(?=[^.;]{0,30}\b(?:between|middle|centre|center|plain|before|each time|in (?:every|each))\b)",
+    re.IGNORECASE,
+)
+"""The row that is quoted with more plain stitches between what changes it."""
 CHANGED = re.compile(
     r"\s*[,;(]?\s*(?:(?:but|and|except|with|also|at the same time)\s+)*(?:inc|dec)", re.IGNORECASE
 )
@@ -111,7 +121,7 @@ def same_as(words: str) -> Rule | None:
     if step:
         return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, step=step)
     differing = PLAIN_DIFFERENCE.search(rest[:40])
-    if BETWEEN_INCS.search(rest):
+    if BETWEEN_INCS.search(rest) or GROWN.match(rest):
         # As many increases as in the row that is quoted, only farther apart.
         return Rule("same", numbers[0], numbers[-1], rest=rest, named=numbers, by_gain=True)
     differs = differing is not None and bool(CHANGES_COUNT.search(rest[differing.end() :]))

@@ -75,6 +75,12 @@ TAKEN = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """ "T. 2" of old lace: two taken together."""
+TAKE_TWO = Sought(
+    ("take",),
+    r"\btake\s+(?:two|2)(?=\s*(?:[,;.)]|and\s+(?:knit|purl|pearl|k|p|m|make|over)\b))",
+    re.IGNORECASE,
+)
+""" "Make one, take two": together, as old lace has it."""
 MAKING = Sought(
     ("making", "giving"),
     r"(?:(?:thus|so|and|and so|and thus)\s+)?\b(?:making|giving)\s+(?:in\s+all\s+|altogether\s+)?"
@@ -91,6 +97,7 @@ def old_words(text: str) -> str:
     """The text with them put so; any text goes in."""
     text = LESS.sub(lambda found: _put(found, "decreasing", "decrease", "dec"), text)
     text = MORE.sub(lambda found: _put(found, "inc'ing", "inc", "inc"), text)
+    text = TAKE_TWO.sub(lambda found: "narrow".ljust(len(found.group())), text)
     text = MAKING.sub(_total, text)
     text = SLIPPED_OFF.sub(lambda found: " " * len(found.group()), text)
     if OVERS.search(text):

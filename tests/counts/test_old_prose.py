@@ -87,3 +87,53 @@ def test_a_cast_on_without_a_number_is_not_counted() -> None:
     """Nobody knows how many lie on the needle."""
     rows = counted("Cast on for the foundation. Knit 4 rows.").parts[0].rows
     assert {row.count for row in rows} == {None}
+
+
+@pytest.mark.parametrize(
+    ("words", "counts"),
+    [
+        ("Continue this until 8 rows are done.", [20, 21, 22, 23, 24, 25, 26, 27, 28]),
+        ("Continue in this way for 3 rows.", [20, 21, 22, 23, 24]),
+        ("Repeat this row until you have done 4 rows.", [20, 21, 22, 23, 24]),
+    ],
+)
+def test_rows_go_on_as_the_last_one_did(words: str, counts: list[int]) -> None:
+    """With its increase, though only rows are told."""
+    row = "knit 10, bring the wool forward, knit the rest. "
+    assert counts_of(f"Cast on 20 stitches, {row}{words}") == counts
+
+
+def test_rows_that_a_sentence_speaks_of() -> None:
+    """They have a label; those of the same manner go on growing."""
+    star = (
+        "Cast on 8 stitches, 2 on each needle; join.\n1st round: Knit plain.\n"
+        "2nd round: * Over, knit 2; repeat from *.\n3rd round: Entirely knitted.\n"
+        "4th round: * Over, knit 3 *.\n\n"
+    )
+    counts = [8, 12, 16, 20, 24, 28]
+    more = "with one stitch more between the overs in every other round"
+    told = f"{star}The 5th to 10th rounds are knitted in the same way, but {more}."
+    assert counts_of(told) == counts
+    like = "like the 4th round; only the plain part increases by one stitch in every round"
+    plain = star.replace("Knit plain.", "Knit plain. After every pattern round knit 1 round plain.")
+    plain = plain.replace("3rd round: Entirely knitted.\n", "")
+    told = f"{plain}The 6th, 8th and 10th rounds are knitted {like}.\n\n12th round: Knit."
+    assert counts_of(told) == counts
+
+
+def test_stitches_worked_by_their_kind() -> None:
+    """None is worked twice."""
+    row = "Slip 1, knit all the purled stitches, purl all the rest."
+    assert counts_of(f"Cast on 21 stitches.\n1st row: Slip 1, purl 20.\n2nd row: {row}") == [21]
+
+
+def test_an_over_before_narrow_twice() -> None:
+    """Whether it is worked twice too, the rows that follow tell."""
+    rows = (
+        "Cast on 11.\n1st row: Knit 1, over, knit 2, over, knit 2 together twice, knit 4.\n"
+        "2nd row: Knitted.\n3rd row: {}"
+    )
+    assert counts_of(rows.format("Knit 1, over, knit 2 together, knit 9.")) == [11, 12]
+    assert counts_of(rows.format("Knit 1, over, knit 2 together, knit 8.")) == [11]
+    listed = "knit 3, make 1, take 2, knit 1, make 1, take 2, three times over."
+    assert counts_of(f"Cast on 12.\n1st row: {listed}") == [12]
