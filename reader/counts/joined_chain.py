@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from reader.counts.fabric import Below
 from reader.pattern.tree import Chain, Group, Node, Repeat, Skip, Until, Where, Work
@@ -36,3 +37,19 @@ def _loops_into(loops: Repeat, below: Below, size: int) -> bool:
     told = sum(one.number.at(size) if one.number else 1 for one in stitches)
     times = loops.number.at(size) + more
     return plain and told * times not in (0, below.stitches)
+
+
+def in_ring(nodes: Sequence[Node], below: Below) -> Sequence[Node]:
+    """The row with "1 dc on the 4 chain" as into the ring, where it is of so many chains."""
+    if not below.ring:
+        return nodes
+    out: list[Node] = []
+    for one in nodes:
+        if isinstance(one, Repeat):
+            body, ending = in_ring(one.body, below), in_ring(one.ending, below)
+            one = replace(one, body=tuple(body), ending=tuple(ending))
+        elif isinstance(one, Work | Group) and one.place.noun == "sp":
+            ring = one.place.chain == below.ring and one.place.where is Where.NEXT
+            one = replace(one, place=replace(one.place, where=Where.RING)) if ring else one
+        out.append(one)
+    return tuple(out)

@@ -21,7 +21,8 @@ def not_there(nodes: Sequence[Node], below: Below, where: Where) -> Problem | No
     if below.stitches is None or below.chained or below.in_loop:
         return None
     spaces = list(_named(nodes))
-    if not spaces or not below.runs or any(run.name == "st" for run in below.runs):
+    if not spaces or not below.runs or any(run.name in ("st", "ch") for run in below.runs):
+        # Of a ring, "24 sc on the 12 chain" are all its chains.
         return None
     made = {run.chains for run in below.runs if run.name == SPACE}
     named = next((chains for chains in spaces if chains not in made), 0)

@@ -11,6 +11,7 @@ from reader.counts.edge_loops import beside_group, loop_at_edge
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run
 from reader.counts.first_cluster import belongs_to_cluster, drawn_together
+from reader.counts.net_edge import begins_a_square, foundation_square
 from reader.counts.next_row import chain_is_worked
 from reader.pattern.tree import (
     ONE,
@@ -89,6 +90,8 @@ def _by_height(
     """The answers where only the height of the chain and the row itself tell."""
     if beside_group(work, body, height):
         return [False, True]
+    if tall <= 1 and begins_a_square(body, height):
+        return [True, False]
     if height <= 1 or (tall <= 1 and work is not None):
         if height < 3:
             return [True, False] if tall >= 3 and _joined_higher(body, height) else [False]
@@ -326,6 +329,8 @@ def _skipped(
         # "Sc in 4th ch from hook": the next row ends in the chains that were passed.
         return [True, False]
     if on_the_hook(work):
+        return [True, False]
+    if work is not None and work.stitch.height < 3 and foundation_square(body, work.place.nth):
         return [True, False]
     if work is None or work.stitch.height < 3:
         return [False, True] if work is not None and work.stitch.height == 2 else [False]

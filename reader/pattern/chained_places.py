@@ -182,6 +182,12 @@ def _makes_loops(chain: Chain, work: Work) -> bool:
 
 OVER_IT = re.compile(r"(?P<over>around|round|over|under)?\b.*\b(?:the|each|every|that|this) "
                      r"(?:handle |strap |long |new )*ch(?:ain)?$", re.IGNORECASE)  # fmt: skip
+ON_THE_CHAINS = re.compile(
+    r"^(?:in|into|on|upon|over|under|round|around) the (?P<chains>\d+) ch(?:ains?)?"
+    r"(?: st(?:itche)?s)?$",
+    re.IGNORECASE,
+)
+"""All of a space's chains, or a ring's: "24 sc on the 12 chain" are 24."""
 IN_ONE_CHAIN = 5
 """Stitches into one chain that none would take: a chain of many is meant."""
 
@@ -191,9 +197,12 @@ def over_whole_chain(number: Num | None, place: Place) -> Place:
     then an opening; other places as they are.
     """
     many = number.values[0] if number is not None else 1
-    if place.noun != "ch" or place.nth or place.where not in (Where.NEXT, Where.EACH) or many < 2:
+    if place.noun != "ch" or place.nth or place.where not in (Where.NEXT, Where.EACH):
         return place
-    told = OVER_IT.search(place.text)
+    held = ON_THE_CHAINS.search(place.text) if number is not None else None
+    if held is not None and place.number.values[0] == int(held["chains"]) != many:
+        return replace(place, noun="sp", number=ONE, chain=int(held["chains"]))
+    told = OVER_IT.search(place.text) if many > 1 else None
     if told is None or place.number != ONE or not (told["over"] or many >= IN_ONE_CHAIN):
         return place
     return replace(place, noun="sp")

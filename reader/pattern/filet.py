@@ -13,13 +13,18 @@ from reader.text.sought import Sought
 
 OPEN_SQUARES = (
     "sps", "sp", "spaces", "space", "open meshes", "open mesh", "meshes", "mesh", "open squares",
-    "open square", "open sps", "open sp", "s",
+    "open square", "open sps", "open sp", "s", "os", "o s", "o",
 )  # fmt: skip
 SOLID_SQUARES = (
     "bls", "bl", "blocks", "block", "solid meshes", "solid mesh", "solid squares", "solid square",
     "solid sps", "solid sp", "filled meshes", "filled mesh", "filled squares", "filled square",
-    "filled sps", "filled sp", "b",
+    "filled sps", "filled sp", "b", "close squares", "close square", "cs", "c s", "c",
 )  # fmt: skip
+LETTERS = Sought(
+    ("o", "c"), r"\b\d+\s(?:(?P<solid>c\.?\s?s?)|o\.?\s?s?)\b\.?(?=\s*[,;])", re.IGNORECASE
+)
+"""Squares by their letters alone, as books of the 1850s have them: "12 os., 4 cs."."""
+FEWEST = 6
 MAKES = Sought(
     ("sp",),
     r"\b(?:make|work)\s(?:\d+\s(?:more\s)?(?:open\s)?(?:sps?|spaces?)\b(?!\s(?:in|into|of)\b)"
@@ -55,7 +60,8 @@ def is_filet(text: str) -> bool:
     said = [found["solid"] is not None for found in SAID.finditer(text)]
     if said.count(True) >= 2 and said.count(False) >= 2:
         return True
-    return MAKES.search(text) is not None
+    letters = [found["solid"] is None for found in LETTERS.finditer(text)]
+    return letters.count(True) >= FEWEST or MAKES.search(text) is not None
 
 
 def square_of(text: str, terms: Terms) -> tuple[str, int]:

@@ -18,7 +18,9 @@ NOT_OURS = frozenset(
      "together"]
 )  # fmt: skip
 """Behind a number, these say that it does not count the stitch before it."""
-PLACES_FIRST = ("in", "into", "over", "under", "at")
+PLACES_FIRST = ("in", "into", "over", "under", "at", "on", "upon", "round", "around")
+UPON = ("on", "upon", "round", "around")
+"""Before a place of crochet only where it is all told by it: "On every loop: 1 sc, 5 dc"."""
 OPEN_NOUNS = ("sp", "space", "loop", "lp", "corner", "corners", "sps", "spaces")
 
 
@@ -32,6 +34,8 @@ def place_first(cur: Cursor) -> bool:
     """ "In each loop work 1 sc, 5 dc", "under each loop 1 dc, 3 tr": the place before its stitches.
     """
     if cur.low(1) in ("pattern", "patt"):
+        return False
+    if cur.low() in UPON and not _begins(cur):
         return False
     if cur.low() == "at" and not any(cur.low(n) in OPEN_NOUNS for n in range(1, 6)):
         return False
@@ -71,11 +75,28 @@ def each_first(cur: Cursor) -> bool:
     return place is not None and place.where is Where.EACH and counted
 
 
+def _begins(cur: Cursor) -> bool:
+    """Whether a row or a pass of crochet begins here."""
+    before = cur.low(-1) if cur.at else ""
+    return cur.book.craft is Craft.CROCHET and before in ("", "*", ":", ".", "—")
+
+
+def _is_opening(cur: Cursor, start: int) -> bool:
+    """Whether the place read from there on is a loop, or chains: "each loop", "the 5 chain"."""
+    nouns = {token.low for token in cur.tokens[start + 1 : cur.at]}
+    return bool(nouns & {*OPEN_NOUNS, "ch", "chain", "chains", "loops"}) and not (
+        nouns & {"hook", "from", "top"}
+    )
+
+
 def _parted(cur: Cursor, start: int) -> None:
     """Takes the mark between a place and what goes into it: "In each loop: 3 dc, ch 1, 3 dc"."""
     cur.accept("around", "across")
     cur.accept(":", "—", "-", "=")
     before = cur.tokens[start - 1].low if start else ""
+    if cur.book.craft is Craft.CROCHET and before in ("", "*", ":") and _is_opening(cur, start):
+        # "Into each 5 ch, 1 sc, 5 dc, 1 sc.": nothing stands before, whose place it could be.
+        cur.accept(",")
     if cur.book.craft is Craft.KNITTING and before in ("", ",", ";", ".", "*", "then", "and"):
         # "In next st, k1, yo, k1": behind a stitch it would be that stitch's place.
         cur.accept(",")

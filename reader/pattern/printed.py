@@ -208,7 +208,8 @@ OVER = re.compile(r"\bturn(?:ed)?\W*$|(?<!follows)(?<!thus)(?<!so):$", re.IGNORE
 """A row that is over: a list of stitches behind it is a total."""
 PLACED = re.compile(
     r"\b(?:side|sides|edge|underside|underneath|bottom|way|hook|work|make|corner"
-    r"|of (?:the |your |that )?(?:(?!t)\w+ )?ch(?:ain)?|in(?:to)? (?:each|every|next|same|the)"
+    r"|of (?:the |your |that )?(?:(?!t)\w+ )?ch(?:ain)?"
+    r"|(?:in(?:to)?|on|upon|over|under|round) (?:each|every|next|same|the)"
     r" [^.;:,]{0,20}|(?:^|[,;.*] ?)(?:each|every) (?:sts?|stitch|s ?c|d ?c|h ?d ?c|h?tr|one|loop"
     r"|ch|sp|space)):$",
     re.IGNORECASE,

@@ -15,7 +15,7 @@ PAIRED = re.compile(
     r"(?<![^\s,.;:(—])(?P<sign>[xX](?=,?\s)|[✕×+†‡#*])"
     r"(?P<body>(?:(?!(?P=sign)[\s,])[^\n]|\n(?!\s*\n)){4,160}?[\s,.;])"
     r"(?P=sign)(?P<stop>,?)(?=\s+(?:twice|thrice|(?:\d+|two|three|four|five|six|seven|eight|nine|ten"
-    r"|twelve)\s+times)\b)"
+    r"|twelve)\s+times|to\s+(?:the\s+)?end|all\s+(?:a?round|along|across|the\s+way))\b)"
 )
 """A sign before and behind what is worked so many times: "† 2 ch., miss 2, 1 dc. † twice"."""
 _SIGN = r"(?:[xX](?=,?\s)|[✕×+†‡#])"
@@ -25,6 +25,10 @@ UNLIKE = re.compile(
     rf"(?<!\w){_SIGN}(?P<stop>,?)(?=\s+(?:twice|thrice|\d+\s+times)\b)"
 )
 """The same with another sign behind than before, as a press slips: "+ m 1, k 2, x twice"."""
+ALONE = re.compile(r"(?<=[,;.] )[x×](?=\s\d+\s(?:ch\b|[dsth]\.?\s?c\b|tr\b|chain))")
+"""One that is never closed, "x 2 ch, miss 2, 1 dc to the end"."""
+USUAL = 2
+"""Pairs by which a text shows that its crosses are stars."""
 OWN_SIGNS = ("+", "#", "@")
 
 
@@ -33,7 +37,9 @@ def starred(text: str) -> str:
     other sign of the writer's own, unless words go back to it.
     """
     if TIMES.search(text):
-        text = UNLIKE.sub(_paired, PAIRED.sub(_paired, text))
+        text, pairs = PAIRED.subn(_paired, text)
+        text = UNLIKE.sub(_paired, text)
+        text = PARAGRAPH.sub(_never_closed, text) if pairs >= USUAL else text
     if CLOSING.search(text):
         text = PARAGRAPH.sub(lambda found: _starred(found.group()), text)
     for sign in OWN_SIGNS:
@@ -43,11 +49,17 @@ def starred(text: str) -> str:
     return text
 
 
-TIMES = re.compile(r"[xX✕×+†‡#*],?\s+(?:\d|[a-z]+ times|twice|thrice)")
+TIMES = re.compile(r"[xX✕×+†‡#*],?\s+(?:\d|[a-z]+ times|twice|thrice|to\s|all\s)")
 
 
 def _paired(found: re.Match[str]) -> str:
     return f"*{found['body']}*{' ' * len(found['stop'])}"
+
+
+def _never_closed(found: re.Match[str]) -> str:
+    words = found.group()
+    only = len(re.findall(r"(?<!\S)[x×*](?!\S)", words)) == 1
+    return ALONE.sub("*", words) if only else words
 
 
 def _starred(words: str) -> str:

@@ -12,7 +12,9 @@ from reader.text.sought import Sought
 _BEGINS = r"(?:^[ \t]*|(?<=[.;!—] )|(?<=\) )|(?<=[.;]\n))"
 _AS_PLACE = r"(?:rows?|rnds?|rounds?|st(?:s|itch\w*)?|ch(?:ain)?s?|loops?|sc|dc|[sdt] ?c)\b"
 LABEL = re.compile(
-    rf"{_BEGINS}(?P<n>\d{{1,3}})(?:st|nd|d|rd|th)(?P<stop>\.(?:\s?(?:—|–|--)|(?=\s)))"
+    rf"{_BEGINS}(?P<n>\d{{1,3}})(?:st|nd|d|rd|th)"
+    r"(?P<more>(?:(?:,?\s(?:and|&|to)|,|\s?[-–])\s?\d{1,3}(?:st|nd|d|rd|th))*)"
+    r"(?:\s(?:rows?|rnds?|rounds?))?(?P<stop>(?:,?\sinclusive)?\.(?:\s?(?:—|–|--)|(?=\s)))"
     rf"(?=\s*[A-Za-z\d*+(\[])(?!\s+{_AS_PLACE})",
     re.MULTILINE,
 )
@@ -49,9 +51,9 @@ def with_labels(text: str) -> str:
         if len(run) < FEWEST or (int(run[0]["n"]) > 2 and len(run) == FEWEST):
             continue
         for one in run:
-            out[one.start("stop")] = ":"
-            for at in range(one.start("stop") + 1, one.end("stop")):
-                out[at] = " "
+            start, end = one.span("stop")
+            # The colon stands last, so that nothing of the mark is told with the row.
+            out[start:end] = ":".rjust(end - start)
     return "".join(out)
 
 
@@ -59,11 +61,16 @@ def _runs(found: list[re.Match[str]]) -> list[list[re.Match[str]]]:
     """The ordinals in stretches that count on."""
     runs: list[list[re.Match[str]]] = []
     for one in found:
-        if runs and int(one["n"]) == int(runs[-1][-1]["n"]) + 1:
+        if runs and int(one["n"]) == _last(runs[-1][-1]) + 1:
             runs[-1].append(one)
         else:
             runs.append([one])
     return runs
+
+
+def _last(found: re.Match[str]) -> int:
+    """The last row that a label names: 13 of "11th, 12th and 13th"."""
+    return max(int(n) for n in [found["n"], *re.findall(r"\d+", found["more"])])
 
 
 def _in_figures(text: str) -> str:

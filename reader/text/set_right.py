@@ -14,6 +14,8 @@ from reader.text.chain_spaces import chains_first
 from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
 from reader.text.crosses import starred
+from reader.text.figure_heads import without_figures
+from reader.text.footnotes import without_marks
 from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
 from reader.text.label_numbers import rows_in_figures
@@ -24,12 +26,14 @@ from reader.text.markdown import unmarked
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.numbered import numbered
 from reader.text.odd_totals import totals_set_off
+from reader.text.old_totals import in_brackets as totals_in_brackets
 from reader.text.one_stitch import one_stitch
 from reader.text.ordinals_stopped import with_labels
 from reader.text.other_rows import labelled_others
 from reader.text.other_ways import without_other_ways
 from reader.text.own_labels import with_known_words
 from reader.text.page_lines import without_page_lines
+from reader.text.plain_stitches import plain_as_double
 from reader.text.plain_words import in_plain_words
 from reader.text.quoted_lists import with_brackets
 from reader.text.row_adjectives import without_row_adjectives
@@ -63,7 +67,8 @@ def set_right(text: str) -> tuple[CleanText, str]:
     """The text clean, and plain: what copies and authors set in their own way set as usual."""
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = totals_set_off(as_sentences(unbraced(without_times(source.text))))
+    plain = totals_in_brackets(plain_as_double(without_figures(without_marks(source.text))))
+    plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = totals_alike(totals_last(rows_called_lines(unmarked(unbulleted(plain)))))
     plain = rows_in_figures(with_known_words(plain))
     plain = without_emphasis(with_usual_brackets(plain))

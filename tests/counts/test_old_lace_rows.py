@@ -110,3 +110,66 @@ def test_a_round_that_begins_with_one_of_its_clusters() -> None:
     words = "Ch 3, dc in same loop, * ch 4, 2 dc in next loop keeping last loop of each dc on hook,"
     words += " thread over and work off all loops at one time; repeat from * around, ch 4, join."
     assert second_round(words) == 12
+
+
+def test_stitches_called_plain() -> None:
+    """Needlework books of the 1880s: a plain stitch, a single one, and "=" for a comma."""
+    said = (
+        "ROSE OF THE WINDS (fig. 12).--Make 12 chain, close the ring.\n\n1st row--24 plain on the "
+        "12 chain.\n\n2nd row--* 1 plain on the next plain = 5 chain, miss 1. Repeat from *; 1 "
+        "single on the 1st plain.\n\n3rd row--On each 5 chain: 1 plain, 5 trebles, 1 plain.\n"
+    )
+    assert counts_of(said) == [24, 12, 84]
+
+
+def test_all_chains_of_a_ring() -> None:
+    """ "24 sc on the 12 chain" are 24, not so many in each."""
+    for words in ("on the 12 ch", "in the 12 chain", "over the 12 chains", "into the 12 ch"):
+        assert counts_of(f"Ch 12, join.\nRnd 1. 24 sc {words}, join.\n") == [24], words
+    round_1 = "Ch 6, * 1 dc in the 5 ch, 3 ch; repeat from * 6 times, join to 3rd of the chain."
+    assert counts_of(f"Ch 5, join to a ring.\nRnd 1. {round_1}\n") == [8]
+
+
+def test_totals_amid_a_round() -> None:
+    """What a round numbers in all is its total, and no more stitches."""
+    begun = "Ch 6, join.\nRnd 1. Ch 5, * 1 dc in ring, ch 2; repeat from * 6 times, "
+    for total in ("to number altogether 8 dc including the 5 chain", "making in all 8 dc",
+                  "8 dc altogether", "numbering 8 dc in all", "which makes 8 dc with the chain",
+                  "so as to make 8 dc counting the first chain"):  # fmt: skip
+        assert counts_of(f"{begun}{total}, join to 3rd ch.\n") == [8], total
+
+
+def test_labels_of_several_ordinals() -> None:
+    """Lists and ranges of ordinals, from wherever a copy begins."""
+    said = (
+        "Ch 12.\n\n7th.—1 dc in 4th ch from hook, 1 dc in each ch.\n\n8th and 9th.—Like 7th.\n\n"
+        "10th, 11th, and 12th.—The same.\n\n13th to 15th inclusive.—Like 12th.\n\n16th, and "
+        "17th.—The same.\n"
+    )
+    rows = count_pattern(parse_pattern(said)).parts[0].rows
+    assert [row.number for row in rows if row.label != "Start"] == list(range(7, 18))
+
+
+def test_square_crochet() -> None:
+    """Open and close squares by their letters, and the chain that begins a row of the net."""
+    said = (
+        "40 ch.\n\n5th.—3 os., 4 dc., 1 ch., miss 1, 5 dc., 6 os., 1 dc.\n\n6th.—2 o., 3 c., 8 o., "
+        "1 dc.\n\n7th.—5 os., 1 cs., 7 os., 1 dc.\n"
+    )
+    assert counts_of(said) == [19, 20, 16]
+    said = (
+        "1st.—23 ch., miss 7, dc. on 8th., ✕ 2 ch., miss 2, dc. on 3rd., ✕ to the end.[2]\n\n"
+        "2nd.—Slip up the side of the last dc., 5 ch., dc. over dc., ✕ 2 ch., miss 2, 1 dc., ✕ "
+        "twice, 6 dc., 2 ch., miss 2, 1 dc.\n\nFootnote 2:\n\n  Leave the ends long.\n"
+    )
+    assert counts_of(said)[:2] == [7, 11]
+
+
+def test_a_place_before_its_stitches() -> None:
+    """Told first, with a colon, a comma or nothing behind it."""
+    loops = LOOPS.replace("ch 3", "ch 5")
+    for words in ("On each 5 chain: 1 sc, 5 dc, 1 sc.", "On every loop: 1 sc, 5 dc, 1 sc.",
+                  "Into each 5 ch, 1 sc, 5 dc, 1 sc.", "Over each chain of 5, 1 sc, 5 dc, 1 sc.",
+                  "* On the 5 chain: 1 sc, 5 dc, 1 sc. Repeat from *.",
+                  "* 1 sc, 5 dc and 1 sc under the 5 chain, repeat from *."):  # fmt: skip
+        assert counts_of(f"{loops}Rnd 2. {words}\n")[1] == 84, words
