@@ -64,6 +64,20 @@ class Entry:
     copied: Copied | None = None
 
 
+class Entries(list[Entry]):
+    """The rows of a part in order; named: where the latest row of each name stands among them."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.named: dict[str, int] = {}
+
+    def append(self, entry: Entry) -> None:
+        """Keeps one row more."""
+        if entry.row.mark is not None and entry.row.mark.name:
+            self.named[entry.row.mark.name.lower()] = len(self)
+        super().append(entry)
+
+
 def follows(entry: Entry, passed: int) -> bool:
     """Whether the numbers of a row worked again are meant to follow what lies below: it goes over
     stitches now that it used where it is written.

@@ -14,7 +14,7 @@ from reader.counts.copies_joined import come_together
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.earlier_rows import earlier_row
 from reader.counts.edging import goes_around
-from reader.counts.entries import Entry, by_rule, called, off_the_chain, over_rows, so_many
+from reader.counts.entries import Entries, Entry, by_rule, called, off_the_chain, over_rows, so_many
 from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, quoted
 from reader.counts.foundation import (
@@ -89,7 +89,7 @@ class Ledger:
         self.before = before if before is not None else Below()
         self.carried, self.turning, self.number, self.opened, self.star = 0, 0, 0, 0, -1
         self.copies, self.joined, self.doubted, self.hooked = copies, False, False, False
-        self.entries: list[Entry] = []
+        self.entries = Entries()
         self.units: dict[str, None] = {}
         self.learned: dict[str, Learned] = {}
         self.earlier = earlier if earlier is not None else {}

@@ -111,11 +111,7 @@ def _only_a_total(ledger: Ledger, words: str, nothing: bool = False) -> bool:
 
 def _named(ledger: Ledger, words: str, at: int) -> tuple[list[Entry], int] | None:
     """The rows whose names stand at a place of the words, and where the names end."""
-    latest: dict[str, Entry] = {}
-    for entry in ledger.entries:
-        mark = entry.row.mark
-        if mark is not None and mark.name:
-            latest[mark.name.lower()] = entry
+    latest = {name: ledger.entries[spot] for name, spot in ledger.entries.named.items()}
     for name, entry in reversed(latest.items()):
         letter = re.fullmatch(rf"{_ROWS} ([a-z])", name)
         if letter:

@@ -15,12 +15,14 @@ from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
 from reader.pattern.second_half import COMPLETE
 from reader.terms.stitches import Craft
+from reader.text.sought import Sought
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 _STS = r"(?:sts?|stitches)\b"
-REJOIN = re.compile(
+REJOIN = Sought(
+    ("join", "attach"),
     r"\b(?:re-?join|join|attach)(?:ing)?\s+(?:the\s+)?(?:yarn|wool|cotton|thread)\b[^.;]{0,40}?"
     r"\b(?:rem(?:aining)?|other|held)\s+(?:(?P<n>\d+)\s+)?"
     rf"{_STS}(?P<rest>(?:(?!complete|finish)[^.;])*)",
@@ -34,7 +36,8 @@ SLIPPED = re.compile(
 OFF = re.compile(
     r"\b(?:cast|bind)\s+off\s+(?:the\s+)?(?:first|next|cent\w+|middle)?\s*(?P<n>\d+)", re.IGNORECASE
 )
-RETURN = re.compile(
+RETURN = Sought(
+    ("holder", "spare", "waste", "thread", "pin", "scrap"),
     r"\b(?:return(?:ing)?\s+to|go(?:ing)?\s+back\s+to|slip|place|put|take(?:\s+up)?|with|knit|work)\s+"
     rf"(?:the\s+|all\s+)*(?:(?:rem(?:aining)?|other|held)\s+)?(?:(?P<n>\d+)\s+)?{_STS}[^.;,]{{0,40}}?"
     r"\b(?:holders?|spare|waste|thread|pin|scrap)\b[^.;,]{0,40}"
@@ -60,13 +63,16 @@ def second_side(
     """Works what a row's words tell of the second side, and what is written before and behind them;
     False, and nothing worked, where they tell of none, or no row has divided the work.
     """
-    text, knits = ledger.text, ledger.pattern.craft is Craft.KNITTING
-    at = _divided(ledger) if knits else None
+    if ledger.pattern.craft is not Craft.KNITTING:
+        return False
+    text = ledger.text
+    joined = REJOIN.within(text, row.start, row.end) or RETURN.within(text, row.start, row.end)
+    again = COMPLETE.within(text, joined.end() if joined else row.start, row.end)
+    # The rows before are gone through only for words that may go back to one of them.
+    at = _divided(ledger) if joined or again else None
     if at is None:
         return False
     side = _first_side(ledger, at)
-    joined = REJOIN.search(text, row.start, row.end) or RETURN.search(text, row.start, row.end)
-    again = COMPLETE.search(text, joined.end() if joined else row.start, row.end)
     if joined is not None and ledger.below.stitches in (None, 0):
         begun = row.start
         here = _left(ledger, at, text[begun : joined.start()], joined)

@@ -39,6 +39,14 @@ class Sought:
         """As re.search."""
         return self.shape.search(text) if self.may_stand(text) else None
 
+    def within(self, text: str, start: int, end: int) -> re.Match[str] | None:
+        """As a compiled pattern's search, from one place of the text to another."""
+        return self.shape.search(text, start, end) if self.may_stand(text[start:end]) else None
+
+    def match(self, text: str) -> re.Match[str] | None:
+        """As re.match."""
+        return self.shape.match(text) if self.may_stand(text) else None
+
     def fullmatch(self, text: str) -> re.Match[str] | None:
         """As re.fullmatch."""
         return self.shape.fullmatch(text) if self.may_stand(text) else None
