@@ -19,7 +19,7 @@ from reader.counts.copies_joined import only_joins
 from reader.counts.corners import in_corners
 from reader.counts.divisions import division_again
 from reader.counts.entries import numbers_of, once_fewer
-from reader.counts.evenly import evenly, up_to_label
+from reader.counts.evenly import evenly, total_within, up_to_label
 from reader.counts.evens import Evens
 from reader.counts.growing import grow
 from reader.counts.gusset import told_behind, whole_of_part
@@ -298,6 +298,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         _add_one(ledger, WrittenRow(None, rest, row.end), upto, evens)
     elif rule.kind == "even":
         up_to_label(ledger, row, here)
+        total_within(ledger, row, rule)
 
 
 def _by_kind(

@@ -70,6 +70,23 @@ def up_to_label(ledger: Ledger, row: WrittenRow, here: int) -> None:
             ledger.even(ledger.below.stitches, row.mark, row.start, row.end, "")
 
 
+ENDS_IN_TOTAL = re.compile(r"(?:[:=]\s*\d{1,4}|[(\[]\d{1,4}[)\]])(?:\s*(?:sts?|stitches))?[\s.]*$")
+CHANGES = re.compile(
+    r"\b(?:inc|dec|increas|decreas|narrow|widen|los|gain|tak|k2tog|m1|make|rais|reduc)\w*",
+    re.IGNORECASE,
+)
+
+
+def total_within(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
+    """Holds the total that the words of so many rows end with against them, where they tell of a
+    change besides: "rib 10 rows, in the last inc 2: 42".
+    """
+    words = ledger.in_figures(row.start + rule.start, row.start + rule.end)
+    knits = ledger.pattern.craft is Craft.KNITTING
+    if knits and not rule.step and CHANGES.search(words) and ENDS_IN_TOTAL.search(words):
+        ledger.check_total(row, rule.start, rule.end)
+
+
 def goes_on_with(ledger: Ledger, stitches: int, start: int, end: int) -> None:
     """Takes what "work even on 24 stitches" says is on hand; asked about where it is not."""
     here = ledger.below.stitches

@@ -18,8 +18,10 @@ CROCHET = re.compile(
     rf"|(?<![a-z] )x ?\d{{1,2}}|in(?:to)? each(?: (?:st|stitch|sc|dc|hdc|tr))?)))"
     rf"{_NUMBER}"
 )
-KNITTING = re.compile(rf"(?i:\b{_ALL_ROUND})(?:\s[-—=])?{_NUMBER}")
-"""In knitting, behind what goes to the row's end: elsewhere such a number may be worked."""
+KNITTING = re.compile(
+    rf"(?:(?i:\b{_ALL_ROUND})(?:\s[-—=])?|(?<=[a-z)\]*][.;])){_NUMBER}"
+)
+"""In knitting, behind what goes to the row's end or a stop: elsewhere it may be worked."""
 
 
 def number_alone(text: str, crochet: bool) -> Printed | None:

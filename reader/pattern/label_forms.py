@@ -91,6 +91,17 @@ def led_first(ordinals: str) -> re.Pattern[str]:
     )
 
 
+def so_many(word: str, rows: str, side: str) -> re.Pattern[str]:
+    """The label of rows told by how many they are, "Four rounds: k2, p2"; word: a number in words,
+    rows: what rows are called, side: what may stand behind.
+    """
+    return re.compile(
+        rf"(?<![\w-])(?P<name>)(?P<times>\d{{1,2}}(?=\s+(?:rows|rounds|rnds|rds))|{word})\s+"
+        rf"(?:more\s+)?(?P<what>{rows})(?P<side>{side})\s*(?P<loose>:)(?=\s)",
+        re.IGNORECASE,
+    )
+
+
 def other_form(text: str, start: int) -> re.Match[str] | None:
     """The label of such a form that begins at `start` of a line, with groups what, nums, side; None
     where none does.

@@ -19,6 +19,7 @@ from reader.pattern.label_forms import (
     led_first,
     may_hold_label,
     other_form,
+    so_many,
 )
 from reader.pattern.label_places import ends_sentence, last_words, may_begin
 from reader.pattern.sized_labels import sized_label
@@ -177,6 +178,7 @@ NEXT_BARE = re.compile(
     re.IGNORECASE,
 )
 """A label with no mark behind it: "next round one in every stitch"."""
+NAMES = (NAMED, so_many(_WORD, _ROUND, _SIDE), ANY_NAME, NEXT_BARE)
 ROW_BARE = re.compile(
     r"(?P<what>(?i:rows?|rnds?|rounds?))\s+(?P<nums>\d+(?:\s?(?:-|—|to|and|&)\s?\d+)?)(?P<end>\s+)"
     r"(?=(?:[KP]\s?\d|[KP][ ,.]|Knit|Purl|Pearl|Work|Sl(?:ip)?|Cast|Bind|\*|\(|\[|Yo\b|YO\b"
@@ -238,9 +240,7 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _numbered(found, start, _side(_said(found, "side")))
     if NEXT_ALONE.match(text, start) or (line_start and NEXT_COLON.match(text, start)):
         return Mark(start, start + 5, (), "Next row", loose=True)
-    named = (
-        NAMED.match(text, start) or ANY_NAME.match(text, start) or NEXT_BARE.match(text, start)
-    )
+    named = next((found for one in NAMES if (found := one.match(text, start))), None)
     if named := named or (SETUP.match(text, start) if line_start else None):
         return _by_name(named, start)
     spoken = SPOKEN.match(text, start) or SPOKEN_FIRST.match(text, start)

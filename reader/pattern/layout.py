@@ -43,6 +43,7 @@ from reader.pattern.said_only import (
     without_rules,
 )
 from reader.pattern.second_half import COMPLETE
+from reader.pattern.telegraphic import IN_A_ROW, changes_stitches, ends_in_number
 from reader.terms.numbers import SPELLED
 
 BEGUN = re.compile(
@@ -129,16 +130,6 @@ SO_OFTEN = re.compile(
     re.IGNORECASE,
 )
 """Rows that go on so often, told without naming them: "continue as established 9 times more"."""
-
-
-IN_A_ROW = re.compile(
-    r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without|\blike\b"
-    r"|ditto|\bsee\b|identical|widen|narrow|\ball in\b|\bonly\b|\bthroughout\b"
-    r"|\brib(?:bing|bed|s)?\b|\b(?:garter|moss|seed|stocking|stockinette|brioche|patt|pattern|lace)\b"
-    r"|\b(?:ss[kp]|s2?kp?2?p|cdd|kfb|pfb|skpo?)\b",
-    re.IGNORECASE,
-)
-"""What else, behind a label, tells that it is a row's."""
 
 
 def _works(words: str) -> bool:
@@ -242,6 +233,7 @@ class _LayingOut:
             run_in
             and (not marks or marks[0].start > start)
             and not NO_HEADING.match(words)
+            and not (self.begun and ends_in_number(words[run_in.end() :]))
         ):
             head = run_in["head"] or run_in["caps"] or run_in["dash"]
             if marks or not (self.explains(head) or defines(words, head)):
@@ -341,10 +333,16 @@ class _LayingOut:
             self.note("note", start, start + begun.end() if begun else end)
             if begun:
                 self.unlabelled(start + begun.end(), end)
-        elif self.quotes_a_part(words) or _works(without_rules(words)) or self.is_other_half(words):
+        elif self.works(words):
             self.add_row(None, start, end)
         else:
             self.note("note", start, end)
+
+    def works(self, words: str) -> bool:
+        """Whether words without a label are a row's."""
+        if self.quotes_a_part(words) or _works(without_rules(words)) or self.is_other_half(words):
+            return True
+        return self.begun and not self.crocheted and changes_stitches(words)
 
     def is_other_half(self, words: str) -> bool:
         """Whether knitting words tell of the second side of what the first was told of."""

@@ -276,7 +276,7 @@ def _is_over(before: str) -> bool:
 
 def _in_range(tail: re.Match[str], before: str) -> bool:
     """Whether a dash and number make a range of what stands before: nothing is counted by it."""
-    arrow = tail.group().lstrip()[:3].find(">") >= 0 or tail.group().lstrip().startswith("=")
+    arrow = tail.group().lstrip()[:3].find(">") >= 0 or tail.group().lstrip()[:1] in ("=", ":")
     return not arrow and tail.group("ak") is None and RANGE.search(before) is not None
 
 
@@ -311,7 +311,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         kind = (tail.group("ak") or tail.group("bk") or "").lower()
         more = tail.group("alist") or tail.group("blist") or ""
         numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", number + more))
-        told = piece[start:].lstrip().startswith(":") and not re.search(r":\s*\d+\s*$", piece)
+        told = piece[start:].lstrip().startswith(":") and not re.search(r":\s*\d+[\s.]*$", piece)
         told = told and tail.group("a") is not None and not OF_CHAINS.search(kind)
         if told and not (FINISHED.search(before) and int(number[:6]) >= MANY):
             continue

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from reader.text.size_lists import CAST_ON_COMMAS, lists_within
+from reader.text.size_lists import CAST_ON_COMMAS, lists_within, told_in_pairs
 from reader.text.sought import Sought
 
 MOST = 40
@@ -166,6 +166,8 @@ def _unbracketed(text: str) -> int:
         again = re.findall(rf"(?<![\d,] )(?<![\d,])\d+(?:,\s?\d+){{{sizes - 1}}}(?!,?\s?\d)", text)
         if len(again) >= LEAST_LISTS:
             return sizes
+    if told_in_pairs(text):
+        lists += [2] * LEAST_LISTS
     for sizes in sorted(set(lists), key=lambda n: -lists.count(n)):
         if lists.count(sizes) >= LEAST_LISTS or (sizes in begun and lists.count(sizes) > 1):
             return sizes

@@ -42,7 +42,7 @@ SPREAD = Sought(
 
 OTHERWISE = Sought(
     ("evenly",),
-    r"\b(?P<way>narrow(?:ing|ed)?|reduc(?:e|ing)|los(?:e|ing)|remov(?:e|ing)"
+    r"\b(?P<way>narrow(?:ing|ed)?|reduc(?:e|ing)|los(?:e|ing)|drop(?:ping)?|remov(?:e|ing)"
     r"|tak(?:e|ing) (?:away|off)|widen(?:ing|ed)?|gain(?:ing)?|rais(?:e|ing)|mak(?:e|ing) extra)"
     r"(?=(?:\s+(?:by\s+)?"
     rf"{_N}(?:\s+(?:sts?|stitch(?:es)?|times))?)?\s+evenly\b)",

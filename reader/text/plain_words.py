@@ -24,6 +24,11 @@ DOUBLED = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """A stitch doubled is worked into twice: "double every 3rd stitch"."""
+ALL_DOUBLED = Sought(
+    ("double", "doubling"),
+    r"\bdoubl(?:e|ing) (?:all )?(?:of )?the (?:sts|stitches)\b",
+    re.IGNORECASE,
+)
 CHN = Sought(("chn",), r"\b(ch)ns?\b", re.IGNORECASE)
 """Chains, as some shorten them."""
 ASIDE = re.compile(
@@ -35,6 +40,7 @@ ASIDE = re.compile(
 
 def in_plain_words(text: str) -> str:
     """The text so told; any text goes in."""
+    text = ALL_DOUBLED.sub(lambda found: "inc in each st".ljust(len(found.group())), text)
     text = DOUBLED.sub(lambda found: "inc in".ljust(len(found.group())), text)
     text = CHN.sub(lambda found: f"{found[1]}{' ' * (len(found.group()) - 2)}", text)
     text = PUT.sub(lambda found: "put".ljust(len(found.group())), text)

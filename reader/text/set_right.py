@@ -51,6 +51,7 @@ from reader.text.same_length import (
 )
 from reader.text.shorthand import with_times
 from reader.text.size_lists import with_usual_brackets
+from reader.text.size_marks import sizes_as_usual
 from reader.text.spoken import punctuated
 from reader.text.tables import untabled
 from reader.text.time_marks import without_times
@@ -71,7 +72,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = totals_alike(totals_last(rows_called_lines(unmarked(unbulleted(plain)))))
     plain = rows_in_figures(with_known_words(plain))
-    plain = without_emphasis(with_usual_brackets(plain))
+    plain = without_emphasis(with_usual_brackets(sizes_as_usual(plain)))
     plain = untabled(without_columns(without_ticks(plain)))
     plain = in_plain_words(without_row_notes(parted_totals(plain_totals(plain))))
     plain = wholly_short(as_rows(in_english(plain)))

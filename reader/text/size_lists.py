@@ -222,8 +222,33 @@ def in_brackets(text: str, sizes: int) -> str:
     begun = CAST_ON_COMMAS.search(text)
     if begun is not None and begun["list"].count(",") == sizes - 1 > 1:
         text = COMMAS_ALL.sub(lambda found: _bracketed(found, sizes, True), text)
+    if sizes == 2 and told_in_pairs(text):
+        text = PAIRS.sub(_of_two, text)
     text = BY_COMMAS.sub(lambda found: _bracketed(found, sizes), text)
     return PARTED.sub(lambda found: _bracketed(found, sizes), text)
+
+
+PAIRS = re.compile(
+    r"(?<![\d/.,-])(?<!\d[ ])(?P<a>\d{1,3})/(?P<b>\d{1,3})(?![\d/]|[ ]?(?:mm|inch|\")|[ ]?rib)"
+    r"(?P<gap>[ ]?)"
+)
+LEAST_PAIRS = 4
+"""Pairs with a stroke, the second not smaller, that are too large for fractions."""
+
+
+def told_in_pairs(text: str) -> bool:
+    """Whether the numbers of two sizes stand with a stroke between them."""
+    pairs = [(int(one["a"]), int(one["b"])) for one in PAIRS.finditer(text)]
+    pairs = [(a, b) for a, b in pairs if 5 < a <= b <= 2 * a]
+    return len(pairs) >= LEAST_PAIRS and any(a < b for a, b in pairs)
+
+
+def _of_two(found: re.Match[str]) -> str:
+    a, b = int(found["a"]), int(found["b"])
+    said = f"{a}({b})"
+    return said.ljust(len(found.group())) if 0 < a <= b and (
+        len(said) <= len(found.group())
+    ) else found.group()
 
 
 def _bracketed(found: re.Match[str], sizes: int, alike: bool = False) -> str:

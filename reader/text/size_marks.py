@@ -1,0 +1,94 @@
+"""Numbers of several sizes as some set them, put as most do, length kept: "(48) 52 (56) 60" and
+"[48 52 56 60]" as "48 (52,56,60)", "48 . 52 . 56" as "48 / 52 / 56", "b 48, c 52, a 56" and "(a) 48
+(b) 52" as "48 (52,56)". One such list may be anything: several of one length must stand there.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Callable
+
+LEAST = 3
+"""Lists alike, for them to be those of sizes."""
+BY_TURNS = re.compile(
+    r"(?<![\d)\]] )(?<![\w)\]])\(\d{1,4}\)[ ]\d{1,4}(?:[ ]\(\d{1,4}\)[ ]\d{1,4})*"
+    r"(?:[ ]\(\d{1,4}\))?(?![ ]?\(?\d)"
+)
+"""Every other number in a bracket, the first among them."""
+POINTS = re.compile(r"(?<![\d.])\d{1,4}(?:[ ][.·][ ]\d{1,4}){2,}(?![\d])")
+SPACED = re.compile(r"(?<!\d)[\[({]\d{1,4}(?:[ ]{1,2}\d{1,4}){2,}[\])}]")
+WITHIN = re.compile(r"(?<!\d[ ])(?<!\d)[\[(]\d{1,4}(?:,[ ]?\d{1,4}){2,}[\])]")
+BEGUN_WITHIN = re.compile(r"\b(?:cast[ -]?on|co|ch|chain)\s+[\[(]\d", re.IGNORECASE)
+USUAL = re.compile(r"\d[ ]?[\[(]\d{1,4}(?:\s?[,:;/-]\s?\d{1,4})+[\])]")
+_CODE = r"(?:\([A-Za-z]{1,3}\)|(?<![\w(])[A-Za-z]{1,3}[:=]?)"
+CODED = re.compile(
+    rf"(?<![\w-]){_CODE}[ ]?\d{{1,4}}(?:(?:,|;|[ ]?/|,? and)?[ ]{_CODE}[ ]?\d{{1,4}})+(?![\d/])"
+)
+CODES = re.compile(r"(?P<code>[A-Za-z]{1,3})\)?[:=]?[ ]?(?P<n>\d{1,4})")
+NO_CODES = frozenset(
+    ["k", "p", "sl", "co", "bo", "yo", "ch", "sc", "dc", "tr", "hdc", "htr", "st", "sts", "row",
+     "rnd", "r", "m", "x", "to", "at", "on", "in", "of", "and", "or", "by", "for", "no", "inc",
+     "dec", "rep", "ssk", "skp", "kfb", "pfb", "n", "us", "uk", "mm", "cm", "ss", "fig", "pm",
+     "sm", "the", "all"]
+)  # fmt: skip
+"""Short words before a number that name no size."""
+
+
+def sizes_as_usual(text: str) -> str:
+    """The text so put; any text goes in."""
+    text = _each(text, BY_TURNS, _usual)
+    text = POINTS.sub(lambda found: found.group().replace(" . ", " / ").replace(" · ", " / "), text)
+    if USUAL.search(text) is None and BEGUN_WITHIN.search(text):
+        text = _each(_each(text, SPACED, _usual), WITHIN, _usual)
+    return _coded(text)
+
+
+def _numbers(words: str) -> list[str]:
+    return re.findall(r"\d+", words)
+
+
+def _each(text: str, shape: re.Pattern[str], put: Callable[[re.Match[str]], str]) -> str:
+    """The text with all lists of the commonest length put so, where there are enough of them."""
+    lengths = Counter(
+        len(numbers) for found in shape.finditer(text)
+        if len(numbers := _numbers(found.group())) > 2
+    )
+    if not lengths:
+        return text
+    most, often = lengths.most_common(1)[0]
+    if often < LEAST:
+        return text
+    return shape.sub(
+        lambda found: put(found) if len(_numbers(found.group())) == most else found.group(), text
+    )
+
+
+def _usual(found: re.Match[str]) -> str:
+    first, *more = _numbers(found.group())
+    return f"{first} ({','.join(more)})".ljust(len(found.group()))
+
+
+def _coded(text: str) -> str:
+    """The text with the sizes named by a letter or two before each number."""
+    lists = Counter(
+        codes for found in CODED.finditer(text) if (codes := _codes_of(found)) is not None
+    )
+    if not lists or lists.most_common(1)[0][1] < LEAST:
+        return text
+    most = lists.most_common(1)[0][0]
+    return CODED.sub(
+        lambda found: _uncoded(found) if _codes_of(found) == most else found.group(), text
+    )
+
+
+def _codes_of(found: re.Match[str]) -> tuple[str, ...] | None:
+    codes = tuple(one["code"] for one in CODES.finditer(found.group()))
+    low = [one.lower() for one in codes]
+    apart = len(set(low)) == len(low) and not NO_CODES & set(low)
+    return codes if apart and len(codes) == len(_numbers(found.group())) else None
+
+
+def _uncoded(found: re.Match[str]) -> str:
+    first, *more = (one["n"] for one in CODES.finditer(found.group()))
+    return f"{first} ({','.join(more)})".ljust(len(found.group()))
