@@ -161,6 +161,9 @@ ODD_AND_EVEN = re.compile(
     rf"[^;]{{0,160}}?\beven {_ROWS} (?:like|as|same as)\s+(?:the )?(\d+)",
     re.IGNORECASE,
 )
+_ROUND_IT = r"(?<=\bround) (?:(?:the|its|this|first|second|other|both|left|right|back|front) )*" \
+    r"(?:legs?|arms?|neck|body|head|opening|edge|holes?|armholes?|chains?|thumb|cord)\b"
+"""Behind "12 round": what it is worked round, and no rounds."""
 EVEN = re.compile(
     rf"{_AT}(?:(?:then|again|now)\s+)*(?:(?:with|using|in)\s+(?:\w+\s+){{1,3}}?)?"
     r"(?:(?:beg\w*|start\w*)\s+with\s+(?:[^,.;]{2,20},|an?\s+\w+\s+(?:row|rnd|round)\b)\s*)?"
@@ -172,7 +175,7 @@ EVEN = re.compile(
     r"{0,60}?"
     r"(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
     rf"(?<!\bof )\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter"
-    rf"|rib|further)\s+)*{_ROWS}\b(?P<rest>[^.;]*)",
+    rf"|rib|further)\s+)*{_ROWS}\b(?!{_ROUND_IT})(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 RIDGES = re.compile(

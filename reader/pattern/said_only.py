@@ -149,6 +149,20 @@ OF_ALL_ROWS = re.compile(
 """A count said of every row, in a sentence of its own."""
 
 
+_ONE_STITCH = (
+    r"(?:s ?c|d ?c|h ?d ?c|h?tr|(?:half[- ]?)?(?:single|double|treble)s?(?: crochets?)?)\b"
+    r"(?: \((?:us|uk|british|american)\))?"
+)
+OF_ONE_STITCH = re.compile(
+    r"\W*(?:(?:it's |it is )?(?:all|everything|the whole (?:thing|piece|lot))\b"
+    rf"(?: is| are| in| of| done| worked| made)* {_ONE_STITCH}"
+    rf"|{_ONE_STITCH} (?:throughout|everywhere|only))(?:[,.;/]|$| and )"
+)
+"""What all of it is worked in: "all single crochet, no turning", "hdc throughout"."""
+PLACED = re.compile(
+    r"\b(?:\d+ ?(?:s ?c|d ?c|hdc|tr|sts)|in(?:to)? (?:the )?(?:next|each|every|ring|loop)|around"
+    r"|across|to (?:the )?end|(?:row|rnd|round) \d)\b"
+)
 ON_SO_MANY = re.compile(
     r"(?:you (?:should |will |now )*(?:be|are) (?:now )?(?:on|working (?:on|with|over))"
     r"|(?:the |short[- ]row |turned )*(?:heel|flap|toe|panel|thumb|yoke|crown|strap|tab)"
@@ -193,6 +207,8 @@ def only_says(words: str) -> bool:
     if TENSION.search(low) and not WORKED.search(low):
         return True
     if ONLY_A_TOTAL.fullmatch(low) or OF_ALL_ROWS.fullmatch(low):
+        return True
+    if OF_ONE_STITCH.match(low) and not PLACED.search(low):
         return True
     return bool(
         re.match(

@@ -46,7 +46,7 @@ def _plain_number(cur: Cursor, start: int) -> Work | None:
     stitch, number = stitch_named("sc", Craft.CROCHET), cur.number()
     ringed = cur.low(-1) in RING_ENDS
     alone = cur.at == 0 and not cur.text[: cur.peek().start].strip() and not cur.low(2)
-    listed = alone or (cur.low(-1) in OPENS and _only_changes(cur))
+    listed = alone or (cur.low(-1) in OPENS and (_only_changes(cur) or _only_places(cur)))
     if stitch is None or not (ringed or listed):
         return None
     cur.at += 1
@@ -60,6 +60,15 @@ def _only_changes(cur: Cursor) -> bool:
     found = [cur.stitch(at - cur.at) for at in range(len(cur.tokens))]
     kinds = [one.stitch.kind for one in found if one is not None]
     return bool(kinds) and all(kind in CHANGES for kind in kinds)
+
+
+def _only_places(cur: Cursor) -> bool:
+    """Whether the list names no stitch at all, only numbers and places: "(1, 2 in next) x 6"."""
+    spots = range(len(cur.tokens))
+    if any(cur.stitch(at - cur.at) is not None for at in spots):
+        return False
+    behind = ("in", "into", "tog", "together")
+    return any(cur.tokens[at].kind == "num" and cur.lows[at + 1] in behind for at in spots[:-1])
 
 
 def _short_increase(cur: Cursor, start: int) -> Work | None:

@@ -128,7 +128,7 @@ def sizes_named(text: str) -> tuple[str, ...]:
             named = named or (_by_brackets(text) if common == 1 else ())
             named = named or _by_ages(text, common + 1)
             return named or tuple(f"size {n + 1}" for n in range(common + 1))
-    sizes = _unbracketed(text)
+    sizes = max(_unbracketed(text), _set_apart(text))
     if sizes > 1:
         return _by_letters(text, sizes) or tuple(f"size {n + 1}" for n in range(sizes))
     return ("one size",)
@@ -143,6 +143,29 @@ UNBRACKETED = re.compile(
 """The numbers of several sizes with commas, semicolons or strokes between them, and what they
 count.
 """
+SET_APART = re.compile(
+    r"(?<![\d/.,:—-])(?<!\d[ ])\d{1,4}(?:(?P<mark> ?(?:<|~|\.{3}) ?)\d{1,4})(?:(?P=mark)\d{1,4})*"
+    r"(?![\d/]|[ ]?[<~])"
+)
+"""Numbers of several sizes with an unusual mark between them: "6 < 7 < 8", "53 ... 57 ... 61"."""
+WITHIN = re.compile(
+    r"\b(?:ch|chain|make) \((\d{1,4}(?:, ?\d{1,4}){2,7})\)(?! ?\w+ in)", re.IGNORECASE
+)
+"""The chain of several sizes, all in the bracket."""
+
+
+def _set_apart(text: str) -> int:
+    """For how many sizes such lists are; 1 where there are too few of them, or not all alike."""
+    found = [[int(one) for one in re.findall(r"\d+", m.group())] for m in SET_APART.finditer(text)]
+    lists = [len(one) for one in found if one == sorted(one)]
+    begun = WITHIN.search(text)
+    if begun is not None:
+        lists += [begun.group().count(",") + 1] * LEAST_LISTS
+    most = max(set(lists), key=lists.count) if lists else 1
+    alike = lists.count(most)
+    return most if alike >= LEAST_LISTS and 4 * alike >= 3 * len(lists) else 1
+
+
 BEGUN_UNBRACKETED = re.compile(r"\b(?:cast\W+on|co)\s+(?=\d)", re.IGNORECASE)
 LEAST_LISTS = 3
 """Such lists, where none is cast on."""

@@ -6,6 +6,8 @@ from __future__ import annotations
 
 import re
 
+from reader.terms.numbers import SPELLED
+
 _UNIT = r"(?:\s*(?:sts?|stitches))?"
 CHANGE_FIRST = re.compile(
     r"\W*(?:(?:then|now|and|next)\W+)*(?:[kp]fb|m1[lrp]?|make 1|(?:in|de)c(?:rease)?|ss[kp]|k2tog"
@@ -29,7 +31,8 @@ IN_A_ROW = re.compile(
     r"\d|around|even|same|plain|\bP\b|\bK\b|\bwork\b|\bas\b|without|\blike\b"
     r"|ditto|\bsee\b|identical|widen|narrow|\ball in\b|\bonly\b|\bthroughout\b"
     r"|\brib(?:bing|bed|s)?\b|\b(?:garter|moss|seed|stocking|stockinette|brioche|patt|pattern|lace)\b"
-    r"|\b(?:ss[kp]|s2?kp?2?p|cdd|kfb|pfb|skpo?)\b",
+    r"|\b(?:ss[kp]|s2?kp?2?p|cdd|kfb|pfb|skpo?)\b"
+    rf"|\b{SPELLED} in\b|^\W*{SPELLED}\b(?=\W*$|[ ](?:each|again|still)\b)|\b{SPELLED} together\b",
     re.IGNORECASE,
 )
 """What else, behind a label, tells that it is a row's."""

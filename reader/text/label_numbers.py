@@ -20,10 +20,11 @@ VALUES = {"I": 1, "V": 5, "X": 10}
 LEAST = 3
 """Labels in Roman figures that make a list of rows; one may be a part's."""
 RANGE = Sought(
-    ("..", "~", "→", "up to", "through to", "until", "till", "thru", "/", ">"),
+    ("..", "~", "→", "to", "until", "till", "th", "/", ">", "-", "—"),
     rf"^(?P<label>[ \t]*(?:{_WORD}|R)\.? ?\d{{1,3}})"
-    r"(?P<to> ?(?:\.{2,3}|~|→|->|=>|-?thru-?|/) ?| (?:up to|through to|until|till) )"
-    rf"(?P<word>(?:{_WORD}|R)\.? ?)?(?=\d{{1,3}} ?[:.)=—-])",
+    r"(?:(?P<to> ?(?:\.{2,3}|~|→|->|=>|-?thru-?|/) ?| (?:up to|through to|until|till) )"
+    rf"(?P<word>(?:{_WORD}|R)\.? ?)?| ?(?:-|—|to|thru|through) ?(?:{_WORD}|R)\.? ?)"
+    r"(?=\d{1,3} ?[:.)=—-])",
     re.IGNORECASE | re.MULTILINE,
 )
 
@@ -55,6 +56,6 @@ def _figure(found: re.Match[str]) -> str:
 
 
 def _range(found: re.Match[str]) -> str:
-    listed = "/" in found["to"] and found["word"] is not None
-    between = ("&" if listed else "-").ljust(len(found["to"]) + len(found["word"] or ""))
-    return found["label"] + between
+    between = found.group()[len(found["label"]) :]
+    listed = "/" in between and found["word"] is not None
+    return found["label"] + ("&" if listed else "-").ljust(len(between))

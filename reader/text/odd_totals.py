@@ -47,6 +47,12 @@ def _in_brackets(found: re.Match[str]) -> str:
     return f"({inner})"
 
 
+SIZES = re.compile(r"\d ?(?:\.{3}|//) ?\d+$")
+
+
 def _behind_equals(found: re.Match[str]) -> str:
+    if SIZES.search(found.string[max(0, found.start() - 12) : found.start()]):
+        # "53 ... 57 ... 61": one size more.
+        return found.group()
     room = len(found["lead"]) + len(found["gap"])
     return "= ".rjust(room) + found["total"]

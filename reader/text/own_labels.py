@@ -44,8 +44,53 @@ OF_ALL = Sought(
 """Which of how many: "Round 1 of 7."."""
 
 
+LETTER = re.compile(
+    r"^(?P<lead>[ \t]*)(?P<word>[A-JLOQ-Z])(?P<nums>\d{1,3})(?P<more> ?(?:-|to|—) ?[A-Z]?\d{1,3})?"
+    r"(?=[ \t]*[:.)&])",
+    re.MULTILINE,
+)
+"""A letter and a number, "F3:", "G2-G70."; K and P work stitches, C and M may, N is a needle."""
+APART = re.compile(
+    r"^(?P<lead>[ \t]*)(?P<label>(?:(?:rounds?|rnds?|rds?|rows?|r)\.? ?)?(?P<nums>\d{1,3})"
+    r"(?: ?(?:-|—|,|&|to) ?(?:r\.? ?)?\d{1,3})*)[ \t](?P<rest>[ \t]+)(?=[A-Za-z(*\[\d])",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""A label that only blanks part from its row."""
+NAMED_APART = re.compile(
+    r"^(?P<label>[ \t]*(?:last|next|final|foundation|set-?up|edge|border) (?:row|rnd|round))[ \t]"
+    r"(?P<rest>[ \t]+)(?=\S)", re.MULTILINE | re.IGNORECASE,
+)
+APART_LEAST = 4
+AND_SIGN = re.compile(
+    r"^(?P<label>[ \t]*(?:(?:rounds?|rnds?|rds?|rows?|r) ?\d{1,3}&)+)(?=[ \t])",
+    re.MULTILINE | re.IGNORECASE,
+)
+"""Labels that end with "&": "r8&r9& sc"."""
+
+
+def _by_letters(text: str) -> str:
+    """The text with rows called by a letter of their part, "F3: as F2", called R in each part."""
+    surely = [letter for letter in _counting_on(LETTER, text) if letter not in "cm"]
+    begun = {one["word"] for one in LETTER.finditer(text) if one["nums"] == "1"}
+    for own in sorted(begun) if surely else ():
+        text = re.sub(rf"(?<![A-Za-z\d]){own}(?=\d{{1,3}}\b)", "R", text)
+    return text
+
+
+def _apart(text: str) -> str:
+    """The text with a colon behind labels that only blanks part from their rows."""
+    numbers = [int(one["nums"]) for one in APART.finditer(text)]
+    if len(numbers) < APART_LEAST or not _counts(numbers):
+        return text
+    text = NAMED_APART.sub(lambda m: f"{m['label']}:{m['rest']}", text)
+    return APART.sub(lambda m: f"{m['lead']}{m['label']}:{m['rest']}", text)
+
+
 def with_known_words(text: str) -> str:
     """The text with such labels as usual ones; any other text as it is."""
+    if len(AND_SIGN.findall(text)) >= LEAST:
+        text = AND_SIGN.sub(lambda m: m["label"][:-1] + ":", text)
+    text = _apart(_by_letters(text))
     text = OF_ALL.sub(lambda m: m["label"] + " " * len(m["of"]), text)
     for word in _counting_on(WORD_FIRST, text):
         text = WORD_FIRST.sub(partial(_as_round, word), text)

@@ -20,6 +20,23 @@ PIECE = re.compile(
 )
 
 
+HEADED = re.compile(
+    r"^(?P<name>[A-Z][A-Z &'/-]{2,30}(?: ?\((?:make |x )?\d+[^()\n]{0,12}\))?)(?P<gap>[ ]{3,})"
+    r"(?=(?:ch|chain|mr|mc|magic|start|begin|make)\b)",
+    re.MULTILINE,
+)
+"""A heading with the beginning of its piece far behind it: "SIDES (2)      ch 7"."""
+
+
+COPIES = re.compile(r" \((\d)\)$")
+
+
+def _headed(found: re.Match[str]) -> str:
+    name = COPIES.sub(lambda copies: f" x {copies[1]}", found["name"])
+    return f"{name}\n\n{found['gap'][2:]}"
+
+
 def pieces_apart(text: str) -> str:
     """The text with such names at the start of a paragraph; any text goes in."""
+    text = HEADED.sub(_headed, text)
     return PIECE.sub(lambda found: f"\n\n{found['name']}:", text)

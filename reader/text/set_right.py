@@ -5,6 +5,7 @@ set as usual, each pass in its turn; length kept.
 from __future__ import annotations
 
 from reader.text.all_capitals import as_sentences
+from reader.text.bare_row_calls import with_as
 from reader.text.blank_lines import without_blank_lines
 from reader.text.braced import unbraced
 from reader.text.bullets import unbulleted
@@ -71,7 +72,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = totals_in_brackets(plain_as_double(without_figures(without_marks(source.text))))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = totals_alike(totals_last(rows_called_lines(unmarked(unbulleted(plain)))))
-    plain = rows_in_figures(with_known_words(plain))
+    plain = with_as(rows_in_figures(with_known_words(plain)))
     plain = without_emphasis(with_usual_brackets(sizes_as_usual(plain)))
     plain = untabled(without_columns(without_ticks(plain)))
     plain = in_plain_words(without_row_notes(parted_totals(plain_totals(plain))))

@@ -147,7 +147,7 @@ def _with_commas(found: re.Match[str], sizes: int) -> str:
 
 PARTED = re.compile(
     r"(?<![\d/.,:(–—-])(?<!\d[ ])(?P<before> ?)"
-    r"(?P<list>\d{1,4}(?P<mark> ?[/:–—-] ?)\d{1,4}(?:(?P=mark)\d{1,4})*)"
+    r"(?P<list>\d{1,4}(?P<mark> ?(?:[/:–—<>~-]|\.{3}) ?)\d{1,4}(?:(?P=mark)\d{1,4})*)"
     r"(?![\d/]|[ ]?[–—-] ?\d)(?P<after>(?:,? )?)"
 )
 """Numbers of sizes with the same mark between all of them: "43-49-55 sts", "10 / 12 / 14, k"."""

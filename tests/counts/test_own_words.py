@@ -18,6 +18,7 @@ LABELS = (
     ("lap {n}: {w}", None), ("tour {n}. {w}", None), ("Circle {n} - {w}", None),
     ("{n}{th} ring: {w}", None), ("{n}{th} lap. - {w}", None), ("[{n}] {w}", None),
     ("Round {n} of 4. {w}.", None), ("Rnd {n} of 4: {w}", None), ("buoy;{n};{w};", None),
+    ("B{n}: {w}", None), ("r{n}& {w}", None), ("{n}     {w}", None), ("  r{n}     {w}", None),
 )  # fmt: skip
 
 
@@ -80,3 +81,105 @@ def test_stitches_named_by_the_author(key: str, words: str, after: int) -> None:
     told = count_pattern(parse_pattern(f"FLOAT\n{key}\nRnd 1: 24 sc in ring\nRnd 2: {words}"))
     assert told.parts[-1].rows[-1].count == after
     assert not told.problems
+
+
+SATCHEL = """SATCHEL
+Front
+F1: Ch 25. Sc in 2nd ch from hook and each ch across. (24)
+F2: Ch 1, turn. 2 sc in first st, sc across to last st, 2 sc in last st. (26)
+F3: Ch 1, turn. Sc across. (26)
+F4-F5: Repeat F2 and F3. (28)
+Gusset
+G1: Ch 6. Sc in 2nd ch from hook and each ch across. (5)
+G2-G3: Ch 1, turn. Sc across. (5)
+"""
+FAR_BEHIND = """CRATE
+SIDES (2)          ch 7
+  r1-r3     sc 6                           |6
+  r4        sc 6                           |6
+TOP                ch 13
+  r1        sc 12                          |12
+  r2        sc 12                          |12
+"""
+
+
+def test_parts_whose_rows_have_a_letter() -> None:
+    """Rows are called back by their letter and number, and each part begins anew."""
+    assert counts(SATCHEL) == [24, 26, 26, 28, 28, 5, 5, 5]
+
+
+def test_a_heading_with_its_chain_far_behind() -> None:
+    """It begins a part of its own."""
+    told = count_pattern(parse_pattern(FAR_BEHIND))
+    assert [part.name.lower() for part in told.parts if part.rows] == ["sides", "top"]
+    assert [row.count for row in told.parts[-1].rows][1:] == [12, 12]
+    assert not told.problems
+
+
+MAT = (
+    "Mat\nCh 21.\nRow 1: sc in 2nd ch from hook and in each ch across. (20)\n"
+    "Row 2: ch 1, 2 sc in first st, sc across. (21)\nRow 3: ch 1, sc2tog, sc across. (20)\n"
+)
+CALLED = (
+    "Rows 4-7: 2nd and 3rd rows alternately.", "Rows 4-7: rows 2 and 3 alternately",
+    "Rows 4-7: rows 2 and 3, over and over", "Rows 4-7: 2nd and 3rd rows.",
+    "Rows 4-7: Rows 2 and 3 twice.", "4th to 7th rows: 2nd to 3rd rows twice.",
+    "Rows 4-7: another two of rows 2 and 3",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("words", CALLED)
+def test_rows_called_without_a_verb(words: str) -> None:
+    """They are worked in turn, and none is dropped as a remark."""
+    assert counts(MAT + words)[-7:] == [20, 21, 20, 21, 20, 21, 20]
+
+
+def test_slip_stitches_worked_into_are_stitches() -> None:
+    """Each is gone into by name in the next row."""
+    text = (
+        "ch 29.\nRow 1: Starting in the 2nd ch from the hook: *sl st, hdc; rep from * across.\n"
+        "Row 2: Ch 1. *Sl st in the hdc, hdc in the sl st; rep from * across. (28 sts)\n"
+        "Row 3: Repeat Row 2."
+    )
+    assert counts(text)[-3:] == [28, 28, 28]
+
+
+NUMBERS_ALONE = """GULL
+all single crochet, no turning chain counted
+R1: 8 in ring
+R2: two in each
+R3: (one, two in the next) x 8
+R4: *2, 2 in next* around
+R5: Thirty-two.
+R6: (2, 2 together) x 8
+"""
+
+
+def test_lists_of_numbers_and_places() -> None:
+    """A list that names no stitch is of whatever stitch the piece is of."""
+    assert counts(NUMBERS_ALONE) == [8, 16, 24, 32, 32, 24]
+
+
+def test_twelve_round_a_leg_are_no_twelve_rounds() -> None:
+    """ "sc 12 round leg one" is worked once."""
+    text = "Seal\nR1) 12 sc in ring\nR2) ch 3, sc 12 round leg one, sc 3 in the chains\nR3) sc"
+    assert len(counts(text)) == 3
+
+
+SIZED = (
+    ("SHOE, 3 sizes", "Ch 10 < 12 < 14.", "sc in 2nd ch, sc to end. 9 < 11 < 13"),
+    ("CAPE", "Ch 10 ... 12 ... 14.", "sc in 2nd ch, sc to end. (9 ... 11 ... 13)"),
+    ("DRESS", "Neck: ch (10, 12, 14).", "sc in 2nd ch, sc to end. (9, 11, 13)"),
+)
+
+
+@pytest.mark.parametrize(("title", "chain", "row"), SIZED)
+def test_sizes_with_unusual_marks(title: str, chain: str, row: str) -> None:
+    """Where no size has a name the lists alone tell how many there are."""
+    again = row[row.index(". ") + 2 :]
+    text = f"{title}\n{chain}\nRow 1: {row}\nRow 2: ch 1, turn, sc across. {again}\n"
+    pattern = parse_pattern(f"{text}Row 3: ch 1, turn, sc across. {again}\n")
+    assert len(pattern.sizes) == 3
+    for size, after in enumerate((9, 11, 13)):
+        told = count_pattern(pattern, size)
+        assert [one.count for part in told.parts for one in part.rows][-3:] == [after] * 3
