@@ -66,13 +66,13 @@ def moves_of(solved: Solved, entry: Entry) -> tuple[Move, ...]:
         return tuple(moves)
     there = _Farther(copied.by, copied.lines)
     passes: dict[int, tuple[Pass, ...]] = {}
-    out = []
+    out, new = [], tuple.__new__
     for move in moves:
         kind, words, span, *rest, told = move
         # The moves of one pass share what tells of it.
         if id(told) not in passes:
-            passes[id(told)] = tuple([Pass(n, of, there[repeat]) for n, of, repeat in told])
-        out.append(tuple.__new__(Move, (kind, words, there[span], *rest, passes[id(told)])))
+            passes[id(told)] = tuple([new(Pass, (n, of, there[repeat])) for n, of, repeat in told])
+        out.append(new(Move, (kind, words, there[span], *rest, passes[id(told)])))
     return tuple(out)
 
 

@@ -11,10 +11,12 @@ from reader.terms.crafts import Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.numbers import word_number
 from reader.terms.stitches import Craft, Kind, Stitch
+from reader.text.sought import Sought
 
 _NAME = r"(?P<name>[A-Za-z][A-Za-z0-9-]{1,13})"
 _BEGINS = r"(?:^[ \t#*>-]*|(?<=[;.,:|(] )|(?<=// )|(?<=\bone )|(?<=\ba )|(?<=//)|(?<=[;|(]))"
-ENTRY = re.compile(
+ENTRY = Sought(
+    ("=", '"'),
     rf"{_BEGINS}(?:\"{_NAME}\"(?P<over1> over \d (?:sts?|stitches))?\s*(?:=|-|—|:|\bmeans\b|\bis\b)"
     rf"|{_NAME.replace('name', 'bare')}(?P<over2> over \d (?:sts?|stitches))?\s*=)"
     r"\s*(?P<meaning>[^=\n;|\"]{3,200}?)"

@@ -22,13 +22,17 @@ from reader.text.span import Span
 Nodes = tuple[Node, ...]
 TREE = (Place, *Node.__args__)
 """What holds spans, or holds what does."""
-HOLDING = frozenset(("span", "place", "body", "ending"))
-"""The fields of these that do."""
+HOLDING = frozenset(("place", "body", "ending"))
+"""The fields of these that do, beside their own span."""
 SLOTS = {kind: {name: getattr(kind, name) for name in kind.__slots__} for kind in TREE}
 FIELDS = {
     kind: (
-        tuple((one.__get__, one.__set__) for name, one in slots.items() if name not in HOLDING),
+        tuple(
+            (one.__get__, one.__set__) for name, one in slots.items()
+            if name != "span" and name not in HOLDING
+        ),
         tuple((one.__get__, one.__set__) for name, one in slots.items() if name in HOLDING),
+        slots["span"].__set__,
     )
     for kind, slots in SLOTS.items()
 }
@@ -93,15 +97,14 @@ def moved(thing: Any, by: int, lines: int) -> Any:
     """An instruction, or a part of one, with its spans farther on by so many characters and lines.
     """
     kind = type(thing)
-    if kind is Span:
-        start, end, line = thing
-        return tuple.__new__(Span, (start + by, end + by, line + lines))
     if kind is tuple:
         return tuple([moved(one, by, lines) for one in thing])
     made = object.__new__(kind)
-    others, holding = FIELDS[kind]
+    others, holding, put_span = FIELDS[kind]
     for get, put in others:
         put(made, get(thing))
+    start, end, line = thing.span
+    put_span(made, tuple.__new__(Span, (start + by, end + by, line + lines)))
     for get, put in holding:
         put(made, moved(get(thing), by, lines))
     return made

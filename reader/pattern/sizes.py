@@ -134,14 +134,13 @@ def sizes_named(text: str) -> tuple[str, ...]:
     return ("one size",)
 
 
-_COUNTS = r"(?=\s+(?:sts?|stitches|rows|rounds|rnds|times)\b)"
 UNBRACKETED = re.compile(
-    r"(?<![\d/.,;:(\[—-])(?<!\d\s)\d{1,4}(?:\s?;\s?\d{1,4}){1,9}" + _COUNTS
-    + r"|(?<![\d/.,;:(\[—-])(?<!\d\s)\d{1,4}(?:,\s?\d{1,4}){2,9}" + _COUNTS
-    + r"|(?<![\d/.,;:(\[—-])(?<!\d\s)\d{1,4}(?:\s?/\s?\d{1,4}){1,9}" + _COUNTS
+    r"\d(?<![\d/.,;:(\[—-]\d)(?<!\d\s\d)\d{0,3}"
+    r"(?:(?:\s?;\s?\d{1,4}){1,9}|(?:,\s?\d{1,4}){2,9}|(?:\s?/\s?\d{1,4}){1,9})"
+    r"(?=\s+(?:sts?|stitches|rows|rounds|rnds|times)\b)"
 )
 """The numbers of several sizes with commas, semicolons or strokes between them, and what they
-count.
+count; the digit first, as above.
 """
 SET_APART = re.compile(
     r"(?<![\d/.,:—-])(?<!\d[ ])\d{1,4}(?:(?P<mark> ?(?:<|~|\.{3}) ?)\d{1,4})(?:(?P=mark)\d{1,4})*"

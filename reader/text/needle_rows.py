@@ -8,6 +8,7 @@ import re
 from itertools import pairwise
 
 from reader.terms.numbers import SPELLED, word_number
+from reader.text.sought import Sought
 
 LABEL = re.compile(r"^[^\w\n]*(\d+)(?:st|nd|rd|th)\s+needle\b\s*(?:[.:—-])", re.MULTILINE)
 NEEDLE = re.compile(
@@ -49,7 +50,10 @@ TOTAL_ONLY = re.compile(r"[ \t]*[(\[<]?\d+ ?(?:sts?|stitches)\b[^\n]{0,20}$", re
 
 _HALF = r"(?:sole|instep|palm|back of (?:the )?hand|heel|front|back|top|bottom|underside)"
 _OF_IT = r"(?: (?:needle|sts|stitches|side|half))?"
-TWO_HALVES = re.compile(
+TWO_HALVES = Sought(
+    (
+        "sole", "instep", "palm", "hand", "heel", "front", "back", "top", "bottom", "underside",
+    ),
     rf"(?P<label>\b(?:rnd|round|row)\b[^\n:]{{0,30}}:\s{{0,4}}(?:[A-Z][^\n.:]{{0,30}}[.:] )?)"
     rf"(?P<a>{_HALF}{_OF_IT}):(?=\s)(?P<first>[^\n:]{{6,140}}\n?[ ]{{0,4}})(?<=[.;,\n ])"
     rf"(?P<b>{_HALF}{_OF_IT}):(?=\s)",

@@ -6,6 +6,8 @@ from __future__ import annotations
 
 import re
 
+from reader.text.sought import has_any
+
 _KIND = (
     r"(?:(?:double |single |half[- ]|long |plain )?(?:trebles?|doubles|crochets?|stitches|sts"
     r"|loops?|singles)|[dsh]\.? ?c\.?|h?tr\.?|d\.? ?tr\.?|tr\.? ?c\.?|plain|dc)"
@@ -24,9 +26,15 @@ TOLD = re.compile(
 )
 
 
+SURE = (
+    "altogether", "in all", "in\nall", "so on", "so\non", "includ", "counting", "inclusive", "with",
+)  # fmt: skip
+"""Without one of these no number is surely a total: sooner looked for than all of TOLD."""
+
+
 def in_brackets(text: str) -> str:
     """The text so told; any text goes in."""
-    return TOLD.sub(_bracketed, text)
+    return TOLD.sub(_bracketed, text) if has_any(text, SURE) else text
 
 
 def _bracketed(found: re.Match[str]) -> str:

@@ -18,6 +18,11 @@ def lowered(text: str) -> str:
     return (text if text.isascii() else text.translate(ODD_LETTERS)).lower()
 
 
+def has_any(text: str, pieces: tuple[str, ...]) -> bool:
+    """Whether the text has one of the pieces, which are in small letters."""
+    return any(map(lowered(text).__contains__, pieces))
+
+
 class Sought:
     """A pattern, and pieces of text, in small letters, one of which every match of it holds.
 
@@ -33,7 +38,7 @@ class Sought:
 
     def may_stand(self, text: str) -> bool:
         """Whether the text has one of the pieces."""
-        return any(map(lowered(text).__contains__, self.needs))
+        return has_any(text, self.needs)
 
     def search(self, text: str) -> re.Match[str] | None:
         """As re.search."""

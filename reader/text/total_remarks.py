@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from reader.text.sought import Sought
+from reader.text.sought import Sought, has_any
 
 _FIRST = (
     r"(?:(?:the|your|that|a|its|this|first|beginning|starting|turning|opening|initial|t|\d)"
@@ -37,13 +37,22 @@ _BESIDE = (
     rf"|leaving out|and an?) {_CHAIN}"
 )
 _NUMBER = r"(?P<total>(?<![\w-])\d{1,4}(?: ?[(\[][\d,;/ -]+[)\]])?"
+SAID_IN = (
+    "with", "incl", "count", " being", " is", "stand", "taken", "and all", "reckoned", "bet",
+    "after each", "apart", "altogether", "all told", "in the r", "on the r",
+)  # fmt: skip
+"""Of these every remark has one; too many ways lead to them to be held against it by a test."""
 REMARK = re.compile(
     rf"{_NUMBER}(?: ?\.?{_THING}(?!\w))?\.?)"
     rf"(?P<remark>(?:,|;| ?[-—:])? ?(?:\((?:{_SAID})\)|(?:{_SAID})))"
     r"(?:(?P<close>[ .]*[)\]])|(?=[ ]*\.|[ ]*$))",
     re.IGNORECASE | re.MULTILINE,
 )
-BESIDE = re.compile(
+BESIDE = Sought(
+    (
+        "not ", "exclud", "without", "besides", "apart from", "plus", "as well as", "leaving out",
+        "and a",
+    ),
     rf"{_NUMBER} ?{_THING}(?!\w))(?P<remark>(?:,|;| ?[-—:])? ?(?:{_BESIDE}))"
     r"(?=[ .]*[)\]]|\.|[ ]*$)",
     re.IGNORECASE | re.MULTILINE,
@@ -60,7 +69,7 @@ def plain_totals(text: str) -> str:
     """The text with such totals alone; any other text as it is."""
     text = CORRECTED.sub(lambda m: " " * len(m.group()), text)
     text = BESIDE.sub(_with_chain, text)
-    return REMARK.sub(_alone, text)
+    return REMARK.sub(_alone, text) if has_any(text, SAID_IN) else text
 
 
 BEGINS = re.compile(r"(?:^|[.;:=)\]—]|\s-)\s*$")
