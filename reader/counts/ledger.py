@@ -29,7 +29,7 @@ from reader.counts.groups_counted import row_groups
 from reader.counts.in_turn import in_turn, of_last
 from reader.counts.judging import judge, still_doubted
 from reader.counts.learned_totals import Learned
-from reader.counts.loops_of_stitches import calls_loops
+from reader.counts.loops_of_stitches import calls_loops, loops_called
 from reader.counts.markers import placed
 from reader.counts.on_hand import count_of, had, left_aside, left_by, stated_in, told_by_total
 from reader.counts.patterned import edge_beside, unit_before
@@ -88,7 +88,8 @@ class Ledger:
         self.below = Below()
         self.before = before if before is not None else Below()
         self.carried, self.turning, self.number, self.opened, self.star = 0, 0, 0, 0, -1
-        self.copies, self.joined, self.doubted, self.hooked = copies, False, False, False
+        self.copies, self.joined, self.doubted = copies, False, False
+        self.hooked = loops_called(self.text)
         self.entries = Entries()
         self.units: dict[str, None] = {}
         self.learned: dict[str, Learned] = {}

@@ -46,7 +46,9 @@ def along_chains(below: Below, nodes: Sequence[Node]) -> Below:
     loops = [run for run in below.runs if run.name == SPACE]
     chains = sum(run.n * run.chains for run in loops)
     long = bool(loops) and min(run.chains for run in loops) >= SHORTEST
-    return chains_as_stitches(below) if long and chains >= (below.stitches or 0) else below
+    each = below.hooked and all(isinstance(x, Work) and x.place.where is Where.EACH for x in works)
+    most = each or chains >= (below.stitches or 0)
+    return chains_as_stitches(below) if long and most else below
 
 
 def _flat(nodes: Sequence[Node]) -> list[Node]:

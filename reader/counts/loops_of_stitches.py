@@ -5,6 +5,7 @@ mean nothing else.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from operator import is_not
@@ -14,6 +15,16 @@ from reader.pattern.tree import ONE, Act, Group, Node, Repeat, Skip, Until, Wher
 from reader.pattern.understood import BARE
 
 LOOPS = ("loop", "lp")
+CALLED = re.compile(
+    r"\bsuccessive loops\b|\bmiss(?:ing)? (?:\d+|one|two|three) loops?\b", re.IGNORECASE
+)
+"""How books speak that call every stitch a loop."""
+
+
+def loops_called(text: str) -> bool:
+    """Whether a text tells of stitches as loops by number, and joins its chains as those books do.
+    """
+    return "unite" in text and CALLED.search(text) is not None
 
 
 def loops_of_stitches(nodes: Sequence[Node], below: Below) -> Sequence[Node]:

@@ -7,7 +7,7 @@ from dataclasses import replace
 from reader.counts.fabric import CORNER, Run, cornered
 from reader.counts.made import made_by, made_name, told_group
 from reader.counts.tally import Tally
-from reader.pattern.tree import Work
+from reader.pattern.tree import Where, Work
 
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
@@ -33,6 +33,9 @@ def put(work: Work, tally: Tally, per: int, places: int, group: bool = False) ->
     if work.between and per > 1:
         one, chain = Run(made_name(stitch), 1), Run("sp", 1, work.between, True, "group")
         runs = [one, *[run for _ in range(per - 1) for run in (chain, one)]]
+        if work.place.where is Where.RING and not (tally.below.flat or tally.below.chained):
+            # Around a ring the last of them stands beside the first.
+            runs.append(chain)
     if len(runs) > 1 or group or (runs and runs[0].unit):
         tally.make_runs(runs, cap(places), group or work.between > 0)
     elif runs:

@@ -48,7 +48,9 @@ class Solutions:
         if kept is not None:
             return kept[1]
         one = best(nodes, below, chains, size, carried, *total, room)
-        whole = over_whole_chain(nodes, below) if one.count is None else None
+        mark = entry.row.mark
+        is_round = mark is not None and mark.is_round is True
+        whole = over_whole_chain(nodes, below, is_round) if one.count is None else None
         if whole is not None:
             over = best(nodes, whole, chains, size, carried, *total, room)
             one = over if over.fits is True and over.count is not None else one

@@ -22,6 +22,7 @@ from reader.counts.ends import (
 )  # fmt: skip
 from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
 from reader.counts.first_again import closed_round
+from reader.counts.first_of_group import in_first_of_groups
 from reader.counts.first_square import first_square
 from reader.counts.groups_parted import groups_parted
 from reader.counts.joined_chain import fills_ring, in_ring
@@ -299,10 +300,11 @@ def _closes(left: int, tally: Tally, ends: Ends) -> bool | None:
     turned = tally.below.flat or ends.next_chain is not None
     before = walk.before if beyond or open_end or not turned else 0
     spare = {0, before, beyond, before + beyond}
-    if tally.joined and not walk.spaces and only_openings(ends.body, tally):
-        # Every loop is worked into: the stitches between them are nobody's.
-        spare.add(left)
-    fits = left in spare and walk.short == 0 and tally.uneven is None and not walk.lacking
+    around = tally.joined or tally.choice.over_again
+    loops = around and not walk.spaces and only_openings(ends.body, tally)
+    # Every loop is worked into: the stitches between them are nobody's.
+    even = (left in spare and tally.uneven is None) or loops
+    fits = even and walk.short == 0 and not walk.lacking
     return fits and not tally.squares_left
 
 
@@ -362,7 +364,7 @@ def best(
     """The reading that closes the row and agrees with the printed total, the usual one where
     several do. room: moves that may be opened.
     """
-    below = groups_parted(nodes := in_ring(nodes, below), below)
+    below = groups_parted(nodes := in_first_of_groups(in_ring(nodes, below), below), below)
     ends = ends_of(loops_of_stitches(nodes, below), below.stitches is not None)
     found: Solved | None = None
     mark = -1e9

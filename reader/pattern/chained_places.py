@@ -184,12 +184,35 @@ OVER_IT = re.compile(r"(?P<over>around|round|over|under)?\b.*\b(?:the|each|every
                      r"(?:handle |strap |long |new )*ch(?:ain)?$", re.IGNORECASE)  # fmt: skip
 ON_THE_CHAINS = re.compile(
     r"^(?:in|into|on|upon|over|under|round|around) the (?P<chains>\d+) ch(?:ains?)?"
-    r"(?: st(?:itche)?s)?$",
+    r"(?: st(?:itche)?s)?(?: (?:in|of) (?:the )?(?:last|previous|preceding) (?:round|row|rnd))?$",
     re.IGNORECASE,
 )
 """All of a space's chains, or a ring's: "24 sc on the 12 chain" are 24."""
 IN_ONE_CHAIN = 5
 """Stitches into one chain that none would take: a chain of many is meant."""
+
+
+EACH_OF_THE_CHAINS = re.compile(
+    r"^(?:in|into|on|upon|over|under|round) each of the (?P<chains>\d+) ch(?:ains?)?\b",
+    re.IGNORECASE,
+)
+
+
+def groups_in_chains(place: Place, stitches: int) -> Place:
+    """ "Into the 7 chain 11 dc", "into each of the 5 chain 1 sc, 5 dc, 1 sc": the place of so many
+    stitches told behind it, which are one group in the loop of those chains, or in each such loop.
+    """
+    if place.noun != "ch" or place.nth or stitches < FEWEST_IN_LOOP:
+        return place
+    held, each = ON_THE_CHAINS.search(place.text), EACH_OF_THE_CHAINS.search(place.text)
+    found = held or each
+    if found is None or place.number.values[0] != int(found["chains"]):
+        return place
+    where = Where.EACH if each else place.where
+    return replace(place, noun="sp", where=where, number=ONE, chain=int(found["chains"]))
+
+
+FEWEST_IN_LOOP = 3
 
 
 def over_whole_chain(number: Num | None, place: Place) -> Place:

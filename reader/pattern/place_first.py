@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
+from reader.pattern.chained_places import groups_in_chains
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.loops_entered import skip_loop_words
 from reader.pattern.place_words import RING_WORDS
 from reader.pattern.places import find_place
-from reader.pattern.tree import Act, Deed, Group, Node, Place, Where
+from reader.pattern.tree import Act, Deed, Group, Node, Place, Where, Work
 from reader.terms.stitches import Craft
 
 VERBS = ("work", "make", "place", "worked", "working", "complete", "finish", "go", "goes",
@@ -56,6 +59,7 @@ def place_first(cur: Cursor) -> bool:
     if place is not None:
         _parted(cur, at)
     counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
+    counted = counted or (cur.kind() == "num" and cur.low(1) in ("stitches", "sts"))
     counted = counted or cur.stitch() is not None or cur.low() in ("(", "[", *VERBS)
     cur.at = at
     return place is not None and counted
@@ -173,6 +177,12 @@ def inverted(cur: Cursor, start: int) -> Node | None:
         # "and in each ch across (skipped ch do not count)": a place, and a remark.
         cur.at = start
         return None
+    if cur.book.craft is Craft.CROCHET:
+        works = [one for one in body if isinstance(one, Work)]
+        place = groups_in_chains(place, sum(one.number.values[0] for one in works if one.number))
+    only = body[0] if len(body) == 1 else None
+    if place.where is Where.RING and isinstance(only, Work) and only.between:
+        return replace(only, span=cur.span(start), words=cur.said(start), place=place)
     return Group(cur.span(start), cur.said(start), body, place)
 
 

@@ -11,7 +11,7 @@ from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Chain, Deed, LeaveRest, Node, Place, Where, Work
 from reader.pattern.up_to import to_last_of
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 PATTERNS = tuple(
     f"{verb}{even}{in_}{manner}"
@@ -48,7 +48,7 @@ def find_plain_work(cur: Cursor) -> Node | None:
     """The stitches that such words mean, taken; None (nothing taken) where none stand here."""
     if cur.book.craft is not Craft.CROCHET:
         return None
-    told = _of_pattern(cur)
+    told = _of_pattern(cur) or _row_of(cur)
     if told is not None or not cur.any_words(MANNERS):
         return told
     start = cur.at
@@ -60,6 +60,27 @@ def find_plain_work(cur: Cursor) -> Node | None:
         cur.at = start
         return None
     return Work(cur.span(start), cur.said(start), stitch, None, place)
+
+
+ON_IT = ("on it", "upon it", "into it", "along it", "over it", "on this", "upon this", "on these")
+
+
+def _row_of(cur: Cursor) -> Work | None:
+    """ "Work a row of dc on it": one in every stitch, or chain."""
+    start = cur.at
+    cur.accept("work", "make", "do", "crochet")
+    whole = cur.accept("a row of", "one row of", "1 row of", "a round of", "one round of")
+    found = cur.stitch() if whole else None
+    if found is None or found.stitch.kind is not Kind.STITCH:
+        cur.at = start
+        return None
+    cur.at += found.length
+    place = Place(Where.EACH, cur.span(start), each=True, text="in each")
+    cur.accept(*ON_IT)
+    if cur.low() not in (*STOPS, ""):
+        cur.at = start
+        return None
+    return Work(cur.span(start), cur.said(start), found.stitch, None, place)
 
 
 def _of_pattern(cur: Cursor) -> Work | None:

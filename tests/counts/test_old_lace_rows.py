@@ -173,3 +173,47 @@ def test_a_place_before_its_stitches() -> None:
                   "* On the 5 chain: 1 sc, 5 dc, 1 sc. Repeat from *.",
                   "* 1 sc, 5 dc and 1 sc under the 5 chain, repeat from *."):  # fmt: skip
         assert counts_of(f"{loops}Rnd 2. {words}\n")[1] == 84, words
+
+
+MAT = "Make a chain of 8 stitches, and unite it.\n\nRound 1: 1 double crochet, 7 chain, repeat 7 "
+MAT += "times more.\n\nRound 2: Into the 7 chain 9 stitches of double crochet, repeat.\n\n"
+
+
+def test_groups_into_the_chains() -> None:
+    """ "Into the 7 chain 9 stitches" are nine in each such loop, with or without a repeat."""
+    assert counts_of(MAT) == [8, 72]
+    assert counts_of(MAT.replace("double crochet, repeat.\n", "double crochet.\n")) == [8, 72]
+    told = "Into the 7 chain 9 stitches of double crochet, repeat"
+    each = "Into each of the 7 chain 1 double crochet, 5 long, 1 double crochet"
+    assert counts_of(MAT.replace(told, each)) == [8, 56]
+
+
+def test_one_pass_over_each_group() -> None:
+    """ "The 1st of the 9" is told once for each nine."""
+    for words in ("1 double crochet into the 1st of the 9, 9 chain, miss 4 loops, 1 double crochet "
+                  "into the next, 9 chain, repeat.",
+                  "1 double crochet into the 1st of the 9, 8 chain, 1 double crochet into the "
+                  "next, miss 5, 6 chain, repeat."):  # fmt: skip
+        assert counts_of(f"{MAT}Round 3: {words}\n")[2] == 16, words
+    words = "2 chain, 1 long into the last of the 9 double crochet, repeat."
+    assert counts_of(f"{MAT}Round 3: {words}\n")[2] == 8
+    words = "1 double crochet over the 1st double crochet in last round, 7 chain, repeat."
+    assert counts_of(f"{MAT}Round 3: {words}\n")[2] == 8
+
+
+def test_rings_of_old_mats() -> None:
+    """Chains between the stitches of a circle close it; loops are the chain's own stitches."""
+    begun = "Make a chain of 9 stitches, and unite it.\n\nRound 1: Into the circle 20 long, with 1 "
+    begun += "chain between each.\n\nRound 2: 2 double crochet into the 1 chain, repeat.\n\n"
+    assert counts_of(f"{begun}Round 3: 1 long, 2 chain, miss 1 loop, repeat.\n") == [20, 40, 20]
+    begun = "Make a chain of 6 stitches. 1st round: 2 double crochet into each loop.\n\n"
+    assert counts_of(f"{begun}2nd round: 1 double crochet, 5 chain, miss 1 loop, repeat.\n") == [
+        12, 6,
+    ]  # fmt: skip
+
+
+def test_a_row_of_a_stitch() -> None:
+    """One in every stitch, and no single one."""
+    assert counts_of("Ch 21, work a row of dc on it.\n\nRow 2. 1 dc in each dc.\n") == [None, None]
+    assert counts_of("Ch 21.\nRow 1. Sc in 2nd ch from hook and in each ch.\nRow 2. Ch 1, work a "
+                     "row of sc.\n") == [20, 20]  # fmt: skip
