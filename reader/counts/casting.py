@@ -97,8 +97,9 @@ def cast_on_in(words: str) -> Casting | None:
         return None
     if ROWS_BEFORE.search(words[: found.start()]):
         return None
-    end = CLAUSE_ENDS.search(words, found.end())
-    if AT_AN_EDGE.search(words[found.end() : end.start() if end else len(words)]):
+    told = found.start() + len(found.group().rstrip())
+    end = CLAUSE_ENDS.search(words, told)
+    if AT_AN_EDGE.search(words[told : end.start() if end else len(words)]):
         return None
     if end is None:
         return Casting(found.start(), len(words), False)

@@ -108,7 +108,7 @@ ADDED = re.compile(
     r"|(?<!in )(?<!with )(?<!using )waste yarn|spare needle|in their place"
     r"|underarms?|towards? (?:the )?\w+"
     r"|(?:for|on|at) (?:the |each |a |both |one |other |either |first |second |right |left )*"
-    r"(?:sleeves?|sides?)"
+    r"(?:sleeves?|sides?|neck|armholes?|shoulders?)"
     r"|for (?:the )?(?:\w+ )?(?:overlap|facing|flap|tab|extension|steek|gap|opening|fly"
     r"|placket))\b",
     re.IGNORECASE,

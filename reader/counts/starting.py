@@ -6,6 +6,7 @@ import re
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from reader.counts.closing_gap import closes_gap
 from reader.counts.counted import Verdict
 from reader.counts.entries import Entry, numbers_of
 from reader.counts.fabric import Run
@@ -57,6 +58,8 @@ def start(ledger: Ledger, entry: Entry) -> None:
     told = ledger.in_figures(entry.row.start, entry.row.end)
     afresh = not runs_on and begins_anew(entry.nodes, told, below, size, craft, stated)
     afresh = (afresh and not amid_paragraph(ledger, entry)) or _only_told(ledger)
+    near = [one for one in ledger.entries if _same_paragraph(ledger, one, entry)]
+    afresh = afresh and not closes_gap(entry.nodes, near, below.stitches, size)
     if craft is Craft.KNITTING and not afresh and below.stitches is None and ledger.rows:
         # Added to what is not known.
         ledger.even(-1, None, entry.row.start, entry.row.end, "")
@@ -125,6 +128,11 @@ def added_at_edge(ledger: Ledger, entry: Entry) -> bool:
     moves = started(entry.nodes, below, ledger.size, ledger.pattern.craft, True)[2]
     ledger.rows.append(start_row("Start", ledger.is_round, words, span, None, moves))
     return True
+
+
+def _same_paragraph(ledger: Ledger, before: Entry, entry: Entry) -> bool:
+    """Whether no blank line parts a row from another behind it."""
+    return PARAGRAPH.search(ledger.text, before.row.start, entry.row.start) is None
 
 
 def _number(ledger: Ledger, entry: Entry, chain: Chain, stated: int | None) -> None:

@@ -39,7 +39,9 @@ _CHANGED = r"(?:added|increased|gained|made|decreased|lost|narrowed|taken (?:off
 CHANGED_BY = re.compile(
     rf"\b(?:until|till|til) (?:(?:you have|you've|there have been|having) {_CHANGED} (?P<n>\d+)"
     r"(?! ?(?:times|inch|in\b|cm))(?: (?:sts?|stitches|loops))?"
-    rf"|(?P<m>\d+)(?: (?:sts?|stitches|loops))? (?:have been|are|were|has been) {_CHANGED})\b",
+    rf"|(?P<m>\d+)(?: (?:sts?|stitches|loops))? (?:have been|are|were|has been) {_CHANGED}"
+    r"|(?:you have|there are|you've) (?P<k>\d+) (?:extra|additional|more|new)"
+    r" (?:sts?|stitches|loops))\b",
     re.IGNORECASE,
 )
 
@@ -51,7 +53,7 @@ def changed_by(words: str, step: int) -> int | None:
     found = CHANGED_BY.search(words)
     if found is None or not step:
         return None
-    times, over = divmod(int((found["n"] or found["m"])[:4]), abs(step))
+    times, over = divmod(int((found["n"] or found["m"] or found["k"])[:4]), abs(step))
     return times if times and not over else None
 
 

@@ -169,6 +169,10 @@ def _in_front(cur: Cursor, start: int) -> Node | None:
     ahead = 0
     while cur.low(ahead) in (",", "and", "then"):
         ahead += 1
+    narrows = cur.low(ahead) in PURLS and {"together", "tog"} & {cur.low(ahead + n) for n in (2, 3)}
+    if narrows or (cur.low() == "." and cur.low(1) in ("repeat", "rep")):
+        # Before two purled together, and where the list begins again, it is told as an over only.
+        return worked(cur, start, "yo", None)
     slipped = cur.low(ahead) in ("sl", "slip") and cur.low(ahead + 1) in ("1", "one")
     ahead += (2 + (cur.low(ahead + 2) == ",")) * slipped
     together = not slipped or cur.low(ahead + 2) in ("together", "tog") or cur.low(ahead) != "k"

@@ -74,11 +74,33 @@ THREE_NEEDLES = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """All stitches bound off with those of another needle, named by its manner."""
+_N = rf"(?:\d{{1,3}}|{SPELLED})"
+_STS = r"(?:\s+(?:stitches|sts|loops))?"
+_NEEDLE = r"(?:\s+(?:needle|pin)s?)?"
+BY_NEEDLES = Sought(
+    ("cast", "co ", "set"),
+    rf"\b(?:cast|set)(?:ing)?\s+(?:on|up)\s+(?P<a>{_N}){_STS}\s+(?:up)?on(?:to)?\s+(?:the\s+)?"
+    rf"(?:first|1st|one){_NEEDLE},?\s+(?:and\s+)?(?P<b>{_N}){_STS}\s+(?:up)?on(?:to)?\s+"
+    r"(?:(?P<each>each\s+of\s+(?:the\s+)?(?:other\s+)?(?P<n>[234]|two|three|four)(?:\s+others)?)"
+    rf"|(?:the\s+)?(?:second|2nd|other|another))\b{_NEEDLE}(?:,?\s+(?:and\s+)?(?P<c>{_N}){_STS}\s+"
+    rf"(?:up)?on(?:to)?\s+(?:the\s+)?(?:third|3rd|last)\b{_NEEDLE})?",
+    re.IGNORECASE,
+)
+"""How many lie on each needle, and not how many they are: all of them together."""
+SIDE_STITCHES = Sought(
+    ("side", "edge", "selv", "heel", "flap"),
+    rf"(?P<lead>\b(?:take|pick)(?:ing)?\s+up\s+{_N}\s+)(?P<kind>(?:side|edge|selv[ae]d?ge|heel|flap)"
+    r"[- ]\s?)(?=(?:stitches|sts|loops)\b)",
+    re.IGNORECASE,
+)
+""" "Take up 10 side-stitches": where they are taken from, in the midst."""
 EACH = re.compile(r"\beach\b", re.IGNORECASE)
 
 
 def cast_ons(text: str) -> str:
     """The text with such words put right; any text goes in, its length stays."""
+    text = SIDE_STITCHES.sub(lambda found: found["lead"].ljust(len(found.group())), text)
+    text = BY_NEEDLES.sub(_all_of_them, text)
     text = FOR_WHAT.sub(_number_first, NEEDLES_FIRST.sub(_on_each, text))
     text = THREE_NEEDLES.sub(lambda found: "bind off".ljust(len(found.group())), text)
     text = COLOUR_FIRST.sub(lambda found: found["cast"].ljust(len(found.group())), text)
@@ -102,10 +124,20 @@ def _on_each(found: re.Match[str]) -> str:
     if not EACH.search(found.group()):
         return found.group()
     told = (found["n"], found["needles"])
-    number, needles = (int(said) if said.isdigit() else word_number(said) for said in told)
+    number, needles = (_value(said) for said in told)
     said = f"co {number} sts on each of {needles} needles"
     whole = found.group()
     return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+
+
+def _all_of_them(found: re.Match[str]) -> str:
+    often = _value(found["n"]) if found["each"] else 1
+    total = _value(found["a"]) + often * _value(found["b"]) + _value(found["c"] or "0")
+    return f"co {total} sts".ljust(len(found.group()))
+
+
+def _value(said: str) -> int:
+    return int(said) if said.isdigit() else word_number(said) or 0
 
 
 def _spaces(found: re.Match[str]) -> str:

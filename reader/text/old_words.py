@@ -15,9 +15,10 @@ _SOMEWHERE = (
     r"(?:at|on|in)\s+(?:the\s+)?(?:beg|end|start|each|both|either|every|middle|cent|first|last)"
 )
 LESS = Sought(
-    ("diminish", "lessen", "contract"),
-    r"\b(?P<word>(?:diminish|lessen|contract)(?P<ing>ing)?)\b"
-    rf"(?=\s+(?:\d|{SPELLED}|a\b|at\b|by\b|in\b|on\b|every|each|once|twice|gradually|the\b))",
+    ("diminish", "lessen", "contract", "reduc"),
+    r"\b(?P<word>(?:diminish|lessen|contract|reduce?)(?P<ing>ing)?)\b(?!\s+(?:it|to)\b)"
+    rf"(?=\s+(?:(?:\d|{SPELLED}|a\b|at\b|by\b|in\b|on\b|every|each|once|twice|gradually|until\b|till\b|the\b)"
+    r"|for\s+the\s+\w+\s+(?:at|on|in|every|each)\b))",
     re.IGNORECASE,
 )
 MORE = Sought(
@@ -36,6 +37,11 @@ IN_OVER = Sought(
 _CHANGE = r"\b(?:decrease|increase|dec|inc|narrow|widen|decreasing|increasing|narrowing)"
 _EDGE = r"(?:each end|both ends|(?:the )?(?:beginning|end|start)(?: of (?:the |each |every )?\w+)?)"
 _MANNER = r"(?:knit|purl|pearl|tak|work|slip|mak|pick|putt|pass|throw|rais)\w*ing\b"
+FOR_SHAPE = Sought(
+    ("for",),
+    rf"(?P<lead>{_CHANGE})\s+for\s+the\s+\w+(?=\s+(?:at|on|in)\s+{_EDGE})", re.IGNORECASE
+)
+"""What is shaped so, between the change and its place: "decrease for the neck at the end of"."""
 BY_DOING = Sought(
     ("by",),
     rf"(?P<lead>{_CHANGE}(?:\s+(?:once|one|1|a)\b)?(?:\s+(?:stitch|st)\b)?"
@@ -81,6 +87,13 @@ TAKE_TWO = Sought(
     re.IGNORECASE,
 )
 """ "Make one, take two": together, as old lace has it."""
+TAKE_UP = Sought(
+    ("take",),
+    rf"(?P<at>(?:^|(?<=[.;]))\s*(?:(?:then|now|next|and),?\s+)*)(?P<take>take)(?=\s+up\s+(?:the\s+|about"
+    rf"\s+)?(?:\d{{1,3}}|{SPELLED})\s+(?:\w+[- ])?(?:stitches|sts|loops)\b)",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Take up 10 stitches" at a sentence's beginning is what others pick up."""
 MAKING = Sought(
     ("making", "giving"),
     r"(?:(?:thus|so|and|and so|and thus)\s+)?\b(?:making|giving)\s+(?:in\s+all\s+|altogether\s+)?"
@@ -98,11 +111,15 @@ def old_words(text: str) -> str:
     text = LESS.sub(lambda found: _put(found, "decreasing", "decrease", "dec"), text)
     text = MORE.sub(lambda found: _put(found, "inc'ing", "inc", "inc"), text)
     text = TAKE_TWO.sub(lambda found: "narrow".ljust(len(found.group())), text)
+    text = TAKE_UP.sub(
+        lambda found: found["at"] + ("Pick" if found["take"][0] == "T" else "pick"), text
+    )
     text = MAKING.sub(_total, text)
     text = SLIPPED_OFF.sub(lambda found: " " * len(found.group()), text)
     if OVERS.search(text):
         text = TAKEN.sub(lambda found: "n.".ljust(len(found.group())), text)
     text = IN_OVER.sub(lambda found: " " * len(found.group()), text)
+    text = FOR_SHAPE.sub(lambda found: found["lead"].ljust(len(found.group())), text)
     text = BY_DOING.sub(_without_manner, text)
     text = BOTH_ENDS.sub(
         lambda m: f"{m['verb']} {m['n']}{m['sts'] or ''} at each end".ljust(len(m.group())), text

@@ -53,12 +53,76 @@ NEXT_DONE = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """ "Next decrease 2 stitches at each end": what is done next, and no label."""
+IN_EACH_OF = Sought(
+    ("next",),
+    rf"(?P<at>(?:^|(?<=[.;,\n]))\s*(?:and\s+|then\s+)*)in\s+(?:each\s+of\s+)?(?:the\s+)?next\s+"
+    rf"(?P<rows>{_N})\s+(?P<what>rows|rounds|rnds),?\s+(?P<verb>narrow|widen|decrease|increase|dec|inc)"
+    rf"(?:\s+off)?\s+(?P<n>{_N})\b(?:\s+of\s+(?:the\s+)?{_N})?(?:\s+(?:stitch|stitches|sts?))?"
+    r"(?:\s+(?:in\s+)?each)?(?=\s*[,.;])",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "In each of next 3 rounds narrow 1": the rows before what is done in them."""
+AGAIN_ROUND = Sought(
+    ("repeat",),
+    r"(?P<lead>[.;,]\s+(?:and\s+)?)repeat\s+alternately(?=\s*[.;])"
+    r"|(?P<lead2>[.;,]\s+(?:and\s+)?)repeat\s+this(?:\s+pattern)?(?=\s+(?:all\s+(?:the\s+way\s+)?a?round"
+    r"|around|across|to\s+the\s+end)\b)",
+    re.IGNORECASE,
+)
+""" "Repeat this all round": the row's list."""
+THESE_BY_TURNS = Sought(
+    ("alternately",),
+    r"\b(?:do|work|knit|repeat)\s+these(?:\s+(?:two|2)\s+rows)?\s+alternately"
+    rf"(?:\s+for\s+{_N}\s+rows(?=\s+(?:until|till)\b))?(?=,?\s+(?:for|until|till|{_N}\s+times|twice)\b)",
+    re.IGNORECASE,
+)
+EACH_ROW_UNTIL = Sought(
+    ("creas",),
+    r"(?:(?P<and>\s+and)?\s+|(?<=[.;]\s)|^)(?P<verb>increas|decreas)(?:e|ing)\s+(?:one\s+|1\s+|a\s+stitch\s+)?"
+    r"(?:in\s+)?(?:every|each)\s+row\s*[.;,]\s*(?:and\s+)?(?:knit|work)(?:\s+plain)?"
+    r"(?=\s+(?:until|till)\b)",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Increase every row. Knit until you have 27 stitches": one in each, so far."""
+AND_CHANGED = Sought(
+    ("and", "then"),
+    r"(?P<stop>,)(?P<and>\s+(?:and|then)\s+)(?P<verb>decrease|increase|narrow|dec|inc)"
+    r"(?=\s+(?:until|till)\s+(?:you\s+have|there\s+are|only)\b)",
+    re.IGNORECASE,
+)
+""" "Take up 10, and decrease until you have 56": rows of their own."""
+LIKE_OTHERS = re.compile(
+    r"(?P<before>\b\d{1,3}(?:st|nd|rd|th)\s+(?:needle|row|round)s?\s+(?:like|as|same\s+as)\s+(?:the\s+)?"
+    r"\d{1,3}(?:st|nd|rd|th)(?:\s+(?:needle|row|round))?),(?=\s+(?:and\s+)?\d{1,3}(?:st|nd|rd|th)\s+"
+    r"(?:needle|row|round)s?\s+(?:like|as|same)\b)",
+    re.IGNORECASE,
+)
+"""Rows told each by another, one after the other in a sentence."""
+TAKE_ONLY = Sought(
+    ("take",),
+    rf"(?:\bfor\s+(?:the|a|each|one)\s+(?:\w+\s+){{1,3}})?\btake\s+(?:the\s+)?(?:first\s+|next\s+|last\s+"
+    rf"|remaining\s+)?(?P<n>{_N})\s+(?:stitches|sts)(?:\s+for\s+(?:\w+\s+){{1,4}}?)?"
+    r"(?:,?\s+(?:leave|leaving)\s[^.;,]{3,60})?,?\s+and\s+(?:do|knit|work)\b[^.;,]{0,60}?"
+    rf"\b(?P<rows>{_N})\s+rows(?:\s+(?:of\s+)?plain(?:\s+knitting)?)?(?=\s*[,.;])",
+    re.IGNORECASE,
+)
+""" "Take 60 stitches, leaving the rest, and knit on those 60 for 32 rows": the others wait."""
 
 
 def plain_stretches(text: str) -> str:
     """The text so put; any text goes in."""
+    text = TAKE_ONLY.sub(_on_these_only, text)
     text = ON_THESE.sub(_on_these, text)
     text = TURN_ABOUT.sub(_turn_about, text)
+    text = IN_EACH_OF.sub(_each_of_them, AGAIN_ROUND.sub(_again, text))
+    text = LIKE_OTHERS.sub(lambda found: f"{found['before']}.", text)
+    text = THESE_BY_TURNS.sub(
+        lambda found: "repeat these 2 rows".ljust(len(found.group())), text
+    )
+    text = AND_CHANGED.sub(
+        lambda found: f".{' ' * len(found['and'])}{found['verb'].capitalize()}", text
+    )
+    text = EACH_ROW_UNTIL.sub(_in_each_row, text)
     text = VERBLESS.sub(_with_verb, text)
     text = NEXT_DONE.sub(lambda m: m["at"] + " " * (len(m.group()) - len(m["at"])), text)
     return SAID_FIRST.sub(_one_sentence, text)
@@ -68,6 +132,11 @@ def _on_these(found: re.Match[str]) -> str:
     more = "more " if found["more"] else ""
     rows = f"work {_value(found['rows'])} {more}rows on {found['which']} {_value(found['n'])} sts"
     return _as_begun(rows, found)
+
+
+def _on_these_only(found: re.Match[str]) -> str:
+    said = f"work {_value(found['rows'])} rows on these {_value(found['n'])} sts"
+    return _as_begun(said, found)
 
 
 def _turn_about(found: re.Match[str]) -> str:
@@ -80,6 +149,23 @@ def _as_begun(said: str, found: re.Match[str]) -> str:
     """The words with a capital where the sentence began with one."""
     capital = found.group().lstrip("([")[:1].isupper()
     return (said.capitalize() if capital else said).ljust(len(found.group()))
+
+
+def _each_of_them(found: re.Match[str]) -> str:
+    verb = "inc" if found["verb"].lower().startswith(("inc", "wid")) else "dec"
+    said = f"{found['at']}{verb} {_value(found['n'])} st in each of next {_value(found['rows'])} "
+    return said + found["what"].rjust(len(found.group()) - len(said))
+
+
+def _in_each_row(found: re.Match[str]) -> str:
+    lead = ".   " if found["and"] else " "
+    said = f"{lead}{found['verb'].capitalize()}e 1 every row"
+    whole = found.group()
+    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+
+
+def _again(found: re.Match[str]) -> str:
+    return f"{found['lead'] or found['lead2']}repeat".ljust(len(found.group()))
 
 
 def _with_verb(found: re.Match[str]) -> str:

@@ -42,9 +42,9 @@ BETWEEN_ALL = Sought(
 )
 WHOLLY = Sought(
     ("ted", "led", "med"),
-    rf"(?P<label>\b{_ROWS}(?:\s+\d{{1,3}})?(?:\s+(?:is|are))?\s*(?:[:.]|—|--?)?\s*)(?:(?:entirely|all|wholly"
-    r"|quite)\s+)?(?:(?P<verb>knit)ted|(?P<verb2>purl|pearl)ed|(?P<verb3>seam)ed)(?:\s+(?:plain|throughout|across))*"
-    r"(?=\s*(?:[.;*]|$))",
+    rf"(?P<label>\b{_ROWS}(?:\s+\d{{1,3}})?(?:\s+(?:is|are))?\s*(?:[:.]|—|--?)?\s*)(?P<all>(?:(?:entirely"
+    r"|all|wholly|quite)\s+)?(?:(?P<knit>knitted)|pearled)|(?:entirely|all|wholly|quite)\s+(?:purl|seam)ed)"
+    r"(?:\s+(?:plain|throughout|across))*(?=\s*(?:[.;*]|$))",
     re.IGNORECASE | re.MULTILINE,
 )
 """ "5th row: Entirely knitted.": what the row is, in place of what is done."""
@@ -58,8 +58,11 @@ def rows_spoken_of(text: str) -> str:
 
 
 def _wholly(found: re.Match[str]) -> str:
-    verb = found["verb"] or found["verb2"] or found["verb3"]
-    return f"{found['label']}{verb}".ljust(len(found.group()))
+    room = len(found.group()) - len(found["label"])
+    verb = "knit" if found["knit"] else "purl"
+    ways = (f"{verb} to the end", f"{verb} to end", f"{verb[0]} to end", f"{verb[0]} plain", verb)
+    said = next(one for one in ways if len(one) <= room)
+    return found["label"] + said.ljust(room)
 
 
 def _labelled(found: re.Match[str]) -> str:

@@ -137,3 +137,37 @@ def test_an_over_before_narrow_twice() -> None:
     assert counts_of(rows.format("Knit 1, over, knit 2 together, knit 8.")) == [11]
     listed = "knit 3, make 1, take 2, knit 1, make 1, take 2, three times over."
     assert counts_of(f"Cast on 12.\n1st row: {listed}") == [12]
+
+
+@pytest.mark.parametrize(
+    ("text", "counts"),
+    [
+        ("Cast on 40 stitches on the first needle, and 20 on each of the other two. Knit 3 rounds.",
+         [80]),
+        ("Cast on 80 stitches. Knit 30, bind off 20, knit 30. Knit 7 ridges on each shoulder, "
+         "cast on 20 stitches. Knit 4 rows.", [80, 60, 80]),
+        ("Cast on 24 stitches. Knit 2 rounds. In each of next 3 rounds narrow 1 of the 7 stitches.",
+         [24, 23, 22, 21]),
+        ("Cast on 98 stitches, knit 6 rows. For the bow take 60 stitches, leaving the rest on the "
+         "needle, and knit plain on those 60 for 8 rows.", [98, 60]),
+        ("Cast on 1 stitch and increase every row. Knit until you have 4 stitches.", [1, 2, 3, 4]),
+        ("Cast on 20, knit 2 rows. Increase 1 at each end of every row until there are 4 more "
+         "stitches.", [20, 22, 24]),
+        ("Cast on 20 and knit 4 rows. Reduce until you have 16.", [20, 16]),
+    ],
+)  # fmt: skip
+def test_what_lies_on_the_needles(text: str, counts: list[int]) -> None:
+    """Told by needles, over a gap, for a part of the stitches, or by how many more."""
+    assert counts_of(text) == counts
+
+
+def test_lists_that_begin_again() -> None:
+    """ "Repeat this all round" is the row's own list; a thread before the needle is an over."""
+    row = "Knit 4, (over, knit 1) 8 times, knit 4, seam 3. Repeat this all round."
+    assert counts_of(f"Cast on 38 stitches.\n1st round: {row}") == [38, 54]
+    row = "make 1, pearl 1, * put thread before the needle, pearl 2 together. Repeat from *."
+    assert counts_of(f"Cast on 29 stitches.\n1st row: {row}") == [29, 30]
+    rows = "1st needle: slip 1, over, knit 9.\n2nd needle: knit 9, narrow.\n"
+    rows += "".join(f"{n}th needle: knit.\n" for n in (4, 5, 6))
+    told = "7th needle like the 1st, 8th needle like the 2nd."
+    assert counts_of(f"Cast on 10 stitches.\n{rows}{told}") == [10, 11, 10, 11, 10]
