@@ -142,9 +142,10 @@ UNBRACKETED = re.compile(
 """The numbers of several sizes with commas, semicolons or strokes between them, and what they
 count; the digit first, as above.
 """
-SET_APART = re.compile(
+SET_APART = Sought(
+    ("<", "~", "..."),
     r"(?<![\d/.,:—-])(?<!\d[ ])\d{1,4}(?:(?P<mark> ?(?:<|~|\.{3}) ?)\d{1,4})(?:(?P=mark)\d{1,4})*"
-    r"(?![\d/]|[ ]?[<~])"
+    r"(?![\d/]|[ ]?[<~])",
 )
 """Numbers of several sizes with an unusual mark between them: "6 < 7 < 8", "53 ... 57 ... 61"."""
 WITHIN = re.compile(

@@ -228,9 +228,10 @@ def in_brackets(text: str, sizes: int) -> str:
     return PARTED.sub(lambda found: _bracketed(found, sizes), text)
 
 
-PAIRS = re.compile(
+PAIRS = Sought(
+    ("/",),
     r"(?<![\d/.,-])(?<!\d[ ])(?P<a>\d{1,3})/(?P<b>\d{1,3})(?![\d/]|[ ]?(?:mm|inch|\")|[ ]?rib)"
-    r"(?P<gap>[ ]?)"
+    r"(?P<gap>[ ]?)",
 )
 LEAST_PAIRS = 4
 """Pairs with a stroke, the second not smaller, that are too large for fractions."""

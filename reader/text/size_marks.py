@@ -9,14 +9,17 @@ import re
 from collections import Counter
 from collections.abc import Callable
 
+from reader.text.sought import Sought
+
 LEAST = 3
 """Lists alike, for them to be those of sizes."""
 BY_TURNS = re.compile(
-    r"(?<![\d)\]] )(?<![\w)\]])\(\d{1,4}\)[ ]\d{1,4}(?:[ ]\(\d{1,4}\)[ ]\d{1,4})*"
+    r"\((?<![\d)\]] \()(?<![\w)\]]\()\d{1,4}\)[ ]\d{1,4}(?:[ ]\(\d{1,4}\)[ ]\d{1,4})*"
     r"(?:[ ]\(\d{1,4}\))?(?![ ]?\(?\d)"
 )
-"""Every other number in a bracket, the first among them."""
-POINTS = re.compile(r"(?<![\d.])\d{1,4}(?:[ ][.·][ ]\d{1,4}){2,}(?![\d])")
+"""Every other number in a bracket, the first among them. The bracket is told first, and what stands
+before it after: so the engine leaps from bracket to bracket."""
+POINTS = Sought((" . ", " · "), r"(?<![\d.])\d{1,4}(?:[ ][.·][ ]\d{1,4}){2,}(?![\d])")
 SPACED = re.compile(r"(?<!\d)[\[({]\d{1,4}(?:[ ]{1,2}\d{1,4}){2,}[\])}]")
 WITHIN = re.compile(r"(?<!\d[ ])(?<!\d)[\[(]\d{1,4}(?:,[ ]?\d{1,4}){2,}[\])]")
 BEGUN_WITHIN = re.compile(r"\b(?:cast[ -]?on|co|ch|chain)\s+[\[(]\d", re.IGNORECASE)
