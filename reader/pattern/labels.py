@@ -83,7 +83,7 @@ ORDINAL_FIRST = re.compile(
 )
 BARE = re.compile(
     r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?(?P<end>[.)]|:)(?:\s+(?=\S)"
-    r"|(?=\*))"
+    r"|(?=\*)|(?<=:)(?=[a-z(\[]))"
 )
 NAMED = re.compile(
     rf"(?<![\w-])(?:for\s+the\s+(?=next|following))?(?P<name>next|following|last|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc"

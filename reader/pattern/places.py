@@ -64,7 +64,13 @@ def find_place(cur: Cursor) -> Place | None:
     if place.noun == "sp":
         between_groups(cur)
     skip_loop_words(cur)
+    if CORNERS.fullmatch(cur.said(start).lower()):
+        place = Place(Where.EACH, place.span, noun="corner", each=True)
     return replace(place, span=cur.span(start), text=cur.said(start))
+
+
+CORNERS = re.compile(r"in(?:to)? (?:all )?(?:the )?(?:4 |four )?corners?(?<=s)(?: sps?| spaces)?")
+"""All of them: "(2 dc, ch 2, 2 dc) in corners"."""
 
 
 def _place(cur: Cursor, start: int, bare: bool) -> Place | None:

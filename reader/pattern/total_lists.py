@@ -26,9 +26,15 @@ OPENING = re.compile(
 """What chains leave in a row, told beside its stitches with or without a number."""
 CHAINS = ("ch", "chs", "chain", "chains")
 SENTENCE = re.compile(
-    r"(?<=[.;])\s+(?P<list>\d{1,4} ?[A-Za-z][^.;:*()\[\]]{3,80}?)[.\s]*$"
+    r"(?<=[.;])\s+(?P<list>\d{1,4} ?[A-Za-z+][^.;:*()\[\]]{1,80}?)[.\s]*$"
 )
 """The last sentence of a row, where it begins with a number."""
+BESIDE_CORNERS = re.compile(
+    r"(?P<n>\d{1,4}) ?\+ ?\d{1,3}(?: ?(?:corners?|sps?|spaces|chains?|ch|loops?|picots?|points?"
+    r"|holes?|arches))?",
+    re.IGNORECASE,
+)
+"""Stitches, and what lies between them: "28 + 4 corners"."""
 REPEATED = re.compile(r"\b(?:rep(?:eat)?|times|around|across|twice)\b", re.IGNORECASE)
 SURELY = 8
 """Stitches of each kind: fewer may be worked as the last ones of a row."""
@@ -72,6 +78,9 @@ def in_a_sentence(text: str, over: bool) -> Printed | None:
     last = SENTENCE.search(text)
     if last is None:
         return None
+    summed = BESIDE_CORNERS.fullmatch(last["list"])
+    if summed is not None:
+        return Printed(last.start("list"), len(text), (int(summed["n"]),))
     before = text[: last.start()]
     items = [_item(one) for one in re.split(r"[,&+]|\band\b|\bplus\b|\bwith\b", last["list"])]
     if any(one is None or one[1] in CHAINS for one in items):

@@ -9,7 +9,7 @@ import re
 from reader.text.sought import Sought
 
 _WORD = r"(?:rounds?|rnds?|rds?|rows?)"
-_ROMAN = r"X{0,3}(?:IX|IV|V?I{0,3})(?<=[IVX])"
+_ROMAN = r"(?:X{0,3}(?:IX|IV|V?I{0,3})(?<=[IVX])|x{0,3}(?:ix|iv|v?i{0,3})(?<=[ivx]))"
 ROMAN = re.compile(
     rf"(?:^[ \t]*|(?<=[.;)] ))(?i:{_WORD})\.? (?P<first>{_ROMAN})\b"
     rf"(?P<more>(?: ?(?:to|and|-|through|&|,) ?{_ROMAN}\b)*)(?P<end>[ \t]?[:.—)(-])",
@@ -46,7 +46,7 @@ def _figure(found: re.Match[str]) -> str:
     said = found.group()
     total, last = 0, 0
     for letter in reversed(said.rstrip(" -")):
-        value = VALUES[letter]
+        value = VALUES[letter.upper()]
         total, last = total + (value if value >= last else -value), max(value, last)
     figures = str(total)
     rest = found["room"]

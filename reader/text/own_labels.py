@@ -45,8 +45,8 @@ OF_ALL = Sought(
 
 
 LETTER = re.compile(
-    r"^(?P<lead>[ \t]*)(?P<word>[A-JLOQ-Z])(?P<nums>\d{1,3})(?P<more> ?(?:-|to|—) ?[A-Z]?\d{1,3})?"
-    r"(?=[ \t]*[:.)&])",
+    r"(?:^|(?<=[.:] ))(?P<lead>[ \t]*)(?P<word>[A-JLOQ-Z])(?P<nums>\d{1,3})"
+    r"(?P<more> ?(?:-|to|—) ?[A-Z]?\d{1,3})?(?=[ \t]*[:.)&])",
     re.MULTILINE,
 )
 """A letter and a number, "F3:", "G2-G70."; K and P work stitches, C and M may, N is a needle."""

@@ -14,6 +14,7 @@ from reader.text.cast_ons import cast_ons
 from reader.text.chain_spaces import chains_first
 from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
+from reader.text.counting_labels import labels_counted
 from reader.text.crosses import starred
 from reader.text.figure_heads import without_figures
 from reader.text.footnotes import without_marks
@@ -72,7 +73,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = totals_in_brackets(plain_as_double(without_figures(without_marks(source.text))))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = totals_alike(totals_last(rows_called_lines(unmarked(unbulleted(plain)))))
-    plain = with_as(rows_in_figures(with_known_words(plain)))
+    plain = with_as(rows_in_figures(labels_counted(with_known_words(plain))))
     plain = without_emphasis(with_usual_brackets(sizes_as_usual(plain)))
     plain = untabled(without_columns(without_ticks(plain)))
     plain = in_plain_words(without_row_notes(parted_totals(plain_totals(plain))))

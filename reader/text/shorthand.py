@@ -11,11 +11,12 @@ from reader.text.sought import Sought
 _STITCH = r"(?:sc|inc|in|dec|hdc|dc|tr|htr|sts?|ch)"
 BARE_TIMES = re.compile(
     rf"(?P<body>[(\[](?=[^()\[\]\n]*\b\d*{_STITCH}\b)[^()\[\]\n]+[)\]]) (?P<times>\d{{1,2}})"
-    r"(?=\s*[(\[<{]\s*\d{1,4}(?:\s*[a-z]{1,8})?\s*[)\]>}]\s*(?:[.,;\n]|$)"
+    r"(?=, ?(?:turn|join|close|ss|sl st|do not)\b"
+    r"|\s*[(\[<{]\s*\d{1,4}(?:\s*[a-z]{1,8})?\s*[)\]>}]\s*(?:[.,;\n]|$)"
     r"|\s*(?:—|--?>?|=)\s*\d{1,4}\s*(?:[a-z]{1,8})?\s*(?:[.\n]|$))",
     re.IGNORECASE,
 )
-NUMBER_BETWEEN = re.compile(r"[)\]] \d{1,2}\s*[(\[<{—=-]")
+NUMBER_BETWEEN = re.compile(r"[)\]] \d{1,2}\s*[(\[<{—=,-]")
 """Without this no such number stands in a text; sooner found than all of BARE_TIMES."""
 ON_OFF = Sought(
     ("/o",), r"\b(?P<what>[CB])/O\b(?=[ ]|$)|\b(?P<low>[cb])/o\b(?=[ ]|$)", re.MULTILINE
@@ -98,7 +99,13 @@ def with_times(text: str) -> str:
     text = ON_OFF.sub(lambda found: f"{found['what'] or found['low']}o ", RPT.sub("rep", text))
     if not NUMBER_BETWEEN.search(text):
         return text
-    return BARE_TIMES.sub(lambda found: f"{found['body']}x{found['times']}", text)
+    return BARE_TIMES.sub(_so_often, text)
+
+
+def _so_often(found: re.Match[str]) -> str:
+    listed = "," in found["body"] or found.string[found.end() : found.end() + 1] != ","
+    # "Chain (ch) 4, join" is no list worked four times.
+    return f"{found['body']}{'x' if listed else ' '}{found['times']}"
 
 
 def _two_in_one(found: re.Match[str]) -> str:

@@ -183,3 +183,42 @@ def test_sizes_with_unusual_marks(title: str, chain: str, row: str) -> None:
     for size, after in enumerate((9, 11, 13)):
         told = count_pattern(pattern, size)
         assert [one.count for part in told.parts for one in part.rows][-3:] == [after] * 3
+
+
+COUNTED_ON = (
+    ("ch 12 / sc 11\n1/ ch 1, sc 11\n2/ ch 1, sc 11\n3/ ch 1, sc 11\n4..6 / ch 1, sc 11", [11] * 6),
+    ("h1 ch 2, 3 sc in the 2nd ch. (3)\nh2 ch 1, 2 sc in each, turn. (6)\n"
+     "h3 ch 1, [sc, 2 sc in next] 3, turn. (9)\nh4-h5 ch 1, sc in each. (9)", [3, 6, 9, 9, 9]),
+    ("1 6 sc in ring: 6\n2 2 sc in each: 12\n3 sc in each: 12\n4 sc all: 12\n5 [sc, inc] 6: 18",
+     [6, 12, 12, 12, 18]),
+    ("Ball. 1: 6 sc loop (6). 2: inc each (12). 3: inc every other (18). 4-5: sc (18).",
+     [6, 12, 18, 18, 18]),
+    ("Crown: 4 ch, join; 8 sc in ring.\n2nd round, 2 sc in each. 3rd, 2 sc in every second. "
+     "4th, 2 sc in every third. 5th, plain.", [8, 16, 24, 32, 32]),
+    ("Rd i: 6 sc in ring. Rd ii: [2 sc in next] x 6. 12 sc. Rd iii: sc. 12 sc.", [6, 12, 12]),
+    ("Row 1 . 6 sc in ring . 6\nRow 2 . 2 sc in each . 12\nRow 3 . sc in each . 12\n"
+     "Rows 4-5 . sc in each . 12", [6, 12, 12, 12, 12]),
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(("rows", "after"), COUNTED_ON)
+def test_labels_in_any_manner_that_count_on(rows: str, after: list[int]) -> None:
+    """Numbers that count on from 1, at lines or amid a paragraph, are those of rows."""
+    assert counts(f"CRATE\n{rows}")[-len(after) :] == after
+
+
+def test_numbers_that_do_not_count_on_are_no_labels() -> None:
+    """Quantities at the heads of lines stay what they are."""
+    text = "You need\n2 balls of twine\n4 buttons\n3 hooks\n\nRnd 1: 6 sc in ring\nRnd 2: inc x6"
+    assert counts(text) == [6, 12]
+
+
+def test_corners_in_the_plural_and_totals_beside_them() -> None:
+    """ "In corners" is in each, and "44 + 4 corners" has 44 stitches."""
+    text = (
+        "R1: ch 3, 11 dc in ring, join. 12\n"
+        "R2: ch 3, dc in next 2, ch 2, *dc in next 3, ch 2* 3 times, join. 12 + 4 corners\n"
+        "R3: ch 3, dc in each, (2 dc, ch 2, 2 dc) in corners, join. {n} + 4"
+    )
+    assert counts(text.format(n=28))[-1] == 28
+    assert count_pattern(parse_pattern(text.format(n=30))).problems
