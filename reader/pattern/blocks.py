@@ -262,7 +262,13 @@ def _goes_with(before: str, line: str, width: int) -> bool:
     """
     if PLAIN_LABEL.match(line) and OVER.search(before, max(0, len(before.rstrip()) - 2)):
         return _open_bracket(before)
+    if COLUMN_LAST.search(before, max(0, len(before) - 24)):
+        return False
     return not _next_label(before, line) and _continues(before, line, width)
+
+
+COLUMN_LAST = re.compile(r"[ ]{2,}= \d{1,4}(?:[ ]?(?:sts?|stitches))?[ ]*$")
+"""A line that ends with its total in a column of its own."""
 
 
 OWN_LABEL = re.compile(

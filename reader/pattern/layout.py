@@ -43,7 +43,7 @@ from reader.pattern.said_only import (
     without_rules,
 )
 from reader.pattern.second_half import COMPLETE
-from reader.pattern.telegraphic import IN_A_ROW, changes_stitches, ends_in_number
+from reader.pattern.telegraphic import IN_A_ROW, before_cast_off, changes_stitches, end_in_number
 from reader.terms.numbers import SPELLED
 
 BEGUN = re.compile(
@@ -233,7 +233,7 @@ class _LayingOut:
             run_in
             and (not marks or marks[0].start > start)
             and not NO_HEADING.match(words)
-            and not (self.begun and ends_in_number(words[run_in.end() :]))
+            and not (self.begun and end_in_number(words[run_in.end() :]))
         ):
             head = run_in["head"] or run_in["caps"] or run_in["dash"]
             if marks or not (self.explains(head) or defines(words, head)):
@@ -309,7 +309,11 @@ class _LayingOut:
                 self.add_row(None, mark.end, stop)
             else:
                 self.section = ""
-                self.add_row(mark, mark.end, stop)
+                knits = not self.crocheted
+                last = before_cast_off(self.text, mark, stop) if knits else stop
+                self.add_row(mark, mark.end, last)
+                if last < stop:
+                    self.add_row(None, last, stop)
 
     def unlabelled(self, start: int, end: int) -> None:
         """Words without a label: instructions, or a remark."""

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.labels import Mark
 from reader.terms.numbers import SPELLED
 
 _UNIT = r"(?:\s*(?:sts?|stitches))?"
@@ -36,6 +37,10 @@ IN_A_ROW = re.compile(
     re.IGNORECASE,
 )
 """What else, behind a label, tells that it is a row's."""
+CAST_OFF_BEHIND = re.compile(
+    r"(?<=[.;])[ ]+(?=(?:then )?(?:bind|cast) off\b|b\.?o\b\.?|fasten off\b)", re.IGNORECASE
+)
+"""Before a sentence that ends the piece, "Rows 55-60: Knit. BO."."""
 NUMBER = re.compile(rf"\W*\d{{1,4}}(?:\s?[(\[][\d\s,;:/-]+[)\]])?{_UNIT}\W*")
 SIZES = re.compile(r"(?<=\d)\s?[(\[][\d\s,;:/-]+[)\]]")
 
@@ -46,6 +51,13 @@ def changes_stitches(words: str) -> bool:
     return CHANGE_FIRST.match(words) is not None or WITH_TOTAL.search(words) is not None
 
 
-def ends_in_number(words: str) -> bool:
+def end_in_number(words: str) -> bool:
     """Whether what stands behind a colon is a number of stitches and nothing else."""
     return NUMBER.fullmatch(words) is not None
+
+
+def before_cast_off(text: str, mark: Mark, stop: int) -> int:
+    """Where the words of a range of rows end: before a sentence that casts off behind the last."""
+    several = len(mark.numbers) > 1
+    last = CAST_OFF_BEHIND.search(text, mark.end, stop) if several else None
+    return last.start() if last is not None else stop

@@ -61,6 +61,7 @@ from reader.text.total_remarks import plain_totals
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
 from reader.text.totals_first import totals_last
+from reader.text.totals_in_column import totals_told
 from reader.text.translated import in_english
 from reader.text.tunisian import as_rows
 from reader.text.undotted import undotted
@@ -72,9 +73,10 @@ def set_right(text: str) -> tuple[CleanText, str]:
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = totals_in_brackets(plain_as_double(without_figures(without_marks(source.text))))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
-    plain = totals_alike(totals_last(rows_called_lines(unmarked(unbulleted(plain)))))
+    plain = rows_called_lines(unmarked(unbulleted(plain)))
+    plain = totals_alike(totals_told(totals_last(sizes_as_usual(plain))))
     plain = with_as(rows_in_figures(labels_counted(with_known_words(plain))))
-    plain = without_emphasis(with_usual_brackets(sizes_as_usual(plain)))
+    plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))
     plain = in_plain_words(without_row_notes(parted_totals(plain_totals(plain))))
     plain = wholly_short(as_rows(in_english(plain)))

@@ -230,8 +230,8 @@ def in_brackets(text: str, sizes: int) -> str:
 
 PAIRS = Sought(
     ("/",),
-    r"(?<![\d/.,-])(?<!\d[ ])(?P<a>\d{1,3})/(?P<b>\d{1,3})(?![\d/]|[ ]?(?:mm|inch|\")|[ ]?rib)"
-    r"(?P<gap>[ ]?)",
+    r"(?<![\d/.,-])(?<!\d[ ])(?P<a>\d{1,3})[ ]?/[ ]?(?P<b>\d{1,3})"
+    r"(?![\d/]|[ ]?(?:mm|inch|\")|[ ]?rib)(?P<gap>[ ]?)",
 )
 LEAST_PAIRS = 4
 """Pairs with a stroke, the second not smaller, that are too large for fractions."""

@@ -21,9 +21,9 @@ BY_TURNS = re.compile(
 before it after: so the engine leaps from bracket to bracket."""
 POINTS = Sought((" . ", " · "), r"(?<![\d.])\d{1,4}(?:[ ][.·][ ]\d{1,4}){2,}(?![\d])")
 SPACED = re.compile(r"(?<!\d)[\[({]\d{1,4}(?:[ ]{1,2}\d{1,4}){2,}[\])}]")
-WITHIN = re.compile(r"(?<!\d[ ])(?<!\d)[\[(]\d{1,4}(?:,[ ]?\d{1,4}){2,}[\])]")
-BEGUN_WITHIN = re.compile(r"\b(?:cast[ -]?on|co|ch|chain)\s+[\[(]\d", re.IGNORECASE)
-USUAL = re.compile(r"\d[ ]?[\[(]\d{1,4}(?:\s?[,:;/-]\s?\d{1,4})+[\])]")
+WITHIN = re.compile(r"(?<!\d[ ])(?<!\d)[\[({]\d{1,4}(?:,[ ]?\d{1,4}){2,}[\])}]")
+BEGUN_WITHIN = re.compile(r"\b(?:cast[ -]?on|co|ch|chain)\s+[\[({]\d", re.IGNORECASE)
+USUAL = re.compile(r"\d,?[ ]?[\[(]\d{1,4}(?:\s?[,:;/-]\s?\d{1,4})+[\])]")
 _CODE = r"(?:\([A-Za-z]{1,3}\)|(?<![\w(])[A-Za-z]{1,3}[:=]?)"
 CODED = re.compile(
     rf"(?<![\w-]){_CODE}[ ]?\d{{1,4}}(?:(?:,|;|[ ]?/|,? and)?[ ]{_CODE}[ ]?\d{{1,4}})+(?![\d/])"
@@ -42,9 +42,48 @@ def sizes_as_usual(text: str) -> str:
     """The text so put; any text goes in."""
     text = _each(text, BY_TURNS, _usual)
     text = POINTS.sub(lambda found: found.group().replace(" . ", " / ").replace(" · ", " / "), text)
-    if USUAL.search(text) is None and BEGUN_WITHIN.search(text):
-        text = _each(_each(text, SPACED, _usual), WITHIN, _usual)
+    if USUAL.search(text) is None:
+        if BEGUN_WITHIN.search(text):
+            text = _each(_each(text, SPACED, _usual), WITHIN, _usual)
+        text = _strokes(text)
     return _coded(text)
+
+
+_BEHIND = r"(?![\d/]|[.,;]\d|[ ]?(?:-|—)[ ]?\d)"
+PARTED = (
+    ("; ", "/ ", re.compile(r"(?<![\d.,;/(\[*-])\d{1,4}(?:; \d{1,4}){2,}" + _BEHIND)),
+    (".. ", " / ", re.compile(r"(?<![\d.,;/(\[*-])\d{1,4}(?:\.\. \d{1,4}){2,}" + _BEHIND)),
+    (" & ", " / ", re.compile(r"(?<![\d.,;/(\[*-])\d{1,4}(?: & \d{1,4})+" + _BEHIND)),
+    (", ", "/ ", re.compile(
+        r"(?<![\d.,;/(\[*-])(?<!\d )(?<!\d, )(?<!ows )(?<!nds )(?<!izes )(?<!ow )(?<!nd )\d{1,4}"
+        r"(?:, \d{1,4}){2,}" + _BEHIND
+    )),
+    (" ", "/", re.compile(
+        r"(?<![\d.,;/(\[*-])(?<!\d )\d{1,4}(?: \d{1,4}){2,}"
+        r"(?=[.:;,)]| (?:sts?|stitches|rows|rounds|times|cm)\b|$)", re.MULTILINE,
+    )),
+)  # fmt: skip
+"""What may stand between the numbers of sizes, and what is put for it."""
+LEAST_PARTED = 4
+
+
+def _strokes(text: str) -> str:
+    """The text with strokes between the numbers of sizes that anything else parts."""
+    for mark, put, shape in PARTED:
+        if text.count(mark) < 2 * LEAST_PARTED and mark != " & ":
+            continue
+        lists = [[int(n) for n in _numbers(found.group())] for found in shape.finditer(text)]
+        lengths = Counter(len(one) for one in lists)
+        most, often = lengths.most_common(1)[0] if lengths else (0, 0)
+        rising = sum(one == sorted(one) for one in lists if len(one) == most)
+        if often < LEAST_PARTED or 3 * rising < 2 * often:
+            continue
+        out = list(text)
+        for found in shape.finditer(text):
+            if len(_numbers(found.group())) == most:
+                out[found.start() : found.end()] = found.group().replace(mark, put)
+        return "".join(out)
+    return text
 
 
 def _numbers(words: str) -> list[str]:

@@ -49,3 +49,45 @@ def test_lists_of_sizes_in_other_marks(first: str, half: str) -> None:
     counted = count_pattern(parse_pattern(text), 2)
     assert len(parse_pattern(text).sizes) == 4
     assert [row.count for row in counted.parts[-1].rows] == [104, 52, 52]
+
+
+PARTED = (
+    ("88; 96; 104; 112", "44; 48; 52; 56"),
+    ("88.. 96.. 104.. 112", "44.. 48.. 52.. 56"),
+    ("88, 96, 104, 112", "44, 48, 52, 56"),
+    ("88 96 104 112", "44 48 52 56"),
+)
+
+
+@pytest.mark.parametrize(("first", "half"), PARTED)
+def test_sizes_parted_by_anything(first: str, half: str) -> None:
+    text = (
+        f"Collar\n\nCast on {first} sts.\nRow 1: k2tog to end: {half}.\nRow 2: knit: {half}.\n"
+        f"Row 3: purl: {half}.\n"
+    )
+    rows = count_pattern(parse_pattern(text), 3).parts[-1].rows
+    assert [row.count for row in rows] == [112, 56, 56, 56]
+
+
+def test_numbers_listed_in_one_bracket_stay() -> None:
+    text = (
+        "Top\n\nCO 82, (92, 100, 110, 118) sts.\nRow 1: knit. 82, (92, 100, 110, 118) sts\n"
+        "Row 2: purl. 82, (92, 100, 110, 118) sts\nRow 3: knit. 82, (92, 100, 110, 118) sts\n"
+    )
+    assert len(parse_pattern(text).sizes) == 5
+    assert count_pattern(parse_pattern(text), 4).parts[-1].rows[-1].count == 118
+
+
+def test_totals_in_a_column() -> None:
+    text = (
+        "WATCH CAP\n\ncast on 110, join                  110\n"
+        "dec round: *k3, p2tog* to end             88\nk2, p2, to end           88\n"
+        "2nd dec round: *k2, p2tog* to end     66\nk2, p1 to end         66\n"
+    )
+    rows = count_pattern(parse_pattern(text)).parts[-1].rows
+    assert [row.count for row in rows][-4:] == [88, 88, 66, 66]
+
+
+def test_a_range_of_rows_and_then_the_cast_off() -> None:
+    rows = count_pattern(parse_pattern(f"{HEAD}Rows 2-4: Knit. BO.\n")).parts[-1].rows
+    assert [row.count for row in rows] == [40, 40, 40, 40, 40, 0]
