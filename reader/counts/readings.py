@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
-from itertools import product
+from itertools import pairwise, product
 
 from reader.counts.fabric import Below
 from reader.counts.openings import SPACES, UNITS
@@ -235,7 +235,19 @@ def over_again(nodes: Sequence[Node], below: Below) -> bool:
         # "Work across 5 sts": so many, and no list.
         return False
     takes, width = takes_of(nodes), below.stitches - below.edge
-    return takes > 1 and width >= 2 * takes and width % takes == 0
+    divides = takes > 1 and width % takes == 0
+    return takes > 1 and width >= 2 * takes and (divides or is_rib(nodes))
+
+
+def is_rib(nodes: Sequence[Node]) -> bool:
+    """Whether a row tells knit and purl stitches by turns and nothing else: a rib, which goes on to
+    the end wherever that falls.
+    """
+    works = [one for one in nodes if isinstance(one, Work)]
+    names = [one.stitch.name for one in works]
+    plain = len(works) == len(nodes) and all(one.place.where is Where.PLAIN for one in works)
+    turns = all(first != second for first, second in pairwise(names))
+    return plain and turns and set(names) == {"k", "p"} and len(names) % 2 == 0
 
 
 def _names_yarns(nodes: Sequence[Node]) -> bool:

@@ -13,6 +13,7 @@ from reader.counts.entries import Entry
 from reader.counts.faults import Where, quoted
 from reader.counts.lists import knits
 from reader.counts.patterned import takes_of
+from reader.counts.readings import is_rib
 from reader.counts.solved import Solved
 from reader.pattern.tree import Act, Work
 
@@ -75,6 +76,9 @@ def _of_list(ledger: Ledger, entry: Entry, where: Where) -> Problem | None:
     works = [one for one in entry.nodes if not isinstance(one, Act)]
     even = all(isinstance(one, Work) and one.stitch.takes == one.stitch.makes for one in works)
     if have is None or takes < 2 or not even or have <= takes or not have % takes:
+        return None
+    if is_rib(entry.nodes):
+        # A rib may end anywhere in its list.
         return None
     said = (
         f"{where.label}: the stitches do not fit the row below: one repeat uses {takes} stitches, "

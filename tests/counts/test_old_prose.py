@@ -171,3 +171,13 @@ def test_lists_that_begin_again() -> None:
     rows += "".join(f"{n}th needle: knit.\n" for n in (4, 5, 6))
     told = "7th needle like the 1st, 8th needle like the 2nd."
     assert counts_of(f"Cast on 10 stitches.\n{rows}{told}") == [10, 11, 10, 11, 10]
+
+
+def test_a_rib_told_once_goes_on_to_the_end() -> None:
+    """Wherever that falls in it, and without an alarm."""
+    rows = (
+        "Cast on 26 stitches.\n1st row: pearl two; knit two; alternately, to the end of the row.\n"
+        "2nd row: knit two; pearl two.\n3rd row: pearl knitting."
+    )
+    assert counts_of(rows) == [26]
+    assert counted(rows).problems == ()
