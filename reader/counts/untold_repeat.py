@@ -42,7 +42,8 @@ def goes_on(nodes: Sequence[Node], below: Below) -> bool:
     if any(isinstance(one, Act) and one.deed in ENDS for one in nodes):
         return False
     listed: list[Node] = [one for one in nodes if not isinstance(one, Act)]
-    if len(listed) == 1 and isinstance(listed[0], Repeat) and is_once(listed[0]):
+    alone = len(listed) == 1 and isinstance(listed[0], Repeat) and is_once(listed[0])
+    if alone and isinstance(listed[0], Repeat):
         # "(sc, ch 5, skip 2 sc)." and nothing behind it.
         listed = list(listed[0].body)
     worked = [one for one in listed if isinstance(one, Work | Group)]
@@ -57,7 +58,8 @@ def goes_on(nodes: Sequence[Node], below: Below) -> bool:
         return False
     loops = any(one.place.noun in SPACE_NOUNS or in_the_chains(one.place) for one in worked)
     passed = bool(chains) or len(placed) > len(worked)
-    return (loops or passed) and isinstance(listed[0], Work | Group)
+    # "(sc, inc), join": a list of two in brackets is one to repeat.
+    return (loops or passed or (alone and len(worked) > 1)) and isinstance(listed[0], Work | Group)
 
 
 def is_once(repeat: Repeat) -> bool:

@@ -4,11 +4,13 @@ each of three, two in the fourth" -> Work of whatever stitch the row is of.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.places import find_place
-from reader.pattern.tree import Num, Place, Where, Work
+from reader.pattern.tree import Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 PLACED = (Where.RING, Where.EACH, Where.REST, Where.NEXT, Where.FIRST, Where.SAME, Where.TO_LAST)
 MEASURES = ("in", "inch", "inches", "cm", "from", "diameter", "length", "all", "total")
@@ -26,6 +28,21 @@ def of_no_stitch(cur: Cursor, start: int, number: Num) -> Work | None:
         cur.at = at
         return None
     return Work(cur.span(start), cur.said(start), stitch, number, place)
+
+
+def plain_before(made: list[Node], craft: Craft) -> Work | None:
+    """The last stitches worked, as those that "1 in each of 12" behind them are of: behind a
+    decrease or an increase the plain ones before it, or what it is made of; None for none.
+    """
+    works = [one for one in reversed(made) if isinstance(one, Work)]
+    if craft is not Craft.CROCHET or not works or works[0].stitch.kind not in CHANGES:
+        return works[0] if works else None
+    plain = next((one for one in works if one.stitch.kind not in CHANGES), None)
+    base = stitch_named(works[0].stitch.base or "st", craft)
+    return plain or (replace(works[0], stitch=base, by=None) if base is not None else None)
+
+
+CHANGES = (Kind.INCREASE, Kind.DECREASE)
 
 
 def nth_of_list(cur: Cursor) -> Place | None:

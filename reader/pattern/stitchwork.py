@@ -14,7 +14,7 @@ from reader.pattern.chained_places import over_whole_chain
 from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
-from reader.pattern.no_stitch import nth_of_list, of_no_stitch
+from reader.pattern.no_stitch import nth_of_list, of_no_stitch, plain_before
 from reader.pattern.number_behind import number_behind, times_behind
 from reader.pattern.on_the_needle import until_on_needle
 from reader.pattern.other_place import in_other_place, on_as_many
@@ -297,7 +297,7 @@ def _bare_number(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
         number = cur.number()
         cur.at += 1
     if number is not None and cur.low() in ("in", "into", "over"):
-        last = next((one for one in reversed(made) if isinstance(one, Work)), None)
+        last = plain_before(made, cur.book.craft)
         if last is not None:
             place = in_center(cur, made) or nth_of_list(cur) or find_place(cur)
             if place is not None:

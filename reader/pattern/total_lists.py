@@ -83,10 +83,11 @@ def in_a_sentence(text: str, over: bool) -> Printed | None:
         return Printed(last.start("list"), len(text), (int(summed["n"]),))
     before = text[: last.start()]
     items = [_item(one) for one in re.split(r"[,&+]|\band\b|\bplus\b|\bwith\b", last["list"])]
-    if any(one is None or one[1] in CHAINS for one in items):
+    if any(one is None for one in items) or (items[0] or (0, "ch"))[1] in CHAINS:
         return None
     many = all(one is not None and one[0] >= SURELY for one in items)
-    if not over and not (many and REPEATED.search(before)):
+    chained = any(one is not None and one[1] in CHAINS for one in items)
+    if not (over and not chained) and not (many and REPEATED.search(before)):
         return None
     return listed(last["list"], last.start("list"), len(text), before, "")
 

@@ -30,6 +30,12 @@ NUMBER_FIRST = Sought(
     ("ctog", "rtog"), r"\b(?P<n>[2-9])(?P<gap> ?)(?P<what>sc|hdc|dc|tr|htr)tog\b", re.I
 )
 """Stitches together with their number first: "2sctog"."""
+STAR_TO_END = Sought(
+    ("*",),
+    r"\*(?P<list>[^*;\n]{3,120}(?:\n[^*;\n]{1,120})?);(?P<gap>[ \n])"
+    r"(?=(?:(?:to|till|until) (?:the )?end|across|around|all round|all the way)\b)", re.IGNORECASE,
+)
+"""A list from its star to a semicolon, and how far it goes: "*sc, 2 sc in next; to the end"."""
 TWO_IN_ONE = Sought(
     ("2inc", "-inc"),
     r"\b(?P<what>sc|hdc|dc|htr|tr)(?:2|-)inc(?P<end>s?)\b", re.IGNORECASE
@@ -84,6 +90,7 @@ def with_times(text: str) -> str:
     "Co".
     """
     text = NUMBER_FIRST.sub(lambda m: f"{m['what']}{m['n']}tog{m['gap']}", text)
+    text = STAR_TO_END.sub(lambda m: f"*{m['list']}*{m['gap']}", text)
     text = TWO_IN_ONE.sub(_two_in_one, text)
     text = DASHED_TIMES.sub(_blank, text)
     if TIMES_SIGN.search(text):

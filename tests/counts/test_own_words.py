@@ -222,3 +222,24 @@ def test_corners_in_the_plural_and_totals_beside_them() -> None:
     )
     assert counts(text.format(n=28))[-1] == 28
     assert count_pattern(parse_pattern(text.format(n=30))).problems
+
+
+TOLD_ONCE = (
+    "(sc, inc), join.", "[sc, inc]", "(sc, 2 sc in next), join", "(sc 1, inc 1)",
+    "*sc, 2 sc in next; to the end.", "*sc, inc; around.", "1 sc, 1 inc, and repeat:",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("words", TOLD_ONCE)
+def test_a_list_told_once_goes_on(words: str) -> None:
+    """In brackets, or from a star to a semicolon, it is repeated to the round's end."""
+    told = count_pattern(parse_pattern(f"FLOAT\nRnd 1: 12 sc in ring (12)\nRnd 2: {words} (18)"))
+    assert [row.count for row in told.parts[-1].rows] == [12, 18]
+    assert not told.problems
+
+
+def test_numbers_behind_a_decrease_are_of_plain_stitches() -> None:
+    """ "2 together six times, 1 in each of 12": the last twelve are no decreases."""
+    text = "R1: 36 sc in ring\nR2: 1 sc in each of 12, 2 together six times, 1 in each of 12."
+    assert counts(text) == [36, 30]
+    assert counts("R1: 30 sc in ring\nR2: inc, 1 in next, inc, 1 in each of 27") == [30, 32]
