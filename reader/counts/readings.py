@@ -134,12 +134,18 @@ def _increase_of(one: Node) -> Node:
     return replace(one, stitch=stitch, number=None) if stitch is not None else one
 
 
+MANY = 5
+"""One stitch of so many at least is no rare one."""
+
+
 def named_of_several(nodes: Sequence[Node], below: Below) -> bool:
     """Whether a crocheted row names stitches of one kind over a row of several: makers say "sc"
-    of whatever comes next, too.
+    of whatever comes next, too. In lace that has many of them the name tells which.
     """
     kinds = set(below.kinds) - {"st", "ch"}
-    if len(kinds) < 2:
+    if below.spaces > 1:
+        kinds = {name for name in kinds if MANY * below.kinds[name] < (below.stitches or 0)}
+    if len(set(below.kinds) - {"st", "ch"}) < 2:
         return False
     for one in nodes:
         if isinstance(one, Repeat) and named_of_several((*one.body, *one.ending), below):

@@ -23,7 +23,7 @@ from reader.counts.ends import (
 from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
 from reader.counts.first_again import closed_round
 from reader.counts.first_of_group import in_first_of_groups
-from reader.counts.first_square import first_square
+from reader.counts.first_square import first_square, loop_begun
 from reader.counts.groups_parted import groups_parted
 from reader.counts.joined_chain import fills_ring, in_ring
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
@@ -39,7 +39,7 @@ from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.told_of_last import with_last
 from reader.counts.turned_back import without_turns
-from reader.counts.turning import lies_over_space, makes_loop, on_the_hook, symmetric_edge
+from reader.counts.turning import lies_over_space, on_the_hook, symmetric_edge
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
@@ -94,8 +94,8 @@ def work_row(
         begin_in_space(ends, rest, tally, chained)
     if chained:
         _count_chain(ends, rest, height, tally)
-    elif makes_loop(first_work(rest), height, below) and tally.walk.known:
-        tally.make_space(height)
+    elif loop := loop_begun(rest, height, passed, below if tally.walk.known else None):
+        tally.make_space(loop)
     skipped = first_work(rest) if passed else None
     tally.turning = 0 if chained else max(height, skipped.place.nth - 1 if skipped else 0)
     rest = as_stitches(two_in_one(rest) if choice.doubled else rest)

@@ -17,6 +17,12 @@ def last_squares(nodes: Sequence[Node]) -> list[Node]:
 
 
 def _ended(node: Repeat) -> Repeat:
+    last, end = node.body[-1] if node.body else None, node.ending[0] if node.ending else None
+    if len(node.ending) == 1 and isinstance(end, Work) and isinstance(last, Work):
+        same = end.stitch == last.stitch and end.place.where is Where.PLAIN
+        if same and last.place.where is Where.NEXT and last.place.noun == "sp" and end.number:
+            # "* ch 1, 3 dc in next loop; ending with 4 dc": as many in the last loop.
+            return replace(node, ending=(*node.body[:-1], replace(last, number=end.number)))
     if node.until is not Until.OPEN or not _is_square(node.body) or len(node.ending) < 3:
         return node
     chain, skip, last = node.ending[:3]

@@ -127,6 +127,11 @@ TO_LAST = (
     "across to the last", "around to the last", "across to within the last", "even to last",
     "until within last", "to the final", "to final", "until the final", "across to final",
 )  # fmt: skip
+OF_ROWS = (
+    "row", "rows", "rnd", "rnds", "round", "rounds", "rib", "ribs", "stripe", "stripes", "ridge",
+    "ridges",
+)  # fmt: skip
+"""What a list is repeated to over many rows, and not inside one."""
 ROW_WORDS = frozenset(
     [
         "row",

@@ -11,7 +11,7 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.going_on import from_star, goes_on, so_on, to_its_end
 from reader.pattern.over_stitches import told_in_stitches
 from reader.pattern.phrasing import take_phrase
-from reader.pattern.place_words import CHAIN_NOUNS, STITCH_NOUNS
+from reader.pattern.place_words import CHAIN_NOUNS, OF_ROWS, STITCH_NOUNS
 from reader.pattern.places import find_place
 from reader.pattern.tree import ONE, Act, Chain, Group, Node, Num, Place, Repeat, Until, Where, Work
 from reader.pattern.up_to import to_last_of
@@ -233,12 +233,14 @@ def _goal(cur: Cursor) -> tuple[int, str, bool]:
         bare = cur.low(-1) in ("until", "till")
         number = cur.peek().value
         cur.at += 1
+        number = 0 if cur.accept(*OF_ROWS) else number
         found = cur.stitch()
         begin = min(cur.at, len(cur.lows) - 1)
         while not cur.done() and cur.low() not in STOPS and cur.kind() != "stars":
             cur.at += 1
         told = any(one in DONE for one in cur.lows[begin : cur.at])
-        if (told or not bare) and cur.low(-1) not in ("left", "remain", "remaining", "rem"):
+        over = cur.low(-1) in ("left", "remain", "remaining", "rem")
+        if number and (told or not bare) and not over:
             plain = cur.lows[begin] if cur.lows[begin] in STITCH_NOUNS else ""
             return number, found.stitch.name if found is not None else plain, bare
     cur.at = start

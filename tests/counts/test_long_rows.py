@@ -95,7 +95,7 @@ def test_a_row_that_grows_without_end_is_asked_about() -> None:
         "STOLE\n\nWith Fog ch 427, s c in 2nd st from hook, 2 d c in same space, * skip 2 sts of "
         "ch, 1 s c, 2 d c in next st of ch, repeat from * across ch ending last repeat d c in "
         "same space, ch 4, turn. 3rd ROW: D c in 1st d c, * ch 1, d c in next 2 sts in s c "
-        "(shell), * shell in next s c, repeat ffrom * across row ending with 1 s c "
+        "(shell), * shell in next st, repeat ffrom * across row ending with 1 s c "
         "in last s c, ch 1, turn. Repeat the last row 5 times."
     ))  # fmt: skip
     asked = [one for one in counted.problems if "grow too large" in one.message]

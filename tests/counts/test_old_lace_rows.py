@@ -217,3 +217,28 @@ def test_a_row_of_a_stitch() -> None:
     assert counts_of("Ch 21, work a row of dc on it.\n\nRow 2. 1 dc in each dc.\n") == [None, None]
     assert counts_of("Ch 21.\nRow 1. Sc in 2nd ch from hook and in each ch.\nRow 2. Ch 1, work a "
                      "row of sc.\n") == [20, 20]  # fmt: skip
+
+
+def test_named_stitches_of_lace() -> None:
+    """A name tells which stitch of a row with chains: the others do not grow threefold."""
+    said = (
+        "Ch 22, sc in 2nd ch from hook, ch 2, 2 dc in same space, * skip 3 ch, sc in next ch, ch "
+        "2, 2 dc in same space, repeat from * across, ending with sc in last ch, turn.\n\n2nd Row: "
+        "Attach white in 1st sc, ch 3, 2 dc in same space, * sc in next sc, ch 2, 2 dc in same "
+        "space, repeat from * across row ending with sc in last st of ch 3, turn.\n"
+    )
+    first, second = counts_of(said)
+    assert first == 16
+    assert second in (None, 16, 17)
+
+
+def test_loops_at_the_edge() -> None:
+    """A low stitch far from the hook leaves a loop; the last loop may hold more than the others."""
+    said = (
+        "Chain 44.\n\nRow 1. Sc in 8th ch from hook, * ch 3, skip 3, sc in next ch; repeat from * "
+        "9 times, turn.\n\nRow 2. Ch 3, 2 dc in 1st loop, * ch 1, 3 dc in next loop; repeat from * "
+        "across, ending with 4 dc, turn.\n"
+    )
+    assert counts_of(said)[1] == 31
+    sleeve = "Chain 80, work a rib of sc on the chain, then 40 dc. Repeat until there are 10 rows "
+    assert counts_of(f"{sleeve}of dc and 11 ribs.\n")[0] is None
