@@ -58,13 +58,18 @@ def without_knot(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
     return (*nodes[: works[0]], told, *nodes[works[0] + 1 :])
 
 
-def start_inside(nodes: tuple[Node, ...]) -> tuple[tuple[Node, ...], tuple[Node, ...]]:
+def start_inside(
+    nodes: tuple[Node, ...], before: Below
+) -> tuple[tuple[Node, ...], tuple[Node, ...]]:
     """ "1st row: cast on 10, slip 1, knit 9": the cast on that a row begins with, and the rest;
-    nothing and the whole where it begins with none.
+    nothing and the whole where it begins with none, or adds to what the part before left: "Row 37:
+    CO 22 at the beginning of the row, knit across".
     """
     works = [at for at, one in enumerate(nodes) if not isinstance(one, Act)]
     first = nodes[works[0]] if len(works) > 1 else None
     if not isinstance(first, Edge) or not first.cast_on or first.number is None:
+        return (), nodes
+    if before.stitches and AT_ROWS.search(first.words):
         return (), nodes
     later = [nodes[at] for at in works[1:]]
     picked = first.words.lower().startswith(("pick", "take", "pu")) and any(

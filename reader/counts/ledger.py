@@ -145,7 +145,7 @@ class Ledger:
             return
         sizes = len(self.pattern.sizes)
         numbers = so_many(row.mark, self.text[row.start : row.end], self.size, sizes)
-        first, behind = start_inside(entry.nodes)
+        first, behind = start_inside(entry.nodes, self.before)
         if first and self.below.stitches is None and not self.rows:
             start(self, replace(entry, nodes=first, printed=()))
             entry = replace(entry, nodes=behind)

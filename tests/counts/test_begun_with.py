@@ -92,3 +92,12 @@ def test_a_change_spread_to_a_number_for_each_size(size: int, after: int) -> Non
         "Row 1: knit, decreasing evenly to 15 (17, 19) sts.\n"
     )
     assert _counts(text, size)[-1] == after
+
+
+def test_stitches_added_in_the_first_row_of_a_section() -> None:
+    text = (
+        "Jacket\n\nBACK\nCO 52.\nRows 1-6: knit.\n\nSLEEVES\n"
+        "Row 7: CO 22 at the beginning of the row, knit across all.\n"
+        "Row 8: CO 22 at the beginning of the row, k3, purl to last 3 sts, k3.\n"
+    )
+    assert _counts(text) == [52] * 7 + [74, 96]
