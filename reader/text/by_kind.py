@@ -1,5 +1,5 @@
 """Knitting text -> the same text, length kept, where a row works each stitch by its kind behind its
-edge: "Slip 1, knit all the purled stitches, purl all the rest" as "Slip 1, knit to end"; no stitch
+edge: "Slip 1, knit the purled stitches, purl the others" as "Slip 1, knit to end"; no stitch
 is worked twice.
 """
 

@@ -45,7 +45,7 @@ VERBLESS = Sought(
     r"(?=,?\s+(?:inc|dec|narrow|widen|plain|even|without|alternat)|\s*[.;](?:\s|$))",
     re.IGNORECASE | re.MULTILINE,
 )
-"""Rows with no verb: "Now 12 more rows, decreasing 1 stitch at the end of every other row"."""
+"""Rows with no verb: "Now 12 more rows, narrowing at each end"."""
 NEXT_DONE = Sought(
     ("next",),
     r"(?P<at>(?:^|(?<=[.;]))\s*)next,?(?=\s+(?:decrease|increase|narrow|widen)\b"
@@ -83,7 +83,7 @@ EACH_ROW_UNTIL = Sought(
     r"(?=\s+(?:until|till)\b)",
     re.IGNORECASE | re.MULTILINE,
 )
-""" "Increase every row. Knit until you have 27 stitches": one in each, so far."""
+""" "Increase every row. Knit till there are 9": one in each, so far."""
 AND_CHANGED = Sought(
     ("and", "then"),
     r"(?P<stop>,)(?P<and>\s+(?:and|then)\s+)(?P<verb>decrease|increase|narrow|dec|inc)"

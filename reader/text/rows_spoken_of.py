@@ -1,6 +1,6 @@
 """Knitting text -> the same text, length kept, with rows that a sentence speaks of put behind their
-label: "The 9th to 18th rounds are knitted in the same manner" as "9th to 18th rounds: in the same
-manner", "Do the 33rd and 34th rows like the 31st"; and a plain row told to lie between all others
+label: "The 5th to 10th rounds are worked in the same way" as "5th to 10th rounds: in the same
+way", "Do the 33rd and 34th rows like the 31st"; and a plain row told to lie between all others
 as "Every other round: knit".
 """
 

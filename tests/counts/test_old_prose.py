@@ -29,12 +29,12 @@ def counts_of(text: str) -> list[int | None]:
         ("Knit 3 turns, increasing a stitch at each end, for the stern.", [20, 22, 24, 26]),
         ("Then knit four turns, decreasing 1 stitch at the end of every other turn.", [20, 19, 18]),
         ("Knit two turns, increasing a stitch at each row.", [20, 21, 22, 23, 24]),
-        ("Now 4 more rows, decreasing 1 stitch at the end of every other row.", [20, 19, 18]),
+        ("Then 4 rows, narrowing 1 at the end of every other row.", [20, 19, 18]),
         ("Increase at the beginning of every row. Knit 3 rows. Knit 2 rows.", [20, 21, 22, 23]),
         ("Knit a row, purl a row, five times.", [20]),
         ("Decrease 1 at each end of every row until you have decreased 4 stitches.", [20, 18, 16]),
         ("Knit, casting on 3 stitches at each end of every row till there are 32.", [20, 26, 32]),
-        ("Next decrease 2 stitches at beginning and 2 stitches at end of each row until there are "
+        ("Next narrow 2 stitches at beginning and 2 stitches at end of every row until there are "
          "twelve stitches.", [20, 16, 12]),
         ("Cast off 4 at each end of the needle.", [20, 16, 12]),
         ("Work three-needle bind-off.", [20, 0]),
@@ -56,7 +56,7 @@ def test_a_sentence_behind_a_cast_on(words: str, counts: list[int | None]) -> No
         "Cast 16 stitches upon each of three needles and knit 4 rounds.",
         "Cast on three needles sixteen stitches each. Knit 4 rounds.",
         "Cast on for the wrist of the mitten 48 stitches. Knit 4 rows.",
-        "Cast 16 stitches on each of three needles and knit around 30 times in single rib.",
+        "Cast 16 stitches on each of three needles, then knit around 9 times in rib.",
         "Cast on 48 stitches, 16 on each needle. Knit ten turns.",
     ],
 )
@@ -77,7 +77,7 @@ def test_a_goal_told_of_each_needle() -> None:
 
 def test_a_list_so_often_begins_behind_what_is_counted_itself() -> None:
     """An over and a plain stitch eight times, and not what was done four times before."""
-    row = "Knit two together, four times; bring the thread forward, knit one, eight times; {}."
+    row = "Knit two together, four times; over, knit one, eight times; {}."
     assert counts_of("Cast on 24 stitches.\n1st row: " + row.format("k2tog four times")) == [24]
     lace = "Slip 1, k. 2, o., t. 2, k. 1, o., t. 2, k. 4, o. 2, t. 2, k. 3."
     assert counts_of(f"Cast on 17 stitches.\n1st row: {lace}") == [17, 18]
@@ -92,14 +92,14 @@ def test_a_cast_on_without_a_number_is_not_counted() -> None:
 @pytest.mark.parametrize(
     ("words", "counts"),
     [
-        ("Continue this until 8 rows are done.", [20, 21, 22, 23, 24, 25, 26, 27, 28]),
+        ("Continue this till 8 rows are worked.", [20, 21, 22, 23, 24, 25, 26, 27, 28]),
         ("Continue in this way for 3 rows.", [20, 21, 22, 23, 24]),
         ("Repeat this row until you have done 4 rows.", [20, 21, 22, 23, 24]),
     ],
 )
 def test_rows_go_on_as_the_last_one_did(words: str, counts: list[int]) -> None:
     """With its increase, though only rows are told."""
-    row = "knit 10, bring the wool forward, knit the rest. "
+    row = "knit 10, over, knit the rest. "
     assert counts_of(f"Cast on 20 stitches, {row}{words}") == counts
 
 
@@ -115,7 +115,8 @@ def test_rows_that_a_sentence_speaks_of() -> None:
     told = f"{star}The 5th to 10th rounds are knitted in the same way, but {more}."
     assert counts_of(told) == counts
     like = "like the 4th round; only the plain part increases by one stitch in every round"
-    plain = star.replace("Knit plain.", "Knit plain. After every pattern round knit 1 round plain.")
+    between = "Knit plain. One plain round is knitted between all pattern rounds."
+    plain = star.replace("Knit plain.", between)
     plain = plain.replace("3rd round: Entirely knitted.\n", "")
     told = f"{plain}The 6th, 8th and 10th rounds are knitted {like}.\n\n12th round: Knit."
     assert counts_of(told) == counts
@@ -123,7 +124,7 @@ def test_rows_that_a_sentence_speaks_of() -> None:
 
 def test_stitches_worked_by_their_kind() -> None:
     """None is worked twice."""
-    row = "Slip 1, knit all the purled stitches, purl all the rest."
+    row = "Slip 1, knit the stitches that were purled, purl the others."
     assert counts_of(f"Cast on 21 stitches.\n1st row: Slip 1, purl 20.\n2nd row: {row}") == [21]
 
 
@@ -146,11 +147,11 @@ def test_an_over_before_narrow_twice() -> None:
          [80]),
         ("Cast on 80 stitches. Knit 30, bind off 20, knit 30. Knit 7 ridges on each shoulder, "
          "cast on 20 stitches. Knit 4 rows.", [80, 60, 80]),
-        ("Cast on 24 stitches. Knit 2 rounds. In each of next 3 rounds narrow 1 of the 7 stitches.",
+        ("Cast on 24 stitches. Knit 2 rounds. In each of the next 3 rounds narrow 1.",
          [24, 23, 22, 21]),
         ("Cast on 98 stitches, knit 6 rows. For the bow take 60 stitches, leaving the rest on the "
          "needle, and knit plain on those 60 for 8 rows.", [98, 60]),
-        ("Cast on 1 stitch and increase every row. Knit until you have 4 stitches.", [1, 2, 3, 4]),
+        ("Cast on 1 stitch; increase in every row, and knit till you have 4.", [1, 2, 3, 4]),
         ("Cast on 20, knit 2 rows. Increase 1 at each end of every row until there are 4 more "
          "stitches.", [20, 22, 24]),
         ("Cast on 20 and knit 4 rows. Reduce until you have 16.", [20, 16]),
@@ -165,7 +166,7 @@ def test_lists_that_begin_again() -> None:
     """ "Repeat this all round" is the row's own list; a thread before the needle is an over."""
     row = "Knit 4, (over, knit 1) 8 times, knit 4, seam 3. Repeat this all round."
     assert counts_of(f"Cast on 38 stitches.\n1st round: {row}") == [38, 54]
-    row = "make 1, pearl 1, * put thread before the needle, pearl 2 together. Repeat from *."
+    row = "make 1, pearl 1, * put the wool before the pin, pearl 2 together; repeat from *."
     assert counts_of(f"Cast on 29 stitches.\n1st row: {row}") == [29, 30]
     rows = "1st needle: slip 1, over, knit 9.\n2nd needle: knit 9, narrow.\n"
     rows += "".join(f"{n}th needle: knit.\n" for n in (4, 5, 6))
@@ -176,8 +177,8 @@ def test_lists_that_begin_again() -> None:
 def test_a_rib_told_once_goes_on_to_the_end() -> None:
     """Wherever that falls in it, and without an alarm."""
     rows = (
-        "Cast on 26 stitches.\n1st row: pearl two; knit two; alternately, to the end of the row.\n"
-        "2nd row: knit two; pearl two.\n3rd row: pearl knitting."
+        "Cast on 26 stitches.\n1st row: knit two, pearl two, alternately, to the end.\n"
+        "2nd row: pearl two; knit two.\n3rd row: pearl knitting."
     )
     assert counts_of(rows) == [26]
     assert counted(rows).problems == ()
