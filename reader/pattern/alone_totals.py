@@ -19,9 +19,13 @@ CROCHET = re.compile(
     rf"{_NUMBER}"
 )
 KNITTING = re.compile(
-    rf"(?:(?i:\b{_ALL_ROUND})(?:\s[-—=])?|(?<=[a-z)\]*][.;])){_NUMBER}"
+    rf"(?:(?i:\b{_ALL_ROUND})(?:\s[-—=])?|(?<=[a-z)\]*][.;])"
+    rf"(?<!\W[a-z][.;])(?<!\W(?:sl|ov)[.;]))"
+    rf"{_NUMBER}"
 )
-"""In knitting, behind what goes to the row's end or a stop: elsewhere it may be worked."""
+"""In knitting, behind what goes to the row's end or a stop: elsewhere it may be worked, as behind
+the stop of "k.", where a line ends too.
+"""
 
 
 def number_alone(text: str, crochet: bool) -> Printed | None:

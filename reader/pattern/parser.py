@@ -17,7 +17,7 @@ from reader.pattern.letter_codes import CIRCLED, letter_codes, with_circled
 from reader.pattern.named_groups import GROUPS, OWN_KEY, named_groups, parts_of
 from reader.pattern.own_key import learn_key
 from reader.pattern.own_names import own_names
-from reader.pattern.sizes import sizes_named
+from reader.pattern.sizes import names_of, sizes_named
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
@@ -32,6 +32,7 @@ from reader.text.evenly_said import evenly_said
 from reader.text.everyday_words import everyday_words
 from reader.text.halves import halves_told
 from reader.text.left_waiting import sides_told
+from reader.text.lists_alike import lists_alike, put_in_brackets
 from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import at_each_needle, at_so_many_markers
 from reader.text.new_stitches import without_new_stitches
@@ -290,6 +291,15 @@ def _defined_increase(name: str, low: str, craft: Craft) -> Stitch | None:
     return None
 
 
+def _with_sizes(source: CleanText, plain: str) -> tuple[tuple[str, ...], str]:
+    """The names of the sizes, and the text with their numbers in brackets."""
+    sizes = letters_told(source.text) or sizes_named(plain)
+    alike = lists_alike(plain)
+    if alike is not None and (len(sizes) == 1 or (alike.plain and alike.sizes != len(sizes))):
+        sizes, plain = names_of(plain, alike.sizes), put_in_brackets(plain, alike)
+    return sizes, in_brackets(plain, len(sizes))
+
+
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
@@ -306,8 +316,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:
         plain = turned_amid(slips_named(pieces_apart(without_short_names(plain))))
-    sizes = letters_told(source.text) or sizes_named(plain)
-    plain = in_brackets(plain, len(sizes))
+    sizes, plain = _with_sizes(source, plain)
     codes = letter_codes(plain, which, chosen)
     plain = with_circled(plain, codes)
     if which is Craft.KNITTING:

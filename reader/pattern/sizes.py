@@ -259,10 +259,22 @@ def _by_groups(text: str, number: int) -> tuple[str, ...]:
 TOTALLED = re.compile(r"^\W*(?:(?:rnd|round|row|r)\.? ?)?\d+(?: ?[—-] ?\d+)?[).:]", re.IGNORECASE)
 
 
+LABELLED = re.compile(r"\b(?:rnds?|rounds?|rows?|r|rd|step|part)s?\.? ?(?:\d+ ?[—-] ?)?$", re.I)
+FARTHEST = 4
+"""The stitches of one size are at most so many times another's, and as many more."""
+
+
 def _is_total(text: str, found: re.Match[str]) -> bool:
-    """Whether a bracket of one number is the total that ends a short numbered row: "4) sc 24
-    (24)".
+    """Whether a bracket of one number is the total that ends a short numbered row, "4) sc 24
+    (24)", stands behind a row's number or before the next one's, or is far from the number before.
     """
+    one = found.group(1)
+    if one.isdecimal():
+        start = found.start()
+        if "\n" in found.group() or LABELLED.search(text, max(0, start - 14), start):
+            return True
+        if int(one[:5]) > FARTHEST * (int(re.findall(r"\d+", found.group())[0][:5]) + 1):
+            return True
     if not found.group(1).isdecimal() or text[found.end() :].split("\n", 1)[0].strip(" ."):
         return False
     return TOTALLED.match(text[text.rfind("\n", 0, found.start()) + 1 : found.start()]) is not None
@@ -314,3 +326,21 @@ def _names(text: str) -> tuple[str, ...]:
         # "32, 34 and 36 inch chest": what is left over behind the numbers is no size.
         names = [name for name in names if name[:1].isdigit()]
     return tuple(names) if 1 < len(names) <= 12 else ()
+
+
+PARTS = re.compile(r"\s*[|;,/~]\s*|\s+-\s+")
+ENTITLED = re.compile(
+    r"[\[(](?P<list>[^\[\]()\n]{3,80})[\])]|[~:–—-] (?P<rest>[^\n]{3,80})$", re.MULTILINE
+)
+
+
+def names_of(text: str, number: int) -> tuple[str, ...]:
+    """So many names, as a line near the top lists them, else "size 1", "size 2", ..."""
+    for line in text[:NEAR_TOP].splitlines():
+        told = [one["list"] or one["rest"] for one in ENTITLED.finditer(line)]
+        for listed in (line, *told):
+            names = [one.strip(" .") for one in PARTS.split(LEAD.sub("", listed))]
+            short = all(0 < len(name) < 20 and len(name.split()) < 4 for name in names)
+            if len(names) == number and short and any(re.search("[a-z]", n, re.I) for n in names):
+                return tuple(names)
+    return tuple(f"size {n + 1}" for n in range(number))

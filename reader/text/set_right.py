@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from reader.text.all_capitals import as_sentences
 from reader.text.bare_row_calls import with_as
+from reader.text.bare_times import with_times_told
 from reader.text.blank_lines import without_blank_lines
 from reader.text.braced import unbraced
 from reader.text.bullets import unbulleted
@@ -22,6 +23,7 @@ from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
 from reader.text.label_numbers import rows_in_figures
 from reader.text.labels_alone import with_colons
+from reader.text.labels_behind import labels_first
 from reader.text.last_first import last_first
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
@@ -73,8 +75,9 @@ def set_right(text: str) -> tuple[CleanText, str]:
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
     plain = totals_in_brackets(plain_as_double(without_figures(without_marks(source.text))))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
-    plain = rows_called_lines(unmarked(unbulleted(plain)))
-    plain = totals_alike(totals_told(totals_last(sizes_as_usual(plain))))
+    plain = labels_first(rows_called_lines(unmarked(unbulleted(plain))))
+    plain = totals_told(totals_last(with_times_told(sizes_as_usual(plain))))
+    plain = totals_alike(plain)
     plain = with_as(rows_in_figures(labels_counted(with_known_words(plain))))
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))

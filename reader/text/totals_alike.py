@@ -63,8 +63,8 @@ LONGEST = 60
 """Characters at a row's end that are looked at."""
 
 
-SIZES = re.compile(r"\d ?(?:/|<|~|\.{3}) ?\d+ $")
-"""Before such a mark: the number behind it is that of one size more, "64 / 72 / 80"."""
+SIZES = re.compile(r"\d ?(?:[/|;,<~]|\.{3}) ?\d+ ?$|(?<!\w)\(\d+\)(?: ?\d+ ?)?$")
+"""Before a mark: the number behind it is that of one size more, "64 / 72 / 80"."""
 USUAL = re.compile(
     r"[(\[{] ?=? ?\d[\d,;:/ ]{0,30}(?:sts?|stitches|[shd]{1,2}c|tr)? ?[)\]}]\.?$", re.IGNORECASE
 )

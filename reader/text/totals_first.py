@@ -1,5 +1,5 @@
-"""Text whose rows have their totals in the label, "row 2 (20): kfb every st" -> the same text,
-length kept, with each behind its row: "row 2: kfb every st (20)".
+"""Text whose rows have their totals in the label -> the same text, length kept, with the number
+that "row 0 (10): cast on" lacks: "cast on 10 sts".
 """
 
 from __future__ import annotations
@@ -30,9 +30,8 @@ def totals_last(text: str) -> str:
 
 def _behind(found: re.Match[str]) -> str:
     whole = found.group()
-    if CAST_ON.fullmatch(found["words"]):
-        number = re.sub(r"\D", "", found["total"])
-        return f"cast on {number} sts".ljust(len(whole))
-    words = found["words"].rstrip(" .")
-    said = f"{found['label']}:{words} {found['total']}"
-    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+    if not CAST_ON.fullmatch(found["words"]):
+        # The label's total is read where it stands, and so the words keep their place too.
+        return whole
+    number = re.sub(r"\D", "", found["total"])
+    return f"cast on {number} sts".ljust(len(whole))

@@ -62,6 +62,10 @@ ROW_TOTAL = re.compile(r"\s*(?:\d\d+|[4-9])(?: ?(?:sts?|stitches|sc|dc|hdc|tr))\
 """At a line's end, "sc to last 2, dec. 21 sc": how many there are now."""
 
 
+WRAPPED = re.compile(r"[ ]*\n[ ]*\d{1,3}(?:[,;]|\.[ ]*(?:\n|$))")
+"""Behind "k." at a line's end: its number begins the next line, and is no row's."""
+
+
 def undotted(text: str) -> str:
     """The text without them; a full stop that may end a sentence stays, at the same place."""
     text = ST_ST.sub(lambda m: "st st".ljust(len(m.group())), text)
@@ -78,7 +82,9 @@ def undotted(text: str) -> str:
             continue
         if word in ("dec", "inc") and ROW_TOTAL.match(text, at + 1):
             continue
-        if chains or ((in_figures or word in SHORT) and behind.match(text, at + 1)):
+        wrapped = word in ("k", "p", "m") and WRAPPED.match(text, at + 1)
+        short = in_figures or word in SHORT
+        if wrapped or chains or (short and behind.match(text, at + 1)):
             found.append(at)
     return with_spaces(text, found)
 

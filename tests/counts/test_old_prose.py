@@ -182,3 +182,14 @@ def test_a_rib_told_once_goes_on_to_the_end() -> None:
     )
     assert counts_of(rows) == [26]
     assert counted(rows).problems == ()
+
+
+def test_a_number_that_a_line_s_end_parts_from_its_stitch_is_no_total() -> None:
+    text = (
+        "Cast on 20 stitches.\n\n1st row.—Knit.\n\n"
+        "2nd.—K. 2, m. 1, k. 2 t., k. 1, m. 1, k. 2 t., k. 4, m. 1, k. 2 t., p. 1, k.\n6.\n\n"
+        "3rd.—Knit.\n"
+    )
+    counted = count_pattern(parse_pattern(text), 0)
+    assert counted.parts[0].rows[-1].count == 20
+    assert not counted.problems
