@@ -1,7 +1,7 @@
 """Trains the network with CTC on packed speech; one GPU for minutes or a CPU for hours.
 
 usage: python -m models.recipe.train PACKED_DIR OUT_DIR --trunk final.mdl [--seconds 560]
-       [--resume state.pt] [--light]
+       [--resume state.pt] [--light] [--seed 1] [--told 1000]
 
 PACKED_DIR holds ogg files and index.json.xz (see the card). Prints loss and the phone error on
 voices and on clips of people that are never trained on; --light spoils the speech less, for the
@@ -239,13 +239,15 @@ def main() -> None:
     ask.add_argument("--batch", type=int, default=384)
     ask.add_argument("--peak", type=float, default=1.2e-3)
     ask.add_argument("--light", action="store_true")
+    ask.add_argument("--seed", type=int, default=1)
+    ask.add_argument("--told", type=int, default=1000, help="steps from one report to the next")
     want = ask.parse_args()
     how = LIGHT if want.light else Spoiling()
     began = time.time()
     device = torch.device("cuda" if torch.cuda.is_available() else "cpu")
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = True
-    torch.manual_seed(1)
-    chance = np.random.default_rng(int(began))
+    torch.manual_seed(want.seed)
+    chance = np.random.default_rng(want.seed)
     speech = Speech(want.packed, device)
     print(
         f"{len(speech.rows)} utterances, {len(speech.samples) / RATE_HZ / 3600:.2f} h, "
@@ -303,7 +305,7 @@ def main() -> None:
         mean.update_parameters(network)
         losses.append(loss.item())
         step += 1
-        if step % 1000 == 0 or step == 5:
+        if step % want.told == 0 or step == 5:
             print(
                 f"step {step} at {time.time() - began:.0f} s: loss {np.mean(losses[-200:]):.3f}, "
                 f"phones wrong in speech held out: {errors(mean.module, mfcc, speech)}",
