@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from reader.text.size_lists import CAST_ON_COMMAS, lists_within, told_in_pairs
+from reader.text.size_lists import lists_within
 from reader.text.sought import Sought
 
 MOST = 40
@@ -128,73 +128,7 @@ def sizes_named(text: str) -> tuple[str, ...]:
             named = named or (_by_brackets(text) if common == 1 else ())
             named = named or _by_ages(text, common + 1)
             return named or tuple(f"size {n + 1}" for n in range(common + 1))
-    sizes = max(_unbracketed(text), _set_apart(text))
-    if sizes > 1:
-        return _by_letters(text, sizes) or tuple(f"size {n + 1}" for n in range(sizes))
     return ("one size",)
-
-
-UNBRACKETED = re.compile(
-    r"\d(?<![\d/.,;:(\[—-]\d)(?<!\d\s\d)\d{0,3}"
-    r"(?:(?:\s?;\s?\d{1,4}){1,9}|(?:,\s?\d{1,4}){2,9}|(?:\s?/\s?\d{1,4}){1,9})"
-    r"(?=\s+(?:sts?|stitches|rows|rounds|rnds|times)\b)"
-)
-"""The numbers of several sizes with commas, semicolons or strokes between them, and what they
-count; the digit first, as above.
-"""
-SET_APART = Sought(
-    ("<", "~", "..."),
-    r"(?<![\d/.,:—-])(?<!\d[ ])\d{1,4}(?:(?P<mark> ?(?:<|~|\.{3}) ?)\d{1,4})(?:(?P=mark)\d{1,4})*"
-    r"(?![\d/]|[ ]?[<~])",
-)
-"""Numbers of several sizes with an unusual mark between them: "6 < 7 < 8", "53 ... 57 ... 61"."""
-WITHIN = re.compile(
-    r"\b(?:ch|chain|make) \((\d{1,4}(?:, ?\d{1,4}){2,7})\)(?! ?\w+ in)", re.IGNORECASE
-)
-"""The chain of several sizes, all in the bracket."""
-
-
-def _set_apart(text: str) -> int:
-    """For how many sizes such lists are; 1 where there are too few of them, or not all alike."""
-    found = [[int(one) for one in re.findall(r"\d+", m.group())] for m in SET_APART.finditer(text)]
-    lists = [len(one) for one in found if one == sorted(one)]
-    begun = WITHIN.search(text)
-    if begun is not None:
-        lists += [begun.group().count(",") + 1] * LEAST_LISTS
-    most = max(set(lists), key=lists.count) if lists else 1
-    alike = lists.count(most)
-    return most if alike >= LEAST_LISTS and 4 * alike >= 3 * len(lists) else 1
-
-
-BEGUN_UNBRACKETED = re.compile(r"\b(?:cast\W+on|co)\s+(?=\d)", re.IGNORECASE)
-LEAST_LISTS = 3
-"""Such lists, where none is cast on."""
-
-
-def _unbracketed(text: str) -> int:
-    """For how many sizes the numbers of such lists are; 1 where there are too few of them."""
-    lists: list[int] = []
-    begun: list[int] = []
-    for one in UNBRACKETED.finditer(text):
-        values = [int(value) for value in re.findall(r"\d+", one.group())]
-        if values != sorted(values) or (len(values) == 2 and values[0] == values[1]):
-            continue
-        lists.append(len(values))
-        before = text[max(0, one.start() - 12) : one.start()]
-        if BEGUN_UNBRACKETED.search(before + "1"):
-            begun.append(len(values))
-    cast = CAST_ON_COMMAS.search(text)
-    if cast is not None:
-        sizes = cast["list"].count(",") + 1
-        again = re.findall(rf"(?<![\d,] )(?<![\d,])\d+(?:,\s?\d+){{{sizes - 1}}}(?!,?\s?\d)", text)
-        if len(again) >= LEAST_LISTS:
-            return sizes
-    if told_in_pairs(text):
-        lists += [2] * LEAST_LISTS
-    for sizes in sorted(set(lists), key=lambda n: -lists.count(n)):
-        if lists.count(sizes) >= LEAST_LISTS or (sizes in begun and lists.count(sizes) > 1):
-            return sizes
-    return 1
 
 
 BEGUN_FOR_TWO = re.compile(
@@ -336,6 +270,9 @@ ENTITLED = re.compile(
 
 def names_of(text: str, number: int) -> tuple[str, ...]:
     """So many names, as a line near the top lists them, else "size 1", "size 2", ..."""
+    letters = _by_letters(text, number)
+    if letters:
+        return letters
     for line in text[:NEAR_TOP].splitlines():
         told = [one["list"] or one["rest"] for one in ENTITLED.finditer(line)]
         for listed in (line, *told):

@@ -62,7 +62,7 @@ from reader.text.time_marks import without_times
 from reader.text.total_remarks import plain_totals
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
-from reader.text.totals_first import totals_last
+from reader.text.totals_first import with_cast_on
 from reader.text.totals_in_column import totals_told
 from reader.text.translated import in_english
 from reader.text.tunisian import as_rows
@@ -76,7 +76,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = totals_in_brackets(plain_as_double(without_figures(without_marks(source.text))))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = labels_first(rows_called_lines(unmarked(unbulleted(plain))))
-    plain = totals_told(totals_last(with_times_told(sizes_as_usual(plain))))
+    plain = totals_told(with_cast_on(with_times_told(sizes_as_usual(plain))))
     plain = totals_alike(plain)
     plain = with_as(rows_in_figures(labels_counted(with_known_words(plain))))
     plain = without_emphasis(with_usual_brackets(plain))

@@ -20,18 +20,17 @@ BEHIND = re.compile(r"[(\[{=]\s*\d{1,4}(?:[ ]?(?:sts?|stitches))?\s*[)\]}]?\.?$"
 CAST_ON = re.compile(r"\s*cast[ -]?on\W*", re.IGNORECASE)
 
 
-def totals_last(text: str) -> str:
-    """The text so put; any text goes in."""
+def with_cast_on(text: str) -> str:
+    """The text with that number. The other rows keep their totals, which are read in the label, and
+    so their words keep their place; any text goes in.
+    """
     found = list(LABELLED.finditer(text))
     if len(found) < LEAST or any(BEHIND.search(one["words"]) for one in found):
         return text
-    return LABELLED.sub(_behind, text)
-
-
-def _behind(found: re.Match[str]) -> str:
-    whole = found.group()
-    if not CAST_ON.fullmatch(found["words"]):
-        # The label's total is read where it stands, and so the words keep their place too.
-        return whole
-    number = re.sub(r"\D", "", found["total"])
-    return f"cast on {number} sts".ljust(len(whole))
+    out = list(text)
+    for one in found:
+        if CAST_ON.fullmatch(one["words"]):
+            number = re.sub(r"\D", "", one["total"])
+            out[one.start() : one.end()] = f"cast on {number} sts".ljust(len(one.group()))
+            break
+    return "".join(out)
