@@ -35,13 +35,22 @@ ORDINAL = re.compile(
     r"(?=\s)", re.MULTILINE,
 )
 
+ALL = re.compile(r"")
+MANNERS = (
+    (AT_LINE, LEAST, ALL),
+    (ORDINAL, LEAST, re.compile(r"\d(?:st|nd|rd|th)[ ,]")),
+    (BARE, LEAST + 1, ALL),
+    (LETTERED, LEAST, re.compile(r"[a-jlo-z](?<!\S.)\d")),
+)
+"""Each with the labels that must count on, and what every such label holds: far sooner looked for.
+"""
+
 
 def labels_counted(text: str) -> str:
     """The text with such labels as usual ones; any other text as it is."""
-    for shape in (AT_LINE, ORDINAL):
-        for one in _counting(list(shape.finditer(text))):
-            text = _marked(text, one)
-    for shape, least in ((BARE, LEAST + 1), (LETTERED, LEAST)):
+    for shape, least, held in MANNERS:
+        if held.search(text) is None:
+            continue
         for one in _counting(list(shape.finditer(text)), least):
             text = _marked(text, one)
     for one in _counting(list(AMID.finditer(text)), LEAST):

@@ -13,13 +13,13 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 PARTED = re.compile(
-    r"(?<![\d/|;,.:–—-])(?<![/|;,][ ])(?<!\d )"
-    r"(?P<list>\d{1,4}(?P<mark>[ ]?(?:[/|;<~]|\.{3})[ ]?|,[ ]?)\d{1,4}"
+    r"(?P<list>\d(?<![\d/|;,.:–—-]\d)(?<![/|;,][ ]\d)(?<!\d \d)\d{0,3}"
+    r"(?P<mark>[ ]?(?:[/|;<~]|\.{3})[ ]?|,[ ]?)\d{1,4}"
     r"(?:(?P=mark)\d{1,4})*)(?![\d/|]|[.,;]\d|[ ]?[/|;,][ ]?\d|[ ]?(?:th|nd|rd)\b)"
 )
 """Numbers with the same mark between all of them."""
 WITHIN = re.compile(
-    r"(?<![\d)\]])(?<!\d )(?P<open>[(\[])(?P<list>\d{1,4}(?:[ ]?[,/;|:-][ ]?\d{1,4})+)[)\]]"
+    r"(?P<open>[(\[])(?<![\d)\]].)(?<!\d .)(?P<list>\d{1,4}(?:[ ]?[,/;|:-][ ]?\d{1,4})+)[)\]]"
 )
 """All of them within a bracket, with no number before it."""
 OF_ROWS = re.compile(

@@ -50,6 +50,8 @@ LETTER = re.compile(
     re.MULTILINE,
 )
 """A letter and a number, "F3:", "G2-G70."; K and P work stitches, C and M may, N is a needle."""
+LETTERS_NUMBER = re.compile(r"[A-JLOQ-Z](?<!\S.)\d")
+"""What each of them holds: far sooner looked for."""
 APART = re.compile(
     r"^(?P<lead>[ \t]*)(?P<label>(?:(?:rounds?|rnds?|rds?|rows?|r)\.? ?)?(?P<nums>\d{1,3})"
     r"(?: ?(?:-|—|,|&|to) ?(?:r\.? ?)?\d{1,3})*)[ \t](?P<rest>[ \t]+)(?=[A-Za-z(*\[\d])",
@@ -70,6 +72,8 @@ AND_SIGN = re.compile(
 
 def _by_letters(text: str) -> str:
     """The text with rows called by a letter of their part, "F3: as F2", called R in each part."""
+    if LETTERS_NUMBER.search(text) is None:
+        return text
     surely = [letter for letter in _counting_on(LETTER, text) if letter not in "cm"]
     begun = {one["word"] for one in LETTER.finditer(text) if one["nums"] == "1"}
     for own in sorted(begun) if surely else ():

@@ -28,6 +28,8 @@ _CODE = r"(?:\([A-Za-z]{1,3}\)|(?<![\w(])[A-Za-z]{1,3}[:=]?)"
 CODED = re.compile(
     rf"(?<![\w-]){_CODE}[ ]?\d{{1,4}}(?:(?:,|;|[ ]?/|,? and)?[ ]{_CODE}[ ]?\d{{1,4}})+(?![\d/])"
 )
+NEXT_CODE = re.compile(r"\d(?:[,;]|[ ]?/|,? and)?[ ]\(?[A-Za-z]{1,3}[):=]{0,2}[ ]?\d")
+"""What every such list holds: a number, and the next with its code."""
 CODES = re.compile(r"(?P<code>[A-Za-z]{1,3})\)?[:=]?[ ]?(?P<n>\d{1,4})")
 NO_CODES = frozenset(
     ["k", "p", "sl", "co", "bo", "yo", "ch", "sc", "dc", "tr", "hdc", "htr", "st", "sts", "row",
@@ -51,19 +53,20 @@ def sizes_as_usual(text: str) -> str:
 
 _BEHIND = r"(?![\d/]|[.,;]\d|[ ]?(?:-|—)[ ]?\d)"
 PARTED = (
-    ("; ", "/ ", re.compile(r"(?<![\d.,;/(\[*-])\d{1,4}(?:; \d{1,4}){2,}" + _BEHIND)),
-    (".. ", " / ", re.compile(r"(?<![\d.,;/(\[*-])\d{1,4}(?:\.\. \d{1,4}){2,}" + _BEHIND)),
-    (" & ", " / ", re.compile(r"(?<![\d.,;/(\[*-])\d{1,4}(?: & \d{1,4})+" + _BEHIND)),
+    ("; ", "/ ", re.compile(r"\d(?<![\d.,;/(\[*-]\d)\d{0,3}(?:; \d{1,4}){2,}" + _BEHIND)),
+    (".. ", " / ", re.compile(r"\d(?<![\d.,;/(\[*-]\d)\d{0,3}(?:\.\. \d{1,4}){2,}" + _BEHIND)),
+    (" & ", " / ", re.compile(r"\d(?<![\d.,;/(\[*-]\d)\d{0,3}(?: & \d{1,4})+" + _BEHIND)),
     (", ", "/ ", re.compile(
-        r"(?<![\d.,;/(\[*-])(?<!\d )(?<!\d, )(?<!ows )(?<!nds )(?<!izes )(?<!ow )(?<!nd )\d{1,4}"
-        r"(?:, \d{1,4}){2,}" + _BEHIND
+        r"\d(?<![\d.,;/(\[*-]\d)(?<!\d \d)(?<!\d, \d)(?<!ows \d)(?<!nds \d)(?<!izes \d)(?<!ow \d)"
+        r"(?<!nd \d)\d{0,3}(?:, \d{1,4}){2,}" + _BEHIND
     )),
     (" ", "/", re.compile(
-        r"(?<![\d.,;/(\[*-])(?<!\d )\d{1,4}(?: \d{1,4}){2,}"
+        r"\d(?<![\d.,;/(\[*-]\d)(?<!\d \d)\d{0,3}(?: \d{1,4}){2,}"
         r"(?=[.:;,)]| (?:sts?|stitches|rows|rounds|times|cm)\b|$)", re.MULTILINE,
     )),
 )  # fmt: skip
-"""What may stand between the numbers of sizes, and what is put for it."""
+"""What may stand between the numbers of sizes, and what is put for it. The first figure is told
+first, and what stands before it after: so the engine leaps from number to number."""
 LEAST_PARTED = 4
 
 
@@ -113,6 +116,8 @@ def _usual(found: re.Match[str]) -> str:
 
 def _coded(text: str) -> str:
     """The text with the sizes named by a letter or two before each number."""
+    if NEXT_CODE.search(text) is None:
+        return text
     lists = Counter(
         codes for found in CODED.finditer(text) if (codes := _codes_of(found)) is not None
     )

@@ -11,6 +11,8 @@ LINE = re.compile(
     r"(?P<gap>[ ]?\.{4,}[ ]?|[ ]{4,})(?P<n>\d{1,4})(?P<unit>(?:[ ]?(?:sts?|stitches))?)[ ]*$",
     re.MULTILINE,
 )
+COLUMN = re.compile(r"[. ]{4,5}\d")
+"""What stands before every such total."""
 LEAST = 4
 """Lines with such an end, and more than half of those that are not empty."""
 WORKS = re.compile(r"\b(?:k|p|knit|purl|k\d|p\d|cast|co|rib|st|sts|rows?|rounds?|sc|dc|yo)\b", re.I)
@@ -18,6 +20,8 @@ WORKS = re.compile(r"\b(?:k|p|knit|purl|k\d|p\d|cast|co|rib|st|sts|rows?|rounds?
 
 def totals_told(text: str) -> str:
     """The text so put; any text goes in."""
+    if COLUMN.search(text) is None:
+        return text
     found = [one for one in LINE.finditer(text) if WORKS.search(one["words"])]
     if len(found) < LEAST:
         return text
