@@ -331,29 +331,33 @@ def cut_walking(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> boo
     full = _kept(tally)
     each = ((begun[0].left or 0) - (tally.walk.left or 0)) // max(1, tally.sections)
     body = written_out(node.body, tally)
-    for length in range(len(body) - 1, -1, -1):
-        prefix = trimmed(body[:length], node.ending)
-        _put_back(tally, full)
-        before = _missed(tally.walk, node.ending)
-        work_all(prefix, tally, need)
-        work_ending(node, tally, need, work_all)
-        missing = _missed(tally.walk, node.ending) > before
-        if missing or tally.walk.left is None:
-            continue
-        over = tally.walk.left - need.stitches
-        if _by_groups(node) and 0 < over <= each:
-            # What lies between a group and the next is passed over.
-            tally.walk.take(over)
-        if tally.walk.left - need.stitches in (0, tally.walk.before):
-            tally.uneven = None
-            return True
+    for strict in (True, False)[closes_in_pass(node) :]:
+        # A part that finds each stitch by its name comes before one that takes another for it.
+        for length in range(len(body) - 1, -1, -1):
+            prefix = trimmed(body[:length], node.ending)
+            _put_back(tally, full)
+            before = _missed(tally.walk, node.ending, strict)
+            work_all(prefix, tally, need)
+            work_ending(node, tally, need, work_all)
+            missing = _missed(tally.walk, node.ending, strict) > before
+            if missing or tally.walk.left is None:
+                continue
+            over = tally.walk.left - need.stitches
+            if _by_groups(node) and 0 < over <= each:
+                # What lies between a group and the next is passed over.
+                tally.walk.take(over)
+            if tally.walk.left - need.stitches in (0, tally.walk.before):
+                tally.uneven = None
+                return True
     _put_back(tally, begun)
     return False
 
 
-def _missed(walk: Walk, ending: Sequence[Node]) -> int:
-    """How much was asked for that was not there; by its name, where the ending goes to the last."""
-    last = any(isinstance(one, Work) and one.place.where is Where.LAST for one in ending)
+def _missed(walk: Walk, ending: Sequence[Node], strict: bool) -> int:
+    """How much was asked for that was not there; by its name, where the ending goes to the last, or
+    all of it is looked for strictly.
+    """
+    last = strict or any(isinstance(one, Work) and one.place.where is Where.LAST for one in ending)
     return walk.short + walk.lacking + walk.misnamed * last
 
 

@@ -25,13 +25,16 @@ def starts_work(ledger: Ledger, entry: Entry) -> bool:
     if not is_start(entry.nodes):
         return False
     if entry.row.mark is None:
-        return not _told_otherwise(ledger, entry)
+        turned = TO_TURN.search(ledger.text, entry.row.start, entry.row.end) and ledger.rows
+        return not turned and not _told_otherwise(ledger, entry)
     chained = all(isinstance(one, Chain | Act) for one in entry.nodes)
     joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in entry.nodes)
     first = not ledger.rows and len(numbers_of(entry.row.mark)) == 1
     return chained and first and not joined and entry.row.mark.numbers == (1,)
 
 
+TO_TURN = re.compile(r"\bch(?:ain)?s? \d+(?: \w+)?\s(?:to|for) turn", re.IGNORECASE)
+"""A chain that only turns the work, told by itself: "then ch 1 more to turn"."""
 PICKS = re.compile(r"\b(?:pick|take|taking)(?:ing)? up\b", re.IGNORECASE)
 
 

@@ -9,6 +9,11 @@ import re
 
 _WHAT = r"(?P<what>rounds?|rnds?|rds?|rows?|rdns?|rnfs?|rws?|rns?|R(?=[\s\d.#-]))"
 """The words for rows, and how they are mistyped."""
+AMOUNT = (
+    r"\d[\d/.½¼¾]*[ -]?(?:ozs?|ounces?|lbs?|pounds?|yds?|yards?|gms?|gr|grams?|ply|mm|cm"
+    r"|inch(?:es)?)\b"
+)
+"""So much yarn, or so large: what no row begins with."""
 _NUMBERS = r"(?P<nums>\d{1,3}(?:\s*(?:-|—|to|through|thru|&|and|,|/|\+)\s*\d{1,3})*)"
 _NO = r"(?:\.|-|\s*(?:#|no\.?|nr\.?|n°))?\s*"
 _BRACKET = (

@@ -10,6 +10,7 @@ from functools import lru_cache
 
 from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
 from reader.pattern.label_forms import (
+    AMOUNT,
     CHANGING,
     MARKED,
     ORDINAL_BARE,
@@ -202,10 +203,10 @@ ORDINAL_ALONE = re.compile(
 """Among rows with their word, a label may go without: "9th and 10th: as 5th and 6th"."""
 DASHED = re.compile(
     rf"(?P<nums>{_ORD}|[1-9]\d?(?=\s?\.?\s?(?:—|--)))(?P<what>)(?P<side>)\s?\.?\s?(?:—"
-    rf"|--)\s*(?=\S)",
+    rf"|--)\s*(?=\S)(?!{AMOUNT})",
     re.IGNORECASE,
 )
-"""At a line's start an ordinal, or a small number, with a dash behind it: "2nd.—", "14th—"."""
+"""At a line's start an ordinal or a small number and a dash, "2nd.—"; no yarn: "2—4 oz."."""
 NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
 """Behind a row: "Next, plain."."""
 

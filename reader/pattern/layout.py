@@ -22,6 +22,7 @@ from reader.pattern.labels import Mark, bulleted, labels_in
 from reader.pattern.line_words import (
     ACTION,
     BEGINS,
+    BEGINS_SOON,
     BY_HAND,
     FINISHING,
     FOUNDED,
@@ -43,6 +44,7 @@ from reader.pattern.said_only import (
     without_rules,
 )
 from reader.pattern.second_half import COMPLETE
+from reader.pattern.strands import of_strands
 from reader.pattern.telegraphic import IN_A_ROW, before_cast_off, changes_stitches, end_in_number
 from reader.terms.numbers import SPELLED
 
@@ -216,7 +218,8 @@ class _LayingOut:
         if not words or set(words) <= set("-=*_~. "):
             return
         marks = labels_in(self.text, start, end)
-        if not marks and is_heading("# " * titled + words) and "\n" not in words:
+        listed = self.section == "key" and STITCHY.search(words) and not words.isupper()
+        if not marks and is_heading("# " * titled + words) and "\n" not in words and not listed:
             self.heading(words)
             return
         kind = MATERIALS.match(words)
@@ -272,7 +275,7 @@ class _LayingOut:
         """A new part, or the title of the whole."""
         name, make = make_of(words)
         if FINISHING.match(name) or MATERIALS.match(name):
-            self.section = "finishing" if FINISHING.match(name) else _kind(name.split()[0])
+            self.section = "finishing" if FINISHING.match(name) else _kind(name)
             return
         self.section, self.here, self.gone = "", None, {}
         if not self.title and not self.begun:
@@ -301,7 +304,7 @@ class _LayingOut:
         for index, mark in enumerate(marks):
             stop = marks[index + 1].start if index + 1 < len(marks) else end
             words = " ".join(self.text[mark.end : stop].split())
-            if not STITCHY.search(words) and not IN_A_ROW.search(words):
+            if of_strands(words) or not (STITCHY.search(words) or IN_A_ROW.search(words)):
                 self.note("note", mark.start, stop)
             elif mark.is_heading:
                 if BEGINS.match(words):
@@ -321,16 +324,14 @@ class _LayingOut:
         if BEGUN.match(words):
             # The work has begun: what a heading above listed is over.
             self.section = ""
-        if self.section in ("materials", "key", "note", "gauge") and not re.match(
-            r"\W*(?:(?:ch|chain|cast on|co)\b(?! [-=])|make\b|with\b)", words, re.IGNORECASE
-        ):
+        if self.section in ("materials", "key", "note", "gauge") and not BEGINS_SOON.match(words):
             self.note(self.section, start, end)
             return
         said = SAID_FIRST.match(words)
         if said and not self.begun and not ACTION.search(said.group()):
             self.note("note", start, start + said.end())
             start, words = start + said.end(), words[said.end() :]
-        if FINISHING.match(words.strip()):
+        if FINISHING.match(words.strip()) or of_strands(words):
             self.note("finishing", start, end)
         elif self.only_notes(words) and not self.quotes_a_part(words):
             begun = THEN_BEGUN.search(words)
@@ -389,7 +390,7 @@ def _kind(word: str) -> str:
     low = word.lower()
     if low.startswith(("gauge", "tension")):
         return "gauge"
-    if low.startswith(("abbrev", "special", "stitch", "key", "terms")):
+    if low.startswith(("abbrev", "special", "stitch", "key", "terms")) or "abbrev" in low:
         return "key"
     notes = ("note", "summary", "overview", "skill", "diff", "size", "finished", "measure")
     if low.startswith(notes):

@@ -7,8 +7,10 @@ from __future__ import annotations
 import re
 
 MATERIALS = re.compile(
-    r"^\W*(materials?|supplies|you(?: will|'ll)? need|yarn|hook|needles?|notions|gauge|tension"
-    r"|sizes?|finished|measurements?|abbreviations?|abbrevs?|glossary"
+    r"^\W*(materials?(?: (?:required|needed|used))?|supplies|you(?: will|'ll)? need|yarn|hook"
+    r"|needles?|notions|gauge|tension"
+    r"|sizes?|finished|measurements?"
+    r"|(?:(?:crochet|knitting|stitch|list of) )?(?:abbreviations?|abbrevs?)|glossary"
     r"|stitch(?:es)?(?: used| guide| count| multiple| key)?"
     r"|special stitch(?:es)?|(?:pattern )?notes?|key|terms|skill level|difficulty|summary"
     r"|overview)\b"
@@ -125,3 +127,10 @@ BEGINS = re.compile(
     re.IGNORECASE,
 )
 """A line that starts a piece of work."""
+BEGINS_SOON = re.compile(
+    r"\W*(?:(?:ch|chain|cast on|co)\b(?! [-=]|\s+(?:ch(?:ain)?s?|sts?|stitch)\b)|make\b|with\b"
+    r"|(?:starting|beginning|commencing|begin|start|holding|using|working|work)\b[^.;:()]{1,60}?"
+    r"\b(?:ch|chain|cast on|co) \d)",
+    re.IGNORECASE,
+)
+"""How words below a list of materials, or of what is short for what, begin the work."""

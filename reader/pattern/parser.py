@@ -128,7 +128,8 @@ def craft_of(text: str) -> Craft:
 
 UK_WORDS = re.compile(
     r"\bhtr\b|\bhalf treble|\bmiss\b|\btension\b|\bss\b|\bcast off\b|\bdc2tog in uk"
-    r"|\btrebles?\b(?! crochet)|\bdoubles?\b(?! crochet)|\bcolour"
+    r"|\btrebles?\b(?! crochet)|\bcolour"
+    r"|\bdoubles?\b(?! crochet| in half| (?:strand|thread|yarn|wool))"
 )
 UK_TERMS = Sought(
     ("term",),
@@ -155,7 +156,9 @@ SHORT_US = re.compile(r"\b(?:s ?c|hdc|s d c|skip)\b")
 TWISTED = re.compile(r"\b3 ch(?:ain)?[ .,]+(?:and )?twist\b[^;]{0,40}?\bdc\b")
 """Three chains twisted stand for a stitch of their height."""
 NETTED_DC = re.compile(
-    r"\bd\.? ?c\.? (?:in|into) (?:the )?(?:[6-9]|1\d)th (?:st|ch)"
+    r"\bd\.? ?c\.? (?:in|into) (?:the )?(?:[4-9]|1\d)th (?:st|ch)"
+    r"|\b(?:3 ch(?:ain)?|ch(?:ain)? 3)s?,? (?:and |work |make )*\d+ d\.? ?c\.? in(?:to)?"
+    r" (?:the )?ring"
     r"|\b(?:3 ch(?:ain)?|ch(?:ain)? 3)s?,? (?:and |to )?turn\b[^;.]{0,80}?\bd\.? ?c\b"
 )
 """A dc so far from the hook, or over a chain of three that was turned, is no UK double crochet."""

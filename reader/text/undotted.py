@@ -34,6 +34,9 @@ SHORT = frozenset(
      "grp", "gr", "n", "m", "mk", "pc", "pet", "dbl", "trs", "cl"]
 )  # fmt: skip
 """Short words whose full stop is followed by what goes on with the sentence."""
+SHADES = frozenset(["lt", "dk", "med"])
+OF_A_COLOUR = re.compile(r"\s+[A-Z][a-z]")
+"""Behind light, dark and medium the name of their colour: "2 rows Dk. Green"."""
 PARTED = Sought(
     (".tr", ". tr", ".ch", ". ch"),
     r"(?<![\w.])(?:(?P<a>h|d|t|tr|half|dbl|quad|lg?)\. ?(?P<b>tr\b)|(?P<t>t)\. ?(?P<ch>ch\b))\.?"
@@ -83,6 +86,7 @@ def undotted(text: str) -> str:
         if word in ("dec", "inc") and ROW_TOTAL.match(text, at + 1):
             continue
         wrapped = word in ("k", "p", "m") and WRAPPED.match(text, at + 1)
+        wrapped = wrapped or (word in SHADES and OF_A_COLOUR.match(text, at + 1))
         short = in_figures or word in SHORT
         if wrapped or chains or (short and behind.match(text, at + 1)):
             found.append(at)
