@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 
 from reader.pattern.at_rows import at_rows
 from reader.pattern.bare_calls import calls_rows
+from reader.pattern.beginnings import begins_work
 from reader.pattern.blocks import blocks, is_heading
 from reader.pattern.copies import MANY, make_of
 from reader.pattern.for_sizes import (
@@ -264,8 +265,8 @@ class _LayingOut:
 
     def begins_nothing(self, words: str) -> bool:
         """Whether words before the first row of all start no work."""
-        starts = self.begun or STARTS.search(without_rules(words))
-        return not starts and self.crocheted
+        told = "" if self.begun or not self.crocheted else without_rules(words)
+        return bool(told) and (STARTS.search(told) is None or not begins_work(told))
 
     def explains(self, head: str) -> bool:
         """Whether a head followed by words stands in a list of stitches."""

@@ -1,0 +1,54 @@
+"""Whether words before the first row begin the work: "With red, ch 6 and join" does, "Rounds are
+joined, ch 3 counts as a dc" only tells how it goes.
+
+Both speak of chains, rings and joining. What begins the work is told as something to do, at the
+head of a clause or behind what it is done with; what tells says that something is, or counts.
+"""
+
+from __future__ import annotations
+
+import re
+
+_NUMBER = (
+    r"(?:\d+|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen"
+    r"|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety))"
+)
+_CHAIN = r"(?:ch(?:ain)?s?|c)\b"
+_SIZES = r"(?: ?[(\[][\d,; /-]+[)\]])*"
+BEGINS = re.compile(
+    r"\W*(?:[a-z\d]+\b(?:[^.;:]|\.\s?\d){0,60}?\s)?"
+    rf"(?:{_CHAIN}\W*(?:\(?{_NUMBER}|a\b|an\b|any|loose|as (?:long|many)|up to|until|enough|of"
+    r"|about|to (?:the|fit|measure))|chained"
+    rf"|{_NUMBER}{_SIZES}[ -]?(?:loose |base |foundation |starting )?{_CHAIN}"
+    r"|cast(?:ing)? on|co ?\d|magic|m[rc]\b|(?:wind|wrap|twist)\w*"
+    r"|(?:re)?(?:join|attach)(?:ing)? (?!each|every|all|at the end|in the usual|rounds|with)"
+    r"|(?:re)?join(?:ing)? with (?:a )?(?:[sh]?dc|sc|h?tr|ss)|pick(?:ing)? up|f[sh]?dc\b|fsc"
+    r"|foundation|slip ?(?:knot|loop)|adjustable|sliding"
+    r"|in(?:to)? (?:a |an |the |your )?(?:\w+ )?(?:ring|loop|circle)|ring (?:with|of)"
+    r"|make (?:a|an|your|the) (?:ring|loop|circle|chain|slip|foundation)|circle\b)",
+    re.IGNORECASE,
+)
+"""A clause that begins the work, its lead included: "with a 4 mm hook make 45 ch"."""
+RING = re.compile(r"\W*(?:(?:[ivx]+\b\W*)?\d[^a-z]*)?ring\W*$", re.IGNORECASE)
+"""A first round told as in a table: "6 (ring)"."""
+TELLS = re.compile(
+    r"=|\bcount|\bfor (?:a )?(?:[sh]?dc|sc|h?tr)\b|\b(?:able|how) to\b"
+    r"|\b(?:rounds|rows|rnds|joins|chains|ch) (?:is|are|will)\b|\bmultiple\b|\bif you\b"
+    r"|^\W*(?:don't|do not)\b|^\W*(?:at |for |after |in )?(?:each|every|all) (?:round|rnd|row)s?\b",
+    re.IGNORECASE,
+)
+"""A clause that only says what is."""
+CLAUSE = re.compile(
+    r"(?<!No)\.\s|\.$|\.?--|—|\band\b|[;:!?*|/]|, (?=but\b|then\b|which\b|plus\b|so\b)"
+)
+ASIDE = re.compile(r"\((?![^()]*\bring\b)[^()]*[a-z][^()]*\)")
+COLON_SIZES = re.compile(r"(?<=\d):(?=\d)")
+
+
+def begins_work(words: str) -> bool:
+    """Whether a clause of the words begins a piece; any words go in."""
+    plain = COLON_SIZES.sub(",", ASIDE.sub(" ", " ".join(words.split())))
+    return any(
+        RING.match(one) is not None or (BEGINS.match(one) is not None and not TELLS.search(one))
+        for one in CLAUSE.split(plain)
+    )
