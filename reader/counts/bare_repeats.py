@@ -6,7 +6,8 @@ import re
 from dataclasses import replace
 
 from reader.counts.tally import Tally
-from reader.pattern.tree import Num, Repeat, Until, Work
+from reader.pattern.one_pass import is_bare
+from reader.pattern.tree import Num, Repeat, Until
 
 
 def as_often(node: Repeat, one: Tally, tally: Tally) -> Repeat:
@@ -15,7 +16,7 @@ def as_often(node: Repeat, one: Tally, tally: Tally) -> Repeat:
     """
     if node.until is not Until.OPEN or node.ending:
         return node
-    if is_bare(node) and (takes_nothing(one) or inside(node, tally)):
+    if is_bare(node) and takes_nothing(one):
         # "* ch 6, picot, repeat from *, ch 1": the row below does not tell how often; once more.
         return replace(node, until=Until.TIMES, number=Num((2,)))
     named = named_in(node, tally) if takes_nothing(one) else 0
@@ -31,23 +32,10 @@ def named_in(node: Repeat, tally: Tally) -> int:
     return named[0] if len(named) == 1 and named[0] > 1 else 0
 
 
-def is_bare(node: Repeat) -> bool:
-    """Whether the words say no more than where to go back to."""
-    return node.words.lower().rstrip(" ,;.").endswith("*")
-
-
 def takes_nothing(one: Tally) -> bool:
     """Whether a body is only chains and what is worked into them."""
     walk = one.walk
     return not (walk.takes or walk.space_takes or one.unsure or one.unread or one.elastic)
-
-
-def inside(node: Repeat, tally: Tally) -> bool:
-    """Whether an open repeat is a part of what another repeats: "* ch 5, sc in next loop, repeat
-    from *, ch 5, skip 2 ... repeat from **".
-    """
-    at = next((at for at, one in enumerate(tally.cycle) if one is node), -1)
-    return at >= 0 and any(isinstance(one, Work) for one in tally.cycle[at + 1 :])
 
 
 IN_EACH_GROUP = re.compile(

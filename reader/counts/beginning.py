@@ -197,8 +197,8 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
     _on_one_way(rest, tally)
     works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
     first: Node | None = works[0] if works else None
-    if isinstance(first, Repeat):
-        first = next((one for one in first.body if isinstance(one, Work | Group)), None)
+    while isinstance(first, Repeat):
+        first = next((one for one in first.body if isinstance(one, Work | Group | Repeat)), None)
     if not isinstance(first, Work | Group) or not is_opening(first.place, tally.walk):
         _begin_on_stitches(first, rest, tally, chained)
         return
@@ -224,4 +224,5 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
         # The hook stands at the top of the last loop: the next one is the one behind it.
         tally.walk.leave_loop()
     elif not tally.below.turning:
-        tally.walk.begin_at(which, JUST.search(first.place.text) is not None)
+        ended_in = same and tally.below.in_loop
+        tally.walk.begin_at(which, ended_in or JUST.search(first.place.text) is not None)

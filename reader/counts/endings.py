@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from reader.counts.begun_inside import close_begun
 from reader.counts.ends import first_work, travels
-from reader.counts.fabric import SPACE, any_opening
+from reader.counts.fabric import any_opening
 from reader.counts.openings import is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.worked import Move, MoveKind
@@ -53,16 +53,7 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     chain, half stitch.
     """
     if keeps_loop(node, tally) and tally.walk.spaces:
-        # The round ends in the loop where it began, with a tall stitch of its own.
-        tall = _last_work(node.ending)
-        for one in node.ending:
-            if one is not tall or tall is None:
-                work_all([one], tally, need)
-                continue
-            tally.walk.take_spaces(1, any_opening)
-            tally.make(1, "dc")
-            move = Move(MoveKind.WORK, tall.words, tall.span, 0, 1, 0, tall.stitch.name)
-            tally.moves.append(move._replace(into=tall.place.text))
+        _end_in_loop(node, tally, need, work_all)
         return
     tally.spaced = tally.spaced or tally.walk.takes > 0
     if _replaces_last_chain(node, tally):
@@ -79,7 +70,8 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     )
     begun = begun or closes_at_begun(node, tally)
     work_all(_into_beginning(last) if begun else last, tally, need)
-    if not closes_loop(node) or into_tall_of(node):
+    begun_bare = _nothing_begun(node, tally) and not used_up
+    if not closes_loop(node) or into_tall_of(node) or begun_bare:
         return
     alone = node.altered and _slips_last(node)
     if tally.makes != before + 1 or (tally.spaces != made + 1 and not alone):
@@ -89,6 +81,32 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
         if used_up and tally.runs and not tally.runs[-1].is_stitch:
             # The last pass came back to where the round began: its loop is the one so closed.
             tally.runs.pop()
+
+
+def _end_in_loop(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> None:
+    """Ends a round in the loop where it began, with a tall stitch of its own."""
+    tall = _last_work(node.ending)
+    for one in node.ending:
+        if one is not tall or tall is None:
+            work_all([one], tally, need)
+            continue
+        tally.walk.take_spaces(1, any_opening)
+        if tally.walk.left == need.stitches + 1:
+            # Behind the last loop lies the tall stitch that closed the round below.
+            tally.walk.take(1)
+        tally.make(1, "dc")
+        move = Move(MoveKind.WORK, tall.words, tall.span, 0, 1, 0, tall.stitch.name)
+        tally.moves.append(move._replace(into=tall.place.text))
+
+
+def _nothing_begun(node: Repeat, tally: Tally) -> bool:
+    """Whether a round of loops only began with a chain, so that the tall stitch "in same place as
+    beginning" stands for the stitch that its first loop hangs from.
+    """
+    tall = _last_work(node.ending)
+    same = tall is not None and tall.place.where is Where.SAME
+    loops = all(run.n == 1 for run in tally.runs if run.is_stitch) and tally.spaces == tally.makes
+    return same and loops and bool(tally.runs) and not tally.runs[0].is_stitch
 
 
 def _replaces_last_chain(node: Repeat, tally: Tally) -> bool:
@@ -113,7 +131,7 @@ def _into_beginning(closing: Sequence[Node]) -> list[Node]:
 
 
 def _at_first(work: Work) -> bool:
-    return work.place.where is Where.FIRST or work.place.noun == "tch"
+    return work.place.where is Where.FIRST or work.place.noun == "tch" or _into_one(work)
 
 
 def _closing(ending: Sequence[Node]) -> int:
@@ -136,13 +154,18 @@ def into_tall_of(node: Repeat) -> bool:
     if last is not None and last.place.noun == "sl st" and last.place.where is Where.LAST:
         # A round that slipped to a loop ends in that slip stitch.
         return last.stitch.height > 1
-    if last is None or last.place.where is not Where.NEXT:
+    return last is not None and _into_one(last)
+
+
+def _into_one(work: Work) -> bool:
+    """Whether a stitch goes into the tall stitch, or the slip stitch, in which the round began."""
+    if work.place.where is not Where.NEXT:
         return False
-    into = stitch_named(last.place.noun, Craft.CROCHET)
+    into = stitch_named(work.place.noun, Craft.CROCHET)
     tall = into is not None and into.height > 1 and into.kind is Kind.STITCH
     # A round that slipped to the center of a loop ends in that slip stitch.
-    tall = tall or last.place.noun == "sl st"
-    return tall and INTO_ONE.match(last.place.text.lower()) is not None
+    tall = tall or work.place.noun == "sl st"
+    return tall and INTO_ONE.match(work.place.text.lower()) is not None
 
 
 def closes_in_pass(node: Repeat) -> bool:
@@ -255,6 +278,7 @@ def _joined_by_tall(rest: list[Node], chain: Node, tall: Node) -> list[Node]:
         return rest
     closed = replace(repeats[-1], ending=(chain, tall), has_ending=True)
     own = tall.place.where is Where.FIRST and tall.place.noun == first.stitch.name
+    own = own or closes_at_chain(closed)
     if not (own and closes_loop(closed)):
         return rest
     join = Act(tall.span, tall.words, Deed.JOIN, tall.place.text)
@@ -286,7 +310,11 @@ def closes_at_begun(node: Repeat, tally: Tally) -> bool:
     sc, * ch 3, sc in next sc; ending with ch 1, hdc in first sc" uses nothing of the row below.
     """
     tall = _last_work(node.ending)
-    if tall is None or tall.place.where is not Where.FIRST or not closes_loop(node):
+    if tall is None or not closes_loop(node):
+        return False
+    if into_tall_of(node) and tally.below.spaces and not keeps_loop(node, tally):
+        return True
+    if tall.place.where is not Where.FIRST:
         return False
     works = [one for one in node.body if isinstance(one, Work | Group)]
     if any(is_opening(one.place, tally.walk) for one in works):
@@ -349,19 +377,3 @@ def _close_at_first(
     if trial.walk.takes - 1 == left and not trial.walk.space_takes:
         work_all(node.body[: works[-1]], tally, need)
         tally.uneven = None
-
-
-def skipped_at_close(body: Sequence[Node], tally: Tally) -> int:
-    """The stitches that each pass of the row's last repeat skips under its chain, where the row
-    ends with such a chain and is joined; 0 elsewhere.
-    """
-    last = next((one for one in reversed(body) if isinstance(one, Repeat)), None)
-    joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in body)
-    joined = joined or (last is not None and any(map(travels, body[body.index(last) :])))
-    chained = bool(tally.runs) and tally.runs[-1].name == SPACE
-    if last is None or not joined or not chained:
-        return 0
-    skips = [one.place for one in last.body if isinstance(one, Skip)]
-    if any(is_opening(place, tally.walk) for place in skips):
-        return 0
-    return sum(place.number.at(tally.size) for place in skips)

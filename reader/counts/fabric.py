@@ -204,7 +204,28 @@ def named_alike(runs: Sequence[Run]) -> tuple[Run, ...]:
     for at, made in nameless:
         if made in names:
             out[at] = replace(out[at], unit=names[made])
-    return tuple(out)
+    return tuple(_told_as_named(out))
+
+
+def _told_as_named(runs: list[Run]) -> list[Run]:
+    """The runs with a group that was told stitch by stitch in its halves, as those that the row
+    calls by a name have their middle: "ch 4, 4 tr in same loop, ..., shell in next shell".
+    """
+    halves: dict[int, tuple[Run, Run, Run]] = {}
+    for one, gap, other in zip(runs, runs[1:], runs[2:], strict=False):
+        if gap.name == GAP and gap.unit and one.is_stitch and other.is_stitch:
+            halves.setdefault(one.n + other.n, (one, gap, other))
+    out: list[Run] = []
+    for run in runs if halves else ():
+        chain = out[-1] if len(out) == 1 else None
+        begun = chain is not None and chain.n == 1 and chain.name == run.name
+        made = halves.get(run.n + begun) if run.unit == "group" and run.is_stitch else None
+        if made is None or made[0].name not in (run.name, made[1].unit):
+            out.append(run)
+            continue
+        out = [] if begun else out
+        out += [replace(made[0], name=run.name), made[1], replace(made[2], name=run.name)]
+    return out or runs
 
 
 def _first_as_others(runs: list[Run]) -> list[Run]:

@@ -8,6 +8,7 @@ from reader.counts.fabric import CORNER, Run, cornered
 from reader.counts.made import made_by, made_name, told_group
 from reader.counts.tally import Tally
 from reader.pattern.tree import Where, Work
+from reader.terms.stitches import Kind
 
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
@@ -31,8 +32,11 @@ def put(work: Work, tally: Tally, per: int, places: int, group: bool = False) ->
     if per > 2 and per % 2 and len(runs) == 1 and CORNER in work.place.text.lower():
         runs = cornered(runs[0])
     if work.between and per > 1:
-        one, chain = Run(made_name(stitch), 1), Run("sp", 1, work.between, True, "group")
-        runs = [one, *[run for _ in range(per - 1) for run in (chain, one)]]
+        one, chain = [Run(made_name(stitch), 1)], Run("sp", 1, work.between, True, "group")
+        if stitch.kind is Kind.GROUP:
+            # "2 shells with ch 5 between": whole groups, and the chain is the middle of none.
+            one, chain = made_by(stitch, 1), Run("sp", 1, work.between)
+        runs = [*one, *[run for _ in range(per - 1) for run in (chain, *one)]]
         if work.place.where is Where.RING and not (tally.below.flat or tally.below.chained):
             # Around a ring the last of them stands beside the first.
             runs.append(chain)

@@ -7,10 +7,11 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.agreeing import counts_stitches, values
+from reader.counts.back_at_first import back_in_first, skipped_at_close
 from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
 from reader.counts.chain_named import stands_for
-from reader.counts.endings import only_openings, skipped_at_close, with_closing
+from reader.counts.endings import only_openings, with_closing
 from reader.counts.ends import (
     Ends,
     begins_in_same,
@@ -304,7 +305,8 @@ def _closes(left: int, tally: Tally, ends: Ends) -> bool | None:
     loops = around and not walk.spaces and only_openings(ends.body, tally)
     # Every loop is worked into: the stitches between them are nobody's.
     even = (left in spare and tally.uneven is None) or loops
-    fits = even and walk.short == 0 and not walk.lacking
+    lacking = walk.lacking and not (around and back_in_first(ends.body, tally))
+    fits = even and walk.short == 0 and not lacking
     return fits and not tally.squares_left
 
 

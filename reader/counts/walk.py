@@ -69,7 +69,8 @@ class Walk(StridingWalk):
         fits = [at for at, one in enumerate(self._runs) if not one.is_stitch and wanted(one)]
         index = (fits[-1] if fits else None) if last else self._next(wanted)
         if index:
-            self.before = sum(run.n for run in self._runs[:index] if run.is_stitch)
+            passed = self._runs[index - 1 if last else 0 : index]
+            self.before = sum(run.n for run in passed if run.is_stitch)
             self._lie(self._runs[index:] + self._runs[:index])
             self.at = self.into = 0
 

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
-from reader.pattern.one_pass import one_pass
+from reader.pattern.one_pass import once_inside, one_pass
 from reader.pattern.repeats import Found
 from reader.pattern.so_often import IN_TOTAL, SO_OFTEN
 from reader.pattern.tree import Act, Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
@@ -52,7 +52,7 @@ def taken_back(
         return begin, one_pass(made[begin:]), made[:begin], found
     ends = [at for label, at in stars if label == found.target]
     if len(ends) < 2 or not begin == ends[-1] > ends[-2] or not PAIR.search(said):
-        return begin, tuple(made[begin:]), made[:begin], found
+        return begin, once_inside(made[begin:]), made[:begin], found
     if found.until in (Until.AGAIN, Until.MORE):
         found = replace(found, until=Until.TIMES)
     elif found.until is Until.TIMES:
