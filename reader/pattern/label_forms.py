@@ -18,7 +18,7 @@ _NUMBERS = r"(?P<nums>\d{1,3}(?:\s*(?:-|—|to|through|thru|&|and|,|/|\+)\s*\d{1
 _NO = r"(?:\.|-|\s*(?:#|no\.?|nr\.?|n°))?\s*"
 _BRACKET = (
     r"(?P<side>(?:\s*[(\[](?:RS|WS|right side|wrong side|\d+ ?(?:sts?|stitches)\b)[^)\]]{0,20}"
-    r"[)\]])?)"
+    r"[)\]]|(?:,\s|\s-\s|\s)(?:RS|WS)\b)?)"
 )
 _OF_WHAT = (
     r"(?!(?:next|rep|repeat|work|working|as|like|on|in|from|for|of|after|before|until|end|ending"
@@ -30,9 +30,10 @@ _OF_WHAT = (
 SHAPES = tuple(
     re.compile(shape, re.IGNORECASE)
     for shape in (
-        rf"{_WHAT}{_NO}{_NUMBERS}{_BRACKET}\s*(?P<end>[)\]>|=~→:;]|-+>?)(?=\s)",
+        rf"{_WHAT}{_NO}{_NUMBERS}{_BRACKET}\s*(?P<end>[)\]>|=~→:;—]|-+>?)(?=\s)",
+        rf"{_WHAT}(?:#|-|\s*no\.?|\s*nr\.?|\s#)\s*{_NUMBERS}{_BRACKET}\s*(?P<end>[.,])(?=\s)",
         rf"[(\[]{_WHAT}{_NO}{_NUMBERS}(?P<side>)(?P<end>[)\]])(?=\s*[A-Za-z\d*(\[])",
-        r"(?P<nums>\d{1,3})\.\s?(?P<what>rows?|rounds?|rnds?)\b"
+        r"(?P<nums>\d{1,3})\.\s?(?P<what>rows?|rounds?|rnds?|rds?)\b"
         rf"(?:\s+(?:and|to|-)\s+\d{{1,3}}\.)?{_BRACKET}\s*(?P<end>[:.—-])",
         rf"{_NUMBERS}\s(?P<what>row|round|rnd|rd)(?P<side>)\s?(?P<end>[:.)]|[-—=]+)(?=\s)",
         rf"{_OF_WHAT}\s(?P<what>rounds?|rnds?|rds?|rows?)\s?{_NUMBERS}{_BRACKET}"

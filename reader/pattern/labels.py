@@ -23,6 +23,7 @@ from reader.pattern.label_forms import (
     so_many,
 )
 from reader.pattern.label_places import ends_sentence, last_words, may_begin
+from reader.pattern.label_sides import SIDE, SIDE_ENDS, WORKED, past_marks, side_of
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
@@ -40,18 +41,10 @@ _MANNER = (
     r"(?:(?:open|plain|pattern|patt|lace|fancy|close|solid|rib|garter|knit|purl|eyelet)\s+)?"
 )
 _JOIN = r"(?:\s*(?:-|—|to|through|thru|&|and|,|,\s*and|(?<=\d)\s+a(?=\s+\d))\s*)"
-_WORKED = r"(?:ch|sl st|ss|sc|s c|hdc|dc|d c|tr|tr c|htr|k|p|yo|inc|dec|sk|skip|miss|knit|purl)"
-_SIDE = (
-    r"(?:\s*[\(\[](?:(?:RS|WS)(?: row)?,?\s*)?(?:inc|dec|increase|decrease)(?:\s+(?:row|round"
-    r"|rnd))?[\)\]]"
-    rf"|\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{_WORKED}\b)[^)\]]{{0,40}}[\)\]]"
-    r"|,?\s+(?:RS|WS)(?:\s+(?:facing|row|side))?(?=\s*[:.—]))?"
-)
-"""Behind a label, words in brackets that work nothing, or the side: "(right side)", "RS"."""
 _END = r"\s*(?:[:.]+(?:\s?-+|\s?—)?|—|-+(?!\s*\d{1,3}\s?[).:])(?=\s|[A-Z(*])|--+(?=\d)|(?=\())"
 _AIM = (
     r"(?:,?\s+for (?:the )?[\w' ]{2,20}(?=\s*[:.—])"
-    rf"|,\s+(?![^:\n]{{0,40}}\b\d* ?{_WORKED}\b)[a-z]+(?: [a-z]+){{0,2}}(?=\s*:\s)"
+    rf"|,\s+(?![^:\n]{{0,40}}\b\d* ?{WORKED}\b)[a-z]+(?: [a-z]+){{0,2}}(?=\s*:\s)"
     r"|,?\s+(?:with|in|using) (?:colou?r )?[A-Z][\w' ]{0,18}(?=\s*:)"
     r"|\s+(?:increase|decrease|inc|dec)(?=\s*[:.—])"
     r"|\s+(?:in the following (?:manner|way)|as follows|thus)(?=\s*[:;—])"
@@ -71,28 +64,32 @@ _ROUND = r"rounds?|rnds?|rns?|rds?|rows?"
 WORD_FIRST = re.compile(
     rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND}"
     rf"|R(?=\d))\s*)?"
-    rf"{_NUM})*)(?:\+|,? ?(?:onwards?|and (?:on|up)))?[\])]?(?P<side>{_SIDE}){_AIM}"
-    rf"(?P<end>{_END}\s|{_END}$|{_END}(?=\S)|{_LOOSE})",
+    rf"{_NUM})*)(?:\+|,? ?(?:onwards?|and (?:on|up)))?[\])]?(?P<side>{SIDE}){_AIM}"
+    rf"(?P<end>{_END}\s|{_END}$|{_END}(?=\S)|{SIDE_ENDS}|{_LOOSE})",
     re.IGNORECASE,
 )
 ORDINAL_FIRST = re.compile(
     rf"(?<![\w-])(?P<nums>{_ORD}(?:(?:\s+(?:{_ROUND}))?{_JOIN}(?:{_ORD}"
     rf"|\d+))*)\s+{_MANNER}(?P<what>{_ROUND})"
-    rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{_SIDE}){_AIM}(?P<end>{_END}|;(?=\s+\d)"
-    rf"|{_LOOSE})",
+    rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{SIDE}){_AIM}(?P<end>{_END}|;(?=\s+\d)"
+    rf"|{SIDE_ENDS}|{_LOOSE})",
     re.IGNORECASE,
 )
 BARE = re.compile(
-    r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?(?P<end>[.)]|:)(?:\s+(?=\S)"
+    r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?"
+    r"(?P<side>\s?[(\[](?:RS|WS|right side|wrong side)[)\]])?(?P<end>[.)]|:)(?:\s+(?=\S)"
     r"|(?=\*)|(?<=:)(?=[a-z(\[]))"
 )
 NAMED = re.compile(
     rf"(?<![\w-])(?:for\s+the\s+(?=next|following))?(?P<name>next|following|last|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc"
     rf"|increase|dec"
     rf"|decrease)|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>(?:\d+|{_WORD})"
-    rf"(?:\s*[(\[]\s*\d+(?:\s*[,:;/]\s*\d+)*\s*[)\]])?\s+)?(?P<what>{_ROUND})\b(?P<side>{_SIDE}){_AIM}(?:{_END}|{_LOOSE})",
+    rf"(?:\s*[(\[]\s*\d+(?:\s*[,:;/]\s*\d+)*\s*[)\]])?\s+)?(?P<what>{_ROUND})\b(?P<side>{SIDE}){_AIM}"
+    rf"(?:{_END}|{_LOOSE})",
     re.IGNORECASE,
 )
+
+
 @dataclass(frozen=True, slots=True)
 class Mark:
     """A label in clean text: from start to end; numbers (a range opened, a list kept) or a name
@@ -150,19 +147,6 @@ def _is_round(what: str) -> bool | None:
     return None if low in ("r", "") else not low.startswith(("row", "rw"))
 
 
-def _side(words: str) -> str:
-    if not words:
-        return ""
-    low = words.lower()
-    return (
-        "wrong"
-        if re.search(r"\bws\b|wrong", low)
-        else "right"
-        if re.search(r"\brs\b|right", low)
-        else ""
-    )
-
-
 ANY_NAME = re.compile(
     r"(?<![\w-])(?!(?:each|every|this|that|previous|last|next|per|same|one|the|of|whole|entire|all"
     r"|any|half|final|following|in|on|at|a|an|sc|dc|tr|hdc|ch|st|for|to|from|by)\b)"
@@ -179,7 +163,7 @@ NEXT_BARE = re.compile(
     re.IGNORECASE,
 )
 """A label with no mark behind it: "next round one in every stitch"."""
-NAMES = (NAMED, so_many(_WORD, _ROUND, _SIDE), ANY_NAME, NEXT_BARE)
+NAMES = (NAMED, so_many(_WORD, _ROUND, SIDE), ANY_NAME, NEXT_BARE)
 ROW_BARE = re.compile(
     r"(?P<what>(?i:rows?|rnds?|rounds?))\s+(?P<nums>\d+(?:\s?(?:-|—|to|and|&)\s?\d+)?)(?P<end>\s+)"
     r"(?=(?:[KP]\s?\d|[KP][ ,.]|Knit|Purl|Pearl|Work|Sl(?:ip)?|Cast|Bind|\*|\(|\[|Yo\b|YO\b"
@@ -188,13 +172,13 @@ ROW_BARE = re.compile(
 )
 """At a line's start a label may go without any mark: "Row 1 Knit"."""
 LETTERED = re.compile(
-    rf"(?P<what>(?i:{_ROUND}))\s+(?P<letter>[A-H])(?P<side>{_SIDE})\s*(?:[:.—]|-(?=\s))(?=\s)"
+    rf"(?P<what>(?i:{_ROUND}))\s+(?P<letter>[A-H])(?P<side>{SIDE})\s*(?:[:.—]|-(?=\s))(?=\s)"
 )
 """Rows of a pattern by letters: "Row A: ...", to be called back."""
 SPOKEN = led(rf"{_NUM}(?:{_JOIN}{_NUM})*")
 SPOKEN_FIRST = led_first(rf"{_ORD}(?:{_JOIN}{_ORD})*")
 SETUP = re.compile(
-    rf"(?P<name>set-?up|preparation)(?P<what>)(?P<side>{_SIDE})\s*(?P<loose>:)(?=\s)", re.IGNORECASE
+    rf"(?P<name>set-?up|preparation)(?P<what>)(?P<side>{SIDE})\s*(?P<loose>:)(?=\s)", re.IGNORECASE
 )
 """At a line's start the row that sets the work up may go without its word."""
 ORDINAL_ALONE = re.compile(
@@ -229,6 +213,16 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     """The label that begins exactly at `start`, None when none does; a bare "3." only at a line's
     start. Kept for a few texts: a line is looked at by itself, and then as the row that it is.
     """
+    found = _label_at(text, start, line_start)
+    if found is None or found.is_heading:
+        return found
+    end, side = past_marks(text, found.end)
+    if end == found.end or (found.loose and not side):
+        return found
+    return replace(found, end=end, side=found.side or side)
+
+
+def _label_at(text: str, start: int, line_start: bool) -> Mark | None:
     others = _for_others(text, start) or _by_size(text, start)
     if others is not None:
         return others
@@ -238,7 +232,7 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
     if ordinal or (word and (line_start or word.group("what") != "r")):
         found = ordinal or word
         assert found is not None
-        return _numbered(found, start, _side(_said(found, "side")))
+        return _numbered(found, start, side_of(_said(found, "side")))
     if NEXT_ALONE.match(text, start) or (line_start and NEXT_COLON.match(text, start)):
         return Mark(start, start + 5, (), "Next row", loose=True)
     named = next((found for one in NAMES if (found := one.match(text, start))), None)
@@ -260,12 +254,12 @@ def label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _numbered(dashed, start)
     marked = other_form(text, start) if line_start else CHANGING.match(text, start)
     if marked:
-        return _numbered(marked, start, _side(marked["side"] or ""))
+        return _numbered(marked, start, side_of(marked["side"] or ""))
     unmarked = ROW_BARE.match(text, start) or _wide(text, start)
     if line_start and unmarked:
         return _numbered(unmarked, start)
     bare = BARE.match(text, start) if line_start else None
-    return Mark(start, bare.end(), opened(bare.group("nums"))) if bare else None
+    return _by_number(bare) if bare else None
 
 
 TOTAL_SAID = re.compile(r"(?:STITCH )?(?:COUNT|TOTAL|STITCHES|STS|YOU HAVE)\s*:")
@@ -280,6 +274,11 @@ def _wide(text: str, start: int) -> re.Match[str] | None:
     before = text[max(0, start - 200) : start].rstrip(" ")
     ended = before.rstrip().endswith((".", ";", ":", ")", "]", "!")) or before.endswith("\n\n")
     return found if found and (ended or not before.strip() or len(found["end"]) > 1) else None
+
+
+def _by_number(found: re.Match[str]) -> Mark:
+    numbers, side = opened(found["nums"]), side_of(found["side"] or "")
+    return Mark(found.start(), found.end(), numbers, side=side)
 
 
 def _by_letter(found: re.Match[str]) -> Mark:
@@ -329,7 +328,7 @@ def _by_name(found: re.Match[str], start: int) -> Mark:
     many = tuple(int(one[:3]) for one in re.findall(r"\d+", said))
     times = many[0] if many else word_number(said) or 1
     name = re.sub(r"\s+", " ", found.group().strip(" :.,—-"))
-    is_round, side = _is_round(found.group("what")), _side(found.group("side") or "")
+    is_round, side = _is_round(found.group("what")), side_of(found.group("side") or "")
     loose = bool(found.group("loose"))
     mark = Mark(start, found.end(), (), name, times, is_round, side, "", loose)
     return replace(mark, by_size=((), many)) if len(many) > 1 else mark
