@@ -13,7 +13,7 @@ from reader.terms.crafts import Terms
 from reader.terms.forms import forms, stitch_named
 from reader.terms.stitches import Craft, Kind
 
-SPACES = re.compile(r"\b(?:sps?|spaces?|loops?|lps?|arch(?:es)?)$")
+SPACES = re.compile(r"\b(?:sps?|spaces?|loops?|lps?|arch(?:es)?|mesh(?:es)?)$")
 """What is counted are openings, of whatever chains."""
 
 

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from typing import TYPE_CHECKING
 
 from reader.counts.fabric import Below
-from reader.pattern.tree import Group, Node, Repeat, Where, Work
+from reader.pattern.tree import Chain, Group, Node, Repeat, Where, Work
 from reader.terms.stitches import Craft
 from reader.text.sought import Sought
 
@@ -44,8 +44,16 @@ def _row_named(one: Work | Group) -> int:
 
 
 def _places(nodes: Sequence[Node]) -> Iterator[Work | Group]:
+    """What goes into the row; not what is worked back along a chain just made."""
+    chained, back = 0, 0
     for one in nodes:
         if isinstance(one, Repeat):
             yield from _places((*one.body, *one.ending))
+        elif isinstance(one, Work) and one.place.where is Where.CHAIN and chained:
+            back = chained - one.place.nth
         elif isinstance(one, Work | Group) and one.place.where in ALONG:
-            yield one
+            if back > 0 and one.place.noun in ("st", "ch", "tch"):
+                back -= one.place.number.values[0]
+            else:
+                yield one
+        chained = one.number.values[0] if isinstance(one, Chain) else 0

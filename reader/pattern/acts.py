@@ -24,6 +24,7 @@ from reader.pattern.tree import (
     Shape,
     ShortTurn,
 )
+from reader.pattern.yarns import find_yarn
 from reader.terms.stitches import Craft
 
 FINISHES = (
@@ -94,7 +95,8 @@ HANDWORK = frozenset(
     [
     "stuff", "stuffing", "mark", "place", "start", "insert", "leave", "sew", "flatten", "pull",
     "tighten", "divide", "taking", "keeping", "thread", "draw", "weave", "gather", "secure", "hide",
-    "tuck", "darn", "close", "cinch", "knot",
+    "tuck", "darn", "close", "cinch", "knot", "fold",
+    "folding",
     ]
 )  # fmt: skip
 
@@ -116,6 +118,7 @@ def find_act(cur: Cursor) -> Node | None:
         find_join,
         _turn,
         _facing,
+        find_yarn,
         _colour,
         _waiting,
         _finish,

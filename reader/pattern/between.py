@@ -20,6 +20,8 @@ def behind_space(cur: Cursor, noun: str, chain: int) -> tuple[str, bool]:
     then that of the groups it lies between; and whether every such space is meant.
     """
     at = cur.at
+    if noun == "sp" and cur.accept(*OF_A_SIDE):
+        return noun, False
     apart = cur.low(1) in GROUPS or cur.low(2) in GROUPS
     if cur.low() in WORDS and not chain and (noun == "sp" or (apart and noun not in GROUPS)):
         cur.at += 1
@@ -35,6 +37,11 @@ def behind_space(cur: Cursor, noun: str, chain: int) -> tuple[str, bool]:
     return noun, False
 
 
+OF_A_SIDE = tuple(
+    f"between {the}{which}corner{s}" for the in ("", "the ")
+    for which in ("", "two ", "2 ", "next ", "next 2 ", "next two ") for s in ("s", "")
+)
+"""A space along a side is the next one that lies there."""
 OF_NO_KIND = ("", "sp", "ch", "tch", "st", "group")
 
 

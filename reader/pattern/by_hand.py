@@ -35,7 +35,8 @@ INTO = ("in", "into", "through", "under", "from")
 INSERT_FIRST = frozenset(phrase.split()[0] for phrase in (*INSERTS, *LOOPS_UP))
 HANDS = frozenset(
     ["pull", "draw", "work", "take", "thread", "yarn", "yo", "y", "off", "through", "wool",
-     "cotton", "leaving", "keeping", "holding", "drawing", "pulling", "working", "bring", "drop"]
+     "cotton", "leaving", "keeping", "holding", "drawing", "pulling", "working", "bring", "drop",
+     "complete", "finish"]
 )  # fmt: skip
 """How a clause begins that goes on with the same stitch."""
 STOPS = (",", ";", ".", "and", "then", ":")
@@ -163,6 +164,9 @@ def _hands(cur: Cursor) -> bool:
         _remark(cur)
         while cur.low() in STOPS:
             cur.at += 1
+        if cur.low() in ("with", "using") and (said := _clause(cur)) and cur.low(said + 1) in HANDS:
+            # "with white, yarn over and through both loops": the yarn of the next stitch.
+            cur.at += said + 1
         if cur.low() not in HANDS or _inserts_next(cur):
             cur.at = at
             return done
@@ -172,8 +176,13 @@ def _hands(cur: Cursor) -> bool:
                 break
             words.add(cur.low())
             cur.at += 1
-        done = bool(words & ALL and words & LOOPS)
+        done = bool(words & ALL and words & LOOPS) or bool(words & {"complete", "finish"})
     return done
+
+
+def _clause(cur: Cursor) -> int:
+    """How many words stand before the comma that ends a short clause; 0 where it is longer."""
+    return next((n for n in range(1, 5) if cur.low(n) == ","), 0)
 
 
 def _remark(cur: Cursor) -> None:

@@ -110,11 +110,20 @@ def goes_on(cur: Cursor) -> bool:
     length = cur.any_words(GOES_BACK)
     after = length + (cur.low(length) in ("from", "to", "at"))
     after += cur.low(after) == "the" and cur.kind(after + 1) == "stars"
-    if not length or cur.kind(after) != "stars":
+    if not length or cur.kind(after) != "stars" or (after == length and _begins_list(cur, after)):
         return False
     cur.at += length
     cur.accept("to", "at")
     return True
+
+
+BEGIN = frozenset(["work", "start", "begin"])
+
+
+def _begins_list(cur: Cursor, at: int) -> bool:
+    """Whether behind such a verb a star begins a list, "with red work * sc in next, ch 1"."""
+    begins = cur.stitch(at + 1) is not None or cur.kind(at + 1) == "num"
+    return cur.low() in BEGIN and begins and cur.kind(at + 2) != "times"
 
 
 def _these_stitches(cur: Cursor) -> bool:

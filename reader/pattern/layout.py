@@ -33,6 +33,7 @@ from reader.pattern.line_words import (
     RUN_IN,
     STITCHY,
 )
+from reader.pattern.remark_kinds import kind_of, told_kind
 from reader.pattern.rules import plain_rows_only
 from reader.pattern.said_only import (
     CROCHETED,
@@ -219,13 +220,11 @@ class _LayingOut:
         if not words or set(words) <= set("-=*_~. "):
             return
         marks = labels_in(self.text, start, end)
-        listed = self.section == "key" and STITCHY.search(words) and not words.isupper()
-        if not marks and is_heading("# " * titled + words) and "\n" not in words and not listed:
+        if not (marks or self.lists(words)) and is_heading("# " * titled + words):
             self.heading(words)
             return
-        kind = MATERIALS.match(words)
-        if kind and not (marks and marks[0].start > start + 3 and len(marks) > 1):
-            self.materials(_kind(kind.group(1)), start, end)
+        if kind := told_kind(words, marks, start):
+            self.materials(kind, start, end)
             return
         meant = not self.begun and not self.crocheted and tells_meaning(words)
         key = not marks and (lists_meanings(words) or tells_how(words) or tells_short(words))
@@ -249,6 +248,12 @@ class _LayingOut:
                 self.note("key", start, end)
                 return
         self.rows(start, end, marks)
+
+    def lists(self, words: str) -> bool:
+        """Whether words head nothing: several lines, or a stitch in a list of what is short."""
+        return "\n" in words or (
+            self.section == "key" and not words.isupper() and STITCHY.search(words) is not None
+        )
 
     def materials(self, kind: str, start: int, end: int) -> None:
         """A remark of a kind; words behind the materials that begin the work are a row."""
@@ -276,7 +281,7 @@ class _LayingOut:
         """A new part, or the title of the whole."""
         name, make = make_of(words)
         if FINISHING.match(name) or MATERIALS.match(name):
-            self.section = "finishing" if FINISHING.match(name) else _kind(name)
+            self.section = "finishing" if FINISHING.match(name) else kind_of(name)
             return
         self.section, self.here, self.gone = "", None, {}
         if not self.title and not self.begun:
@@ -385,15 +390,3 @@ class _LayingOut:
             rest = max(note.start, self.text.index(line) + len(line))
             self.notes[at] = WrittenNote(note.kind, rest, note.end)
         return line
-
-
-def _kind(word: str) -> str:
-    low = word.lower()
-    if low.startswith(("gauge", "tension")):
-        return "gauge"
-    if low.startswith(("abbrev", "special", "stitch", "key", "terms")) or "abbrev" in low:
-        return "key"
-    notes = ("note", "summary", "overview", "skill", "diff", "size", "finished", "measure")
-    if low.startswith(notes):
-        return "note"
-    return "materials"

@@ -17,6 +17,17 @@ MATERIALS = re.compile(
     r"\s*(?:[:.—-]|$)",
     re.IGNORECASE,
 )
+_MAKE = (
+    r"(?:plastic|steel|alumin\w+|metal|wooden|bone|afghan|tunisian|tapestry|cable|double[- ]pointed"
+    r"|circular|straight|knitting|crochet)"
+)
+TOOLS = re.compile(
+    rf"^\W*(?:(?:\d+|one|a)\s)?(?:(?:pr|pair|set)\b\.?\s(?:of\s)?)?(?:{_MAKE}\s){{1,3}}"
+    r"(?:hooks?|needles?|pins?)\b(?=\W*$|\s(?:sizes?|nos?|numbers?|us|uk|or|each|[A-P\d])\b)"
+    r"(?!.*\b(?:cast|work|rows?|rounds?|ch \d|k ?\d|p ?\d|knit \d|join|pick)\b)",
+    re.IGNORECASE | re.DOTALL,
+)
+"""A hook, needles: what a list of materials has, though it may stand apart from the list."""
 FOUNDED = re.compile(
     r"(?<=[.;])\s+(?=(?:(?:with|using)\s[^.;,:]{1,30},?\s)?"
     r"(?:(?:now\s)?(?:make|work|commence|begin|start)\b(?:\s(?:with|by|making|on|from|a|an|the"

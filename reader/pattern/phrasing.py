@@ -12,6 +12,11 @@ STRETCH = 30
 VERBS = frozenset(["work", "make", "ch", "chain"])
 BINDS = ("bind off", "cast off", "bo", "binding off", "casting off")
 """Behind "and", these are done with the yarn that was joined."""
+IN_PATTERN = tuple(
+    f"work in {the}{patt} {over}"
+    for the in ("", "the ") for patt in ("pattern", "patt", "pat")
+    for over in ("across", "over", "to", "on", "until")
+)
 OF_CHAIN = frozenset(
     ["of", "the", "to", "in", "into", "beg", "beginning", "first", "starting", "turning", "1st",
      "initial", "last"]
@@ -49,6 +54,8 @@ def _goes_on(cur: Cursor) -> bool:
     if ahead and cur.any_words(BINDS, 1):
         return True
     if ahead and cur.low(1) == "pick" and cur.low(2) == "up":
+        return True
+    if cur.low() == "work" and cur.any_words(IN_PATTERN):
         return True
     verb = cur.low(ahead) in VERBS
     stitch = ahead == 1 and (cur.stitch(1) is not None or cur.low(1) in ("ch", "chain"))

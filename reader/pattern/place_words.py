@@ -69,7 +69,8 @@ AROUND = (
 )  # fmt: skip
 LOOP_ONLY = (
     "in both loops", "in back loops only", "in front loops only", "in back loop only",
-    "in front loop only",
+    "in front loop only", "in top of sts only", "through top of sts only", "in top of sts",
+    "through top of sts", "in top loops only", "in top loops", "in center of sts",
     "in back loops", "in front loops", "in back loop", "in front loop", "in back lp only",
     "in front lp only",
     "in back lp", "in front lp", "through both loops", "through back loop only",

@@ -298,8 +298,8 @@ MEASURE = re.compile(
     r"(?:then\s+|now\s+)?(?:work"
     rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p "
     rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|{_IN_INCHES}"
-    rf"|\blong\b|\bdeep\b|\bdesired\b|\brequired\b)"
-    r"(?P<rest>[^.;]*)",
+    rf"|\blong\b(?! (?:s ?c|d ?c|h ?d ?c|tr|sts?|stitch|singles?|doubles?|trebles?)\b)"
+    r"|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 """Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""

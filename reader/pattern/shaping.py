@@ -42,6 +42,8 @@ COUNTED = re.compile(
 ONE_END = re.compile(
     r"\bat (?:the )?(?:beg\w*|start|end|one end|one side) of (?:the |each |every )?\w+"
     r"|\bat (?:the )?(?:neck|armhole|front|side|inner|outer|inside|centre|center|shoulder) edge"
+    r"|\b(?:at|in) (?:the )?(?:exact )?(?:center|centre|middle)(?: back| front)?"
+    r"(?: of (?:the )?(?:row|round|back|front|toe|heel|sole|work|piece|section|neck))?$"
 )
 OF_A_ROW = re.compile(
     r"^(?:increasing|decreasing|inc|increase|dec|decrease) \d+"

@@ -144,14 +144,22 @@ def _stitches_in(cur: Cursor, start: int, number: Num | None, made: list[Node]) 
     return Work(cur.span(start), cur.said(start), stitch, number, place) if stitch else None
 
 
+PATTERNS = (
+    "pattern", "patt", "meshes", "mesh",
+    *(f"{what} pattern" for what in ("mesh", "shell", "loop", "the", "same", "this")),
+)  # fmt: skip
+"""What a row goes on in, whatever its stitches are."""
+
+
 def _in_stitch(cur: Cursor, start: int) -> Node | None:
     """ "work in sc": the whole row of it; "work in pattern across 12 sts": so many."""
     found = cur.stitch()
-    if found is None and not cur.accept("pattern", "patt"):
+    if found is None and not cur.accept(*PATTERNS):
         return None
     stitch = found.stitch if found else stitch_named("st", cur.book.craft)
     cur.at += found.length if found else 0
-    place = _so_many(cur) or find_place(cur)
+    changed = cur.low() == "working" and cur.kind(1) == "num"
+    place = None if changed else _so_many(cur) or find_place(cur)
     if place is not None and place.where is Where.REST:
         # "work in pattern across row to within last 6 sts"
         place = to_last_of(cur) or place

@@ -8,9 +8,9 @@ from reader.text.sought import Sought
 
 _LENGTHS = r"(?:strands?|lengths?|pieces?|threads?|ends?|groups?)"
 CUT = Sought(
-    ("cut", "wind", "wrap"),
+    ("cut", "wind", "wrap", "embroider"),
     rf"^\W*(?:\([^()]*\)\s*)?(?:(?:then|now|next|using|with|from|for)\b[^.;:]{{1,50}}?,?\s)?"
-    rf"(?:cut\s(?:[\w/½¼¾-]+\s){{1,4}}?{_LENGTHS}\b(?!\s*,)"
+    rf"(?:embroider\b|cut\s(?:[\w/½¼¾-]+\s){{1,4}}?{_LENGTHS}\b(?!\s*,)"
     r"|(?:wind|wrap)\s[^.;:]{1,60}?\b(?:card\s?board|card|book|template|gauge|ruler|hand|fingers)\b)",
     re.IGNORECASE,
 )

@@ -25,6 +25,7 @@ TAKES = (
 """Before "the next two together", these crochet them."""
 NOUNS = ("sts", "st", "stitches", "stitch")
 TOGETHER = ("tog", "together", "togb", "togtbl")
+MIDDLE = ("center", "centre", "middle", "central")
 AS_ONE = (
     "tog", "together", "off tog", "off together", "off as one", "off as 1", "as one", "as 1",
     "as 1 st", "as one st", "as a single st", "as if they were 1", "as though they were 1",
@@ -38,10 +39,11 @@ def sts_together(cur: Cursor, start: int) -> Node | None:
     at = cur.at
     cur.accept(*TAKES)
     cur.accept("the")
-    cur.accept("next", "last", "first", "following")
+    cur.accept("next", "last", "first", "following", *MIDDLE)
     number = cur.number() if cur.kind() == "num" else None
     if number is not None and 1 < number.values[0] < 30:
         cur.at += 1
+        cur.accept(*MIDDLE)
         found = cur.stitch()
         cur.at += found.length if found is not None else 0
         bare = cur.book.craft is Craft.CROCHET and cur.low(start - cur.at - 1) in BEFORE_ITEM

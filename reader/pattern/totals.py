@@ -19,7 +19,7 @@ BRACKET = re.compile(
 )
 _NAMES = {
     *forms(Craft.CROCHET, Terms.US), *forms(Craft.CROCHET, Terms.UK), "st", "sts", "stitch",
-    "stitches", "loop", "loops", "lp", "lps",
+    "stitches", "loop", "loops", "lp", "lps", "mesh", "meshes",
     "group", "groups", "petal", "petals", "sp", "sps", "space", "spaces", "scallop", "scallops",
     "half double", "half doubles", "eyelets",
     "double", "treble", "single",

@@ -29,12 +29,21 @@ LEADERS = Sought(
     re.MULTILINE,
 )
 """Dots that lead the eye to the number at a line's end."""
+BEHIND_DEED = Sought(
+    ("turn", "join", "yarn", "thread", "fasten off"),
+    r"(?P<deed>\b(?:turn|join(?:ed)?(?:\s(?:in|to|with)\s[^,.;:()]{2,40})?|cut (?:yarn|thread)"
+    r"|fasten off))[,;](?P<gap>\s)(?P<total>\d{1,4}(?:\s?\([\d, ]+\))?\s(?:sts|stitches|loops|lps"
+    r"|mesh(?:es)?|spaces|sps|shells|clusters|groups|popcorns))\.(?=\s|$)",
+    re.IGNORECASE,
+)
+"""What ends a row, and behind it only how many there are: "join in 3rd st of ch, 26 meshes."."""
 LEAST = 2
 
 
 def totals_set_off(text: str) -> str:
     """The text with such totals as usual ones; any other text as it is."""
     text = ANGLES.sub(_in_brackets, text)
+    text = BEHIND_DEED.sub(_told_last, text)
     if len(list(MARKED.finditer(text))) >= LEAST:
         text = MARKED.sub(lambda found: f"{found['before']}({found['total']}){found['end']}", text)
     if len(list(LEADERS.finditer(text))) >= LEAST:
@@ -45,6 +54,11 @@ def totals_set_off(text: str) -> str:
 def _in_brackets(found: re.Match[str]) -> str:
     inner = found.group()[1:-1]
     return f"({inner})"
+
+
+def _told_last(found: re.Match[str]) -> str:
+    opened = " (" if found["gap"] == " " else "(" + found["gap"]
+    return f"{found['deed']}{opened}{found['total']})"
 
 
 SIZES = re.compile(r"\d ?(?:\.{3}|//) ?\d+$")
