@@ -4,6 +4,7 @@ space between next 2 sts" and "between next 2 dc" are counted as stitches are.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -23,7 +24,9 @@ def between_stitches(nodes: Sequence[Node], below: Below) -> list[Node]:
         return list(nodes)
     if _by_turns(nodes):
         return [_aside(node) for node in nodes]
-    return [_one(node) for node in nodes]
+    # Among stitches that are known a space can only be one between two of them.
+    bare = bool(below.runs) and all(run.name not in ("st", "ch") for run in below.runs)
+    return [_one(node, bare) for node in nodes]
 
 
 def _by_turns(nodes: Sequence[Node]) -> bool:
@@ -45,12 +48,21 @@ def _aside(node: Node) -> Node:
     return replace(node, place=replace(node.place, where=Where.ELSEWHERE, number=ONE, each=False))
 
 
-def _one(node: Node) -> Node:
+SPACE = re.compile(r"\b(?:sps?|spaces?)$")
+BARE = re.compile(r"\b(?:in|into) (?:the )?(?:next|each|first|1st)(?: \d+)? (?:sps?|spaces?)$")
+
+
+def _one(node: Node, bare: bool) -> Node:
     if isinstance(node, Repeat):
-        body, ending = tuple(map(_one, node.body)), tuple(map(_one, node.ending))
+        body = tuple(_one(one, bare) for one in node.body)
+        ending = tuple(_one(one, bare) for one in node.ending)
         same = body == node.body and ending == node.ending
         return node if same else replace(node, body=body, ending=ending)
-    if not isinstance(node, Work | Group | Skip) or not BETWEEN.search(node.place.text):
+    if not isinstance(node, Work | Group | Skip):
+        return node
+    said = node.place.text.lower()
+    alone = bare and (BARE.search(said) or (isinstance(node, Skip) and SPACE.search(said)))
+    if not BETWEEN.search(said) and not alone:
         return node
     place = node.place
     if place.noun in GROUPED or place.where not in (Where.NEXT, Where.EACH, Where.FIRST):

@@ -101,10 +101,10 @@ def _end_in_loop(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> No
 
 def _nothing_begun(node: Repeat, tally: Tally) -> bool:
     """Whether a round of loops only began with a chain, so that the tall stitch "in same place as
-    beginning" stands for the stitch that its first loop hangs from.
+    beginning", "in 1st sc" stands for the stitch that its first loop hangs from.
     """
     tall = _last_work(node.ending)
-    same = tall is not None and tall.place.where is Where.SAME
+    same = tall is not None and tall.place.where in (Where.SAME, Where.FIRST)
     loops = all(run.n == 1 for run in tally.runs if run.is_stitch) and tally.spaces == tally.makes
     return same and loops and bool(tally.runs) and not tally.runs[0].is_stitch
 
@@ -250,6 +250,8 @@ def with_closing(rest: list[Node]) -> list[Node]:
     """The row with the chain and the tall stitch that close its last loop as the ending of its
     repeat: "repeat from * 13 times, ch 3, tr in 1st sc" ends as "ending with ch 3, tr in 1st sc".
     """
+    begun = next((one for one in rest if not (isinstance(one, Act) or travels(one))), None)
+    rest = [part for one in rest for part in (_chain_apart(one) if one is begun else (one,))]
     works = [at for at, one in enumerate(rest) if not isinstance(one, Act)]
     deeds = {one.deed for one in rest if isinstance(one, Act)}
     if Deed.TURN in deeds and Deed.JOIN not in deeds:
@@ -266,6 +268,18 @@ def with_closing(rest: list[Node]) -> list[Node]:
     if at_top or not closes_loop(closed):
         return rest
     return [closed if one is repeat else one for one in rest if one not in (chain, tall)]
+
+
+def _chain_apart(one: Node) -> tuple[Node, ...]:
+    """What a round begins with, "* ch 5, sc in next loop; ending with ch 5", as "* ch 5, sc in next
+    loop, repeat, ch 5": all of the last pass is worked.
+    """
+    if not isinstance(one, Repeat) or len(one.body) != 2 or len(one.ending) != 1 or one.altered:
+        return (one,)
+    chain, last = one.body[0], one.ending[0]
+    if not isinstance(chain, Chain) or not isinstance(last, Chain) or chain.number != last.number:
+        return (one,)
+    return replace(one, ending=(), has_ending=False), last
 
 
 def _joined_by_tall(rest: list[Node], chain: Node, tall: Node) -> list[Node]:
@@ -337,6 +351,8 @@ def close_round(node: Repeat, tally: Tally, need: Need, begun: bool, work_all: W
     """
     close_begun(node, tally, need, work_all)
     if node.until is not Until.OPEN or not AROUND.search(node.words) or tally.walk.left is None:
+        return
+    if tally.parted:
         return
     lead: list[Node] = []
     for one in node.body:

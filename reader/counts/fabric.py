@@ -11,7 +11,7 @@ GAP = "gap"
 PICOT = "picot on a stitch"
 """A chain closed on the stitch that it stands on: no loop to go into, unless it is called so."""
 OPENINGS = frozenset((SPACE, GAP, PICOT))
-MOST_RUNS = 1_500
+MOST_RUNS = 4_000
 """Runs kept of one row at most; a longer row is kept as one plain run. Looking for the next loop,
 loop by loop, takes time in the square of the length, and no hand works such a row.
 """

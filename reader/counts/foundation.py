@@ -191,14 +191,17 @@ def start_row(
     )
 
 
+AROUND = re.compile(r"\baround\b", re.IGNORECASE)
 NOT_JOINED = re.compile(r"\b(?:do not|don't|without) join", re.IGNORECASE)
 
 
 def closed_round(nodes: Sequence[Node]) -> bool:
-    """Whether a row is joined to its own beginning, or goes on in a spiral from a ring, whatever
-    its label calls it.
+    """Whether a row is joined to its own beginning, closed by a tall stitch, or goes on in a spiral
+    from a ring, whatever its label calls it.
     """
     last = _last_of(nodes)
+    if isinstance(last, Repeat) and AROUND.search(last.words) and ends_in_loop(nodes):
+        return True
     works = (one for one in nodes if isinstance(one, Work | Group))
     ringed = any(one.place.where is Where.RING and one.place.text for one in works)
     spiral = ringed and any(isinstance(one, Act) and NOT_JOINED.search(one.words) for one in nodes)

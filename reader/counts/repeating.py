@@ -50,9 +50,8 @@ FAR_SHORT = 500
 def body_of(
     body: Sequence[Node], tally: Tally, work_all: Worker, begun: bool = False
 ) -> Tally:
-    """What one pass of a body does, over a row below of which nothing is known. begun: something
-    was worked before it, which "same space" then means. The passes of a repeat around it ask for it
-    again and again: it is worked once.
+    """What one pass of a body does, over a row below of which nothing is known; worked once for all
+    who ask. begun: something was worked before it, which "same space" then means.
     """
     key = tuple(map(id, body)), begun
     trial = tally.kept.find(key, tally.room)
@@ -248,6 +247,7 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
             made += more * len(trial.runs)
     if not fixed(node) and not node.ending and passes and not group:
         part = last_part(node, tally, keep, behind, work_all, start)
+        tally.parted = part is not None
         passes += [part] if part is not None else []
     if passes and not (fixed(node) or group):
         pass_over_others(node, tally, keep)

@@ -33,8 +33,10 @@ def _closing(cur: Cursor, node: Node | None, made: list[Node]) -> Node | None:
         return node
     into_chain = node.place.where is Where.CHAIN and node.place.nth > 1
     # "tr in next tr, ch 5, sl st in tr for picot": into the stitch that the chain stands on.
-    back = isinstance(made[-1] if made else None, Chain) and node.stitch.kind is Kind.SLIP
-    back = back and node.place.where in (Where.NEXT, Where.LAST) and node.place.number == ONE
+    low = node.stitch.kind is Kind.SLIP or (node.stitch.height <= 1 and node.number in (None, ONE))
+    back = isinstance(made[-1] if made else None, Chain) and low
+    back = back and node.place.where in (Where.NEXT, Where.LAST, Where.SAME)
+    back = back and node.place.number == ONE
     behind = " ".join(cur.low(ahead) for ahead in range(7)) if into_chain or back else ""
     slip = stitch_named("sl st", Craft.CROCHET)
     if slip is None or not FOR_PICOT.match(behind):
@@ -104,5 +106,7 @@ def _beside(made: list[Node], node: Node) -> Node:
     if before is None or here is None or last is None or not isinstance(node, Work):
         return node
     sides = {before["side"].lower(), here["side"].lower()}
-    again = len(sides) == 2 and last.where is not Where.SAME
+    told = (BESIDE.search(one.place.text) for one in made if isinstance(one, Work))
+    begun = next((one["side"].lower() for one in told if one is not None), "")
+    again = len(sides) == 2 and (last.where is not Where.SAME or begun == before["side"].lower())
     return replace(node, place=replace(node.place, where=Where.SAME)) if again else node

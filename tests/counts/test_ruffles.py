@@ -74,3 +74,39 @@ def test_a_bare_repeat_inside_another_is_once_more() -> None:
     join.
     """
     assert counts(words) == [27, 45]
+
+
+def test_a_round_that_ends_with_part_of_a_pass_gets_no_chain_more() -> None:
+    words = """
+    3rd Row. Sl st into loop, ch 3, 2 d c in same loop, * ch 4, s c in next loop, 3 d c in next
+    loop, repeat from * all around ending to correspond, join.
+    4th Row. Ch 3, d c in each of next 2 d c, * ch 5, s c in next loop, d c in each of next 3 d c,
+    repeat from * all around ending to correspond, join.
+    """
+    assert counts(words)[0] == 3 + 4 * 4
+
+
+def test_a_chain_closed_on_its_own_stitch_is_a_picot_whatever_closes_it() -> None:
+    words = """
+    3rd Row. Ch 1, work 4 s c in each loop, join.
+    4th Row. S c in same space, * ch 3, s c in top of s c for picot, skip 1 s c, s c in next s c,
+    repeat from * all around, join.
+    """
+    assert counts(words) == [36, 18]
+
+
+def test_spaces_among_stitches_lie_between_two_of_them() -> None:
+    words = """
+    3rd Row. Ch 1, work 4 s c in each loop, join.
+    4th Row. Ch 3, d c in each s c, join.
+    5th Row. Attach thread in any space between d c, s c in same space, * ch 3, skip next space,
+    s c in next space, repeat from * all around, ch 3, join.
+    """
+    assert counts(words) == [36, 36, 18]
+
+
+def test_more_loops_than_a_row_has_stitches_to_tell() -> None:
+    words = "3rd Row. Ch 1, work 99 s c in each loop, join.\n"
+    net = "* Ch 6, s c in next s c, repeat from * all around ending with ch 3, d c in 1st s c.\n"
+    again = "* Ch 6, s c in next loop, repeat from * all around ending with ch 3, d c in d c.\n"
+    assert counts(f"{words} 4th Row. {net} 5th Row. {again}") == [891, 891, 891]
