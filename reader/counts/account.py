@@ -59,7 +59,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         problems += ledger.problems
         earlier[part.name] = ledger.entries
         keep_piece(pieces, ledger)
-        left, copies = ledger.below, part.make
+        left, copies = replace(ledger.below, set_aside=ledger.waiting), part.make
         opened += len(ledger.rows)
     by_kind: dict[str, list[Remark]] = {}
     for note in pattern.layout.notes:

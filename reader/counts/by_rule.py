@@ -20,7 +20,7 @@ from reader.counts.corners import in_corners
 from reader.counts.divisions import division_again
 from reader.counts.entries import numbers_of, once_fewer
 from reader.counts.evenly import evenly, total_within, up_to_label
-from reader.counts.evens import Evens
+from reader.counts.evens import Evens, before_calls
 from reader.counts.growing import grow
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
@@ -107,6 +107,7 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
     if row.mark and row.mark.every_other and not row.mark.numbers:
         evens.keep(row.mark, ledger.read(row))
         return
+    row, calls = before_calls(ledger.text, row)
     row = evens.wait(ledger, row)
     _add_sentences(ledger, row, upto, evens)
     if row.mark and ledger.entries and ledger.rows and _for_others(ledger, row):
@@ -115,6 +116,8 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
             ledger.entries[-1],
         )
         evens.keep(row.mark, entry)
+    if calls is not None:
+        add(ledger, calls, upto, evens)
 
 
 def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:

@@ -4,6 +4,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import replace
 
@@ -14,6 +15,21 @@ from reader.pattern.layout import WrittenRow
 
 PARITIES = {"even": 0, "2nd": 0, "second": 0, "odd": 1, "uneven": 1}
 """What the words tell of the numbers; "all other rows", "wrong side rows": those left out first."""
+
+CALLED_BACK = re.compile(
+    r"(?<=[.;])\s+(?=rep(?:eat)?\b(?!\s*(?:from\s*)?\*)[^.;*]{0,40}\b(?:rows?|rounds?|rnds?)\b)",
+    re.IGNORECASE,
+)
+"""Behind a row, where rows are called back: that is not said again for each row of a list."""
+
+
+def before_calls(text: str, row: WrittenRow) -> tuple[WrittenRow, WrittenRow | None]:
+    """A row of a list of rows ("6th and 8th"), and the words behind it that call rows back."""
+    several = row.mark is not None and len(row.mark.numbers) > 1
+    then = CALLED_BACK.search(text, row.start, row.end) if several else None
+    if then is None:
+        return row, None
+    return replace(row, end=then.start()), WrittenRow(None, then.end(), row.end, row.sizes)
 
 
 class Evens:
@@ -31,7 +47,11 @@ class Evens:
         self.entry = entry
 
     def fill(self, ledger: Ledger, mark: Mark | None) -> None:
-        """Works the rows that stand between the last one and a label."""
+        """Works the rows that stand between the last one and a label, or that are due before words
+        without one: "repeat these 8 rows" behind "6th and 8th rows".
+        """
+        while mark is None and ledger.number + 1 in self.waiting and not ledger.full():
+            self.one(ledger)
         if mark is None or not mark.numbers:
             return
         if mark.numbers[0] <= ledger.number:

@@ -100,7 +100,8 @@ class Below:
     turning: chains of the turning chain that begins it, where it is no stitch. half: the row ended
     with a chain and a tall stitch into a loop, at whose top it was turned. hooked: the rows before
     called their stitches loops.
-    ring: chains of the ring that is worked into, where nothing else lies below.
+    ring: chains of the ring that is worked into, where nothing else lies below. set_aside: what a
+    part leaves on holders for the next.
     """
 
     stitches: int | None = None
@@ -117,6 +118,7 @@ class Below:
     ring: int = 0
     half: bool = False
     hooked: bool = False
+    set_aside: tuple[int, ...] = ()
 
     @property
     def spaces(self) -> int:

@@ -17,8 +17,8 @@ if TYPE_CHECKING:
 
 _STS = r"(?:sts?|stitches)"
 IN_LAST = re.compile(
-    rf"[,;.]?\s*(?:and |at the same time |while )*(?P<way>inc|dec)\w*\.?\s+(?P<n>\d+|{SPELLED})\s*"
-    rf"(?:{_STS}\s+)?(?:evenly\s+)?(?:spaced\s+)?"
+    rf"[,;.]?\s*(?:and |at the same time |while )*(?P<way>inc|dec)\w*\.?\s+(?P<n>\d+|{SPELLED})"
+    rf"(?P<others>\s*[(\[][\d\s,;:/-]+[)\]])?\s*(?:{_STS}\s+)?(?:evenly\s+)?(?:spaced\s+)?"
     r"(?:(?:at|in|on)\s+(?:the\s+|(?P<both>each\s+|both\s+))?"
     r"(?:beg\w*\.?|start|ends?|middle|centre|center|sides?)\s+)?"
     r"(?:across|along|over|in|on|during|within|at|of)\s+(?:the\s+)?last\s+"
@@ -49,7 +49,8 @@ def _booked(ledger: Ledger, found: re.Match[str]) -> bool:
     if not ledger.rows or here is None:
         return False
     sides = 2 if found["both"] else 1
-    count = here + _number(found["n"]) * sides * (1 if found["way"].lower() == "inc" else -1)
+    way = 1 if found["way"].lower() == "inc" else -1
+    count = here + _number(found, ledger.size) * sides * way
     last = ledger.rows[-1]
     if count < 0 or last.count != here:
         return False
@@ -77,5 +78,7 @@ def only_in_last(ledger: Ledger, row: WrittenRow) -> bool:
     return True
 
 
-def _number(told: str) -> int:
-    return int(told[:4]) if told.isdecimal() else word_number(told) or 0
+def _number(found: re.Match[str], size: int) -> int:
+    told = [found["n"], *re.findall(r"\d+", found["others"] or "")]
+    mine = told[min(size, len(told) - 1)]
+    return int(mine[:4]) if mine.isdecimal() else word_number(mine) or 0

@@ -44,7 +44,7 @@ from reader.counts.solved import Solved
 from reader.counts.starting import start, starts_work
 from reader.counts.tally import MOVES
 from reader.counts.turning import chain_options, turns_always, turns_at_end, turns_back
-from reader.counts.waiting import Lot, brought, keep_waiting
+from reader.counts.waiting import Lot, brought, keep_waiting, waiting_for
 from reader.counts.worked import Move, MoveKind
 from reader.counts.written import read_written
 from reader.pattern.cursor import span_of
@@ -114,7 +114,7 @@ class Ledger:
 
     def words(self, start: int, end: int) -> str:
         """The pattern's words in a stretch, on one line."""
-        return " ".join(self.pattern.source.text[start:end].split()).lstrip(".,;: ")
+        return " ".join(self.pattern.source.text[start:end].split()).lstrip(".,;: ").rstrip("= ")
 
     def in_figures(self, start: int, end: int) -> str:
         """The words as rules are looked for in: on one line, numbers in figures, of this size."""
@@ -127,7 +127,7 @@ class Ledger:
 
     def read(self, row: WrittenRow) -> Entry:
         """The instructions and totals of a written row."""
-        return read_written(self.pattern, row, self.entries[-1].nodes if self.entries else ())
+        return read_written(self.pattern, row, self.entries[-1:], self.size)
 
     def printed(self, words: str) -> tuple[tuple[Printed, ...], str]:
         """The totals printed in words, and the words without them."""
@@ -263,7 +263,7 @@ class Ledger:
         """A part that starts nothing goes on with what the part before it left."""
         nothing = self.below.stitches is None and not self.below.runs and not self.rows
         if nothing and self.before.stitches != 0 and (entry is None or not begins(entry.nodes)):
-            self.below = self.before
+            self.below, self.waiting = self.before, self.waiting or self.before.set_aside
 
     def solve(
         self, entry: Entry, stated: int | None, kind: str, over: Below | None = None
@@ -277,7 +277,7 @@ class Ledger:
         below = turned(below) if turns_back(entry.nodes) else below
         edge = edge_beside(entry.nodes, below.stitches, unit_before(self.text, entry.row.start))
         self.edge = self.edge if edge is None else edge
-        waiting = self.waiting[0] if len(self.waiting) == 1 else 0
+        waiting = waiting_for(self.waiting, entry.nodes)
         if self.markers or self.edge or waiting:
             below = replace(below, markers=self.markers, edge=self.edge, waiting=waiting)
         self.hooked = self.hooked or calls_loops(entry.nodes, below)
@@ -375,7 +375,7 @@ class Ledger:
         fitted = count is not None and before is not None and (solved.fits is True or told)
         gain = count - before if fitted and count is not None and before is not None else entry.gain
         known = number if number is not None else self.number or None
-        keep_waiting(self, entry.nodes)
+        keep_waiting(self, entry.nodes, before, count)
         self.markers = placed(entry.nodes, sections) or self.markers
         if entry.unit:
             # The latest last.

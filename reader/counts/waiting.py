@@ -9,9 +9,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from reader.counts.fabric import plain
 from reader.counts.instep_on_hand import INSTEP_LOT, instep_on_hand
 from reader.pattern.holders import ASIDE
-from reader.pattern.tree import Act, Deed, Edge, Node, Num, Skip
+from reader.pattern.tree import Act, Deed, Edge, LeaveRest, Node, Num, Skip, Work
 
 if TYPE_CHECKING:
     from reader.counts.entries import Entry
@@ -29,8 +30,40 @@ class Lot:
     name: str
 
 
-def keep_waiting(ledger: Ledger, nodes: Sequence[Node]) -> None:
-    """Keeps what waits after a row of this piece, in the order it was set aside."""
+ON_HOLDER = re.compile(r"\bholders?\b|\b(?:waste|scrap) yarn\b|\bspare needle\b", re.IGNORECASE)
+WHICH = re.compile(
+    r"\b(?:(?P<nth>1st|2nd|3rd|first|second|third)|both|all|holders)\b", re.IGNORECASE
+)
+NTH = {"1": 0, "f": 0, "2": 1, "s": 1, "3": 2, "t": 2}
+
+
+def waiting_for(waiting: Sequence[int], nodes: Sequence[Node]) -> int:
+    """How many come back with a row that takes up what waits, "sts from 2nd holder", "from both
+    holders"; 0 where nothing tells which of several lots they are.
+    """
+    which = _which_lots(waiting, nodes)
+    return sum(waiting[at] for at in which)
+
+
+def _which_lots(waiting: Sequence[int], nodes: Sequence[Node]) -> tuple[int, ...]:
+    if len(waiting) < 2:
+        return tuple(range(len(waiting)))
+    words = " ".join(one.words for one in nodes if isinstance(one, Edge) and one.waited)
+    told = WHICH.search(words)
+    if told is None:
+        return ()
+    nth = NTH[told["nth"][0].lower()] if told["nth"] else None
+    if nth is None:
+        return tuple(range(len(waiting)))
+    return (nth,) if nth < len(waiting) else ()
+
+
+def keep_waiting(
+    ledger: Ledger, nodes: Sequence[Node], before: int | None = None, count: int | None = None
+) -> None:
+    """Keeps what waits after a row of this piece, in the order it was set aside; before, count: the
+    stitches before and after the row.
+    """
     left = list(ledger.waiting)
     for one in nodes:
         if isinstance(one, Skip) and one.place.text == ASIDE:
@@ -38,8 +71,12 @@ def keep_waiting(ledger: Ledger, nodes: Sequence[Node]) -> None:
             left.append(number)
             named = FOR.search(one.words.lower())
             ledger.lots.append(Lot(number, named["name"] if named else ledger.part.lower()))
+        elif isinstance(one, LeaveRest) and ON_HOLDER.search(one.words):
+            rest = _rest_of(ledger, nodes, before, count)
+            left += [rest] if rest else []
         elif isinstance(one, Edge) and one.waited:
-            left.clear()
+            gone = _which_lots(left, nodes) or range(len(left))
+            left = [number for at, number in enumerate(left) if at not in gone]
         elif isinstance(one, Edge) and one.cast_on and one.number is not None:
             taken = one.number.at(ledger.size)
             if taken in left:
@@ -47,6 +84,33 @@ def keep_waiting(ledger: Ledger, nodes: Sequence[Node]) -> None:
     ledger.waiting = tuple(left)
 
 
+def _rest_of(
+    ledger: Ledger, nodes: Sequence[Node], before: int | None, count: int | None
+) -> int:
+    """How many stitches a row left behind those that it worked, one for one, and set aside; 0 where
+    it did anything else.
+    """
+    if before is None or count is None:
+        return 0
+    for one in nodes:
+        apart = isinstance(one, Skip) and one.place.text == ASIDE
+        plain = isinstance(one, Work) and one.stitch.takes == one.stitch.makes == 1
+        if not (apart or plain or isinstance(one, Act | LeaveRest)):
+            return 0
+    aside = [one for one in nodes if isinstance(one, Skip)]
+    return max(0, before - count - sum(one.place.number.at(ledger.size) for one in aside))
+
+
+DRAWN = re.compile(
+    r"\b(?:draw|pull|run|pass|thread|gather)(?:ing)?\b[^.;]{0,60}?\b(?:(?:sts?|stitches|loops)\b"
+    r"[^.;]{0,20}?\b(?:tog(?:ether)?|up|tight\w*)|(?:through|thru)\b[^.;]{0,30}?\b(?:sts|stitches"
+    r"|loops))\b[^.;]{0,60}[.;]\W*"
+    r"(?:(?:then |and )?(?:fasten|secure|sew|pull|weave)\b[^.;]{0,60}[.;]\W*){0,2}"
+    r"(?:(?:next|\d+\w\w) (?:row|round|rnd):\s*)?$", re.IGNORECASE,
+)
+"""How stitches end that are not bound off: what is worked next begins without them."""
+LOOK_BACK = 240
+"""Characters before a row in which that is told."""
 OF_HEEL = re.compile(r"\b(?:heel|flap)\b", re.IGNORECASE)
 
 
@@ -66,7 +130,12 @@ def brought(ledger: Ledger, entry: Entry) -> Entry:
     entry = instep_on_hand(ledger, _put_already(ledger, entry))
     works = [at for at, one in enumerate(entry.nodes) if not isinstance(one, Act)]
     first = entry.nodes[works[0]] if works else None
-    if not isinstance(first, Edge) or not first.waited or ledger.rows or ledger.waiting:
+    if not isinstance(first, Edge) or not first.waited:
+        return entry
+    at = entry.row.start
+    if ledger.rows and DRAWN.search(ledger.text, max(0, at - LOOK_BACK), at):
+        ledger.below = plain(0, ledger.below.sections)
+    if ledger.rows or ledger.waiting:
         return entry
     lot = _lot_of(ledger)
     if lot is None:

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from reader.counts.casting import LAID_OUT, cast_on_in
 from reader.counts.differing import as_before
 from reader.counts.entries import Entry, without_sayings
 from reader.counts.joined_pieces import over_pieces
 from reader.counts.sentences import without_heading
 from reader.pattern.clusters import begun_with_chain
+from reader.pattern.ends_by_size import of_one_size
 from reader.pattern.from_beginning import chain_begins_once
 from reader.pattern.layout import WrittenRow
 from reader.pattern.parser import Pattern
@@ -16,22 +19,25 @@ from reader.pattern.tree import Act, Chain, Deed, Node, Start
 from reader.terms.stitches import Craft
 
 
-def read_written(pattern: Pattern, row: WrittenRow, last: tuple[Node, ...]) -> Entry:
-    """The instructions and totals of a written row; last: the instructions of the row before."""
+def read_written(
+    pattern: Pattern, row: WrittenRow, last: Sequence[Entry], size: int = 0
+) -> Entry:
+    """The instructions and totals of a written row in a size; last: the row before, or none."""
     knits = pattern.craft is Craft.KNITTING
     written = pattern.reading[row.start : row.end]
     if knits and row.mark is None:
         written = without_heading(written)
     printed, blank = totals_of(written, pattern.book)
-    blank = without_sayings(blank) if knits else blank
+    blank = of_one_size(without_sayings(blank), size, len(pattern.sizes)) if knits else blank
     begun = cast_on_in(blank) if knits and row.mark is None else None
     if begun is not None:
         laid = LAID_OUT.search(blank, begun.start, begun.end)
         end = laid.start() if laid else begun.end
         blank = (" " * begun.start + blank[begun.start : end]).ljust(len(blank))
     finished = _as_read if knits else _begun_and_ended
+    before = last[0].nodes if last else ()
     copied = nodes_of(blank, row.start, row.end, pattern.book, finished)
-    return Entry(None, as_before(copied.nodes, blank, last), row, printed, copied=copied)
+    return Entry(None, as_before(copied.nodes, blank, before), row, printed, copied=copied)
 
 
 def _as_read(nodes: tuple[Node, ...]) -> tuple[Node, ...]:

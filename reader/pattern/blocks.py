@@ -375,7 +375,7 @@ def is_heading(line: str) -> bool:
         return False
     bare = MAKE.sub("", text).strip(" ()-:")
     numbered = re.search(r"\d", bare) and not re.match(r"^\d(?:st|nd|rd|th)\b", bare)
-    if numbered and not re.search(r"\bno\.? ?\d+$", bare, re.IGNORECASE):
+    if numbered and not re.search(r"\bno\.?\s*\d+$", bare, re.IGNORECASE):
         return line.lstrip().startswith("#")
     if line.lstrip().startswith("#"):
         return True

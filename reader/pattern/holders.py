@@ -208,7 +208,7 @@ def _sum(numbers: list[Num]) -> Num:
 FROM_HOLDER = tuple(
     f"{where} {holder}"
     for where in ("from", "from the", "from 1st", "from first", "from 2nd", "from second",
-                  "held on", "off", "off the")
+                  "from both", "from all", "held on", "off", "off the")
     for holder in ("holder", "holders", "waste yarn", "st holder", "stitch holder", "thread",
                    "spare needle", "scrap yarn")
 )  # fmt: skip

@@ -303,7 +303,8 @@ WAITED = (
     "from holder", "from the holder", "from st holder", "from stitch holder", "from holders",
     "from spare needle", "from the spare needle", "from waste yarn", "off holder", "on holder",
     "left on holder", "left on the needle", "left on needle",
-    "from first holder", "from second holder", "from thread", "on st holder",
+    "from first holder", "from second holder", "from 1st holder", "from 2nd holder",
+    "from both holders", "from thread", "on st holder",
 )  # fmt: skip
 OF_INSTEP = tuple(
     f"{of}{the} instep{needle}"

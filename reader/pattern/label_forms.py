@@ -76,6 +76,8 @@ _DOES = (
     r"|repeat|chain|ch|k|p|put|one|two|three|four|five|six|\d|narrow|widen|slip|sl|cast"
     r"|bind)\b|[kp]\s?\d)"
 )
+FIRST_FEW = re.compile(r"(?:first|1st) ", re.IGNORECASE)
+""" "First 3 rows:" are rows 1 to 3."""
 
 
 def led(numbers: str) -> re.Pattern[str]:

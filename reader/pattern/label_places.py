@@ -16,6 +16,8 @@ CAPITALS = re.compile(
     r"|1st(?:\s+(?:and|to|&)\s+\d+(?:nd|rd|th))?\s+(?:row|round|rnd)s?\s*:"
 )
 """A label in capitals with a colon is one wherever it stands."""
+TOTAL_SAID = re.compile(r"(?:STITCH )?(?:COUNT|TOTAL|STITCHES|STS|YOU HAVE)\s*:")
+"""In capitals behind a row, how many stitches it has."""
 
 
 def may_begin(before: str, text: str, spot: int) -> bool:

@@ -12,6 +12,7 @@ from reader.pattern.every_other import OTHERS_ONLY, ROW_AND_OTHERS
 from reader.pattern.label_forms import (
     AMOUNT,
     CHANGING,
+    FIRST_FEW,
     MARKED,
     ORDINAL_BARE,
     ORDINAL_WIDE,
@@ -22,7 +23,7 @@ from reader.pattern.label_forms import (
     other_form,
     so_many,
 )
-from reader.pattern.label_places import ends_sentence, last_words, may_begin
+from reader.pattern.label_places import TOTAL_SAID, ends_sentence, last_words, may_begin
 from reader.pattern.label_sides import SIDE, SIDE_ENDS, WORKED, past_marks, side_of
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
@@ -81,7 +82,7 @@ BARE = re.compile(
     r"|(?=\*)|(?<=:)(?=[a-z(\[]))"
 )
 NAMED = re.compile(
-    rf"(?<![\w-])(?:for\s+the\s+(?=next|following))?(?P<name>next|following|last|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc"
+    rf"(?<![\w-])(?:for\s+the\s+(?=next|following))?(?P<name>next|following|last|(?:first|1st)(?=\s+(?:\d|{_WORD}))|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc"
     rf"|increase|dec"
     rf"|decrease)|decreasing|eyelet|crown|border|final|beg|beginning)\s+(?P<times>(?:\d+|{_WORD})"
     rf"(?:\s*[(\[]\s*\d+(?:\s*[,:;/]\s*\d+)*\s*[)\]])?\s+)?(?P<what>{_ROUND})\b(?P<side>{SIDE}){_AIM}"
@@ -202,7 +203,7 @@ _CAPS = (
 NEXT_COLON = re.compile(r"next:(?=\s)", re.IGNORECASE)
 """At a line's start the word alone heads the next row: "next: k1, k2tog"."""
 RUN_IN_CAPS = re.compile(
-    r"(?<![\w-])(?!NOTES?\b|HOOK|GAUGE|MATERIAL|SIZE|TENSION|YARN|NEEDLES?\b|FINISH|MEASURE|ABBREV)"
+    r"(?<![\w-])(?!NOTES?\b|HOOK|GAUGE|MATERIAL|SIZE|TENSION|YARN|NEEDLES?\b|MEASURE|ABBREV)"
     rf"(?P<name>{_CAPS}(?:\s[A-Z]{{2,}}){{0,4}})\s*:(?=\s+[A-Za-z*(\d])"
 )
 """A heading inside a paragraph: "turn. SHAPE ARMHOLE: sl st across 6 sts"."""
@@ -260,10 +261,6 @@ def _label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _numbered(unmarked, start)
     bare = BARE.match(text, start) if line_start else None
     return _by_number(bare) if bare else None
-
-
-TOTAL_SAID = re.compile(r"(?:STITCH )?(?:COUNT|TOTAL|STITCHES|STS|YOU HAVE)\s*:")
-"""In capitals behind a row, how many stitches it has."""
 
 
 def _wide(text: str, start: int) -> re.Match[str] | None:
@@ -330,6 +327,8 @@ def _by_name(found: re.Match[str], start: int) -> Mark:
     name = re.sub(r"\s+", " ", found.group().strip(" :.,—-"))
     is_round, side = _is_round(found.group("what")), side_of(found.group("side") or "")
     loose = bool(found.group("loose"))
+    if FIRST_FEW.match(name):
+        return Mark(start, found.end(), tuple(range(1, times + 1)), "", 1, is_round, side)
     mark = Mark(start, found.end(), (), name, times, is_round, side, "", loose)
     return replace(mark, by_size=((), many)) if len(many) > 1 else mark
 

@@ -312,6 +312,9 @@ class _LayingOut:
             words = " ".join(self.text[mark.end : stop].split())
             if of_strands(words) or not (STITCHY.search(words) or IN_A_ROW.search(words)):
                 self.note("note", mark.start, stop)
+            elif mark.is_heading and FINISHING.match(mark.name):
+                self.section = "finishing"
+                self.unlabelled(mark.end, stop)
             elif mark.is_heading:
                 if BEGINS.match(words):
                     self.heading(mark.name)

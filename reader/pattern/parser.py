@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from reader.pattern.chain_rules import chain_rules
+from reader.pattern.changed_for_sizes import told_for_some
 from reader.pattern.cursor import Book, Special
 from reader.pattern.each_needle import needles_told
 from reader.pattern.filet import is_filet, square_of
@@ -31,11 +32,13 @@ from reader.text.dashed_sentences import undashed
 from reader.text.evenly_said import evenly_said
 from reader.text.everyday_words import everyday_words
 from reader.text.halves import halves_told
+from reader.text.held_told import held_told
 from reader.text.left_waiting import sides_told
 from reader.text.lists_alike import lists_alike, put_in_brackets
 from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import at_each_needle, at_so_many_markers
 from reader.text.new_stitches import without_new_stitches
+from reader.text.noughts import noughts
 from reader.text.old_words import old_words
 from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.pieces_amid import pieces_apart
@@ -300,7 +303,7 @@ def _with_sizes(source: CleanText, plain: str) -> tuple[tuple[str, ...], str]:
     alike = lists_alike(plain)
     if alike is not None and (len(sizes) == 1 or (alike.plain and alike.sizes != len(sizes))):
         sizes, plain = names_of(plain, alike.sizes), put_in_brackets(plain, alike)
-    return sizes, in_brackets(plain, len(sizes))
+    return sizes, told_for_some(in_brackets(plain, len(sizes)), sizes)
 
 
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
@@ -309,8 +312,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source, plain = set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = without_adjectives(together_told(begun_with(plain)))
-        plain = in_rows(old_words(rows_spoken_of(plain)))
+        plain = without_adjectives(together_told(begun_with(noughts(plain))))
+        plain = in_rows(old_words(held_told(rows_spoken_of(plain))))
         plain = plain_stretches(all_but_told(by_kind(plain)))
         plain = undashed(with_commas(without_stops(plain)))
         plain = evenly_said(everyday_words(told_aloud(in_english_knitting(plain))))

@@ -58,6 +58,8 @@ AROUND = (
     "across to end", "to the end of the pin", "for the rest of the row",
     "for the rest of the round", "along the round", "down the row",
     "down the chain", "along the chain", "to the very end",
+    *(f"{over} {each} {row}" for over in ("across", "along", "over", "on")
+      for each in ("each", "every") for row in ("row", "round", "rnd")),
     "over the whole row", "for the whole row", "for the whole round", "over the entire row",
     *(
         f"{until} {the}end{of}"

@@ -58,6 +58,6 @@ def end_in_number(words: str) -> bool:
 
 def before_cast_off(text: str, mark: Mark, stop: int) -> int:
     """Where the words of a range of rows end: before a sentence that casts off behind the last."""
-    several = len(mark.numbers) > 1
+    several = len(mark.numbers) > 1 or mark.times > 1
     last = CAST_OFF_BEHIND.search(text, mark.end, stop) if several else None
     return last.start() if last is not None else stop

@@ -139,7 +139,8 @@ def _put(found: re.Match[str], going_on: str, plain: str, short: str) -> str:
     """The word that stands for it, the shorter one where the other has no room."""
     room = len(found["word"])
     if found["ing"]:
-        return (going_on if len(going_on) <= room else f"{short}'ing").ljust(room)
+        ways = (going_on, f"{short}'ing", f"{short}ing")
+        return next(way for way in ways if len(way) <= room).ljust(room)
     return (plain if len(plain) <= room else short).ljust(room)
 
 

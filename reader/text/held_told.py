@@ -1,0 +1,52 @@
+"""Stitches that come back from a holder, told in an aside: "K across all sts including those on the
+holder", "pick up and P sts from 2nd st holder", put as "and K sts from holder" is; length kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.text.sought import Sought
+
+_HOLDER = (
+    r"(?:(?:1st|2nd|3rd|first|second|third|other|both)\s+)?(?:(?:st|stitch)\s+)?holders?\b"
+    r"|(?:waste|scrap)\s+yarn|(?:spare|extra)\s+needle|safety[- ]?pin|thread"
+)
+_FROM = rf"(?:left\s+|waiting\s+|held\s+)?(?:from|on|off)\s+(?:the\s+|a\s+)?(?:{_HOLDER})"
+_HELD = rf"(?:(?:the|all|those|these)\s+){{0,2}}(?:sts?\s+|stitches\s+){{0,2}}{_FROM}"
+PICKED_UP = Sought(
+    ("pick", "take"),
+    r"\b(?:pick|take)\s+up\s+and\s+(?:k(?:nit)?|p(?:url)?)\s+(?:across\s+)?"
+    rf"(?:(?:the|all|those)\s+)*(?:sts|stitches)\s+(?P<held>{_FROM})",
+    re.IGNORECASE,
+)
+INCLUDED = Sought(
+    ("includ", "also", "and", "as well"),
+    r"(?P<verb>\b(?:k(?:nit)?|p(?:url)?|work)\b)(?P<across>[^.;:*\d]{0,40}?)"
+    r"(?P<lead>,?\s*(?:including|also(?:\s+(?:knit|purl|working))?|as well as|and(?:\s+also)?"
+    r"(?:\s+(?:knit|purl|k|p|work)(?:\s+across)?)?)\s+)"
+    rf"(?P<held>{_HELD})",
+    re.IGNORECASE,
+)
+
+
+NTH = re.compile(r"\b(?:1st|2nd|first|second|both)\b", re.IGNORECASE)
+
+
+def held_told(text: str) -> str:
+    """The text with them put so; any text goes in."""
+    text = PICKED_UP.sub(
+        lambda found: f"sl sts {found['held']}".ljust(len(found.group())), text
+    )
+    return INCLUDED.sub(_included, text)
+
+
+def _included(found: re.Match[str]) -> str:
+    verb = "p" if found["verb"].lower().startswith("p") else "k"
+    nth = NTH.search(found["held"])
+    which = nth.group().lower() + " " if nth else ""
+    told = f", {verb} sts from {which}holder{'s' * (which == 'both ')}"
+    room = len(found["lead"]) + len(found["held"])
+    if len(told) > room:
+        return found.group()
+    return found["verb"] + found["across"] + told.ljust(room)
