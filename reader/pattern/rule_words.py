@@ -72,7 +72,7 @@ SAME_AS = re.compile(
     rf"(?:(?:same|exactly)\s+as|as|like|follow "
     rf"directions for|repeat|rep|just repeat)\s+(?:for\s+|in\s+)?(?:the\s+)?(?:(?P<last>(?:last"
     rf"|previous|preceding|prev)\s+{_ROWS}|(?:last|before)(?=\s*(?:[.,;]|$)|\s+{_BUT}))"
-    rf"|(?P<a>{_N}{_LIST}{_N})*)\s*(?:{_ROWS}|(?=[.,;]|$|{_BUT}))"
+    rf"|(?P<a>{_N}{_LIST}{_N})*)\s*(?:{_ROWS}|(?=[.,;:=(\[]|$|-\s|once more|again|{_BUT}))"
     rf"|{_ROWS}\s*(?P<b>\d+{_LIST}\d+{_NO_NUMBER_OF})*))\b(?P<rest>.*)$",
     re.IGNORECASE | re.DOTALL,
 )

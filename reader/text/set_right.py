@@ -10,6 +10,7 @@ from reader.text.bare_times import with_times_told
 from reader.text.blank_lines import without_blank_lines
 from reader.text.braced import unbraced
 from reader.text.bullets import unbulleted
+from reader.text.called_alike import with_one_verb
 from reader.text.called_lines import rows_called_lines
 from reader.text.cast_ons import cast_ons
 from reader.text.chain_spaces import chains_first
@@ -86,6 +87,6 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
-    plain = chains_first(unnamed_loops(labelled_alike(plain)))
+    plain = chains_first(unnamed_loops(labelled_alike(with_one_verb(plain))))
     plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
     return source, plain

@@ -1,0 +1,78 @@
+"""Labelled rows that only name another row, by whatever verb: "Row 4: exactly like row 2", "R7
+follow R3", "5th round: identical to the second round" -> "Row 4:           as row 2"; length kept.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.text.sought import Sought, has_any
+
+_ROW = r"(?:row|rnd|round|rd)"
+_ORD = (
+    r"(?:\d{1,3}(?:st|nd|rd|th|d)|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth"
+    r"|last|previous)"
+)
+_WORD = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
+_LABEL = (
+    rf"^[ \t>*•-]*(?:(?:{_ROW}s?|R)[ .#]{{0,2}}\d[\d ,&-]{{0,8}}"
+    rf"|{_ORD}(?: (?:and|&|to) (?:the )?{_ORD})? {_ROW}s?|{_ROW}s? {_WORD}|\d{{1,3}}(?=[:.)]))"
+    r"(?: ?[(\[][^)\]\n]{1,16}[)\]])?[ ]?(?:[:.,)=—-]+)?[ ]+"
+)
+_VERB = (
+    r"(?:(?:is|are|it is|it's|that's)[ ])?"
+    r"(?:(?:worked|made|done|knit|knitted|crocheted|works?|do|goes)[ ])?"
+    r"(?:exactly[ ]|just[ ]|again[ ]|the[ ])*"
+    r"(?:(?:like|same[ ]as|as)(?:[ ](?:for|in|on|per))?|identical[ ](?:to|with)|a[ ]repeat[ ]of"
+    r"|follow|copy|see|use|per|repeats|duplicate)"
+)
+CALLED = re.compile(
+    rf"(?P<label>{_LABEL})(?P<verb>{_VERB})"
+    rf"(?=[ ](?:the[ ])?(?:{_ROW}s?[ ]?\d|R\d|{_ORD}[ ]{_ROW}\b|{_ROW}[ ]{_WORD}\b))",
+    re.IGNORECASE | re.MULTILINE,
+)
+IS_ROW = Sought(
+    (" = ",),
+    rf"^(?P<label>[ \t]*(?:(?:{_ROW}s?|R)[ ]?\d{{1,3}}|\d{{1,3}}(?:st|nd|rd|th) {_ROW}))[ ]=[ ]"
+    rf"(?=(?:the )?(?:{_ROW}s?[ ]?\d|R\d|{_ORD}[ ]{_ROW}\b|{_ROW}[ ]{_WORD}\b))",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Row 4 = row 2"."""
+BUT_ONE = Sought(
+    ("but one", "before last", "before the last"),
+    rf"^(?P<before>[ \t]*(?:{_ROW}s?[ .#]?|R[ .#]?)?(?P<n>\d{{1,3}})(?!\d|[ ]?[-&,])[^\n]{{0,40}}?)"
+    rf"(?P<what>\b(?:the )?(?:(?:last|previous) {_ROW} but one|{_ROW} before (?:the )?last))\b",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Row 5: as the last row but one": as row 3."""
+STOPPED = re.compile(
+    rf"(?<=[ ])(?P<rep>rep)\.(?=[ ](?:{_ROW}s?[ ]?\d|R\d|{_ORD}[ ]{_ROW}\b))", re.IGNORECASE
+)
+VERBS = (
+    "like", "same as", " as", "identical", "repeat", "follow", "copy", "see", "use", "per ",
+    "duplicate",
+)  # fmt: skip
+"""One of these stands in every such row: far sooner looked for."""
+USUAL = frozenset(["as", "like", "same as", "the same as", "as for", "as in", "as per"])
+
+
+def with_one_verb(text: str) -> str:
+    """The text with "as" for such verbs; any text goes in."""
+    text = STOPPED.sub(r"\g<rep> ", BUT_ONE.sub(_two_back, text))
+    text = CALLED.sub(_as, text) if has_any(text, VERBS) else text
+    return IS_ROW.sub(r"\g<label>:as ", text)
+
+
+def _two_back(found: re.Match[str]) -> str:
+    number = int(found["n"]) - 2
+    return found["before"] + f"row {number}".ljust(len(found["what"])) if number else found.group()
+
+
+def _as(found: re.Match[str]) -> str:
+    verb = " ".join(found["verb"].lower().split())
+    if verb in USUAL:
+        return found.group()
+    label = found["label"]
+    if re.search(r"[:.)=,—-]\s*$", label) is None:
+        label = label.rstrip() + ":" + label[len(label.rstrip()) + 1 :]
+    return label + "as".rjust(len(found["verb"]))
