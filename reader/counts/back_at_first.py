@@ -19,7 +19,8 @@ def skipped_at_close(body: Sequence[Node], tally: Tally) -> int:
     ends with such a chain and is joined; 0 elsewhere.
     """
     body = with_closing(list(body))
-    last = next((one for one in reversed(body) if isinstance(one, Repeat)), None)
+    repeats = [one for one in body if isinstance(one, Repeat) and not _hangs(one)]
+    last = repeats[-1] if repeats else None
     joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in body)
     joined = joined or (last is not None and any(map(travels, body[body.index(last) :])))
     joined = joined or (last is not None and closes_loop(last))
@@ -50,3 +51,12 @@ def back_in_first(nodes: Sequence[Node], tally: Tally) -> bool:
     began = first.place.where is Where.SAME and is_opening(first.place, tally.walk)
     ended = last.place.where is Where.NEXT and is_opening(last.place, tally.walk)
     return began and ended and tally.choice.again_more
+
+
+def _hangs(node: Repeat) -> bool:
+    """Whether a repeat is of chains and picots only: nothing of it goes into the row below."""
+    works = [one for one in node.body if isinstance(one, Work | Group | Repeat | Skip)]
+    return all(
+        isinstance(one, Work) and (one.place.where is Where.CHAIN or not one.stitch.takes)
+        for one in works
+    )

@@ -224,5 +224,6 @@ def begin_in_space(ends: Ends, rest: list[Node], tally: Tally, chained: bool) ->
         # The hook stands at the top of the last loop: the next one is the one behind it.
         tally.walk.leave_loop()
     elif not tally.below.turning:
+        # In the loop that the round below ended with the hook stands already.
         ended_in = same and tally.below.in_loop
         tally.walk.begin_at(which, ended_in or JUST.search(first.place.text) is not None)

@@ -71,6 +71,9 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     begun = begun or closes_at_begun(node, tally)
     work_all(_into_beginning(last) if begun else last, tally, need)
     begun_bare = _nothing_begun(node, tally) and not used_up
+    if begun_bare and tally.walk.left == need.stitches + 1:
+        # The stitch that the round below was joined to.
+        tally.walk.take(1)
     if not closes_loop(node) or into_tall_of(node) or begun_bare:
         return
     alone = node.altered and _slips_last(node)

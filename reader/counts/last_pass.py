@@ -235,3 +235,13 @@ def beyond_corner(node: Repeat, tally: Tally) -> int:
     corners = any(run.corner for run in walk.ahead())
     ahead = walk.to_next((lambda run: run.corner) if corners else any_space)
     return walk.left - ahead[0] if ahead is not None else 0
+
+
+def to_last_group(node: Repeat) -> bool:
+    """Whether a repeat runs to the last group, "to last shell", and so leaves that whole group."""
+    return node.until is Until.TO_LAST and node.noun in UNITS
+
+
+def leaves_groups(node: Repeat, tally: Tally, walk: Walk) -> bool:
+    """Whether as many groups lie ahead as a repeat "to last 2 shells" is to leave."""
+    return not to_last_group(node) or walk.units_ahead(node.noun) >= node.number.at(tally.size)

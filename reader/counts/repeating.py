@@ -25,10 +25,12 @@ from reader.counts.last_pass import (
     IN_PATTERN,
     beyond_corner,
     last_part,
+    leaves_groups,
     names_in,
     pass_over_others,
     room_in,
     stops_early,
+    to_last_group,
     told_times,
     written_out,
 )  # fmt: skip
@@ -141,16 +143,6 @@ def _passes_alike(node: Repeat, tally: Tally) -> bool:
     return tally.walk.alike(names_in(node.body))
 
 
-def to_last_group(node: Repeat) -> bool:
-    """Whether a repeat runs to the last group, "to last shell", and so leaves that whole group."""
-    return node.until is Until.TO_LAST and node.noun in UNITS
-
-
-def leaves_groups(node: Repeat, tally: Tally, walk: Walk) -> bool:
-    """Whether as many groups lie ahead as a repeat "to last 2 shells" is to leave."""
-    return not to_last_group(node) or walk.units_ahead(node.noun) >= node.number.at(tally.size)
-
-
 def filled(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Repeat:
     """The repeat with "to the marker" put into stitches: every pass takes an equal share of what is
     left.
@@ -186,6 +178,9 @@ def work_alike(node: Repeat, one: Tally, times: int, tally: Tally) -> None:
     """Counts a body `times` over, every pass alike, and opens its moves."""
     tally.walk.take(times * one.walk.takes)
     tally.walk.space_takes += times * one.walk.space_takes
+    # Of a row that had loops none is left: what goes into more of them finds none.
+    none_left = times > 1 and fixed(node) and tally.walk.known and tally.below.spaces > 0
+    tally.walk.lacking += times * one.walk.space_takes * none_left
     tally.shaped += times * one.shaped
     if len(one.runs) * times > PASSES:
         tally.make(times * one.makes, "st")

@@ -188,7 +188,8 @@ def other(node: Node, tally: Tally) -> None:
 
 
 ON_ITS_STITCH = re.compile(
-    r"(?:sl(?:ip)? ?st\w*|ss) (?:back )?(?:in|into|to|on)\b[^,;]*\b(?:made|just worked|picot)\b",
+    r"(?:sl(?:ip)? ?st\w*|ss) (?:back )?(?:in|into|to|on)(?! (?:the )?(?:first|1st)\b)\b[^,;]*"
+    r"\b(?:made|just worked|picot)\b",
     re.IGNORECASE,
 )
 """A slip stitch that closes the chain before it on the stitch that it stands on."""

@@ -36,7 +36,8 @@ def _closing(cur: Cursor, node: Node | None, made: list[Node]) -> Node | None:
     low = node.stitch.kind is Kind.SLIP or (node.stitch.height <= 1 and node.number in (None, ONE))
     back = isinstance(made[-1] if made else None, Chain) and low
     back = back and node.place.where in (Where.NEXT, Where.LAST, Where.SAME)
-    back = back and node.place.number == ONE
+    # "sc in same space, ch 3, sc in same space (picot)" counts both.
+    back = back and node.place.number == ONE and "space" not in node.place.text.lower()
     behind = " ".join(cur.low(ahead) for ahead in range(7)) if into_chain or back else ""
     slip = stitch_named("sl st", Craft.CROCHET)
     if slip is None or not FOR_PICOT.match(behind):

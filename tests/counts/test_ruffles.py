@@ -110,3 +110,25 @@ def test_more_loops_than_a_row_has_stitches_to_tell() -> None:
     net = "* Ch 6, s c in next s c, repeat from * all around ending with ch 3, d c in 1st s c.\n"
     again = "* Ch 6, s c in next loop, repeat from * all around ending with ch 3, d c in d c.\n"
     assert counts(f"{words} 4th Row. {net} 5th Row. {again}") == [891, 891, 891]
+
+
+def test_the_loop_formed_by_the_closing_stitch_is_where_the_round_stands() -> None:
+    words = """
+    3rd Row. Sl st into loop, * ch 6, s c in same loop, ch 6, s c in next loop, repeat from * all
+    around ending with ch 3, d c in sl st.
+    4th Row. S c in loop formed by d c, ch 4, s c in next loop, * ch 9, s c in next loop, (ch 4, s c
+    in next loop) twice, repeat from * all around, sl st in first s c made.
+    5th Row. * 8 s c in next ch 9 loop, skip 1 s c, 3 s c in next ch 4 loop, repeat from * all
+    around, join.
+    """
+    assert counts(words)[:2] == [18, 18]
+
+
+def test_picots_hung_behind_the_last_group_pass_over_what_the_others_do() -> None:
+    words = """
+    3rd Row. Ch 1, work 3 s c in each loop, join.
+    4th Row. Ch 3, d c in same space, * ch 6, sl st in 5th st from hook for picot, ch 1, skip 2 s c,
+    2 d c in next s c, repeat from * 7 times, * ch 6, sl st in 5th st from hook for picot, repeat
+    from *, ch 1, join in 3rd st of ch.
+    """
+    assert counts(words) == [27, 18]
