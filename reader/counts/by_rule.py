@@ -8,6 +8,7 @@ import re
 from dataclasses import replace
 
 from reader.counts.across import again, goes_back, note_star
+from reader.counts.as_labelled import other_than_label
 from reader.counts.before_rule import first_of
 from reader.counts.both_halves import both_halves
 from reader.counts.by_measure import by_measure
@@ -308,7 +309,8 @@ def _by_kind(
     ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, labelled: bool
 ) -> None:
     """The rows that a rule stands for."""
-    if labelled and rule.kind in ("last", "rows") and rule.times is None:
+    again = labelled and rule.kind in ("last", "rows")
+    if again and (rule.times is None or other_than_label(ledger, row, rule)):
         repeat_into(ledger, row, rule)
     elif rule.kind == "turns":
         turns(ledger, row, rule)

@@ -6,6 +6,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from reader.counts.always import held_to_it
+from reader.counts.by_side import sides_disagree
 from reader.counts.chain_left_out import chain_left_out
 from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, in_running_text, requoted
@@ -46,6 +47,7 @@ def judge(
         problem = left_otherwise(solved, ledger.below, where, entry.nodes)
     problem = rightly_placed(ledger, entry, solved, where, problem)
     problem = problem or learn(ledger.learned, solved, kind, stated, where)
+    problem = problem or sides_disagree(entry, ledger.size, solved, where)
     problem = problem or chain_left_out(ledger, entry, solved, where, stated)
     return problem or other_times(ledger, entry, solved, where)
 

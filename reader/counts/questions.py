@@ -23,6 +23,17 @@ def ask_how_often(ledger: Ledger, row: WrittenRow, start: int, end: int) -> None
     ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
 
 
+def ask_of_label(ledger: Ledger, row: WrittenRow, many: int, told: int, start: int) -> None:
+    """A question: a label stands for another number of rows than the words behind it."""
+    label = ledger.name(row.mark, row.mark.numbers[0] if row.mark and row.mark.numbers else None)
+    said = (
+        f"{label}: this stands for {many} rows, but the words come to {told}: "
+        f"{quoted(ledger.words(start, row.end))}. As many as the label says are counted."
+    )
+    span = ledger.span(row.start, row.end)
+    ledger.problems.append(Problem(Verdict.UNCLEAR, said, span, ledger.part, label))
+
+
 def ask_of_total(ledger: Ledger, stated: int, start: int, end: int) -> None:
     """A question where a total behind rows is not what they come to."""
     label, here = ledger.rows[-1].label, ledger.below.stitches

@@ -12,6 +12,7 @@ from reader.counts.passing import in_the_chains
 from reader.counts.patterned import takes_of
 from reader.counts.tally import Choice
 from reader.counts.untold_repeat import goes_on
+from reader.pattern.chains_too import told_of_chains
 from reader.pattern.tree import (
     LOST,
     ONE,
@@ -57,9 +58,10 @@ def readings(
             stack += one.body
     opening = opening or _names_stitches(nodes, below)
     listed = _either(times_of_list(nodes) is not None)
+    spaces = (False, True) if below.spaces and not opening else (False,)
+    spaces = (True,) if below.spaces and told_of_chains(nodes) else spaces
     options = product(
-        chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), (False,
-        True) if below.spaces and not opening else (False,),
+        chains, _either(again), _either(pair), _either(ending)[::-1], _either(bundle), spaces,
         listed, _either(joined), _again_all(nodes, below),
         _lists_to_end(nodes),
     )  # fmt: skip

@@ -54,6 +54,6 @@ def rows_of(ledger: Ledger, rule: Rule) -> list[Entry]:
     if rule.kind == "last":
         return ledger.entries[-max(1, min(rule.rows, len(ledger.entries) or 1)) :]
     last = rule.last or ledger.number
-    numbers = range(rule.first, min(last, rule.first + 200) + 1)
+    numbers = rule.named or range(rule.first, min(last, rule.first + 200) + 1)
     found = [ledger.entry_of(number) for number in numbers]
     return [one for one in found if one is not None]

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.so_often import list_ahead
 from reader.pattern.tree import Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft
@@ -66,7 +67,8 @@ def in_loops(cur: Cursor, made: list[Node]) -> Node | None:
     cur.at += 1
     cur.accept("sts", "stitches", "st")
     stitch = stitch_named("st", Craft.CROCHET)
-    if number is None or stitch is None or cur.low() not in ("", ".", "(", ";", "="):
+    over = cur.low() in ("", ".", "(", ";", "=") and not list_ahead(cur, 0)
+    if number is None or stitch is None or not over:
         cur.at = 0
         return None
     return Work(cur.span(0), cur.said(0), stitch, number, Place(Where.PLAIN, cur.span(0)))

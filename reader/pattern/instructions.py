@@ -287,7 +287,7 @@ class _Reading:
         """ ", six times" after a list without a star or bracket: the list that many times."""
         cur = self.cur
         counted = cur.kind() == "num" and cur.low(1) in ("times", "time") and cur.low(2) != "more"
-        if not counted or not self.made or self.stars:
+        if not counted or not self.made or self.stars or times_before(cur):
             return False
         ringed = told_in_ring(cur)
         begins = of_ring(self.made) if ringed else own_list(cur, self.made, self.clause)

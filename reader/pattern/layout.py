@@ -33,6 +33,7 @@ from reader.pattern.line_words import (
     RUN_IN,
     STITCHY,
 )
+from reader.pattern.named_groups import tells_group
 from reader.pattern.remark_kinds import kind_of, told_kind
 from reader.pattern.rules import plain_rows_only
 from reader.pattern.said_only import (
@@ -226,7 +227,7 @@ class _LayingOut:
         if kind := told_kind(words, marks, start):
             self.materials(kind, start, end)
             return
-        meant = not self.begun and not self.crocheted and tells_meaning(words)
+        meant = not self.begun and (tells_group if self.crocheted else tells_meaning)(words)
         key = not marks and (lists_meanings(words) or tells_how(words) or tells_short(words))
         if key or (meant and not marks):
             self.note("key", start, end)

@@ -31,6 +31,12 @@ _GROUP_NAME = (
     rf"(?P<name>(?:{_STITCH} |{_CLUSTER}[- ]|(?:double|large|small|big|half|open) )?"
     r"(?:shell|fan|group|v[- ]?st|scallop|corner))"
 )
+_WORKED = r"(?:always |simply |just |here |work(?:ed)? |made (?:of |as )?)*"
+_SAID_TO_BE = (
+    r"(?:\"?\s*(?:=|:|—|\b(?:is|are|means?|stands for)\b)"
+    rf"\s*{_WORKED}[(\[]?|\s*\(\s*=?|,?\s+(?:you )?(?:work|make)\s+[(\[]?)"
+)
+"""Between a group's name and what it is made of."""
 _AT = r"\s+in\s+(?:the\s+)?(?:next|same)\s+(?:ch[ -]?\d+[ -])?(?:st|stitch|sp|space|ch|loop)\b"
 _BETWEEN = r"\s+with\s+ch\s*\d+\s+between(?:\s+(?:each|them|sts?|stitches))*"
 _INTO = rf"(?:{_BETWEEN})?(?:{_AT})?"
@@ -53,7 +59,7 @@ NAMED_BEHIND = Sought(
 )
 NAMED_BEFORE = Sought(
     GROUPS,
-    rf"\b{_GROUP_NAME}(?:\s+of\s|\s*=|\s*:|\s*\(\s*=?)\s*"
+    rf"(?<!\d )\b{_GROUP_NAME}(?:\s+of\s|s?{_SAID_TO_BE})\s*"
     rf"(?P<list>(?:(?:\d+|{SPELLED})\s+{_STITCH}|{_STITCH}(?=\s*,\s*ch))"
     rf"(?:\s*(?:,|and)\s*(?:\d+\s*)?(?:{_STITCH}|ch(?:ain)?\b\s*\d*))*)",
     re.IGNORECASE,
@@ -68,6 +74,21 @@ NAMED_BY_TOTAL = Sought(
 from * around. (8 shells)".
 """
 AFTER_CHAIN = re.compile(r"\bch ?\d+(?: \([^()]*\))?,\s*\(\s*$", re.IGNORECASE)
+
+
+TOLD = re.compile(
+    rf"\W*(?:(?:note|notes)\W+)?(?:an?|the|each|every|all|for (?:each|every|an?)"
+    rf"|to (?:make|work) (?:an?|the|each))?\s?\"?{_GROUP_NAME}s?{_SAID_TO_BE}\s*(?=\d|{_STITCH})",
+    re.IGNORECASE,
+)
+
+
+def tells_group(words: str) -> bool:
+    """Whether a paragraph begins by telling what a group is, "A corner is always 2 dc, ch 2, 2 dc";
+    "Shell of 5 dc in next st", and a shell in brackets, are worked.
+    """
+    found = TOLD.match(words)
+    return found is not None and re.search(r"\bof\W*$|[a-z]\s*\(\W*$", found.group()) is None
 
 
 def named_groups(text: str, terms: Terms) -> list[tuple[int, Special]]:

@@ -227,8 +227,9 @@ def _more_nouns(cur: Cursor, nouns: list[str]) -> int:
     chain = 0
     while cur.low() in ("and", "&", "or"):
         at = cur.at
-        whole = cur.words("in each", 1) or cur.words("in every", 1)
+        whole = any(cur.words(f"{one} {each}", 1) for one in INTO for each in ("each", "every"))
         cur.at += 3 if whole else 2 if cur.low(1) in ("each", "every", "in") else 1
+        _so_many_chains(cur)
         more, chains = find_noun_chain(cur)
         if not more or (cur.low() == "in" and more not in ("ch", "sp", "st")):
             cur.at = at
@@ -236,6 +237,17 @@ def _more_nouns(cur: Cursor, nouns: list[str]) -> int:
         nouns.append(more)
         chain = chain or chains
     return chain
+
+
+def _so_many_chains(cur: Cursor) -> None:
+    """Takes "of the 8" before "ch", "each st and in each of the 8 ch": all that an opening has."""
+    at = cur.at
+    cur.accept("of the", "of these", "of", "the", "all the", "all", "each of the")
+    if cur.kind() == "num" and cur.low(1) in ("ch", "chs", "chain", "chains"):
+        spaced = cur.low(2) in ("-", "sp", "sps", "space", "spaces", "loop", "loops", "lp", "lps")
+        cur.at = at if spaced else cur.at + 1
+    elif cur.low() not in ("ch", "chs", "chain", "chains"):
+        cur.at = at
 
 
 def among_openings(nouns: list[str]) -> bool:
@@ -266,7 +278,8 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
         cur.at += 1
     bare = said.determiner != "" and goes_on(cur)
     noun, chain = ("", 0) if bare else find_noun_chain(cur)
-    counted = said.number is not None and (each or cur.done() or cur.low() in STOPS)
+    over = cur.done() or cur.low() in STOPS or cur.kind() == "stars"
+    counted = said.number is not None and (each or over)
     noun, every = behind_space(cur, noun, chain)
     said.where = Where.EACH if every and said.where is Where.NEXT else said.where
     named = noun or said.determiner or said.nth or counted

@@ -6,6 +6,7 @@ import re
 from dataclasses import replace
 
 from reader.pattern.alone_totals import number_alone
+from reader.pattern.apart_totals import told_apart
 from reader.pattern.needle_totals import by_needle, lists_needles
 from reader.pattern.total_lists import BEHIND_COLON, SENTENCE, in_a_sentence, in_turn, listed
 from reader.pattern.totals import (
@@ -67,7 +68,7 @@ def printed_in(
     """Totals in order, and the words with each total turned to spaces; filet: squares without
     brackets are worked, not totals. crochet: a number alone at the end is a total.
     """
-    found: list[Printed] = []
+    found, words = told_apart(words)
     text = words
     for bracket in BRACKET.finditer(words):
         one = _in_bracket(words, bracket, sizes)
@@ -218,12 +219,19 @@ PLACED = re.compile(
 
 
 FINISHED = re.compile(
-    r"\b(?:each (?:ch|st|s ?c|d ?c|h ?d ?c|tr)|across|around|times|twice|thrice|more|turning"
-    r" ch(?:ain)?|last \w+|next \w+|repeat|end|row|round|join(?:ed)?)$",
-    re.IGNORECASE,
+    r"\b(?:(?:each|every) (?:ch(?:ain)?|st(?:itch)?|[sd] ?c|h ?d ?c|h?tr|loop|sp(?:ace)?)"
+    r"|across|around|times|twice|thrice|more|turning ch(?:ain)?"
+    r"|last \w+|next \w+|repeat|end|row|round|join(?:ed)?|sts|stitches"
+    r"|as (?:an? |one )?st(?:itch)?)$", re.IGNORECASE,
 )
 MANY = 8
 """Stitches: fewer behind a colon may all go into one place, "in each st: 2 dc"."""
+
+
+def _placed(before: str, number: str) -> bool:
+    """Whether stitches behind a colon go into the place before it; many are what the row has."""
+    over = int(number[:6]) >= MANY and FINISHED.search(before.rstrip(" :")) is not None
+    return PLACED.search(before) is not None and not over
 
 
 def parted(piece: str, at: int) -> bool:
@@ -302,7 +310,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
             or (tail.group("b") and before[-1:] not in ".;:)]—-*" and not _over(before, tail))
             or (tail.group("a") and _in_range(tail, before) and not parted(piece, start))
             or (tail.group("b") and tail.group("others") and not _is_over(before))
-            or (tail.group("b") and (BY_COLOUR.search(before) or PLACED.search(before)))
+            or (tail.group("b") and (BY_COLOUR.search(before) or _placed(before, number)))
             or (tail.group("b") and CHAIN_TOLD.search(before))
             or (tail.group("b") and before[-1:] in ")]" and _behind(found, end))
             or (tail.group("b") and YARNS.search(before))
@@ -313,7 +321,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
         numbers = tuple(int(n[:6]) for n in re.findall(r"\d+", number + more))
         told = piece[start:].lstrip().startswith(":") and not re.search(r":\s*\d+[\s.]*$", piece)
         told = told and tail.group("a") is not None and not OF_CHAINS.search(kind)
-        if told and not (FINISHED.search(before) and int(number[:6]) >= MANY):
+        if told and not (FINISHED.search(before.rstrip(".")) and int(number[:6]) >= MANY):
             continue
         found.append(Printed(start, end, numbers, re.sub(r"[\s.]+", " ", kind).strip()))
         return text[:start] + " " * (end - start) + text[end:]

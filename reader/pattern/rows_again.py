@@ -5,10 +5,12 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from reader.pattern.beyond_goal import FURTHER_WORK
 from reader.pattern.changes import pace_in
 from reader.pattern.goals import goal_in, times_in, value_of
+from reader.pattern.rows_listed import in_order, rows_listed
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
     KEEP_ON,
@@ -29,20 +31,24 @@ from reader.pattern.rule_words import (
 from reader.pattern.schedules import find_schedule, rows_of_stripes
 
 
-def _again(kind: str, words: str, found: re.Match[str], first: int, last: int, rows: int) -> Rule:
-    tail = _sentence(words, found.end())
+def _again(
+    kind: str, words: str, found: re.Match[str], first: int, last: int, rows: int, listed: int = 0
+) -> Rule:
+    """listed: where a list of rows ends, of which the match is the beginning."""
+    behind = max(listed, found.end())
+    tail = _sentence(words, behind)
     beyond = FURTHER_WORK.search(tail)
     tail = tail[: beyond.start()] if beyond else tail
-    end = found.end() + len(tail)
+    end = behind + len(tail)
     until = UNTIL_ROW.search(tail)
     row = int((until.group(1) or until.group(2))[:4]) if until else rows_of_stripes(words)
-    planned = find_schedule(words[found.end() : found.end() + LONGEST_PLAN])
+    planned = find_schedule(words[behind : behind + LONGEST_PLAN])
     told = len(tail) + (ANNOUNCED if FOR_PATTERN.search(tail) else 0)
     if planned is not None and planned.start <= told:
         # The colours of the rows tell how many they are.
-        tail, until, row = words[found.end() :][: planned.end], None, None
-        end = found.end() + planned.end
-    planned_rows = planned.rows if planned is not None and end > found.end() else None
+        tail, until, row = words[behind :][: planned.end], None, None
+        end = behind + planned.end
+    planned_rows = planned.rows if planned is not None and end > behind else None
     if planned_rows is not None and THROUGHOUT.match(tail):
         # The colours are those of all rows, also of those worked already.
         planned_rows, row = None, planned_rows
@@ -197,7 +203,11 @@ def rows_again(words: str) -> Rule | None:
         many = max(1, final - first + 1)
         start, end = found.start(), len(words)
         return Rule("grow", rows=many, goal=goal, start=start, end=end, rest=words)
-    return _again("rows", words, found, first, max(first, final), 1)
+    listed, end = rows_listed(words, found.start("a" if found["a"] else "c"))
+    if in_order(listed):
+        return _again("rows", words, found, first, max(first, final), 1)
+    rule = _again("rows", words, found, first, listed[-1], 1, end)
+    return replace(rule, named=listed)
 
 
 def by_section(words: str) -> bool:

@@ -62,7 +62,7 @@ IN_PATTERN = re.compile(
 """The row before once more, of which only what differs is told."""
 GOES_ON = re.compile(
     r"\s*(?:,(?!\s*(?:cut|turn|join|fasten|drop|break)\b)|for|until|\d+|through|to\b|and\b|once"
-    r"|twice|alternately)"
+    r"|twice|alternately|followed by|then\b)"
 )
 """Behind the rows of "repeat rows 2 and 3", these say how often: a rule over rows."""
 

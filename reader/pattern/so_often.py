@@ -63,10 +63,41 @@ def times_before(cur: Cursor) -> int:
     """How many tokens "6 x", "6 times", "6 sets of" take before a bracket; 0 where none stands."""
     if cur.kind() != "num":
         return 0
+    if _bare_before(cur):
+        return 1
     length = 2 if cur.low(1) in TIMES_X else 0
+    length += bool(length) and cur.low(length) == ":"
     if cur.low(1) in ("sets", "repeats", "reps", "lots", "repetitions") and cur.low(2) == "of":
         length = 3
     return length if length and cur.low(length) in ("(", "[", "{") else 0
+
+
+CLAUSE = (
+    "", ",", ";", ".", ":", "and", "then", "(", "[", "blo", "flo", "only", "loop", "loops", "work",
+)
+BRACKETS = {"(": ")", "[": "]", "{": "}"}
+LONGEST = 40
+
+
+def _bare_before(cur: Cursor) -> bool:
+    """Whether a number alone tells how often the list behind it is worked, "sc, inc, 5(2 sc,
+    inc)": a list of several items, with neither a place nor a number of times behind it.
+    """
+    number, end = cur.number(), list_ahead(cur, 1)
+    if number is None or number.values[0] < 2 or not end or cur.low(-1) not in CLAUSE:
+        return False
+    behind = ("", ",", ";", ".", "(", "=", "—", "-", "and", "then")
+    return cur.book.craft is Craft.CROCHET and cur.low(end + 1) in behind
+
+
+def list_ahead(cur: Cursor, at: int) -> int:
+    """Where the bracket of several stitches closes that opens so many tokens on; 0 for none."""
+    mark = BRACKETS.get(cur.low(at))
+    inner = [cur.low(ahead) for ahead in range(at + 1, at + LONGEST)] if mark else []
+    many = inner.index(mark) if mark in inner else 0
+    several = "," in inner[:many] and not set(inner[:many]) & BRACKETS.keys()
+    listed = several and any(cur.stitch(at + 1 + ahead) is not None for ahead in range(many))
+    return at + 1 + many if listed else 0
 
 
 def _times_at(cur: Cursor, ahead: int) -> bool:

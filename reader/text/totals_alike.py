@@ -34,6 +34,7 @@ ENDINGS = tuple(
     re.compile(rf"{shape}[ ]*\.?[ ]*$", re.IGNORECASE)
     for shape in (
         rf"(?P<lead>/)(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?/",
+        rf"(?<=[.,;)\]] )(?P<lead>[cntsCNTS][:.=]? ?)(?P<n>\d{{1,4}}{_MORE})",
         rf"(?<=\s)(?P<lead>\*)(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?\*",
         rf"(?<=\s)(?P<lead>[-—])(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?[-—]",
         rf"(?P<lead>[|~]|(?<=\s)__+)[ ]*(?P<n>\d{{1,4}}{_MORE})(?:[ ]?{_UNITS})?[|~]?",
@@ -93,8 +94,26 @@ def totals_alike(text: str) -> str:
         out = list(text)
         for a, one in found:
             _mark(out, a, one)
+        for a, line in _lines_behind(text, starts, {a for a, _ in found}):
+            one = shape.search(line)
+            if one and one["lead"][:1].isalpha():
+                _mark(out, a, one)
         return "".join(out)
     return text
+
+
+def _lines_behind(text: str, starts: list[int], taken: set[int]) -> list[tuple[int, str]]:
+    """The ends of the first lines of rows that another line follows, as far as they are looked at:
+    the total stands before what is done behind the row.
+    """
+    found: list[tuple[int, str]] = []
+    for start in starts:
+        end = text.find("\n", start)
+        end = len(text) if end < 0 else end
+        a = max(start, end - LONGEST)
+        if a not in taken:
+            found.append((a, text[a:end]))
+    return found
 
 
 def _rows(text: str) -> list[int]:

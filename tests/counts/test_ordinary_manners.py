@@ -1,0 +1,128 @@
+"""Ordinary manners of telling rows: rows called back one by one, a number before a bracket, totals
+by side, chains gone into as stitches. The pieces are invented.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from reader.counts.account import count_pattern
+from reader.counts.counted import Verdict
+from reader.pattern.parser import parse_pattern
+
+JETTY = """Ch 15.
+Row 1: sc in 2nd ch from hook and in each ch across. (14 sc)
+Row 2: ch 1, 2 sc in first st, sc in each st to end.
+Row 3: ch 1, sc in each st.
+Row 4: ch 1, sc in each st.
+"""
+PORTHOLE = """Ch 36, join.
+Rnd 1: sc in each ch. (36)
+Rnd 2: 10 sc, ch 8, skip 8, sc in 18.
+Rnd 3: """
+SQUARE = """
+Rnd 1: In a magic ring: ch 3, 2 dc, ch 2, [3 dc, ch 2] x 3, join. (3 dc on each side)
+Rnd 2: Ch 3, dc in next 2 dc, corner in ch-2 sp, [dc in next 3 dc, corner in ch-2 sp] x 3, join.
+"""
+
+
+def counts(text: str) -> list[int | None]:
+    """The counts of all rows."""
+    return [row.count for part in count_pattern(parse_pattern(text)).parts for row in part.rows]
+
+
+@pytest.mark.parametrize(
+    ("told", "after"),
+    [
+        ("Rows 5 to 10: rep rows 3 and 2 three times.", [15, 16, 16, 17, 17, 18]),
+        ("Rows 5-8: rep rows 2 and 4 twice.", [16, 16, 17, 17]),
+        ("Repeat rows 2, 4 and 2 once more.", [16, 16, 17]),
+        ("Rows 5-8: work row 4, then row 2, twice.", [15, 16, 16, 17]),
+        ("Rows 5-8: alternate rows 3 and 2.", [15, 16, 16, 17]),
+        ("Rows 5-8: repeat row 2 followed by row 4 twice.", [16, 16, 17, 17]),
+    ],
+)
+def test_rows_are_called_back_one_by_one(told: str, after: list[int]) -> None:
+    """In the order of the words, and without the rows between those named."""
+    assert [one for one in counts(JETTY + told) if one is not None] == [14, 15, 15, 15, *after]
+
+
+def test_a_label_of_more_rows_than_the_words_is_asked_about() -> None:
+    """As many as the label says are worked."""
+    read = count_pattern(parse_pattern(JETTY + "Rows 5-10: rep rows 2 and 3 twice."))
+    assert read.parts[0].rows[-1].count == 18
+    assert [one.verdict for one in read.problems] == [Verdict.UNCLEAR]
+
+
+@pytest.mark.parametrize(
+    ("row", "after"),
+    [
+        ("sc, inc, 5(2 sc, inc), sc", 24),
+        ("sc, inc, 5 x [2 sc, inc], sc", 24),
+        ("sc, inc, 5 times (2 sc, inc), sc", 24),
+        ("BLO 6(sc, dec)", 12),
+        ("*inc, sc in 2* 6 times", 24),
+    ],
+)
+def test_a_number_before_a_bracket_and_a_place_before_a_star(row: str, after: int) -> None:
+    text = f"Rnd 1: 6 sc in MR. (6)\nRnd 2: inc x 6. (12)\nRnd 3: (sc, inc) x 6. (18)\nRnd 4: {row}"
+    assert counts(text)[-1] == after
+
+
+def test_totals_behind_a_letter_are_held_against_the_rounds() -> None:
+    """One of them is wrong."""
+    text = (
+        "c is the stitch count\n1: MR 6 sc. c6\n2: 6 inc. c12\n3: 6(sc, inc). c19\n"
+        "4: sc, inc, 5(2 sc, inc), sc. c24\n"
+    )
+    told = count_pattern(parse_pattern(text)).problems
+    assert [(one.verdict, one.printed) for one in told] == [(Verdict.TOTAL_DISAGREES, 19)]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Note: ch 3 is a dc. Corner = (2 dc, ch 2, 2 dc).",
+        "Corners are (2 dc, ch 2, 2 dc).",
+        'A "corner" is always 2 dc, ch 2, 2 dc in the corner space.',
+        "To make a corner, work 2 dc, ch 2, 2 dc in the space.",
+        "For each corner work (2 dc, ch 2, 2 dc).",
+    ],
+)
+def test_what_a_corner_is(said: str) -> None:
+    assert counts(said + SQUARE) == [12, 28]
+
+
+@pytest.mark.parametrize(
+    "said", ["(8 dc per side)", "You have 8 dc on each side.", "8 dc each side"]
+)
+def test_totals_of_a_side_are_held_against_the_round(said: str) -> None:
+    """Seven lie between the corners."""
+    text = f"Corner = (2 dc, ch 2, 2 dc){SQUARE.rstrip()} "
+    assert not count_pattern(parse_pattern(text + said.replace("8", "7"))).problems
+    told = count_pattern(parse_pattern(text + said)).problems
+    assert [one.verdict for one in told] == [Verdict.UNCLEAR]
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "sc in each st and in each of the 8 ch.",
+        "sc in each st around, counting each ch as a st.",
+        "sc in each st around (work into the chains as if they were stitches).",
+        "sc around, working 1 sc into each of the 8 chains.",
+    ],
+)
+def test_chains_gone_into_as_stitches(row: str) -> None:
+    assert counts(PORTHOLE + row)[-1] == 36
+
+
+def test_stitches_beside_a_chain_are_the_total_of_a_row() -> None:
+    """What is told of both is no work."""
+    text = (
+        "Ch 36, join.\nRnd 1: sc in each ch. (36)\n"
+        "Rnd 2: sc in each of next 18 sc, ch 18, skip 18. 18 sc, 18 ch\n"
+        "Rnd 3: sc in each sc and ch. 36 sc"
+    )
+    assert not count_pattern(parse_pattern(text)).problems
+    assert counts(text)[1:] == [36, 18, 36]
