@@ -25,7 +25,7 @@ def values(one: Solved, kind: str) -> set[int]:
     if count is None:
         return set()
     out = {count, count - 1} if one.chained else {count}
-    if kind:
+    if kind and one_of(kind) not in ("st", "stitch", "stitche"):
         out |= {n for name, n in tally.kinds.items() if same_kind(name, kind)}
         out |= groups_in(tally, kind)
         if SPACES.search(kind):

@@ -55,6 +55,8 @@ ROUNDS = re.compile(
 """A round that closes: the chain is told of there by other words."""
 
 
+CALLED = re.compile(r"\W*(?:work )?(?:the )?(?:same as|as|like|repeat|rep)\b", re.IGNORECASE)
+"""A row that is told by another: what stands last tells how it differs, not how it ends."""
 LIKE = re.compile(
     r"\W*(?:the )?(?:same as|as|like|repeat|rep) (?:the )?(?P<n>\d{1,3})(?:st|nd|rd|th|d)\b"
     r"(?: (?:row|rnd|round))?\W*$",
@@ -95,7 +97,7 @@ def chain_is_worked(words: str) -> bool | None:
     if WHOLE_IN.match(words) and not AGAIN_IN.search(words[12:]):
         return False
     last = CLAUSES.split(words.strip(" .,;:"))[-1]
-    if ROUNDS.search(last):
+    if ROUNDS.search(last) or (CALLED.match(words) and "end" not in last):
         return None
     if IN_CHAIN.search(last):
         return True

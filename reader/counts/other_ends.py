@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.entries import Entry
 from reader.counts.other_numbers import tells_more, with_other_numbers
-from reader.counts.other_times import with_times
+from reader.counts.other_times import with_loops, with_times
 from reader.counts.quoted_parts import with_end
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
@@ -63,6 +63,9 @@ def differing(
         again = with_times(nodes, listed)
         if again is not None:
             return again
+    looped = with_loops(nodes, rule.rest)
+    if looped is not None:
+        return looped
     ended = OTHER_END.search(ledger.text, entry.row.start, entry.row.end)
     if ended is not None:
         end = ledger.read(WrittenRow(None, ended.start("end"), entry.row.end)).nodes

@@ -298,6 +298,10 @@ def _marker(cur: Cursor, start: int) -> Node | None:
     if cur.any_words(RUN_THROUGH):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
+    if cur.book.craft is Craft.CROCHET and cur.accept("shape", "shaping"):
+        # A heading in the midst of a row: "Next row: Shape armholes: ..."
+        take_phrase(cur)
+        return act_here(cur, start, Deed.NOTE)
     if _draws_together(cur):
         return None
     if cur.low() in HANDWORK and not (cur.low() == "start" and cur.low(1) != "stuffing"):

@@ -52,6 +52,7 @@ from reader.pattern.repeats import find_repeat, in_its_place, inner_star, passes
 from reader.pattern.rings import of_ring, told_in_ring
 from reader.pattern.settled import settled
 from reader.pattern.shorthand import find_shorthand
+from reader.pattern.so_many_loops import so_many_loops
 from reader.pattern.so_often import count_after, times_before
 from reader.pattern.star_closing import closes_star
 from reader.pattern.star_stitch import find_star_stitch
@@ -168,9 +169,8 @@ class _Reading:
             or find_star_stitch(cur, self.made) or find_drawn_up(cur)
             or self.bracket()
             or find_by_turns(cur, self.made, self.inner)
-            or find_shorthand(cur)
-            or find_needle(cur)
-            or find_cable(cur, self.made)
+            or find_shorthand(cur) or so_many_loops(cur, self.made)
+            or find_needle(cur) or find_cable(cur, self.made)
             or find_knitting(cur) or find_fabric(cur)
             or find_all_but(cur, self.made) or find_leave(cur, self.made)
             or said_made(cur, self.made)

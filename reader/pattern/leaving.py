@@ -20,6 +20,7 @@ STAYS = frozenset(["are", "is", "stay", "stays", "remain", "remains", "will", "f
                    "become", "make"])  # fmt: skip
 LEFT = frozenset(["left", "unworked", "unused", "free", "over", "alone", "waiting"])
 STOPS_SHORT = frozenset(["ending", "stopping", "stop", "end", "finishing"])
+ONE_SIDE = "one side only"
 LONGEST = 14
 """Words of such a phrase."""
 
@@ -28,7 +29,7 @@ def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | Skip | Act | None:
     """The phrase that stands here, taken; None (nothing taken) where there is none. made: what
     stands before it, which it may cut short.
     """
-    amid = _left_amid(cur)
+    amid = _left_amid(cur) or _one_side(cur)
     if amid is not None:
         return amid
     lows = _phrase(cur)
@@ -48,6 +49,27 @@ def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | Skip | Act | None:
     if short:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     return LeaveRest(cur.span(start), cur.said(start))
+
+
+SIDES = frozenset(["shoulder", "side", "half", "strap", "front", "edge", "piece", "section", "leg"])
+
+
+def _one_side(cur: Cursor) -> Act | None:
+    """ "Working 1 shoulder at a time": the other waits, and what is left at the row's end with it.
+    """
+    start = cur.at
+    if cur.book.craft is Craft.CROCHET and cur.accept("working", "work"):
+        cur.accept("on", "only", "on only")
+        one = cur.accept("1", "one", "each", "a single") or (
+            cur.kind() == "num" and cur.number() == ONE
+        )
+        cur.at += cur.kind() == "num"
+        side = one and cur.low() in SIDES
+        cur.at += side
+        if side and cur.accept("at a time", "at one time", "only", "separately"):
+            return Act(cur.span(start), cur.said(start), Deed.NOTE, ONE_SIDE)
+    cur.at = start
+    return None
 
 
 def _of_a_short_row(cur: Cursor, lows: list[str], made: list[Node]) -> bool:

@@ -105,10 +105,30 @@ def named_groups(text: str, terms: Terms) -> list[tuple[int, Special]]:
             continue
         before = told[max(0, listed - 60) : listed]
         begun = one.re is NAMED_BEHIND.shape and BEGUN_BY_CHAIN.search(before) is not None
-        found += _group(one.start(), one["name"].lower(), one["list"], terms, begun)
+        listed_there = _in_one_place(one["list"], told[one.end() : one.end() + 12])
+        begun = begun and listed_there == one["list"]
+        found += _group(one.start(), one["name"].lower(), listed_there, terms, begun)
     for at, name, stitches in named_later(told, {special.name for _, special in found}):
         found += _group(at, name, stitches, terms)
     return sorted([*found, *_short_names(told, found)], key=lambda pair: pair[0])
+
+
+INTO_NEXT = re.compile(
+    r"\s+in\s+(?:the\s+)?next\s+(?:ch[ -]?\d+[ -])?(?:sp|space|loop|lp)\b"
+    r"(?:\s*(?:,|and)\s*ch\s*\d+)*\s*(?:,|and)\s*",
+    re.IGNORECASE,
+)
+NEXT_BEHIND = re.compile(r"\s*in\s+(?:the\s+)?(?:next|each)\b", re.IGNORECASE)
+
+
+def _in_one_place(listed: str, behind: str) -> str:
+    """The end of a list that goes into one place: "6 tr in next loop, ch 3, 2 dc, ch 2, 2 dc
+    (shell) in next loop" without the six, which have a place of their own.
+    """
+    cuts = [found.end() for found in INTO_NEXT.finditer(listed)]
+    rest = listed[cuts[-1] :] if cuts else ""
+    again = NEXT_BEHIND.match(behind) or NEXT_BEHIND.search(rest)
+    return rest if cuts and again else listed
 
 
 def _short_names(text: str, found: Sequence[tuple[int, Special]]) -> list[tuple[int, Special]]:

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 from reader.pattern.all_but import LEFT_OUT
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.leaving import ONE_SIDE
 from reader.pattern.place_words import AROUND, STITCH_NOUNS
 from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Chain, Deed, LeaveRest, Node, Place, Where, Work
@@ -37,6 +38,17 @@ MANNERS = (
 )  # fmt: skip
 """What stands for the stitch of the row, whatever it is."""
 ALONG = ("across", "over", "on", "along", "around", "the length of", "back across", "back over")
+ACROSS = tuple(
+    f"{across}{row}" for across in ("across", "around", "over", "along")
+    for row in ("", " row", " the row", " round", " the round", " needle")
+)
+ROW = tuple(
+    f"{across} {which}{row}" for across in ("across", "around", "along", "over")
+    for which in ("", "the ", "entire ", "whole ", "rest of ", "rest of the ", "remainder of ",
+                  "remainder of the ", "the rest of ", "the rest of the ", "the remainder of ",
+                  "the remainder of the ")
+    for row in ("row", "round", "rnd")
+)  # fmt: skip
 LAID_OUT = ("as established", "as set", "as before", "as it stands", "as given", "in pattern")
 THE_REST = ("the remaining", "the rem", "remaining", "rem", "the rest of the", "rest of the",
             "the other", "other", "the unworked")  # fmt: skip
@@ -138,7 +150,7 @@ def _to_last(cur: Cursor) -> Place | None:
     """ "across to last 3 sts"."""
     at = cur.at
     place = to_last_of(cur)
-    if place is None and cur.accept("across", "around", "over", "along"):
+    if place is None and cur.accept(*ACROSS):
         place = to_last_of(cur)
     if place is None or place.where is not Where.TO_LAST:
         cur.at = at
@@ -154,12 +166,18 @@ def _to_end(cur: Cursor, start: int) -> Place | None:
         cur.accept(*AROUND)
         return Place(Where.EACH, cur.span(start), each=True, text=cur.said(at))
     cur.at = at
-    length = cur.any_words(AROUND)
+    length = max(cur.any_words(AROUND), cur.any_words(ROW))
     over = cur.low(length) in (*STOPS, "", "only") or cur.any_words(LEFT_OUT, length)
     if length and over:
         cur.at += length
         return Place(Where.REST, cur.span(start), text=cur.said(at))
     return None
+
+
+def _slips_one(node: Node) -> bool:
+    """Whether a single stitch is slipped."""
+    single = isinstance(node, Work) and node.place.number.values == (1,)
+    return single and isinstance(node, Work) and node.stitch.kind is Kind.SLIP
 
 
 def told_to_leave(made: list[Node], craft: Craft) -> list[Node]:
@@ -169,7 +187,14 @@ def told_to_leave(made: list[Node], craft: Craft) -> list[Node]:
     at = next((n for n in range(len(made) - 1, -1, -1) if isinstance(made[n], Work)), None)
     if craft is not Craft.CROCHET or at is None:
         return made
+    if any(isinstance(one, Act) and one.into == ONE_SIDE for one in made):
+        ended = max(n for n, one in enumerate(made) if not isinstance(one, Act | Chain))
+        return [*made[: ended + 1], LeaveRest(made[ended].span, ""), *made[ended + 1 :]]
     last, behind = made[at], made[at + 1 :]
+    before = [one for one in made[:at] if not isinstance(one, Act)]
+    if before and isinstance(before[-1], Work) and _slips_one(last):
+        # "work to within last 6 sts, sl st in next st, turn": that one ends the row.
+        last = before[-1]
     if not isinstance(last, Work) or not all(isinstance(one, Act | Chain) for one in behind):
         return made
     turned = any(isinstance(one, Act) and one.deed in (Deed.TURN, Deed.FINISH) for one in behind)

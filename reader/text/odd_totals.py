@@ -30,9 +30,10 @@ LEADERS = Sought(
 )
 """Dots that lead the eye to the number at a line's end."""
 BEHIND_DEED = Sought(
-    ("turn", "join", "yarn", "thread", "fasten off"),
+    ("turn", "join", "yarn", "thread", "fasten off", "across", "around", "end of"),
     r"(?P<deed>\b(?:turn|join(?:ed)?(?:\s(?:in|to|with)\s[^,.;:()]{2,40})?|cut (?:yarn|thread)"
-    r"|fasten off))[,;](?P<gap>\s)(?P<total>\d{1,4}(?:\s?\([\d, ]+\))?\s(?:sts|stitches|loops|lps"
+    r"|fasten off|across(?: the)? (?:row|round)|all around|end of (?:row|round)))[,;]\s"
+    r"(?P<total>\d{1,4}(?:\s?\([\d, ]+\))?\s(?:sts|stitches|loops|lps"
     r"|mesh(?:es)?|spaces|sps|shells|clusters|groups|popcorns))\.(?=\s|$)",
     re.IGNORECASE,
 )
@@ -57,8 +58,7 @@ def _in_brackets(found: re.Match[str]) -> str:
 
 
 def _told_last(found: re.Match[str]) -> str:
-    opened = " (" if found["gap"] == " " else "(" + found["gap"]
-    return f"{found['deed']}{opened}{found['total']})"
+    return f"{found['deed']}({found['total']})."
 
 
 SIZES = re.compile(r"\d ?(?:\.{3}|//) ?\d+$")
