@@ -371,7 +371,7 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if rule.goal is None and heel_to_its_end(ledger, span, row.end):
         return
     if times == 0 and (MEASURES.search(ledger.text[span.start : span.end]) or rule.times is None):
-        by_measure(ledger, row, span, gained)
+        by_measure(ledger, row, span, entries, gained)
         return
     if times is None and len(entries) == 1 and entries[0].fewer:
         pineapple(ledger, entries[0], span, rule.goal or 1)

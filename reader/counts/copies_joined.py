@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.entries import HAS_STITCHES, Entry
 from reader.counts.fabric import Below, plain
+from reader.counts.last_loop import keep_last_loop
 from reader.pattern.layout import WrittenRow
 from reader.pattern.tree import Act, Edge, Num, Where, Work
 
@@ -68,6 +69,7 @@ def come_together(ledger: Ledger, entry: Entry) -> None:
     """A part whose first row works more stitches than the part before it left, each lot by its
     number, and prints as many or says that it joins: those of several pieces, not of that one.
     """
+    keep_last_loop(ledger, entry)
     before = ledger.before.stitches
     works = [one for one in entry.nodes if not isinstance(one, Act)]
     if ledger.rows or ledger.below.stitches is not None or not before or len(works) < 2:

@@ -118,7 +118,8 @@ def reaches(count: int, step: int, target: int) -> bool:
 
 def _rows(count: int, step: int, every: int, rest: int, most: int, stop: int | None) -> list[int]:
     out: list[int] = []
-    while len(out) < min(most, LONGEST) and count != stop and count + step > 0:
+    least = 0 if stop == 0 else 1
+    while len(out) < min(most, LONGEST) and count != stop and count + step >= least:
         if rest:
             rest -= 1
         else:

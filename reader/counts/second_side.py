@@ -47,13 +47,20 @@ RETURN = Sought(
 )
 """The stitches that waited, told by where they wait."""
 DIVIDED = re.compile(
-    r"\bturn\b(?:\W+leav|[^.]*\b(?:leav|holder|spare|waste|pin|wait))|\b(?:leav|holder|spare)[^.]*\bturn\b",
+    r"\bturn\b(?:\W+leav|(?:[^.]|\.(?= [a-z,;]))*\b(?:leav|holder|spare|waste|pin|wait))"
+    r"|\b(?:leav|holder|spare)(?:[^.]|\.(?= [a-z,;]))*\bturn\b",
     re.IGNORECASE,
 )
 ASIDE = re.compile(
     r"\b(?:place|put|slip|sl|leave|leaving)\b[^.;]*\b(?:holder|spare|thread|waste|pin)",
     re.IGNORECASE,
 )
+SHAPED = re.compile(
+    r"[,;]\s*(?:and\s+|then\s+)*(?=(?:work|[kp]|knit|purl|sl|skpo|ssk|sk\w*|dec|inc|m)\b[^.;]*"
+    r"\b(?:\d ?tog|tog|skpo|skp|ssk|psso|dec|inc|m1|make)\b)",
+    re.IGNORECASE,
+)
+"""Behind the stitches taken up, a row that changes how many they are."""
 WHY = "as on the first side"
 
 
@@ -79,12 +86,21 @@ def second_side(
         if here is None:
             return False
         ledger.below = plain(here)
-        ledger.even(here, row.mark, begun, joined.end(), "the stitches that waited")
-        _beside(ledger, WrittenRow(None, joined.end(), row.end), work)
+        shaped = SHAPED.search(joined["rest"])
+        end = joined.start("rest") + shaped.start() if shaped else joined.end()
+        ledger.even(here, row.mark, begun, end, "the stitches that waited")
+        _beside(ledger, WrittenRow(None, end, row.end), work)
         return True
-    if again is None or not side or ledger.below.stitches != side[0].before:
+    if again is None or not side:
         return False
-    _beside(ledger, replace(row, end=again.start()), work)
+    first = replace(row, end=again.start())
+    told = f", {text[first.start : first.end].lstrip(' ,;.')}"
+    if ledger.below.stitches != side[0].before and not SHAPED.search(told):
+        return False
+    _beside(ledger, first, work)
+    if ledger.below.stitches != side[0].before:
+        work(WrittenRow(None, again.start(), row.end))
+        return True
     for one in side:
         gain = (one.count or 0) - (one.before or 0)
         count = (ledger.below.stitches or 0) + gain

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from reader.counts.closing_gap import closes_gap
 from reader.counts.counted import Verdict
 from reader.counts.entries import Entry, numbers_of
-from reader.counts.fabric import Run
+from reader.counts.fabric import Below, Run
 from reader.counts.foundation import begins_anew, is_start, start_row, started
 from reader.pattern.tree import Act, Chain, Deed
 from reader.terms.stitches import Craft
@@ -63,6 +63,9 @@ def start(ledger: Ledger, entry: Entry) -> None:
     afresh = (afresh and not amid_paragraph(ledger, entry)) or _only_told(ledger)
     near = [one for one in ledger.entries if _same_paragraph(ledger, one, entry)]
     afresh = afresh and not closes_gap(entry.nodes, near, below.stitches, size)
+    afresh = afresh if stated is None or not PICKS.search(words) else _told_afresh(
+        entry, below, size, stated, afresh
+    )
     if craft is Craft.KNITTING and not afresh and below.stitches is None and ledger.rows:
         # Added to what is not known.
         ledger.even(-1, None, entry.row.start, entry.row.end, "")
@@ -77,6 +80,15 @@ def start(ledger: Ledger, entry: Entry) -> None:
     chain = next((one for one in entry.nodes if isinstance(one, Chain)), None)
     if entry.row.mark is not None and chain is not None:
         _number(ledger, entry, chain, stated)
+
+
+def _told_afresh(entry: Entry, below: Below, size: int, stated: int, afresh: bool) -> bool:
+    """Whether stitches are picked up anew, by their printed total where it tells, else as they are
+    taken to be.
+    """
+    new = started(entry.nodes, below, size, Craft.KNITTING, True)[1]
+    added = started(entry.nodes, below, size, Craft.KNITTING, False)[1]
+    return afresh if stated not in (new, added) or new == added else stated == new
 
 
 def _only_told(ledger: Ledger) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from reader.counts.ended import to_their_end
+from reader.counts.ended import last_of_all, to_their_end
 from reader.counts.entries import Entry
 from reader.counts.growth import LONGEST
 from reader.counts.ledger import LONGEST_ROW, Ledger
@@ -31,8 +31,10 @@ def over_and_over(
     if times is not None and times * len(entries) > TOO_MANY:
         times = max(1, SHOWN // len(entries))
         ask_of_number(ledger, span.start, span.end, SHOWN)
-    for done in range(1, 1 + min(times if times is not None else most, most)):
-        for entry in entries:
+    rounds = min(times if times is not None else most, most)
+    short = last_of_all(ledger, entries, span) if times is not None else len(entries)
+    for done in range(1, 1 + rounds):
+        for entry in entries[: short if done == rounds else len(entries)]:
             there = times is None and reached(ledger, goal)
             plain_before = entry.gain == 0 and 0 < ledger.number < (upto or 0) - 1
             last = ends and entry is entries[-1]

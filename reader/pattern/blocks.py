@@ -7,6 +7,7 @@ import re
 from reader.pattern.key_lines import tells_meaning
 from reader.pattern.label_places import ends_sentence
 from reader.pattern.labels import bulleted, label_at
+from reader.pattern.line_widths import SPOKEN_ORDER, by_hand, widths_of
 from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, MEANING, RUN_IN
 from reader.terms.numbers import ORDINALS
 
@@ -17,12 +18,14 @@ def blocks(text: str) -> list[tuple[int, int]]:
     at = 0
     open_block = False
     lines = text.split("\n")
-    widths = _widths(lines)
-    for line, width in zip(lines, widths, strict=True):
+    widths = widths_of(lines)
+    for line, width, alone in zip(lines, widths, by_hand(lines, widths), strict=True):
         end = at + len(line)
         stripped = line.strip()
         if not stripped.strip("-=_~"):
             open_block = False
+        elif open_block and alone and _orders(text[out[-1][0] : out[-1][1]], stripped):
+            out.append([at, end])
         elif open_block and out and _goes_with(text[out[-1][0] : out[-1][1]], stripped, width):
             out[-1][1] = end
         else:
@@ -120,18 +123,11 @@ JOINS = re.compile(r"(?:of|in|into|and|or|to|with|from|then|on|over|at|for|each|
 """How a line begins that cannot begin a sentence."""
 
 
-def _widths(lines: list[str]) -> list[int]:
-    """For each line, the longest line of its paragraph: where the lines of that paragraph are
-    wrapped.
-    """
-    widths = [0] * len(lines)
-    first = 0
-    for at in range(len(lines) + 1):
-        if at == len(lines) or not lines[at].strip():
-            longest = max((len(line.rstrip()) for line in lines[first:at]), default=0)
-            widths[first:at] = [longest] * (at - first)
-            first = at + 1
-    return widths
+def _orders(before: str, line: str) -> bool:
+    """Whether a line that an author set on its own begins with what to do next."""
+    last = before[-LONGEST_TAIL:].rstrip()
+    amid = last.endswith((",", "-")) or DEMANDS.search(last) is not None or _open_bracket(before)
+    return SPOKEN_ORDER.match(line) is not None and not amid
 
 
 def _stands_alone(last: str, line: str, width: int) -> bool:

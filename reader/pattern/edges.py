@@ -5,10 +5,10 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.bound_but import all_but
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import STRETCH
-from reader.pattern.tree import ONE, Edge, Node, Num, Place, Unread, Where, Work
-from reader.terms.forms import stitch_named
+from reader.pattern.tree import Edge, Node, Num, Unread
 from reader.terms.stitches import Craft
 
 CAST_ON = (
@@ -54,34 +54,12 @@ EACH_EDGE_BEFORE = re.compile(
 """The same, told of the stitches bound off before: "3 sts at each neck edge once, then 2 sts"."""
 
 
-ALL_BUT = tuple(
-    f"all {sts}but" for sts in ("", "sts ", "stitches ", "the sts ", "the stitches ", "of them ")
-)
-
-
 BY_RATE = tuple(
     f"{at} {each}"
     for at in ("in", "for", "from", "through", "into", "per", "out of", "to", "at", "of", "between")
     for each in ("each", "every", "row", "st", "stitch", "loop", "ridge")
 )
 """Behind a number that is picked up: at that rate, so that only a total tells how many."""
-
-
-def _all_but(cur: Cursor, start: int) -> Node | None:
-    """ "cast off all the stitches but 10": so many are left on the needle."""
-    stitch = stitch_named("drop", Craft.KNITTING)
-    at = cur.at
-    but, last = cur.accept(*ALL_BUT), cur.accept("to last", "until last", "to the last")
-    until = not but and not last and cur.accept("until", "till", "to")
-    number = cur.number() if cur.kind() == "num" else ONE if last else None
-    cur.at += cur.kind() == "num"
-    cur.accept("sts", "stitches", "st", "stitch")
-    left = cur.accept("remain", "remains", "rem", "left", "is left", "are left")
-    if number is None or stitch is None or not (but or last or (until and left)):
-        cur.at = at
-        return None
-    place = Place(Where.TO_LAST, cur.span(start), number)
-    return Work(cur.span(start), cur.said(start), stitch, None, place)
 
 
 def find_edge(cur: Cursor, start: int) -> Node | None:
@@ -97,7 +75,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if cast_on and _takes_up_none(cur):
         return None
     cur.accept("in pattern", "in patt", "in rib", "in ribbing")
-    but = _all_but(cur, start) if not cast_on else None
+    but = all_but(cur, start) if not cast_on else None
     if but is not None:
         return but
     cur.accept("center", "centre", "middle", "the center", "the centre")
@@ -343,7 +321,8 @@ def _further_edges(cur: Cursor, number: Num | None) -> Num | None:
         nouns = ahead + 1 + (cur.low(ahead + 1) in ("sts", "st", "stitches", "more"))
         if more is None or cur.kind(ahead) != "num" or cur.low(nouns) not in ALONG:
             return number
-        if cur.low(ahead - 1) not in (",", "and", "then"):
+        by_rate = cur.low(nouns) == "for" and cur.low(nouns + 1) in ("each", "every")
+        if by_rate or cur.low(ahead - 1) not in (",", "and", "then"):
             return number
         number = Num(tuple(one + more.at(size) for size, one in enumerate(number.values)))
         cur.at += nouns

@@ -26,6 +26,7 @@ from reader.text.adjectives import without_adjectives
 from reader.text.all_but_told import all_but_told
 from reader.text.announced import unannounced
 from reader.text.begun_with import begun_with
+from reader.text.bound_off import bound_off
 from reader.text.by_kind import by_kind
 from reader.text.clean import CleanText
 from reader.text.dashed_sentences import undashed
@@ -34,13 +35,16 @@ from reader.text.everyday_words import everyday_words
 from reader.text.halves import halves_told
 from reader.text.held_told import held_told
 from reader.text.left_waiting import sides_told
+from reader.text.lines_told import lines_told
 from reader.text.lists_alike import lists_alike, put_in_brackets
 from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import at_each_needle, at_so_many_markers
 from reader.text.new_stitches import without_new_stitches
 from reader.text.noughts import noughts
 from reader.text.old_words import old_words
+from reader.text.overs_short import overs_named
 from reader.text.part_nouns import without_asides, without_part_nouns
+from reader.text.picked_up import picked_up
 from reader.text.pieces_amid import pieces_apart
 from reader.text.plain_stretches import plain_stretches
 from reader.text.ribs import ribs_named
@@ -313,10 +317,11 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
         plain = without_adjectives(together_told(begun_with(noughts(plain))))
-        plain = in_rows(old_words(held_told(rows_spoken_of(plain))))
+        plain = in_rows(old_words(overs_named(held_told(rows_spoken_of(plain)))))
         plain = plain_stretches(all_but_told(by_kind(plain)))
         plain = undashed(with_commas(without_stops(plain)))
-        plain = evenly_said(everyday_words(told_aloud(in_english_knitting(plain))))
+        plain = lines_told(told_aloud(in_english_knitting(plain)))
+        plain = evenly_said(everyday_words(bound_off(picked_up(plain))))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
         plain = without_new_stitches(unannounced(on_lines(sides_told(plain))))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

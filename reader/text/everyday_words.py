@@ -146,13 +146,6 @@ LED_TO = Sought(
     r" [a-z' ]{2,30} and )(?=(?:dec|inc)rease in? ?(?:every|each)\b)",
     re.IGNORECASE | re.MULTILINE,
 )
-TAB_TURNED = Sought(
-    ("quarter", "90", "clockwise"),
-    r"(?P<at>(?:^|(?<=[.;]))[ ]*)(?P<turn>[^.;\n]{0,70}?\b(?:turn|rotat|pivot)\w* [^.;\n]{0,50}?"
-    r"\b(?:quarter|90|clockwise)\b[^.;\n]{0,30}?)(?P<then>,? (?:and|then) )(?=pick up)",
-    re.IGNORECASE | re.MULTILINE,
-)
-"""A tab of a few rows turned on its side, before its edge is picked up."""
 MORE_FROM = Sought(
     (" more ",),
     rf"(?P<n>\b{_N}) more(?= (?:out of|from|along|into|in|on|across|over) (?:the |your )"
@@ -258,9 +251,6 @@ def everyday_words(text: str) -> str:
     text = LIKE_THAT.sub(lambda m: "continue thus".ljust(len(m.group())), text)
     text = JUST_DONE.sub(_spaces, text)
     text = GOES_ON.sub(lambda m: "repeat".ljust(len(m.group())), text)
-    text = TAB_TURNED.sub(
-        lambda m: f"{m['at']}{'rotate'.ljust(len(m['turn']))[: len(m['turn'])]}{m['then']}", text
-    )
     text = MORE_FROM.sub(lambda m: f"{m['n']} sts ", text)
     text = THERE_ARE.sub(lambda m: "there are".ljust(len(m.group()))[: len(m.group())], text)
     text = LED_ROW.sub(lambda m: f"Next {m['row']}:".rjust(len(m.group())), text)

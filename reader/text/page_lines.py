@@ -41,6 +41,7 @@ def without_page_lines(text: str) -> str:
     text = _without_marks(text)
     lines = text.split("\n")
     dropped = _repeated(text, lines) | _counted(lines)
+    dropped |= _titles(lines, dropped)
     if not dropped:
         return text
     starts = [0]
@@ -92,6 +93,20 @@ def _repeated(text: str, lines: list[str]) -> set[int]:
     sure = {at for at in found if SURELY.match(lines[at])}
     repeated = {at for at, one in zip(found, bare, strict=True) if one in many}
     return {at for at in sure | repeated if at >= TOP}
+
+
+def _titles(lines: list[str], dropped: set[int]) -> set[int]:
+    """The piece's title set again beside a page's number, on a line of its own."""
+    if not dropped:
+        return set()
+    tops = [one for one in lines if one.strip()][:TOP]
+    names = {re.split(rf"{GAP}+", one.strip())[0].lower() for one in tops}
+    beside = {at + step for at in dropped for step in (-1, 1)}
+    return {
+        at
+        for at in beside - dropped
+        if TOP <= at < len(lines) and lines[at].strip().lower() in names
+    }
 
 
 def _counted(lines: list[str]) -> set[int]:
