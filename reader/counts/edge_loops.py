@@ -21,7 +21,7 @@ def beside_group(work: Work | None, body: Sequence[Node], height: int) -> bool:
     ]
     if work is None or not works:
         return False
-    if height > work.stitch.height + 1 and _in_shell(works[0]):
+    if height > work.stitch.height + 1 and in_shell(works[0]):
         return True
     last = works[-1]
     if not isinstance(last, Work) or work is not works[0]:
@@ -33,12 +33,18 @@ def beside_group(work: Work | None, body: Sequence[Node], height: int) -> bool:
     return several and alike and openings and height > work.stitch.height
 
 
-def _in_shell(one: Node) -> bool:
+def in_shell(one: Node) -> bool:
     """Whether a whole group goes into the middle of one: "shell in shell"."""
     if not isinstance(one, Work | Group) or one.place.noun not in UNITS:
         return False
     group = isinstance(one, Group) or one.stitch.kind is Kind.GROUP
     return group and one.place.where in (Where.NEXT, Where.FIRST)
+
+
+def begins_in_shell(body: Sequence[Node]) -> bool:
+    """Whether a row begins with a shell in a shell: what lies before its middle is not left."""
+    first = next((one for one in body if isinstance(one, Work | Group | Repeat)), None)
+    return first is not None and in_shell(first)
 
 
 def loop_at_edge(work: Work, body: Sequence[Node], passed: int) -> bool:

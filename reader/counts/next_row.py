@@ -85,6 +85,10 @@ def coming_rows(items: Sequence[WrittenRow | WrittenNote], text: str) -> list[st
     return coming[::-1]
 
 
+AMID = re.compile(r"\W*(?:making|working|placing|putting|having)\b", re.IGNORECASE)
+"""What is done somewhere in the row, "dc in each dc across, making 5 dc in ch-3 sp"."""
+
+
 def chain_is_worked(words: str) -> bool | None:
     """Whether a row so written ends in the top of the chain that the row before began with: True,
     or False where it ends in an opening; None where its words do not tell.
@@ -96,7 +100,8 @@ def chain_is_worked(words: str) -> bool | None:
         words = shorter
     if WHOLE_IN.match(words) and not AGAIN_IN.search(words[12:]):
         return False
-    last = CLAUSES.split(words.strip(" .,;:"))[-1]
+    told = CLAUSES.split(words.strip(" .,;:"))
+    last = next((one for one in reversed(told) if not AMID.match(one)), told[-1])
     if ROUNDS.search(last) or (CALLED.match(words) and "end" not in last):
         return None
     if IN_CHAIN.search(last):

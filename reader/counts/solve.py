@@ -11,6 +11,7 @@ from reader.counts.back_at_first import back_in_first, skipped_at_close
 from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
 from reader.counts.chain_named import stands_for
+from reader.counts.edge_loops import begins_in_shell
 from reader.counts.endings import only_openings, with_closing
 from reader.counts.ends import (
     Ends,
@@ -299,7 +300,8 @@ def _closes(left: int, tally: Tally, ends: Ends) -> bool | None:
     beyond = walk.beyond()
     open_end = any(isinstance(x, Repeat) and x.until is Until.OPEN for x in ends.body)
     turned = tally.below.flat or ends.next_chain is not None
-    before = walk.before if beyond or open_end or not turned else 0
+    before = beyond or open_end or not turned or begins_in_shell(ends.body)
+    before = walk.before if before else 0
     spare = {0, before, beyond, before + beyond}
     around = tally.joined or tally.choice.over_again
     loops = around and not walk.spaces and only_openings(ends.body, tally)

@@ -289,6 +289,8 @@ def scattered(nodes: Sequence[Node], tally: Tally) -> bool:
     # The chain that begins the round may stand on its first stitch.
     if len(works) < 2 or not walk.known or walk.takes > len(tally.runs):
         return False
+    lead = works[:1] if len(works) > 2 and _leads(works[0]) else []
+    works = works[len(lead) :]
     everywhere = all(_everywhere(one, works[0], tally) for one in works)
     if not everywhere and not _each_and_one(works, tally):
         return False
@@ -298,8 +300,17 @@ def scattered(nodes: Sequence[Node], tally: Tally) -> bool:
         return False
     if len(walk.ahead()) < 2 and not any(corners):
         return False
+    work_all(lead, tally)
     _scatter([one for one in works if isinstance(one, Work | Group)], tally)
     return True
+
+
+def _leads(node: Node) -> bool:
+    """Whether only what a row begins with: "skip first dc", "sc in first sc"."""
+    one = isinstance(node, Skip) or (isinstance(node, Work) and node.number in (None, ONE))
+    return one and isinstance(node, Skip | Work) and (
+        node.place.where is Where.FIRST and node.place.number == ONE
+    )
 
 
 def _everywhere(node: Node, first: Node, tally: Tally) -> bool:

@@ -286,3 +286,17 @@ def every_nth_opening(cur: Cursor) -> tuple[int, int]:
         cur.at += 3
     take_after(cur)
     return nth, chain
+
+
+_ROWS = [
+    *(f"{which} {row}" for which in ("previous", "last") for row in ("row", "rnd", "round")),
+    "row below", "rnd below", "round below",
+]  # fmt: skip
+OF_ROW_BELOW = tuple(f"of {the}{row}" for the in ("", "the ") for row in _ROWS)
+
+
+def of_row_below(cur: Cursor) -> bool:
+    """Takes "3 of previous row" behind "in the ch": the chain that it was turned with."""
+    row = cur.any_words(OF_ROW_BELOW, 1) if cur.kind() == "num" else 0
+    cur.at += 1 + row if row else 0
+    return row > 0

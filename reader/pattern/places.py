@@ -29,6 +29,7 @@ from reader.pattern.place_nouns import (
     find_noun,
     find_noun_chain,
     nth_of_hook,
+    of_row_below,
     take_after,
 )
 from reader.pattern.place_words import (
@@ -304,6 +305,7 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     if chain and topped and cur.low(-1) not in SPACE_NOUNS:
         # "top of the ch-3": the chain as a stitch, not its space.
         noun, chain = "tch", 0
+    noun = "tch" if noun == "ch" and of_row_below(cur) else noun
     if noun == "ch" and topped and said.number is not None and not said.determiner:
         # "top of 3 ch": three chains that stand for one stitch.
         noun, said.number = "tch", None
