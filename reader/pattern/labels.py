@@ -173,9 +173,9 @@ ROW_BARE = re.compile(
 )
 """At a line's start a label may go without any mark: "Row 1 Knit"."""
 LETTERED = re.compile(
-    rf"(?P<what>(?i:{_ROUND}))\s+(?P<letter>[A-H])(?P<side>{SIDE})\s*(?:[:.—]|-(?=\s))(?=\s)"
+    rf"(?P<what>(?i:{_ROUND}|inc|dec|increase|decrease))\s+(?P<letter>[A-H])(?P<side>{SIDE})\s*(?:[:.—]|-(?=\s))(?=\s)"
 )
-"""Rows of a pattern by letters: "Row A: ...", to be called back."""
+"""Rows of a pattern by letters: "Row A: ...", "Dec B: ...", to be called back."""
 SPOKEN = led(rf"{_NUM}(?:{_JOIN}{_NUM})*")
 SPOKEN_FIRST = led_first(rf"{_ORD}(?:{_JOIN}{_ORD})*")
 SETUP = re.compile(
@@ -279,7 +279,9 @@ def _by_number(found: re.Match[str]) -> Mark:
 
 
 def _by_letter(found: re.Match[str]) -> Mark:
-    name, is_round = f"Row {found['letter']}", _is_round(found["what"])
+    shapes = found["what"].lower()[:3] in ("inc", "dec")
+    name = f"{found['what'].capitalize() if shapes else 'Row'} {found['letter']}"
+    is_round = None if shapes else _is_round(found["what"])
     return Mark(found.start(), found.end(), (), name, 1, is_round)
 
 

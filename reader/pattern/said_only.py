@@ -53,8 +53,9 @@ def defines(words: str, head: str) -> bool:
         return True
     return bool(
         re.match(
-            r"^(?:[a-z]+[- ]?st(?:itch)?|shell|fan|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc"
-            r"|dec|multiple\b.*|terms?|to \w+)$",
+            r"^(?:(?!(?:wai|wri|che|ve|ne|cre|brea|toa|ma|po|fir|la|be|re|ru|du)st$)[a-z]+[- ]?"
+            r"st(?:itch)?|shell|fan|cluster|cl|puff|bobble|popcorn|picot|c\d\w|inc|dec"
+            r"|multiple\b.*|terms?|to \w+)$",
             low,
         )
     )

@@ -32,7 +32,22 @@ FRACTIONS = frozenset([2, 3, 4, 8])
 LEAST_LISTS = {2: 4}
 """As many lists as tell two sizes; of more sizes three do, five where commas part them."""
 LEAST_BEGUN = 2
-"""Where a piece begins with one."""
+"""Where a piece begins with one, or its first lines name as many sizes."""
+LEAST_PAIRS = 5
+"""Pairs parted by commas, where a piece begins with one."""
+AT_TOP = 240
+"""Characters of the lines in which sizes are named."""
+NAMES = re.compile(
+    r"\((?P<names>(?:[^(),\n]{1,24},[ ]?)+[^(),\n]{1,24})\)"
+    r"|\b(?:two|three|four|five|six) sizes:?[ ](?P<told>[^.\n)]{3,80})",
+    re.IGNORECASE,
+)
+WORDS = re.compile(
+    r"\b(?:sizes?|newborn|tiny|small|medium|large|big|baby|toddler|child|kids?|teen|adult|months?"
+    r"|years?|junior|senior|men|ladies|women)\b", re.IGNORECASE
+)
+FEW = 2
+"""Of so few stitches, or none, another size may have many times as many."""
 FARTHEST = 3
 """The largest size has at most so many times the stitches of the smallest."""
 
@@ -51,15 +66,13 @@ class Alike:
 
 
 def _grows(numbers: list[int]) -> bool:
-    near = numbers[-1] <= FARTHEST * max(1, numbers[0])
+    near = numbers[-1] <= FARTHEST * max(FEW, numbers[0])
     return near and all(a <= b for a, b in pairwise(numbers))
 
 
 def _is_none(numbers: list[int], mark: str) -> bool:
-    """Whether a fraction is told, "1/2", or two numbers that a comma may part anywhere."""
-    if len(numbers) > 2:
-        return False
-    return mark.strip() == "," or (mark == "/" and numbers[0] < numbers[1] in FRACTIONS)
+    """Whether a fraction is told, "1/2"."""
+    return len(numbers) == 2 and mark == "/" and numbers[0] < numbers[1] in FRACTIONS
 
 
 def _of_rows(found: re.Match[str]) -> bool:
@@ -73,7 +86,8 @@ INNER = re.compile(r"\d ?[(\[]$")
 def _inner(found: re.Match[str]) -> bool:
     """Whether a list stands in a bracket behind its first number, "60 (64/68)", or fills one."""
     start = found.start("list")
-    if "," in found["mark"] and found.string[max(0, start - 1)] in "([":
+    before = found.string[max(0, start - 1)] if start else " "
+    if "," in found["mark"] and (before in "([" or before.isalpha()):
         return True
     return INNER.search(found.string, max(0, start - 3), start) is not None
 
@@ -92,6 +106,15 @@ def _told(text: str) -> list[tuple[Alike, list[int], bool]]:
     return found
 
 
+def _named_at_top(text: str, sizes: int) -> bool:
+    """Whether the first lines list so many names of sizes, "(micro, tiny, newborn)"."""
+    for found in NAMES.finditer(text[:AT_TOP]):
+        names = re.split(r",[ ]?|[ ]and[ ]", found["names"] or found["told"])
+        if len(names) == sizes and WORDS.search(found.group()):
+            return True
+    return False
+
+
 def lists_alike(text: str) -> Alike | None:
     """How a text tells its sizes, None where nothing shows that it has several."""
     told = _told(text)
@@ -99,7 +122,11 @@ def lists_alike(text: str) -> Alike | None:
         growing = [one for which, one, _ in told if which == manner and _grows(one)]
         apart = {tuple(one) for one in growing if one[0] < one[-1]}
         least = LEAST_LISTS.get(manner.sizes, 3) + 2 * (manner.manner in (",", "("))
-        if any(begun and which == manner for which, _, begun in told):
+        begun = any(first and which == manner for which, _, first in told)
+        if manner.manner == "," and manner.sizes == 2:
+            # A comma may part any two numbers.
+            least = LEAST_PAIRS if begun else often + 1
+        elif begun or _named_at_top(text, manner.sizes):
             least = LEAST_BEGUN
         if often >= least and len(growing) >= 0.8 * often and len(apart) >= min(3, least):
             return manner
@@ -123,6 +150,8 @@ def _bracketed(found: re.Match[str], sizes: int) -> str:
     """The bracket takes one place more than a stroke: that of a space behind it or before it."""
     numbers = re.findall(r"\d+", found.group())
     if len(numbers) != sizes or _of_rows(found) or _inner(found):
+        return found.group()
+    if sizes == 2 and found["mark"][0] in ",;" and int(numbers[0]) > int(numbers[1]):
         return found.group()
     told = f"{numbers[0]} ({', '.join(numbers[1:])})"
     before, after = found["before"] or "", found["after"] or ""

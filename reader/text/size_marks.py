@@ -55,6 +55,15 @@ _BEHIND = r"(?![\d/]|[.,;]\d|[ ]?(?:-|—)[ ]?\d)"
 PARTED = (
     ("; ", "/ ", re.compile(r"\d(?<![\d.,;/(\[*-]\d)\d{0,3}(?:; \d{1,4}){2,}" + _BEHIND)),
     (".. ", " / ", re.compile(r"\d(?<![\d.,;/(\[*-]\d)\d{0,3}(?:\.\. \d{1,4}){2,}" + _BEHIND)),
+    *((mark, "/", re.compile(
+        rf"\d(?<![\d.,;/(\[*-]\d)\d{{0,3}}(?:{mark}\d{{1,4}}){{{least},}}" + _BEHIND
+    )) for mark, least in ((" --- ", 2), (" -- ", 2), (" // ", 1))),
+    (" or ", "/", re.compile(
+        r"\d(?<![\d.,;/(\[*-]\d)(?<!\d, \d)\d{0,3}(?:, \d{1,4})*,? or \d{1,4}" + _BEHIND
+    )),
+    (". ", "/ ", re.compile(
+        r"\d(?<![\d.,;/(\[*-]\d)(?<!\d\. \d)\d{0,3}(?:\. \d{1,4}){2,}" + _BEHIND
+    )),
     (" & ", " / ", re.compile(r"\d(?<![\d.,;/(\[*-]\d)\d{0,3}(?: & \d{1,4})+" + _BEHIND)),
     (", ", "/ ", re.compile(
         r"\d(?<![\d.,;/(\[*-]\d)(?<!\d \d)(?<!\d, \d)(?<!ows \d)(?<!nds \d)(?<!izes \d)(?<!ow \d)"
@@ -68,25 +77,38 @@ PARTED = (
 """What may stand between the numbers of sizes, and what is put for it. The first figure is told
 first, and what stands before it after: so the engine leaps from number to number."""
 LEAST_PARTED = 4
+MOST_ALTERNATIVES = 6
+"""As many "2 or 3" may stand in a text of one size."""
 
 
 def _strokes(text: str) -> str:
     """The text with strokes between the numbers of sizes that anything else parts."""
     for mark, put, shape in PARTED:
-        if text.count(mark) < 2 * LEAST_PARTED and mark != " & ":
+        if text.count(mark) < (LEAST_PARTED if mark[0] == " " else 2 * LEAST_PARTED):
             continue
         lists = [[int(n) for n in _numbers(found.group())] for found in shape.finditer(text)]
         lengths = Counter(len(one) for one in lists)
         most, often = lengths.most_common(1)[0] if lengths else (0, 0)
         rising = sum(one == sorted(one) for one in lists if len(one) == most)
-        if often < LEAST_PARTED or 3 * rising < 2 * often:
+        if often < (MOST_ALTERNATIVES if mark == " or " else LEAST_PARTED):
+            continue
+        if 3 * rising < 2 * often:
             continue
         out = list(text)
         for found in shape.finditer(text):
             if len(_numbers(found.group())) == most:
-                out[found.start() : found.end()] = found.group().replace(mark, put)
+                out[found.start() : found.end()] = _parted(found.group(), mark, put)
         return "".join(out)
     return text
+
+
+def _parted(words: str, mark: str, put: str) -> str:
+    """The numbers with another mark between them, which takes no more room."""
+    if put != "/":
+        return words.replace(mark, put)
+    numbers = _numbers(words)
+    wide = " / ".join(numbers)
+    return (wide if len(wide) <= len(words) else "/".join(numbers)).ljust(len(words))
 
 
 def _numbers(words: str) -> list[str]:
