@@ -23,6 +23,7 @@ from reader.counts.entries import numbers_of, once_fewer
 from reader.counts.evenly import evenly, total_within, up_to_label
 from reader.counts.evens import Evens, before_calls
 from reader.counts.growing import grow
+from reader.counts.grown_as_told import grown_as_told
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
 from reader.counts.heel_apart import heel_of, heel_uses
@@ -96,6 +97,10 @@ FURTHER = re.compile(
 
 
 CHANGED_TOO = "as the row that is named, changed as the words say"
+
+
+TOLD_OTHERWISE = (told_by_colours, with_other_chains, wider_square, in_corners, grown_as_told)
+"""Manners of crochet in which rows are told by others."""
 
 
 def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None:
@@ -177,7 +182,7 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     paired = knits and (paced_row(ledger, row, work) or both_halves(ledger, row, work))
     if paired or (knits and (only_in_last(ledger, row) or changed_at_rows(ledger, row))):
         return
-    told = () if knits else (told_by_colours, with_other_chains, wider_square, in_corners)
+    told = () if knits else TOLD_OTHERWISE
     if any(one(ledger, row) for one in told):
         return
     if same_as_piece(ledger, row, work):

@@ -41,6 +41,7 @@ from reader.text.page_lines import without_page_lines
 from reader.text.plain_stitches import plain_as_double
 from reader.text.plain_words import in_plain_words
 from reader.text.quoted_lists import with_brackets
+from reader.text.rounds_told import rounds_told
 from reader.text.row_adjectives import without_row_adjectives
 from reader.text.row_lists import rows_of_lists
 from reader.text.row_notes import without_row_notes
@@ -78,7 +79,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = labels_first(rows_called_lines(unmarked(unbulleted(plain))))
     plain = totals_told(with_cast_on(with_times_told(sizes_as_usual(plain))))
-    plain = totals_alike(plain)
+    plain = rounds_told(totals_alike(plain))
     plain = with_as(rows_in_figures(labels_counted(with_known_words(plain))))
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))

@@ -126,3 +126,54 @@ def test_stitches_beside_a_chain_are_the_total_of_a_row() -> None:
     )
     assert not count_pattern(parse_pattern(text)).problems
     assert counts(text)[1:] == [36, 18, 36]
+
+
+TOLD_ALOUD = """To start you chain forty and slip stitch to the first chain to make a ring.
+Round one, half double crochet in every chain. You've got 40 half doubles. Join.
+Round two, half double in each stitch, join. 40.
+Round three, two half doubles in the first stitch, half double around to the last stitch, two half
+doubles in the last stitch. 42.
+Round four, half double in each stitch. 42.
+"""
+
+
+@pytest.mark.parametrize(
+    ("said", "after"),
+    [
+        ("Round five is like three.", [44]),
+        ("Round five, just like three, and round six like four.", [44, 44]),
+        ("Round five, we do the same thing as round three.", [44]),
+        ("Round five like three, 44, and then rounds six to eight are plain. 44.", [44] * 4),
+        ("Round five like three. Then for rounds six to eight you just do half doubles.", [44] * 4),
+        ("Round five, like three. And round six, once more, and we're back at 46.", [44, 46]),
+        ("Round five, do that again, 42. Now round six, one more of those.", [42, 42]),
+        ("Rounds five to eight: do three and four twice.", [44, 44, 46, 46]),
+        ("Rounds five and six, you alternate three and four.", [44, 44]),
+        ("Rounds five to eight are the plain ones, just like round four.", [42] * 4),
+    ],
+)
+def test_rounds_told_aloud_by_others(said: str, after: list[int]) -> None:
+    assert counts(TOLD_ALOUD + said)[5:] == after
+
+
+BUOY = """Ch 60, join.
+Rnd 1: dc in each ch. 60 dc.
+Rnd 2: (2 dc in next st, dc in next 9) 6 times. 66 dc.
+"""
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Rnds 3-6: Repeat round 2. Every round grows by 6 dc. 90 dc at the end of round 6.",
+        "Rnds 3-6: Work as round 2, each round having 6 more dc. (90 dc)",
+        "Rnds 3-6: As round 2, adding 6 sts each time. You will end with 90 dc.",
+        "Repeat round 2 four more times, growing by 6 dc each round. 90 dc.",
+        "Repeat round 2 with six more dc in every round until you have 90 dc.",
+    ],
+)
+def test_rounds_that_are_told_to_grow(said: str) -> None:
+    """The numbers of the round that is called back do not fit the wider one."""
+    read = count_pattern(parse_pattern(BUOY + said))
+    assert [row.count for row in read.parts[0].rows][3:] == [72, 78, 84, 90]
+    assert not read.problems
