@@ -29,7 +29,7 @@ def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | Skip | Act | None:
     """The phrase that stands here, taken; None (nothing taken) where there is none. made: what
     stands before it, which it may cut short.
     """
-    amid = _left_amid(cur) or _one_side(cur)
+    amid = _left_amid(cur) or _one_side(cur) or _for_a_part(cur)
     if amid is not None:
         return amid
     lows = _phrase(cur)
@@ -70,6 +70,24 @@ def _one_side(cur: Cursor) -> Act | None:
             return Act(cur.span(start), cur.said(start), Deed.NOTE, ONE_SIDE)
     cur.at = start
     return None
+
+
+PARTS = frozenset(["strap", "side", "flap", "tab", "tongue", "instep", "heel", "shoulder", "front",
+                   "ear", "thumb", "bib", "handle"])  # fmt: skip
+WORKS = frozenset(["make", "work", "ch", "chain", "crochet", "begin", "start", ",", ":"])
+
+
+def _for_a_part(cur: Cursor) -> Act | None:
+    """ "For the side of foot make 24 doubles": at a row's beginning, of which the rest is left."""
+    start = cur.at
+    if cur.book.craft is not Craft.CROCHET or start or not cur.accept("for the", "for each"):
+        return None
+    named = next((n for n in range(1, 6) if cur.low(n) in WORKS), 0)
+    if not PARTS & {cur.low(n) for n in range(named)}:
+        cur.at = start
+        return None
+    cur.at += named
+    return Act(cur.span(start), cur.said(start), Deed.NOTE, ONE_SIDE)
 
 
 def _of_a_short_row(cur: Cursor, lows: list[str], made: list[Node]) -> bool:

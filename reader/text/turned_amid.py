@@ -18,7 +18,9 @@ LABELLED = re.compile(
 TURNS = Sought(
     ("turn,",),
     r"\bturn,(?P<gap>\s+)(?P<star>\*\s*)?(?=(?:picking|working|then|\d+ (?:s ?c|d ?c|h ?d ?c|tr)\b"
-    r"|(?:s ?c|d ?c|h ?d ?c|tr|sl st) (?:in|over|across)\b|ch(?:ain)? \d+,|skip|miss)"
+    r"|(?:s ?c|d ?c|h ?d ?c|tr|sl st) (?:in|over|across)\b|ch(?:ain)? \d+,|skip|miss"
+    r"|(?:(?:\d+|an?|one|two)\s)?(?:doubles?|trebles?|singles?)\s(?:in|into|on)\b"
+    r"|work(?:ing)?\sback\b|back\swith\b)"
     r"(?![^,]{0,40}(?:from (?:the )?hook|of (?:the )?ch)))",
     re.IGNORECASE,
 )
@@ -27,6 +29,8 @@ AGAIN = re.compile(
     r"\bturn,(?P<gap>\s+)(?P<again>rep(?:eat)? from (?:the )?\*)", re.IGNORECASE
 )
 BEHIND = re.compile(r"\s+(?:\d+ times(?: more)?|twice|once)(?: more)?(?P<comma>,)?")
+BEGUN = re.compile(r"(?<=turn\.\s)(?:an?|one|two|doubles?|trebles?|work|back)\b")
+"""A sentence so parted begins as one does."""
 LAST_ROW = "Rep last row"
 
 
@@ -53,7 +57,7 @@ def _parted(words: str) -> str:
     out = TURNS.sub(lambda found: _sentence(found["gap"], found["star"] or ""), words)
     for found in reversed(again):
         out = _last_row(out, found)
-    return out
+    return BEGUN.sub(lambda found: found[0].capitalize(), out)
 
 
 def _sentence(gap: str, star: str) -> str:

@@ -1,0 +1,45 @@
+"""Old crochet that tells a row by what its stitches stand on; all text is our own."""
+
+from __future__ import annotations
+
+import pytest
+
+from reader.counts.account import count_pattern
+from reader.pattern.parser import parse_pattern
+
+BEGUN = (
+    "Make a chain of 21 stitches, turn.\n\n1. Miss 1, a double in each stitch of chain, turn.\n\n"
+)
+ROWS = [
+    "2. Double in double, chain 1, turn.",
+    "2. Chain 1, a double in double, turn.",
+    "2. Chain 1, double in double all around, turn.",
+    "2. Chain 3, treble in treble to end of row, turn.",
+    "2. Work back with double in double.",
+    "2. Doubles in doubles, turn.",
+    "2. A double in double, chain 1, turn, a double in double, chain 1, turn.",
+]
+
+
+@pytest.mark.parametrize("row", ROWS)
+def test_alone_it_is_one_in_each(row: str) -> None:
+    found = count_pattern(parse_pattern(BEGUN + row))
+    assert [one.count for one in found.parts[0].rows][1:] == [20, 20]
+    assert not found.problems
+
+
+def test_beside_others_it_is_one_in_the_next() -> None:
+    row = "2. Chain 1, double in double, * miss 1, 2 doubles in double; repeat to last double"
+    found = count_pattern(parse_pattern(f"{BEGUN}{row}, double in double, turn."))
+    assert found.parts[0].rows[-1].count == 20
+
+
+def test_a_strip_is_parted_at_its_turns() -> None:
+    """Eight of the twenty, to and fro: the others are left on purpose."""
+    strip = (
+        "For the strap make 8 doubles in 8 doubles, chain 1, turn, a double in double, chain 1, "
+        "turn, and continue until the strap is long enough.\n"
+    )
+    found = count_pattern(parse_pattern(BEGUN + strip))
+    assert {one.count for one in found.parts[0].rows[2:]} == {8}
+    assert not found.problems
