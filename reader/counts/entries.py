@@ -14,10 +14,12 @@ from reader.pattern.figures import tightened
 from reader.pattern.holders import ASIDE
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
+from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.read_once import Copied
 from reader.pattern.totals import Printed
 from reader.pattern.tree import (
     Act,
+    Chain,
     Edge,
     Node,
     Num,
@@ -149,7 +151,8 @@ def once_fewer(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
     """The row with each counted repeat inside another worked once less: a pineapple's next row.
     Where a pineapple is worked by itself, that repeat stands in no other.
     """
-    if not inner_times(nodes):
+    inside = [inner for one in nodes if isinstance(one, Repeat) for inner in one.body]
+    if not any(isinstance(one, Repeat) and one.until is not Until.OPEN for one in inside):
         return _fewer_inside(nodes)
     return tuple(
         replace(one, body=_fewer_inside(one.body)) if isinstance(one, Repeat) else one
@@ -160,14 +163,25 @@ def once_fewer(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
 def _fewer_inside(body: tuple[Node, ...]) -> tuple[Node, ...]:
     out: list[Node] = []
     for one in body:
-        counted = isinstance(one, Repeat) and one.until is Until.TIMES
-        if counted and isinstance(one, Repeat):
-            number = Num(tuple(max(0, n - 1) for n in one.number.values))
-            if number.values[0]:
-                out.append(replace(one, number=number))
-        else:
+        more = isinstance(one, Repeat) and one.until in (Until.AGAIN, Until.MORE) and of_loops(one)
+        if not isinstance(one, Repeat) or not (one.until is Until.TIMES or more):
             out.append(one)
+            continue
+        number = Num(tuple(max(0, n - 1) for n in one.number.values))
+        if number.values[0]:
+            out.append(replace(one, number=number))
+        elif more:
+            # "Repeat from * once" is twice in all.
+            out += one.body
     return tuple(out)
+
+
+def of_loops(node: Repeat) -> bool:
+    """Whether a repeat makes one loop over the next."""
+    works = [one for one in node.body if isinstance(one, Chain | Work)]
+    last = works[-1] if works else None
+    kinds = [type(one) for one in works] == [Chain, Work] and len(node.body) == 2
+    return kinds and isinstance(last, Work) and last.place.noun in SPACE_NOUNS
 
 
 def inner_times(nodes: tuple[Node, ...]) -> int:

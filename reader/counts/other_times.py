@@ -8,7 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.pattern.place_words import SPACE_NOUNS
+from reader.counts.entries import of_loops
 from reader.pattern.tree import Chain, Node, Num, Repeat, Until, Work
 
 LOOPS_ACROSS = re.compile(
@@ -65,16 +65,7 @@ def with_loops(nodes: tuple[Node, ...], rest: str) -> tuple[Node, ...] | None:
 def _with_so_many(node: Node, loops: int, inside: bool) -> Node:
     if not isinstance(node, Repeat):
         return node
-    if not inside or not _of_loops(node):
+    if not inside or node.until is Until.OPEN or not of_loops(node):
         return replace(node, body=tuple(_with_so_many(one, loops, True) for one in node.body))
     more = node.until in (Until.AGAIN, Until.MORE)
     return replace(node, number=Num((max(1, loops - more),))) if loops > more else node
-
-
-def _of_loops(node: Repeat) -> bool:
-    """Whether a list makes one loop over the next."""
-    works = [one for one in node.body if isinstance(one, Chain | Work)]
-    kinds = [type(one) for one in works] == [Chain, Work] and len(node.body) == 2
-    last = works[-1] if works else None
-    counted = node.until is not Until.OPEN
-    return kinds and counted and isinstance(last, Work) and last.place.noun in SPACE_NOUNS

@@ -161,14 +161,24 @@ class StitchWalk:
         return before[0] - (self.left or 0), before[1]
 
     def to_pineapple(self) -> None:
-        """Goes on to the first loop that two low stitches hold: the loops beside a shell are not
-        the pineapple's own.
+        """Goes on to the first loop that two low stitches hold, or that lies among tall ones in one
+        place: the loops beside a shell are not the pineapple's own.
         """
         for at in range(self.at, len(self._runs) - 1):
             held = [self._runs[at - 1].name, self._runs[at + 1].name] if at else []
-            if self._runs[at].name == SPACE and held == ["sc", "sc"]:
+            low = self._runs[at].name == SPACE and held == ["sc", "sc"]
+            if low or (at and self._fanned(at)):
                 self._go_to(at)
                 return
+
+    def _fanned(self, at: int) -> bool:
+        """Whether a loop and the next one lie between single stitches of one kind and place."""
+        around = self._runs[at - 1 : at + 4]
+        if len(around) < 5:
+            return False
+        first, loop, other, again, third = around
+        alike = first.name == other.name == third.name and other.n == 1 and first.is_stitch
+        return alike and loop.name == SPACE and loop == again and loop.corner
 
     def in_group(self) -> Run | None:
         """The stitches of a group amid which the hook stands, None where it does not."""

@@ -64,8 +64,9 @@ MAKE = re.compile(
     re.IGNORECASE,
 )
 RUN_IN = re.compile(
-    r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}|\d(?:st|nd|rd|th|ST|ND|RD|TH) [A-Z][A-Z "
-    r"]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
+    r"^(?P<head>(?:[A-Z][A-Za-z0-9'&/ -]{1,38}"
+    r"|(?!Row|Round|Rnd|ROW|ROUND|RND)[A-Z][A-Za-z'& -]{2,24} ?— ?[A-Z][A-Za-z0-9'& -]{2,24}"
+    r"|\d(?:st|nd|rd|th|ST|ND|RD|TH) [A-Z][A-Z ]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
     r"|^(?P<caps>(?!(?:ROW|ROUND|RND|NEXT|NOTE|WITH|JOIN|TURN|KNIT|PURL|CAST|BIND|SSK|REPEAT"
     r"|REP)\b)"
     r"[A-Z]{3,}(?:[ &/'-]+[A-Z]{2,}){0,4})\.\s+(?=[A-Z*(\d])"

@@ -365,8 +365,9 @@ VARIED = re.compile(
     r"\b(?:\d+|one) (?:\w+ ){0,2}?(?:fewer|less|more)\b[^.]*\b(?:before|between)\b", re.IGNORECASE
 )
 FEWER_LOOPS = re.compile(
-    r"\b(?:having|with|working) (?:always )?(?:one|1) (?:less|fewer)?\s*(?:loop|lp|sp|space|arch)s?"
-    r" (?:less|fewer)?\s*(?:on|in|over|across|at|for) (?:top of )?(?:each|every|the|all)\b",
+    r"\b(?:having|with|working) (?:always )?(?:one|1) (?:less |fewer )?(?:ch[- ]?\d+ |\d+[- ]?ch )?"
+    r"(?:loop|lp|sp|space|arch)(?:s|es)?"
+    r" (?:less |fewer )?(?:on|in|over|across|at|for) (?:top of )?(?:each|every|the|all)\b",
     re.IGNORECASE,
 )
 """Pineapples: each time one loop less in each."""

@@ -56,6 +56,8 @@ RELATES = re.compile(
 IN_PATTERN = re.compile(
     r"\W*(?:(?:work|continue|cont|proceed|keep on|same|as before)\b[ ,]*)*"
     r"(?:in (?:this |the |same |established )*(?:pattern|patt|manner|way))?[ ,;]*"
+    r"(?:(?:working|making)(?: a)? (?P<group>shell|fan|group)s? (?:in|over)(?: each)? (?P=group)s?"
+    r"[ ,]*(?:and )?)?"
     r"(?=having\b|with\b)",
     re.IGNORECASE,
 )
