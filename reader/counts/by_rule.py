@@ -56,6 +56,7 @@ from reader.counts.rows_called import called_back, rows_of, rows_worked
 from reader.counts.running_rows import on_the_other_side, running_rows
 from reader.counts.same_as_piece import same_as_piece
 from reader.counts.sentences import SAME_TIME, THIS_AGAIN, sentences_of, without_heading
+from reader.counts.turned_behind import turned_behind
 from reader.counts.wider_square import wider_square
 from reader.counts.worked_again import over_and_over
 from reader.pattern.changes import THEN_EVERY
@@ -251,13 +252,13 @@ def named(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
         ledger.plain(row)
         return
     printed, _ = ledger.printed(ledger.text[row.start : row.end])
-    numbers = numbers_of(row.mark)
+    numbers, changes = numbers_of(row.mark), any(one.gain for one in entries)
     for index, number in enumerate(numbers):
         entry = entries[index % len(entries)]
         if rule.fewer and rule.named == (0,):
             entry = ledger.entries[-1]
         # Where the rows change the count, the printed total is that of the last.
-        mine = index + 1 == len(numbers) or not entry.gain
+        mine = index + 1 == len(numbers) or not changes
         gained = rule.by_gain or rule.step
         if gained and entry.gain is not None and ledger.below.stitches is not None:
             why = CHANGED_TOO if rule.step else "as many increases as in the row that is named"
@@ -303,6 +304,7 @@ def ruled(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, evens: 
         rest, after = _total_behind(ledger, row, rest, total.end())
     least = 1 if ledger.pattern.craft is Craft.KNITTING else 3
     works = (ACTION.search(after) or plain_rows_only(after)) and len(after.split()) >= least
+    works = works and not turned_behind(ledger, after)
     if works or FURTHER.match(after) or THEN_EVERY.match(after):
         _add_one(ledger, WrittenRow(None, rest, row.end), upto, evens)
     elif rule.kind == "even":
@@ -341,14 +343,14 @@ def _total_behind(ledger: Ledger, row: WrittenRow, at: int, length: int) -> tupl
 def repeat_into(ledger: Ledger, row: WrittenRow, rule: Rule) -> None:
     """ "Rows 3-8: Rep Row 2", "Rows 5-12: rep rows 1-4": the label says how many."""
     entries = rows_of(ledger, rule)
-    numbers = numbers_of(row.mark)
+    numbers, changes = numbers_of(row.mark), any(one.gain for one in entries)
     printed, _ = ledger.printed(ledger.text[row.start + rule.start : row.end])
     groups = tuple(one for one in printed if one.kind not in STITCHES + PLAIN_KINDS)
     for index, number in enumerate(numbers):
         if entries and not ledger.full():
             entry = entries[index % len(entries)]
             # Where the rows change the count, the printed total is that of the last.
-            mine = index + 1 == len(numbers) or not entry.gain
+            mine = index + 1 == len(numbers) or not changes
             total = groups if mine else ()
             ledger.work(replace(entry, row=row, printed=total, quoted=True), number)
 

@@ -229,8 +229,9 @@ def _into_all(
     place, stitch, walk = work.place, work.stitch, tally.walk
     counted = place.where is Where.REST and place.sides == 1 and number is not None and number > 1
     if counted and stitch.takes == 1 and stitch.craft is Craft.CROCHET:
-        # "sc 24 around": the number is that of the row.
-        walk.take(number or 0)
+        # "sc 24 around": the number is that of the row; "evenly" tells that it may be another.
+        spread = "even" in place.text and limit is None and bool(walk.left)
+        walk.take(max(0, (walk.left or 0) - need.stitches) if spread else number or 0)
         put(work, tally, number or 0, 1)
         return
     opening = is_opening(place, walk)

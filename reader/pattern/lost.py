@@ -26,6 +26,7 @@ def not_read(cur: Cursor, first: int, last: int) -> Act | Unread:
     risky = counted and any(stitchy(t.low, cur.book) for t in tokens)
     risky = risky or (counted and _so_often(cur, first, last))
     risky = risky or (counted and _puts_so_many(cur, first, last))
+    risky = risky or _times_of_what(cur, first, last)
     risky = risky or names_stitches(cur, first, last)
     risky = risky or _unknown_short(cur, first, last)
     risky = risky or _another_row(cur, first, last) or _placed(cur, first, last)
@@ -83,6 +84,15 @@ def _so_often(cur: Cursor, first: int, last: int) -> bool:
     """Whether knitted rows are said to go on so many times, whatever they are."""
     lows = cur.lows[first:last]
     return cur.book.craft is Craft.KNITTING and lows[0] in GOES_ON and "times" in lows
+
+
+def _times_of_what(cur: Cursor, first: int, last: int) -> bool:
+    """Whether only a number of times is left of a crocheted row, and nothing says of what."""
+    tokens = [token for token in cur.tokens[first:last] if token.low not in STOPS]
+    if cur.book.craft is not Craft.CROCHET or not tokens:
+        return False
+    counted = len(tokens) == 2 and tokens[0].kind == "num" and tokens[1].low in ("times", "time")
+    return counted or (len(tokens) == 1 and tokens[0].kind == "times" and tokens[0].low != "once")
 
 
 GOES_ON = ("continue", "cont", "continuing", "proceed", "keep", "go", "carry", "work")

@@ -7,20 +7,29 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.tree import Node, Repeat, Until, Work
+from reader.pattern.tree import ONE, Chain, Node, Repeat, Until, Work
 from reader.terms.stitches import Craft
 
 
 def own_list(cur: Cursor, made: Sequence[Node], clause: int) -> int:
     """The first node of the list that the "N times" at the cursor tells of: behind what is counted
     so itself, and behind a semicolon where the list goes on without one. clause: the first node of
-    the present clause. 0, the whole list, in crochet, and where every item has its semicolon.
+    the present clause. 0, the whole list, where every item has its semicolon, and in crochet, but
+    for the chain that turns the row.
     """
-    if cur.book.craft is not Craft.KNITTING or cur.low(-1) == ";":
+    if cur.book.craft is not Craft.KNITTING:
+        return _behind_chain(made)
+    if cur.low(-1) == ";":
         return 0
     counted = [at + 1 for at, one in enumerate(made) if _counted(one)]
     first = max([clause if clause < len(made) else 0, *counted])
     return first if first < len(made) else 0
+
+
+def _behind_chain(made: Sequence[Node]) -> int:
+    """1 behind the one chain that turns a row, which is no stitch; 0 elsewhere."""
+    first = made[0] if len(made) > 1 else None
+    return int(isinstance(first, Chain) and first.number == ONE and not first.counts)
 
 
 def _counted(one: Node) -> bool:

@@ -8,6 +8,8 @@ from dataclasses import replace
 from reader.pattern.alone_totals import number_alone
 from reader.pattern.apart_totals import told_apart
 from reader.pattern.needle_totals import by_needle, lists_needles
+from reader.pattern.remarks_behind import LONGEST_TAIL, before_remarks
+from reader.pattern.row_then_total import without_each
 from reader.pattern.total_lists import BEHIND_COLON, SENTENCE, in_a_sentence, in_turn, listed
 from reader.pattern.totals import (
     BRACKET,
@@ -80,7 +82,7 @@ def printed_in(
     if filet and SQUARES.search(text) and not NET_OVER.search(text):
         return tuple(found), text
     on_needles, text = by_needle(text)
-    text = _tail(_list_behind(text, found), found, sizes)
+    text = _tail(without_each(_list_behind(text, found), found), found, sizes)
     text = text if found else _alone(text, found, crochet)
     found[:] = [replace(one, mixed=_mixed(words[one.start : one.end])) for one in found]
     text = _spoken(_changes(text, found), found)
@@ -246,14 +248,6 @@ ACT_BEHIND = re.compile(
     re.IGNORECASE,
 )
 """What may follow a total in its sentence: "85 sc, turn."."""
-REMARK_BEHIND = re.compile(
-    r"\s*\((?![^()]*\b(?:total|sts|stitches)\b)[^()\d]{0,12}[a-z][^()]{6,80}\)\s*$", re.IGNORECASE
-)
-"""Words in a bracket behind everything else: "= 3 tr (missed ch count as 1 tr)"."""
-LONGEST_TAIL = 110
-"""Characters of a total without brackets."""
-
-
 CHAIN_TOLD = re.compile(
     r"\bch(?:ain)?s?\b[ \d]*\([^()]*\b(?:counts?|counting|counted|stands?|first|1st)\b[^()]*\)$",
     re.IGNORECASE,
@@ -293,8 +287,7 @@ def _tail(text: str, found: list[Printed], sizes: int) -> str:
     stripped = text.rstrip(" \n;")
     stops = [m.end() for m in re.finditer(r"\.(?=\s)|[a-z](?=[ ]*\n\s*[A-Z])", stripped)]
     stops += [m.start() for m in ACT_BEHIND.finditer(stripped)]
-    remark = REMARK_BEHIND.search(stripped)
-    stops += [remark.start()] if remark else []
+    stops += before_remarks(stripped, [len(stripped), *stops])
     for end in [len(stripped), *stops]:
         last = stripped[max(0, end - LONGEST_TAIL) : end]
         tail = TAIL.search(last) if DIGIT.search(last) else None

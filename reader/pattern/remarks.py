@@ -71,7 +71,8 @@ SO_MANY_ARE = re.compile(
 """Where so many stitches are, or what they are for: "(32 sts for heel)"."""
 TO_AN_INCH = re.compile(r"\b(?:to|=|per) (?:1 |one |an |the |each |every )?(?:inch|in$|cm)|\b10 cm")
 """A gauge: "(15 ch sts to 1 inch)"."""
-TALKING = frozenset({"a", "an", "that", "if", "or", "you", "optional", "counting", "including"})
+TALKING = frozenset({"a", "an", "that", "if", "or", "you", "optional", "counting", "including",
+                     "excluding"})
 """The first word of such a bracket."""
 
 
@@ -99,7 +100,8 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     colon = bool(marks) and marks[0] >= 1
     if _told_once(lows):
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
-    if colon or SAYING & set(lows[:4]) or lows[0] in TALKING:
+    said = lows[0] in TALKING or (lows[0] == "not" and lows[1:2] != [] and lows[1] in TALKING)
+    if colon or SAYING & set(lows[:4]) or said:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     alone = len(lows) == 1 and inner[0].kind != "num"
     if alone and not (lows[0] in cur.book.known and (so_often(cur) or not start)):

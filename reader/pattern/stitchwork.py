@@ -13,6 +13,7 @@ from reader.pattern.center_stitch import in_center
 from reader.pattern.chained_places import over_whole_chain
 from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
+from reader.pattern.evenly_placed import evenly_in
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.no_stitch import nth_of_list, of_no_stitch, plain_before
 from reader.pattern.number_behind import number_behind, times_behind
@@ -30,6 +31,7 @@ from reader.pattern.place_first import (
 from reader.pattern.places import find_place
 from reader.pattern.rings import closed
 from reader.pattern.so_often import count_after
+from reader.pattern.times_of_one import times_of_one
 from reader.pattern.to_opening import to_opening
 from reader.pattern.together import drawn_as_one, drawn_together, place_or_plain, sts_together
 from reader.pattern.told_behind import (
@@ -88,7 +90,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         return counted or _bare_number(cur, start, number, made)
     cur.at += length or found.length
     node = over_so_many(_finish(cur, start, number, found, made))
-    node = at_picot(cur, on_as_many(node), made)
+    node = times_of_one(cur, at_picot(cur, on_as_many(node), made), made)
     return _once_more(node) if more and made else begun_at(cur, closed(node, made), made)
 
 
@@ -254,7 +256,7 @@ def _finish(
 def _where(cur: Cursor, stitch: Stitch, number: Num | None, made: list[Node]) -> Place:
     """In crochet: where the stitches go."""
     place = along_edge(cur, number) or in_center(cur, made) or to_opening(cur, stitch, number)
-    return place or place_or_plain(cur)
+    return place or evenly_in(cur, number) or place_or_plain(cur)
 
 
 IN_ITS_BACK = (
