@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from reader.counts.fabric import Below
 from reader.counts.openings import BETWEEN
-from reader.pattern.tree import ONE, Group, Node, Place, Repeat, Skip, Where, Work
+from reader.pattern.tree import ONE, Group, Node, Num, Place, Repeat, Skip, Where, Work
 
 GROUPED = frozenset(("group", "shell", "fan", "v-st", "cluster"))
 
@@ -67,7 +67,24 @@ def _one(node: Node, bare: bool) -> Node:
     place = node.place
     if place.noun in GROUPED or place.where not in (Where.NEXT, Where.EACH, Where.FIRST):
         return node
-    return replace(node, place=_as_stitch(place))
+    node = replace(node, place=_as_stitch(place))
+    return _by_pairs(node) if isinstance(node, Work) else node
+
+
+OF_PAIRS = re.compile(
+    r"\bbetw?(?:een)? (?:each|every|all) (?:group of )?(?:2|two)\b", re.IGNORECASE
+)
+
+
+def _by_pairs(work: Work) -> Work:
+    """ "2 dc between each 2 dc": those two stand together, and the hook goes in between them, so
+    that each pair has two again.
+    """
+    number = work.number.values[0] if work.number is not None else 1
+    paired = work.place.where is Where.EACH and OF_PAIRS.search(work.place.text) is not None
+    if not paired or number % 2 or not number:
+        return work
+    return replace(work, number=Num((number // 2,)))
 
 
 def _as_stitch(place: Place) -> Place:

@@ -260,7 +260,7 @@ def _into_all(
         put_all_apart(work, tally, times)
         tally.sections = places if opening else tally.sections
         return
-    put(work, tally, per, times, opening and per > 1)
+    put(work, tally, per, times, (opening or place.noun in UNITS) and per > 1)
     if opening:
         tally.sections = places
 

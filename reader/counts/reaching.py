@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from reader.counts.fabric import any_opening
-from reader.counts.openings import SPACES, UNITS, is_opening, wanted
+from reader.counts.fabric import GAP, any_opening
+from reader.counts.openings import BETWEEN, SPACES, UNITS, is_opening, wanted
 from reader.counts.tally import Need, Tally
 from reader.counts.walk import Walk
 from reader.pattern.tree import Place, Where
@@ -48,6 +48,10 @@ def all_places(
         # "3 dc in each sp between 2-dc groups": as many as groups.
         places = walk.units_ahead("group")
     ahead = walk.ahead()
+    gaps = sum(run.n for run in ahead if run.name == GAP)
+    if gaps and place.noun in UNITS and BETWEEN.search(place.text):
+        # "2 dc between each group": where one ends and the next begins.
+        places = gaps
     if "ch" in place.among or (place.noun == "ch" and place.among):
         places += sum(run.n * run.chains for run in ahead)
     elif nouns & SPACES:

@@ -1,5 +1,5 @@
 """Stitches told by what they stand on, alone in their row: "double in double", "a treble in treble
-around" -> one in each.
+around", "2 trebles between groups" -> one, or so many, in each.
 """
 
 from __future__ import annotations
@@ -36,13 +36,24 @@ def one_in_each(nodes: Sequence[Node]) -> list[Node]:
 def _of_stretch(nodes: Sequence[Node], before: Sequence[Node]) -> list[Node]:
     works = [one for one in nodes if not isinstance(one, Act | Chain)]
     alone = works[0] if len(works) == 1 else None
-    if not isinstance(alone, Work) or not _in_its_kind(alone):
+    if not isinstance(alone, Work) or not (_in_its_kind(alone) or _between_all(alone)):
         return list(nodes)
     each: Node = replace(alone, place=replace(alone.place, where=Where.EACH, each=True))
     if any(not isinstance(one, Act | Chain) for one in before):
         # Back over what was just made, which leaves as many.
         each = Act(alone.span, alone.words, Deed.NOTE)
     return [each if one is alone else one for one in nodes]
+
+
+BETWEEN_THEM = re.compile(
+    r"^(?:in (?:the )?spaces )?between (?:the )?(?:groups|shells|fans|clusters|scallops|pairs)\b",
+    re.IGNORECASE,
+)
+
+
+def _between_all(one: Work) -> bool:
+    """Whether stitches go "between groups", whichever those are."""
+    return one.place.where is Where.NEXT and BETWEEN_THEM.match(one.place.text) is not None
 
 
 def _in_its_kind(one: Work) -> bool:

@@ -43,3 +43,35 @@ def test_a_strip_is_parted_at_its_turns() -> None:
     found = count_pattern(parse_pattern(BEGUN + strip))
     assert {one.count for one in found.parts[0].rows[2:]} == {8}
     assert not found.problems
+
+
+PAIRS = (
+    "Chain 22.\n\n1. Miss 1, a double in each of 21 stitches.\n\n2. Chain 3, a treble in 1st "
+    "stitch, * chain 1, miss 1, a treble in next; repeat.\n\n3. 2 trebles in every space.\n\n"
+)
+BETWEEN = {
+    "4. 2 trebles between groups.\n\n5. 2 trebles between the groups of last row.": [20, 20],
+    "4. Make 2 trebles between each group.\n\n5. 3 trebles between every group.": [20, 30],
+    "4. 3 trebles between each group of last row.\n\n5. 2 trebles between groups.": [30, 20],
+}
+
+
+@pytest.mark.parametrize("rows", BETWEEN)
+def test_groups_between_groups(rows: str) -> None:
+    """Ten groups stay ten, in whatever words the places between them are told."""
+    found = count_pattern(parse_pattern(PAIRS + rows))
+    assert [one.count for one in found.parts[0].rows][-2:] == BETWEEN[rows]
+    assert not found.problems
+
+
+TWO = ["each 2 trebles", "every two trebles", "each 2 trebles of last row"]
+
+
+@pytest.mark.parametrize("each", TWO)
+def test_two_between_each_two_are_as_many_again(each: str) -> None:
+    text = (
+        "Chain 22.\n\n1. Miss 1, a double in each of 21 stitches.\n\n2. Chain 3, a treble in 1st "
+        f"stitch, * miss 1, 2 trebles in next; repeat.\n\n3. Make 2 trebles between {each}.\n"
+    )
+    found = count_pattern(parse_pattern(text))
+    assert [one.count for one in found.parts[0].rows][-2:] == [22, 22]
