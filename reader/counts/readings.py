@@ -228,6 +228,10 @@ def _lists_to_end(nodes: Sequence[Node]) -> tuple[bool, ...]:
     return (False, True) if edge else (True, False)
 
 
+MANY_TIMES = 4
+"""So many times as many stitches lie below, where a list with a bracket in it is one pattern."""
+
+
 def over_again(nodes: Sequence[Node], below: Below) -> bool:
     """Whether a knitted list may be meant to be repeated to the row's end: plain numbers only, and
     they go into the row, or into what its edge stitches leave.
@@ -236,9 +240,12 @@ def over_again(nodes: Sequence[Node], below: Below) -> bool:
     if below.stitches is None or any(one.deed in (Deed.TURN, Deed.NEEDLE) for one in acts):
         return False
     repeats = [one for one in nodes if isinstance(one, Repeat)]
-    if not below.edge and repeats and not (_names_yarns(nodes) and _keeps_count(nodes)):
-        return False
     works = [one for one in nodes if isinstance(one, Work)]
+    if not below.edge and repeats and not (_names_yarns(nodes) and _keeps_count(nodes)):
+        # "Knit 2, (over, narrow) 3 times, knit 2": far too few for the row, so one pattern of it.
+        fixed = all(one.until is Until.TIMES and one.number is not None for one in repeats)
+        if not (fixed and works and below.stitches >= MANY_TIMES * takes_of(nodes) > 1):
+            return False
     if len(works) < 2 and any(one.stitch.craft is Craft.CROCHET for one in works):
         # "Work across 5 sts": so many, and no list.
         return False

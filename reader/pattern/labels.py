@@ -173,7 +173,8 @@ ROW_BARE = re.compile(
 )
 """At a line's start a label may go without any mark: "Row 1 Knit"."""
 LETTERED = re.compile(
-    rf"(?P<what>(?i:{_ROUND}|inc|dec|increase|decrease))\s+(?P<letter>[A-H])(?P<side>{SIDE})\s*(?:[:.—]|-(?=\s))(?=\s)"
+    rf"(?P<what>(?i:{_ROUND}|(?:inc|dec)(?:rease)?))\s+(?P<letter>[A-H]|(?<=[ce] )\d{{1,2}}(?=:))"
+    rf"(?P<side>{SIDE})\s*(?:[:.—]|-(?=\s))(?=\s)"
 )
 """Rows of a pattern by letters: "Row A: ...", "Dec B: ...", to be called back."""
 SPOKEN = led(rf"{_NUM}(?:{_JOIN}{_NUM})*")

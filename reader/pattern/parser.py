@@ -57,6 +57,7 @@ from reader.text.slips import slips_named
 from reader.text.sought import Sought
 from reader.text.stops import without_stops
 from reader.text.stops_for_commas import with_commas
+from reader.text.times_before import with_stars
 from reader.text.told_aloud import told_aloud
 from reader.text.translated_knitting import in_english_knitting
 from reader.text.turned_amid import turned_amid
@@ -316,7 +317,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source, plain = set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = without_adjectives(together_told(begun_with(noughts(plain))))
+        plain = without_adjectives(together_told(begun_with(with_stars(noughts(plain)))))
         plain = in_rows(old_words(overs_named(held_told(rows_spoken_of(plain)))))
         plain = plain_stretches(all_but_told(by_kind(plain)))
         plain = undashed(with_commas(without_stops(plain)))

@@ -48,13 +48,14 @@ COLOUR_FIRST = Sought(
 """What is cast on with, before how many: "cast on with grey 108 sts"."""
 FOR_WHAT = Sought(
     ("cast", "co"),
-    r"(?P<cast>\b(?:cast(?:ing)?[ -]on|co)\s+)(?P<what>(?:for|with|using|in|loosely|rather|very)\s"
+    r"(?P<cast>\b(?:cast(?:ing)?[ -]on|co),?\s+)"
+    r"(?P<what>(?:for|with|using|in|loosely|rather|very)\s"
     rf"(?!\d)(?:(?!\b(?:{SPELLED}|needles?|each|and (?:knit|k|purl|p|work|join)|then)\b)"
-    r"[^.;:()\n\d]|\n(?!\n)){2,50}?\s)"
-    rf"(?P<n>(?:\d{{1,3}}|{SPELLED}))\s+(?=sts\b|stitches\b|loops\b)",
+    r"[^.;:()\n\d]|\n(?!\n)){2,50}?,?\s)"
+    rf"(?P<n>(?:\d{{1,3}}|{SPELLED})(?:\s+or\s+\d{{1,3}})?)\s+(?=sts\b|stitches\b|loops\b)",
     re.IGNORECASE,
 )
-"""For what or how, before how many: "cast on for the back 100 stitches"."""
+"""For what or how, before how many: "cast on for the back 100 stitches", "100 or 110"."""
 NEEDLES_FIRST = Sought(
     ("cast", "co ", "set"),
     r"\b(?:cast|set)(?:ing)?\s+(?:on|up)?\s*(?:(?:on|upon|on\s+to|onto)\s+)?(?:each\s+of\s+)?"
@@ -117,7 +118,7 @@ def _usual(found: re.Match[str]) -> str:
 
 
 def _number_first(found: re.Match[str]) -> str:
-    return f"{found['cast']}{found['n']} ".ljust(len(found.group()))
+    return f"{found['cast'].replace(',', ' ')}{found['n']} ".ljust(len(found.group()))
 
 
 def _on_each(found: re.Match[str]) -> str:

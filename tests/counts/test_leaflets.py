@@ -128,3 +128,26 @@ def test_words_keep_their_place_behind_an_old_word() -> None:
     assert len(pattern.reading) == len(text)
     written = [row.written for part in count_pattern(pattern).parts for row in part.rows]
     assert written[-1].startswith("knit 9 rows")
+
+
+@pytest.mark.parametrize(
+    ("text", "counts"),
+    [
+        ("Cast on 7 stitches, join. 1st round: Plain. 2nd round: Alternately knit 1, throw the "
+         "cotton forward. 3rd round: Plain.", [7, 14]),
+        ("Cast on 7 stitches, join. 1st round: Plain. 2nd round: 7 times: over, knit 1.", [7, 14]),
+        ("Cast on 7 stitches, join. 1st round: Plain. 2nd round: Seven times alternately: knit 1, "
+         "over. 3rd round: Plain.", [7, 14]),
+        ("Cast on 9 stitches. 1st row: knit 1 (over, knit 1, and narrow 2 times), knit 2. 2nd "
+         "row: Plain.", [9]),
+        ("Cast on 88 stitches. 1st row: Knit 1 (over, knit 1, and narrow 3 times), knit 1. 2nd "
+         "row: Purl.", [88]),
+        ("Cast on for the sail 84 or 96 stitches; knit 2 rows.", [84]),
+        ("Cast on, for the sail, 84 stitches. Knit 2 rows.", [84]),
+        ("CO 60 sts. Knit 5 rounds.\nDec 1: [k8, k2tog].\nKnit 2 rounds.\nDec 2: [k7, k2tog].",
+         [60, 54, 48]),
+    ],
+)
+def test_lists_with_their_times_before_or_inside(text: str, counts: list[int]) -> None:
+    """How often is told before the list or within its bracket, or not at all."""
+    assert counts_of(text) == counts
