@@ -29,7 +29,7 @@ SHAPES = (
         re.IGNORECASE,
     ),
     re.compile(
-        r"\b(?:number of (?:sts|stitches)|total|count)\b.{0,30}?(?:[:=]|\b(?:is|are"
+        r"\b(?:number of (?:sts|stitches)|(?<!in )total|count)\b[^,*;]{0,30}?(?:[:=]|\b(?:is|are"
         r"|stays?|remains?|will (?:be|stay|remain)|should (?:be|stay|remain)))(?: always"
         r"| constant(?:ly)?| the same)?(?: at)? (?P<n>\d+)\b",
         re.IGNORECASE,

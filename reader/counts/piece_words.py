@@ -27,7 +27,8 @@ _OF_SAME = (
 )  # fmt: skip
 QUOTES = Sought(
     _OF_SAME,
-    r"(?:(?<=[.;:,])\s+|(?<=\band)\s+(?=complete|finish)|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
+    r"(?:(?<=[.;:,])\s+|(?<=\band)\s+(?=complete|finish|work\s+(?:rows?\b|rounds?\b|rnds?\b"
+    r"|same\b|as\b|exactly|just|the\b)|repeat\s+(?:rows?\b|rounds?\b|rnds?\b)|follow)|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
     r"|continue|complete|knit|proceed|follow"
     rf"|finish|crochet|repeat|(?P<way>dec|inc)(?:rease)?s?\.?(?=\s))(?:\b|(?<=\.))\s*(?:{_WHICH}\s+)?{_MANY}(?P<what>(?:[a-z]+\s+){{0,4}}?)"
     rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?"

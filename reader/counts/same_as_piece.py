@@ -27,6 +27,7 @@ from reader.counts.worked import MoveKind
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
+from reader.pattern.where_begun import only_begun
 from reader.terms.numbers import word_number
 from reader.terms.stitches import Craft
 
@@ -93,7 +94,7 @@ def same_as_piece(
         if not ledger.rows and ledger.pattern.craft is Craft.KNITTING:
             ask_of_piece(ledger, start, end)
         return False
-    if ACTION.search(words[: found.start()]):
+    if ACTION.search(words[: found.start()]) and not only_begun(words[: found.start()]):
         work(replace(row, end=start))
     half = _is_half(ledger, piece)
     _again(ledger, rows, WrittenRow(None, start, end), half, piece)
@@ -318,7 +319,8 @@ def _again(
     """
     begins = not ledger.rows and rows[:1] == list(piece.rows[:1])
     left = ledger.below.stitches is not None or ledger.below.chained
-    if begins and (not left or (_is_start(piece.rows[0]) and _is_over(ledger))):
+    joined = ledger.pattern.craft is Craft.CROCHET and not _is_start(piece.rows[0])
+    if begins and (not left or joined or (_is_start(piece.rows[0]) and _is_over(ledger))):
         _from_its_start(ledger, rows, at)
         return
     for one in rows:

@@ -49,6 +49,7 @@ from reader.pattern.said_only import (
 from reader.pattern.second_half import COMPLETE
 from reader.pattern.strands import of_strands
 from reader.pattern.telegraphic import IN_A_ROW, before_cast_off, changes_stitches, end_in_number
+from reader.pattern.where_begun import only_begun
 from reader.terms.numbers import SPELLED
 
 BEGUN = re.compile(
@@ -267,7 +268,8 @@ class _LayingOut:
         """Whether words without a label work nothing."""
         noted = not self.begun and NOTES_FIRST.match(words) is not None
         by_hand = BY_HAND.match(words) is not None
-        return noted or by_hand or only_says(words) or self.begins_nothing(words)
+        begun = self.crocheted and only_begun(words)
+        return noted or by_hand or begun or only_says(words) or self.begins_nothing(words)
 
     def begins_nothing(self, words: str) -> bool:
         """Whether words before the first row of all start no work."""

@@ -60,6 +60,7 @@ from reader.text.size_lists import with_usual_brackets
 from reader.text.size_marks import sizes_as_usual
 from reader.text.spoken import punctuated
 from reader.text.tables import untabled
+from reader.text.tick_boxes import without_boxes
 from reader.text.time_marks import without_times
 from reader.text.total_remarks import plain_totals
 from reader.text.totals_alike import totals_alike
@@ -75,7 +76,8 @@ def set_right(text: str) -> tuple[CleanText, str]:
     """The text clean, and plain: what copies and authors set in their own way set as usual."""
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = totals_in_brackets(plain_as_double(without_figures(without_marks(source.text))))
+    plain = without_figures(without_marks(without_boxes(source.text)))
+    plain = totals_in_brackets(plain_as_double(plain))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = labels_first(rows_called_lines(unmarked(unbulleted(plain))))
     plain = totals_told(with_cast_on(with_times_told(sizes_as_usual(plain))))

@@ -177,3 +177,54 @@ def test_rounds_that_are_told_to_grow(said: str) -> None:
     read = count_pattern(parse_pattern(BUOY + said))
     assert [row.count for row in read.parts[0].rows][3:] == [72, 78, 84, 90]
     assert not read.problems
+
+
+CAP = """Crown
+Round 1: 10 hdc in magic ring; join. (10)
+Round 2: ch 2, 2 hdc in each st; join. (20)
+
+First flap
+Skip the first 3 sts from the join, join yarn in the next st.
+Row 1: ch 2, hdc in same st and in next 5 sts, turn. (6)
+Row 2: ch 2, hdc2tog, hdc in each st to last 2, hdc2tog, turn. (4)
+Row 3: repeat row 2. (2)
+Ch 30 for the tie, fasten off.
+
+Second flap
+"""
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "Skip 5 sts, join yarn in the next st and work rows 1 to 3 of the first flap.",
+        "Skip 5 sts, join yarn, then repeat rows 1-3 of first flap.",
+        "Join yarn in the next st and work rows 1-3 as for the first flap.",
+        "With the crown facing, miss 5 sts, join yarn in next st; work rows 1 to 3 of first flap.",
+        "Count 5 sts from the first flap, join yarn and follow rows 1 to 3 of the first flap.",
+    ],
+)
+def test_a_second_piece_on_the_same_edge(told: str) -> None:
+    """Where it begins is no row, and its rows are those of the first."""
+    read = count_pattern(parse_pattern(CAP + told))
+    assert [row.count for row in read.parts[2].rows] == [6, 4, 2]
+    assert [row.count for row in read.parts[1].rows][:3] == [6, 4, 2]
+    assert not read.problems
+
+
+@pytest.mark.parametrize("box", ["[ ] {}", "☐ {}", "[x] {}", "___ {}", "{} [ ]"])
+def test_boxes_to_tick(box: str) -> None:
+    rows = ("Rnd 1: 6 sc in ring. My count: ____ (6)", "Rnd 2: 2 sc in each st. (12)",
+            "Rnd 3: sc in each st. Stitches: ____")  # fmt: skip
+    assert counts("\n".join(box.format(row) for row in rows)) == [6, 12, 12]
+
+
+def test_in_total_is_no_count_of_every_row() -> None:
+    """What is told of each of some stitches, and how often in total, is told of its row alone."""
+    text = (
+        "Rnd 1: 12 sc in a magic ring.\n"
+        "Rnd 2: * 1 sc in each of the next 2 sts, 2 sc in the next *, 4 times in total = 16 sc"
+        "\nRnd 3: sc in each sc.\n\nPENNANT\nRnd 1: 10 sc in a magic ring.\nRnd 2: 2 sc in each sc."
+    )
+    assert counts(text) == [12, 16, 16, 10, 20]
+    assert not count_pattern(parse_pattern(text)).problems
