@@ -7,8 +7,8 @@ from __future__ import annotations
 import re
 
 BEGUN = re.compile(
-    r"\W*(?:(?:with|holding|facing|on|at|from|along|turn)\b[^.;]{2,60}?[,:]\s*)?"
-    r"(?:(?:skip|miss|sk|leave|count|pass)\b[^.;]{0,70}?(?:[,;.]|\band\b|\bthen\b)\s*"
+    r"\W*(?P<lead>(?:with|holding|facing|on|at|from|along|turn)\b[^.;]{2,60}?[,:]\s*)?"
+    r"(?:(?:skip|miss|sk|leave|count|pass)\b[^.;,]{0,70}?(?:[,;.]|\band\b|\bthen\b)\s*"
     r"(?:and |then )*)?(?:re)?(?:join|attach)(?:ing)?\b(?P<rest>[^.;]{0,70}?)"
     r"[\s.,;]*(?:and|then)?[\s,]*$",
     re.IGNORECASE,
@@ -26,4 +26,6 @@ WORKED = re.compile(
 def only_begun(words: str) -> bool:
     """Whether words say nothing but where the piece begins: nothing is worked yet."""
     found = BEGUN.match(" ".join(words.split()))
-    return found is not None and WORKED.search(PLACED.sub("", found["rest"])) is None
+    if found is None or WORKED.search(PLACED.sub("", found["lead"] or "")):
+        return False
+    return WORKED.search(PLACED.sub("", found["rest"])) is None
