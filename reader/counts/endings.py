@@ -8,6 +8,7 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
+from reader.counts.bare_rounds import nothing_begun, one_each
 from reader.counts.begun_inside import close_begun
 from reader.counts.ends import first_work, travels
 from reader.counts.fabric import any_opening
@@ -59,7 +60,8 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     if _replaces_last_chain(node, tally):
         tally.runs.pop()
     closing = _closing(node.ending)
-    used_up = tally.walk.left == 0 and any(isinstance(one, Skip) for one in node.body)
+    skips = any(isinstance(one, Skip) for one in node.body)
+    used_up = tally.walk.left == 0 and (skips or one_each(node.body, tally))
     used_up = used_up and not closes_at_begun(node, tally)
     work_all(node.ending[: len(node.ending) - closing], tally, need)
     before, made = tally.makes, tally.spaces
@@ -70,7 +72,7 @@ def work_ending(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     )
     begun = begun or closes_at_begun(node, tally)
     work_all(_into_beginning(last) if begun else last, tally, need)
-    begun_bare = _nothing_begun(node, tally) and not used_up
+    begun_bare = nothing_begun(_last_work(node.ending), tally) and not used_up
     if begun_bare and tally.walk.left == need.stitches + 1:
         # The stitch that the round below was joined to.
         tally.walk.take(1)
@@ -100,16 +102,6 @@ def _end_in_loop(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> No
         tally.make(1, "dc")
         move = Move(MoveKind.WORK, tall.words, tall.span, 0, 1, 0, tall.stitch.name)
         tally.moves.append(move._replace(into=tall.place.text))
-
-
-def _nothing_begun(node: Repeat, tally: Tally) -> bool:
-    """Whether a round of loops only began with a chain, so that the tall stitch "in same place as
-    beginning", "in 1st sc" stands for the stitch that its first loop hangs from.
-    """
-    tall = _last_work(node.ending)
-    same = tall is not None and tall.place.where in (Where.SAME, Where.FIRST)
-    loops = all(run.n == 1 for run in tally.runs if run.is_stitch) and tally.spaces == tally.makes
-    return same and loops and bool(tally.runs) and not tally.runs[0].is_stitch
 
 
 def _replaces_last_chain(node: Repeat, tally: Tally) -> bool:

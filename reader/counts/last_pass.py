@@ -245,3 +245,18 @@ def to_last_group(node: Repeat) -> bool:
 def leaves_groups(node: Repeat, tally: Tally, walk: Walk) -> bool:
     """Whether as many groups lie ahead as a repeat "to last 2 shells" is to leave."""
     return not to_last_group(node) or walk.units_ahead(node.noun) >= node.number.at(tally.size)
+
+
+def room_for(node: Repeat, one: Tally, tally: Tally, behind: Need) -> int:
+    """How often an open repeat fits into what is left below, where only stitches of one kind are
+    left.
+    """
+    walk = tally.walk
+    keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
+    if one.walk.takes > 0 and walk.left is not None:
+        room = walk.left - keep
+        if room % one.walk.takes:
+            tally.uneven = (room, one.walk.takes)
+        return max(0, room) // one.walk.takes
+    tally.unsure = True
+    return tally.below.sections or 1

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from reader.counts.bare_rounds import slips_to_close
 from reader.counts.endings import AROUND
 from reader.counts.ends import first_work, travels
 from reader.counts.readings import begun_at, list_to_end, times_of_list
@@ -109,7 +110,9 @@ def slips_on(rest: list[Node]) -> list[Node]:
     worked = [n for n, one in enumerate(rest) if not (isinstance(one, Act) or travels(one))]
     last = rest[worked[-1]] if worked else None
     if isinstance(last, Repeat) and last.until is Until.OPEN:
-        slips = last.ending if _around(last.words) and all(map(travels, last.ending)) else ()
+        only = _around(last.words) and all(map(travels, last.ending))
+        # "Ending last repeat with sl st in first sc": in place of a stitch, and no way to go.
+        slips = last.ending if only and not slips_to_close(last) else ()
         whole: Node = replace(last, ending=(), has_ending=False) if slips else last
     elif isinstance(last, Work) and last.place.where in (Where.REST, Where.EACH):
         if not _around(last.place.text) and not _one_in_next(last, rest[worked[-1] + 1 :]):

@@ -7,6 +7,7 @@ from dataclasses import replace
 from itertools import groupby
 
 from reader.counts.bare_repeats import as_often, groups_below
+from reader.counts.bare_rounds import slipped, slips_to_close, without_last
 from reader.counts.endings import (
     Worker,
     close_round,
@@ -28,6 +29,7 @@ from reader.counts.last_pass import (
     leaves_groups,
     names_in,
     pass_over_others,
+    room_for,
     room_in,
     stops_early,
     to_last_group,
@@ -72,7 +74,9 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     if node.joined and not tally.choice.joined:
         work_all(node.body[:-1], tally, need)
         node = replace(node, body=node.body[-1:], joined=False)
-    node = filled(node, tally, need, work_all)
+    node = without_last(filled(node, tally, need, work_all), tally)
+    if slips := slips_to_close(node):
+        node = replace(node, ending=(), has_ending=False, altered=False)
     one = body_of(node.body, tally, work_all)
     if groups := groups_below(node, tally):
         # Where in each scallop is told by a stitch of it: what lies between is passed over.
@@ -97,10 +101,17 @@ def work_repeat(node: Repeat, tally: Tally, need: Need, work_all: Worker) -> Non
     else:
         work_each(node, tally, behind, work_all)
         tally.stops_early |= not fixed(node) and stops_early(node, tally)
-    if not fixed(node) and not node.ending:
+    if slips and (fixed(node) or not begun):
+        slipped(node, tally, need)
+    elif not fixed(node) and not node.ending:
         close_round(node, tally, need, begun, work_all)
     if not cut and node.ending and not (node.altered and tally.sections):
         _ended(node, tally, need, work_all)
+    _told_of(node, one, tally)
+
+
+def _told_of(node: Repeat, one: Tally, tally: Tally) -> None:
+    """Books what is not known of a pass as not known of the row."""
     tally.unsure = tally.unsure or (one.unsure and not tally.walk.known)
     untold = any(groups_unknown(into.place, tally) for into in in_order(node.body))
     tally.unread = tally.unread or one.unread or untold
@@ -195,21 +206,6 @@ def work_alike(node: Repeat, one: Tally, times: int, tally: Tally) -> None:
     tally.grouped, tally.fastened = one.grouped, one.fastened
     tally.sections = times
     repeated(one.moves, times, node, tally)
-
-
-def room_for(node: Repeat, one: Tally, tally: Tally, behind: Need) -> int:
-    """How often an open repeat fits into what is left below, where only stitches of one kind are
-    left.
-    """
-    walk = tally.walk
-    keep = node.number.at(tally.size) if node.until is Until.TO_LAST else behind.stitches
-    if one.walk.takes > 0 and walk.left is not None:
-        room = walk.left - keep
-        if room % one.walk.takes:
-            tally.uneven = (room, one.walk.takes)
-        return max(0, room) // one.walk.takes
-    tally.unsure = True
-    return tally.below.sections or 1
 
 
 def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> None:

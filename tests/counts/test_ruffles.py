@@ -132,3 +132,24 @@ def test_picots_hung_behind_the_last_group_pass_over_what_the_others_do() -> Non
     from *, ch 1, join in 3rd st of ch.
     """
     assert counts(words) == [27, 18]
+
+
+def test_a_slip_stitch_in_the_place_of_the_last_stitch_keeps_its_loop() -> None:
+    words = """
+    3rd Row. Sl st into loop, ch 1, s c in same loop, * ch 6, s c in next loop, repeat from * all
+    around, ending last repeat with sl st in first s c.
+    4th Row. Sl st into loop, ch 1, s c in same loop, * ch 7, s c in next loop, repeat from * all
+    around, ending last repeat with ch 3, tr c in first s c.
+    5th Row. * Ch 4, s c in next loop, repeat from * all around, ending last repeat with sl st in
+    tr c.
+    """
+    assert counts(words) == [9, 9, 8]
+
+
+def test_a_net_has_as_many_loops_as_stitches_below() -> None:
+    words = """
+    3rd Row. Ch 1, work 2 s c in each loop, join.
+    4th Row. * Ch 6, s c in next s c, repeat from * all around ending with ch 3, d c in joining.
+    5th Row. * Ch 6, s c in next loop, repeat from * all around ending with ch 3, d c in d c.
+    """
+    assert counts(words) == [18, 18, 18]
