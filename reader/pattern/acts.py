@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.begun_at import begun_among
+from reader.pattern.chain_sayings import chain_counts
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge
 from reader.pattern.far_side import far_side
@@ -15,7 +16,6 @@ from reader.pattern.joins import find_join, into_ring
 from reader.pattern.naming import find_naming
 from reader.pattern.other_side import other_side
 from reader.pattern.phrasing import EVERY_ROW, act_here, so_far_apart, take_phrase
-from reader.pattern.remarks import chain_counts
 from reader.pattern.rings import find_ring
 from reader.pattern.tree import (
     Act,

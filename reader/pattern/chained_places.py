@@ -96,7 +96,7 @@ def _pass(out: list[Node], one: Work, stitches: int) -> None:
 
 
 STANDS = 3
-"""Chains that stand on the first stitch of a round."""
+"""Chains that stand on the first stitch of a round, where the words do not say whether they do."""
 
 
 def nth_at_first(nodes: Sequence[Node]) -> list[Node]:
@@ -111,7 +111,8 @@ def nth_at_first(nodes: Sequence[Node]) -> list[Node]:
     if first.number not in (None, ONE) or not _counts_on(first, before):
         return list(nodes)
     out = list(nodes[:at])
-    _pass(out, first, first.place.nth - 1 - (before.number.values[0] >= STANDS))
+    stands = before.number.values[0] >= STANDS if before.counts is None else before.counts
+    _pass(out, first, first.place.nth - 1 - stands)
     return [*out, replace(first, place=replace(first.place, nth=0)), *nodes[at + 1 :]]
 
 

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from reader.pattern.alone_totals import number_alone
 from reader.pattern.apart_totals import told_apart
+from reader.pattern.chain_sayings import of_a_chain
 from reader.pattern.needle_totals import by_needle, lists_needles
 from reader.pattern.remarks_behind import LONGEST_TAIL, before_remarks
 from reader.pattern.row_then_total import without_each
@@ -73,7 +74,7 @@ def printed_in(
     found, words = told_apart(words)
     text = words
     for bracket in BRACKET.finditer(words):
-        one = _in_bracket(words, bracket, sizes)
+        one = None if of_a_chain(words, bracket) else _in_bracket(words, bracket, sizes)
         if one is None:
             continue
         found.append(one)

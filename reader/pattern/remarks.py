@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.chain_sayings import chain_counts
 from reader.pattern.cursor import Cursor
 from reader.pattern.place_words import AROUND
 from reader.pattern.tokens import Token
@@ -16,46 +17,11 @@ MOVING_WORDS = ("get", "reach", "bring", "move", "go", "come", "form", "start", 
 """What the slip stitches before the bracket are for."""
 
 
-ARE_FIRST = re.compile(
-    r"\bch(?:ain)?s? (?:are|is|make|makes|form|forms) (?:your |the |a |one |1 )*(?:first )?"
-    r"(?:htr|tr|dc|hdc|sc|st|stitch)\b"
-)
-SERVES = re.compile(
-    r"\b(?:stand(?:s|ing)?(?: in)? for|act(?:s|ing)? as|serv(?:es?|ing) as"
-    r"|take(?:s|n) (?:the )?place of|replac(?:es?|ing)|represent(?:s|ing)?|equals?"
-    r"|(?:is|are|be) considered(?: as)?|considered as|(?:is|are|be|being) (?:used|taken) as"
-    r"|instead of)\b"
-)
-"""Said in place of "counts as"."""
-_TALL = r"(?:htr|tr|dc|hdc|dtr|sc|treble|double|half)\b"
-_IS = r"(?:this |it |which |always )*(?:is|are|as)"
-IS_TALL = re.compile(rf"{_IS} (?:your |the |a |one |1 |first )*{_TALL}")
-NO_STITCH = re.compile(rf"{_IS} (?:not|never) (?:a |an )?(?:st\b|stitch|{_TALL})")
-MADE_TALL = re.compile(r"^= (?:1 |one |a )?(?:htr|tr|dc|hdc|dtr|sc)\b")
 OUT_OF_ONE = re.compile(
     r"\d+ (?:sts?|stitches|loops)(?: (?:made|worked|now))?"
     r" (?:(?:out )?of|in|into|from|on) (?:1|one|same|that|the|a|each)(?: (?:st|stitch|loop))?"
 )
 """How many a place holds now, told behind them: "(3 sts in 1 st)"."""
-FIRST_AND_SPACE = re.compile(
-    r"(?:(?:=|is|as|for|makes|this is) )*(?:(?:first|1st|your first) (?:\d )?"
-    r"(?:htr|tr|dc|hdc|dtr|sc)"
-    r"(?: ?(?:\+|and|&|plus|,) (?:a )?(?:ch ?-? ?(?P<n>\d+)|(?P<m>\d+) ch)(?: sp| space)?)?"
-    r"|(?:1 |one |a )?(?:htr|tr|dc|hdc|dtr|sc) ?(?:\+|plus) (?:ch ?-? ?(?P<o>\d+)|(?P<p>\d+) ch))"
-)
-"""What the chain before the bracket stands for: "(first dc + ch 2)"."""
-SKIPPED_ARE = re.compile(
-    r"(?:the )?(?:first )?\d* ?(?:skipped|missed) (?:chs?|chains?|sts) ?(?:=|are|is|make|form)"
-)
-"""What the chains passed over stand for: "(5 skipped ch = dc, ch 1 and ...)"."""
-PART_OF = re.compile(r"\b(?:count|serv|form|is|are)\w* (?:as )?(?:always )?(?:a )?part of\b")
-"""Said of a chain that is no stitch of its own: "counts as part of first shell"."""
-COUNTS_AS = re.compile(r"\bcount(?:s|ed)? (?:as|for)\b")
-COUNTING = re.compile(
-    r"count(?:ing)? (?:the |this |your |that )?(?:first |beginning |beg |starting |turning )*"
-    rf"ch(?:ain)?s?(?: ?-? ?\d)? as (?:a |an |one |1 |the )?(?:first )?(?:st\b|stitch|{_TALL})"
-)
-"""Said of the chain a round begins with, behind it: "counting the first ch as a dc"."""
 SAYING = frozenset(
     {"this", "these", "those", "counts", "completed", "made", "see", "note",
      "having", "giving", "right", "wrong", "side", "opposite", "always",
@@ -149,51 +115,6 @@ def _told_once(lows: list[str]) -> bool:
     if lows[0] in ("on", "at", "after", "there"):
         return bool({"rnd", "row", "round"} & set(lows))
     return lows[0] == "to" and len(lows) > 2 and lows[1] in (*SHAPING_WORDS, *MOVING_WORDS)
-
-
-NOT_GOING_TO = re.compile(r"(?:n't|\bn t|\bnot) (?:gonna|going to|to|really|be) count")
-
-
-def chain_counts(lows: list[str]) -> tuple[bool, str] | None:
-    """Whether words say that a chain counts, and of how many chains its space is; None when they
-    say nothing of it.
-    """
-    said = " ".join(lows)
-    told = FIRST_AND_SPACE.fullmatch(said)
-    if told is not None:
-        return True, told["n"] or told["m"] or told["o"] or told["p"] or ""
-    if SKIPPED_ARE.match(said):
-        return True, ""
-    if COUNTING.match(said):
-        return True, ""
-    if PART_OF.search(said):
-        return False, ""
-    said = SERVES.sub("counts as", said)
-    if NO_STITCH.match(said):
-        return False, ""
-    if IS_TALL.match(said):
-        said = "counts as " + said
-    if ARE_FIRST.search(said) or (lows[0] == "=" and MADE_TALL.search(said)):
-        said = "counts as " + said
-    if "count" not in said:
-        return None
-    if (
-        "not count" in said
-        or "n't count" in said
-        or NOT_GOING_TO.search(said)
-        or "doesn't" in said
-        or "not counted" in said
-        or "never" in said
-        or "doesn t" in said
-    ):
-        return False, ""
-    if "counts as" in said or "count as" in said or "counted as" in said or "counts for" in said:
-        space, behind = "", COUNTS_AS.split(said)[-1]
-        if " ch " in behind + " " or "+ ch" in behind or " chain" in behind:
-            numbers = [low for low in behind.split() if low.isdigit()]
-            space = numbers[-1] if numbers else "1"
-        return True, space
-    return None
 
 
 def tell_chain(made: list[Node], note: Act) -> None:

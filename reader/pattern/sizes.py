@@ -120,7 +120,8 @@ def sizes_named(text: str) -> tuple[str, ...]:
         often = lists.count(common)
         told = IN_BRACKETS.search(text) or _by_letters(text, common + 1)
         plainly = _told_plainly(text[:NEAR_TOP])
-        begun = common in cast_on and (common > 1 or often > 1 or bool(told))
+        grown = common == 1 and _begun_grown(text)
+        begun = grown or (common in cast_on and (common > 1 or often > 1 or bool(told)))
         begun = begun or (common == 1 and bool(_by_brackets(text)))
         begun = begun or (common > 1 and bool(_by_letters(text, common + 1)))
         if often >= 3 or (common > 1 and often == 2 and bool(names)) or begun or plainly:
@@ -142,6 +143,19 @@ def _begun_for_two(text: str) -> bool:
         if int(found["b"][:5]) > int(found["a"][:5]) and text.count(found["pair"]) > 1:
             return True
     return False
+
+
+BEGUN_PAIR = re.compile(
+    r"\b(?:cast\W+on|co|ch|chain)\s+(?P<a>\d{1,3})\s?[(\[](?P<b>\d{1,3})[)\]]", re.IGNORECASE
+)
+
+
+def _begun_grown(text: str) -> bool:
+    """Whether a piece begins with two numbers of which the second is more, "Cast on 38 (42).", as
+    no total is.
+    """
+    begun = [(int(one["a"]), int(one["b"])) for one in BEGUN_PAIR.finditer(text)]
+    return bool(begun) and all(a + 1 < b <= 2 * a for a, b in begun)
 
 
 def _told_plainly(top: str) -> bool:

@@ -26,6 +26,8 @@ ASIDE = re.compile(
     re.IGNORECASE,
 )
 """A bracket that only speaks to the maker."""
+OF_CHAIN = re.compile(r"\bheight\b|first (?:st|[hd]?dc|sc|h?tr)\b", re.IGNORECASE)
+"""What such a bracket may say of the chain before it."""
 CARE = Sought(
     ("sure", "careful", "take care", "remember", "forget", "try"),
     r"(?<=[.;!)\]] )(?:please )?(?:(?:make|be) sure|be careful|take care|remember|do(?:n.?t| not) "
@@ -44,10 +46,12 @@ def without_row_notes(text: str) -> str:
     """The text without them; any text goes in."""
     text = NOTE.sub(lambda found: _kept(found, text), text)
     text = CARE.sub(lambda found: " " * len(found.group()), text)
-    return ASIDE.sub(
-        lambda found: found.group() if COUNTS.search(found.group()) else " " * len(found.group()),
-        text,
-    )
+    return ASIDE.sub(_without, text)
+
+
+def _without(found: re.Match[str]) -> str:
+    said = found.group()
+    return said if COUNTS.search(said) or OF_CHAIN.search(said) else " " * len(said)
 
 
 def _kept(found: re.Match[str], text: str) -> str:
