@@ -20,13 +20,14 @@ from reader.counts.copies_joined import only_joins
 from reader.counts.corners import in_corners
 from reader.counts.divisions import division_again
 from reader.counts.entries import numbers_of, once_fewer
+from reader.counts.even_amid import rows_apart
 from reader.counts.evenly import evenly, total_within, up_to_label
 from reader.counts.evens import Evens, before_calls
 from reader.counts.growing import grow
 from reader.counts.grown_as_told import grown_as_told
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
-from reader.counts.heel_apart import heel_of, heel_uses
+from reader.counts.heel_apart import heel_of, heel_uses, turns_amid
 from reader.counts.heel_turn import heel_to_its_end
 from reader.counts.in_turn import in_turn, total_alone
 from reader.counts.last_row import changed_in_last, only_in_last
@@ -42,6 +43,7 @@ from reader.counts.narrowed import (
     only_on,
     settled_on,
     told_last,
+    turn_for_heel,
     worked_apart,
 )
 from reader.counts.nearing import nearer, whole_goal
@@ -115,8 +117,8 @@ def add(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) -> None
         evens.keep(row.mark, ledger.read(row))
         return
     row, calls = before_calls(ledger.text, row)
-    row = evens.wait(ledger, row)
-    _add_sentences(ledger, row, upto, evens)
+    for one in rows_apart(ledger.text, row := evens.wait(ledger, row)):
+        _add_sentences(ledger, one, upto, evens)
     if row.mark and ledger.entries and ledger.rows and _for_others(ledger, row):
         entry = next(
             (one for one in reversed(ledger.entries) if one.number == row.mark.numbers[-1]),
@@ -142,7 +144,7 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
             continue
         rest = told_first(words) if words else None
         rest = rest or rest_of_moved(ledger, words) or knitted_last(ledger, words)
-        first = rest is not None or begins_with_them(words)
+        first = rest is not None or (begins_with_them(words) and not turns_amid(words))
         if first:
             narrow(ledger, rest or worked_apart(ledger, words), before=True)
         if rest is not None and only_says_which(words):
@@ -153,6 +155,7 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
             stars_behind(ledger, one)
         all_again(ledger, words)
         if words and not first:
+            turn_for_heel(ledger, words)
             narrow(
                 ledger, all_but_instep(ledger, words) or worked_apart(ledger, words),
                 told_last(words),
@@ -383,8 +386,10 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
     if times is None and len(entries) == 1 and entries[0].fewer:
         pineapple(ledger, entries[0], span, rule.goal or 1)
         return
-    goal = whole_goal(ledger, rule)
-    if times is None and rule.per_section and not nearer(ledger, entries, goal):
+    goal, knits = whole_goal(ledger, rule), ledger.pattern.craft is Craft.KNITTING
+    plain = knits and [one.gain for one in entries] == [0]
+    away = plain and goal not in (None, ledger.below.stitches)
+    if times is None and (away or (rule.per_section and not nearer(ledger, entries, goal))):
         # Its numbers grow from round to round: only how the rounds went on tells.
         grow(ledger, row, rule, upto)
         return

@@ -76,6 +76,32 @@ def heel_of(ledger: Ledger, words: str) -> int | None:
     return None
 
 
+TURNED = re.compile(
+    r"^\W*(?:k|knit)\s*(?P<to>\d+)(?:\s+(?:sts|stitches))?,?\s*(?:and\s+)?turn(?:\s+work)?[,;.]?\s+"
+    r"(?:(?:and|then)\s+)*(?P<slip>(?:sl|slip)\s*1\s*(?:st|pwise|purlwise)?,?\s*(?:and\s+)?)?"
+    r"(?:p|purl)\s*(?P<back>\d+)(?!\s*tog)",
+    re.IGNORECASE,
+)
+"""Behind so many stitches of a round turned, and purled back beyond where it began."""
+
+
+def turns_amid(words: str) -> bool:
+    """Whether a row begins so, "knit 12, turn, purl 24": what it says behind that is of its end."""
+    return TURNED.match(words) is not None
+
+
+def turned_for_heel(ledger: Ledger, words: str) -> int | None:
+    """How many stitches lie on the needle of a heel that a round is turned for: those purled back,
+    which are more than were knitted; None elsewhere.
+    """
+    found = TURNED.match(words)
+    here = ledger.rows[-1].before if ledger.rows else None
+    if found is None or here is None or not (HEEL.search(words) or HEEL.search(ledger.part)):
+        return None
+    back = int(found["back"][:4]) + (found["slip"] is not None)
+    return back if int(found["to"][:4]) < back < here else None
+
+
 def heel_uses(ledger: Ledger, words: str) -> int | None:
     """On how many stitches a heel is worked, where its heading, or the first words of its part, say
     that and nothing more; None elsewhere.

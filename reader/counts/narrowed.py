@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.copies_joined import join_copies
 from reader.counts.fabric import plain
-from reader.counts.heel_apart import heel_of, heel_uses, parts_first
+from reader.counts.heel_apart import heel_of, heel_uses, parts_first, turned_for_heel
 from reader.counts.questions import ask_of_total
 from reader.pattern.printed import told_in
 from reader.pattern.rules import find_rule
@@ -306,6 +306,13 @@ def narrow(ledger: Ledger, stitches: int | None, before: bool = False) -> None:
         count = last.count if before and here is not None and not told else stitches
         ledger.rows[-1] = replace(last, count=count, assumed=(*last.assumed, why))
         ledger.below, ledger.doubted = plain(stitches), False
+
+
+def turn_for_heel(ledger: Ledger, words: str) -> None:
+    """Goes on with the stitches of a heel that a round was turned for; the others wait."""
+    stitches = turned_for_heel(ledger, words)
+    narrow(ledger, stitches)
+    ledger.short = ledger.short if stitches is None else 0
 
 
 def settled_on(ledger: Ledger, stitches: int) -> bool:

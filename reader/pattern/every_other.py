@@ -35,7 +35,9 @@ SAID_OF_IT = Sought(
     rf"|\b{_ROUND}\s+is\s+(?:repeated|worked|knitted|purled|the\s+same)\s+(?:after|between|in)\s+"
     rf"(?:every|each)\s+(?:\w+\s+)?{_ROUND}"
     rf"|\b(?:repeat|work|knit)\s+(?:this|that|the\s+last)\s+{_ROUND}\s+(?:after|between)\s+"
-    rf"(?:every|each|all)\s+(?:of\s+)?(?:the\s+|these\s+)?(?:\w+\s+)?{_ROUND}",
+    rf"(?:every|each|all)\s+(?:of\s+)?(?:the\s+|these\s+)?(?:\w+\s+)?{_ROUND}"
+    rf"|\((?:[^()\d]{{0,30}}\b)?(?:(?:on|for|in|all|every|each|the)\s+)+(?:other\s+)?even"
+    rf"(?:[- ]numbered)?\s+(?:ones|{_ROUND}s?)\)",
     re.IGNORECASE,
 )
 """Said inside a row: it comes again after each of those that follow."""

@@ -6,6 +6,7 @@ from __future__ import annotations
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.phrasing import act_here, take_phrase
 from reader.pattern.tree import (
+    ONE,
     Act,
     Deed,
     Edge,
@@ -59,14 +60,16 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
         return _the_last(cur, start)
     cur.accept("the")
     which = cur.accept(
-        "next", "following", "foll", "first", "last", "remaining", "rem", "other", *ALL_OTHERS
+        "next", "following", "foll", "first", "last", "remaining", "rem", "other", *ALL_OTHERS,
+        *AMID,
     )
-    number = cur.number()
-    if number is None or cur.kind() != "num":
+    one = which and cur.low(-1) in ONE_OF and cur.low() in ("st", "stitch")
+    number = ONE if one else cur.number()
+    if number is None or (not one and cur.kind() != "num"):
         if which and cur.low(-1) in ("remaining", "rem", "other", *ALL_OTHERS):
             return _the_rest(cur, start)
         return _taken_up_all(cur, start) or _the_last(cur, start) or _unnumbered(cur, start)
-    cur.at += 1
+    cur.at += 0 if one else 1
     cur.accept("held", "rem", "remaining", *WHOSE)
     cur.accept("sts", "st", "stitches")
     cur.accept("back", "off", "aside")
@@ -74,6 +77,11 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     cur.accept(*FROM_HOLDER)
     cur.accept("back")
     return _put_there(cur, start, verb, number)
+
+
+AMID = ("center", "centre", "middle")
+ONE_OF = ("next", "following", "foll", "first", *AMID)
+"""Before "st" these tell of one stitch."""
 
 
 def _put_there(cur: Cursor, start: int, verb: str, number: Num) -> Node | None:
@@ -102,7 +110,12 @@ def _held_beside(cur: Cursor) -> bool:
     lows = [cur.low(ahead) for ahead in range(1, 12)]
     stop = next((at for at, low in enumerate(lows) if low in STOPS and low != ","), len(lows))
     kept = {"hold", "leave", "keep", "bring", "drop", "let"} & set(lows[:stop])
-    return bool(kept) and bool({"front", "back"} & set(lows[:stop]))
+    beside = " ".join(lows[:stop])
+    told = any(f"{at}{side}" in beside for at in ("at the ", "at ", "in ") for side in SIDES)
+    return told or (bool(kept) and bool(set(SIDES) & set(lows[:stop])))
+
+
+SIDES = ("front", "back")
 
 
 def _onto(cur: Cursor) -> bool:

@@ -132,4 +132,6 @@ def _unknown_short(cur: Cursor, first: int, last: int) -> bool:
 
 SHORT = re.compile(
     r"(?!(?:mc|cc|rs|ws|cn|nd|th|st|sts|tbl|pm|sm|rm|bh|sp|lh|rh|m|b)$)[bcdfghjklmnpqrstvwxz]{1,5}\d?"
+    r"|(?!(?:tog|together|inc|dec|tbl)$)[a-z\d-]*(?:tog|psso|tbl)[a-z\d-]*|s[skp\d-]{1,6}p?o"
+    r"|[lrmk]{1,3}\d?-?(?:inc|dec)"
 )

@@ -30,10 +30,12 @@ from reader.text.bound_off import bound_off
 from reader.text.by_kind import by_kind
 from reader.text.clean import CleanText
 from reader.text.dashed_sentences import undashed
+from reader.text.decreases_named import decreases_named
 from reader.text.evenly_said import evenly_said
 from reader.text.everyday_words import everyday_words
 from reader.text.halves import halves_told
 from reader.text.held_told import held_told
+from reader.text.keeps_at_it import keeps_at_it
 from reader.text.left_waiting import sides_told
 from reader.text.lines_told import lines_told
 from reader.text.lists_alike import lists_alike, put_in_brackets
@@ -317,12 +319,13 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source, plain = set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = without_adjectives(together_told(begun_with(with_stars(noughts(plain)))))
+        plain = noughts(decreases_named(plain))
+        plain = without_adjectives(together_told(begun_with(with_stars(plain))))
         plain = in_rows(old_words(overs_named(held_told(rows_spoken_of(plain)))))
         plain = plain_stretches(all_but_told(by_kind(plain)))
         plain = undashed(with_commas(without_stops(plain)))
         plain = lines_told(told_aloud(in_english_knitting(plain)))
-        plain = evenly_said(everyday_words(bound_off(picked_up(plain))))
+        plain = evenly_said(everyday_words(keeps_at_it(bound_off(picked_up(plain)))))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
         plain = without_new_stitches(unannounced(on_lines(sides_told(plain))))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

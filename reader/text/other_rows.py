@@ -23,6 +23,16 @@ UNMARKED = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """ "Row 2 and all WS rows  K3, purl to end": no mark parts the label from the words."""
+AND_THE_OTHERS = Sought(
+    ("even", "odd", "ws", "rs", "wrong", "right", "alternate"),
+    rf"(?P<label>^[ ]*(?:rows?|rnds?|rounds?) ?\d{{1,3}}),? and (?:all )?(?:the )?"
+    r"(?:other|remaining|following|rest of the)(?: of the)?"
+    rf" (?P<which>{_WHICH}){_NUMBERED} (?P<rows>{_ROWS})"
+    r"(?P<range>,? (?:up )?(?:to|through|till|until)"
+    rf"(?: and including)? (?:{_ANY_ROW} )?\d{{1,3}})?(?P<end> ?:)",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Round 2 and the other even rounds up to Round 10: knit"."""
 NUMBERED = Sought(
     ("even", "odd"),
     rf"(?P<lead>\b(?:all |every )?)(?P<which>even|odd)(?:[- ]?numbered)? (?P<rows>{_ROWS})"
@@ -72,9 +82,14 @@ SIDES = {"wrong side": "WS", "right side": "RS", "alternate": "All other"}
 
 def labelled_others(text: str) -> str:
     """The text with such rows labelled."""
-    text = UNMARKED.sub(lambda found: f"{found['label']}:", text)
+    text = AND_THE_OTHERS.sub(_and_all, UNMARKED.sub(lambda found: f"{found['label']}:", text))
     text = FIRST_TOO.sub(_first, NUMBERED.sub(_numbered, text))
     return PLAINLY.sub(_marked, MADE_SO.sub(_told, TOLD.sub(_told, text)))
+
+
+def _and_all(found: re.Match[str]) -> str:
+    said = f"{found['label']} and all {found['which']} {found['rows']}"
+    return f"{said.ljust(len(found.group()) - 1)}:" if len(said) < len(found.group()) else said
 
 
 def _marked(found: re.Match[str]) -> str:

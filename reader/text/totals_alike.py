@@ -26,7 +26,8 @@ _TELLS = r"(?:stitch |st )?(?:count|total(?: sts| stitches)?|tot|stitches|sts)"
 _OVER = (
     r"(?:[)\]*]|[)\]] ?\*? ?\d{1,2}|\bx ?\d{1,2}|\bMR,? \d{1,2}|\b\w{2,3}2tog|\b\d{1,2} times"
     r"|\b(?:twice|together|tog|ring|circle|loop|MR|mr|across|around|over|even|end|all|join|turn|ea"
-    r"|each|st|sts|stitch|rnd|round|row|inc|dec|k2tog|ssk|(?<![,;*]\s)(?<!\band\s)(?:knit|purl|plain))"
+    r"|each|st|sts|stitch|rnd|round|row|inc|dec|k2tog|ssk"
+    r"|(?<![,;*]\s)(?<!\b(?:and|end)\s)(?<!\b(?:with|then)\s)(?<!\bending\s)(?:knit|purl|plain))"
     r"|(?<=\d )(?:[sd]c|hdc|tr))"
 )
 """Words that a row may end with."""

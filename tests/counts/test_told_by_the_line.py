@@ -65,6 +65,47 @@ PIECES |= {
     ),
 }
 
+PIECES |= {
+    "a row kept at": (
+        "Deck cloth\n\nCast on 4 sts. Knit one row.\n\nNow the increase row: k2, yo, knit to the"
+        " end.\n\nKeep at it till there are 7 stitches.\n\nThen the way back: k1, k2tog, k to"
+        " end. Same again next row, 5, and so forth until you have 4 left.\n",
+        [4, 4, 5, 6, 7, 6, 5, 4],
+    ),
+    "a pair kept at": (
+        "Deck sock\n\nCast on 16 sts, join.\nRound 1. K2tog, k to last 2 sts, k2tog. (14)\n"
+        "Round 2. Knit.\nKeep on with those two until it is 10 left.\n",
+        [16, 14, 14, 12, 12, 10],
+    ),
+    "a heel turned for": (
+        "Deck sock\n\nCast on 24 sts, join.\nHeel. Knit 6, turn, slip 1, purl 11, and now you have"
+        " 12 on one needle for the heel. The other 12 just wait.\nRow 1. Slip 1, knit to end.\n",
+        [24, 12, 12],
+    ),
+    "the even rows told behind": (
+        "Deck cuff\n\na) Cast on 10 sts.\nb) Rows 1 to 3: *knit 2, purl 2*, keep going, end with"
+        " knit 2; on the even rows *purl 2, knit 2*, end with purl 2.\nc) Row 4: knit.\n",
+        [10, 10, 10, 10, 10],
+    ),
+    "the even rounds told aside": (
+        "Lamp cap\n\nCO 12 sts, join.\nRound 1: *k4, k2tog* - 10\n"
+        "Round 2 and the other even rounds up to Round 4: knit\nRound 3: *k3, k2tog* - 8\n"
+        "Round 5: *k2, k2tog* - 6\n",
+        [12, 10, 10, 8, 8, 6],
+    ),
+    "a stitch on a pin": (
+        "Deck vest\n\nCast on 21 sts.\nNext row: k 10, slip next st on to a safety-pin, leave rem"
+        " 10 sts on a spare needle, turn.\nNext row: p.\n",
+        [21, 10, 10],
+    ),
+    "rows that end with so many knitted": (
+        "Deck cuff\n\nCO 10 sts.\nRow 1: *knit 2, purl 2*, end with knit 2.\n"
+        "Row 2: *purl 2, knit 2*, end with purl 2.\nRow 3: *knit 2, purl 2*, end with knit 2.\n"
+        "Row 4: *purl 2, knit 2*, ending with purl 2.\n",
+        [10, 10, 10, 10, 10],
+    ),
+}
+
 
 @pytest.mark.parametrize("name", PIECES)
 def test_every_row_is_counted(name: str) -> None:
@@ -93,3 +134,19 @@ def test_an_over_is_never_dropped(over: str) -> None:
     counted = count_pattern(parse_pattern(f"Flag\n\nCast on 13 sts.\nNext row: {words}\n"))
     assert counted.parts[0].rows[-1].count == 13
     assert not counted.problems
+
+
+@pytest.mark.parametrize(
+    "name", ["sk2togpo", "sl1k2togpsso", "s2togkpo", "sl2togk1psso", "dbl dec", "double dec"]
+)
+def test_two_are_gone(name: str) -> None:
+    text = f"Flag\n\nCast on 13 sts.\nRow 1: K4, {name}, k to end.\n"
+    counted = count_pattern(parse_pattern(text))
+    assert counted.parts[0].rows[-1].count == 11
+
+
+@pytest.mark.parametrize("name", ["skkpo", "ssktbl", "ktog"])
+def test_a_short_name_nobody_knows_is_asked_about(name: str) -> None:
+    text = f"Flag\n\nCast on 13 sts.\nRow 1: K4, {name}, k to end.\n"
+    counted = count_pattern(parse_pattern(text))
+    assert counted.problems
