@@ -1,5 +1,5 @@
-"""Rows that end in another way in each size: "ending with K 1 (K 3, K 2 tog)" of three sizes, read
-for one of them. Length kept.
+"""What each size works in another way: rows that end with "K 1 (K 3, K 2 tog)", stitches together
+in some, "K 0 (2, 2) tog"; read for one of them. Length kept.
 """
 
 from __future__ import annotations
@@ -21,12 +21,20 @@ WAYS = Sought(
     re.IGNORECASE,
 )
 ONE_WAY = re.compile(_WAY, re.IGNORECASE)
+TOGETHER = Sought(
+    ("tog",),
+    r"(?<!\w)(?P<verb>[kp])\s?(?P<first>\d)\s*[(\[](?P<more>\s*\d(?:\s*,\s*\d)*)\s*[)\]]\s*tog\b",
+    re.IGNORECASE,
+)
 
 
 def of_one_size(words: str, size: int, sizes: int) -> str:
     """The words with the way of that size (0-based) alone, where there is one for each of so many.
     """
-    return WAYS.sub(lambda found: _chosen(found, size, sizes), words) if sizes > 1 else words
+    if sizes < 2:
+        return words
+    words = TOGETHER.sub(lambda found: _together(found, size, sizes), words)
+    return WAYS.sub(lambda found: _chosen(found, size, sizes), words)
 
 
 def _chosen(found: re.Match[str], size: int, sizes: int) -> str:
@@ -35,3 +43,12 @@ def _chosen(found: re.Match[str], size: int, sizes: int) -> str:
         return found.group()
     before = found.group()[: found.start("ways") - found.start()]
     return before + ways[size].ljust(len(found["ways"]))
+
+
+def _together(found: re.Match[str], size: int, sizes: int) -> str:
+    numbers = [found["first"], *re.findall(r"\d", found["more"])]
+    if len(numbers) != sizes:
+        return found.group()
+    mine = numbers[size]
+    told = "" if mine == "0" else f"{found['verb']} {mine}" + " tog" * (mine > "1")
+    return told.ljust(len(found.group()))

@@ -31,6 +31,7 @@ from reader.text.by_kind import by_kind
 from reader.text.clean import CleanText
 from reader.text.dashed_sentences import undashed
 from reader.text.decreases_named import decreases_named
+from reader.text.dropped_down import worked_down
 from reader.text.evenly_said import evenly_said
 from reader.text.everyday_words import everyday_words
 from reader.text.halves import halves_told
@@ -51,6 +52,7 @@ from reader.text.pieces_amid import pieces_apart
 from reader.text.plain_stretches import plain_stretches
 from reader.text.ribs import ribs_named
 from reader.text.rows_spoken_of import rows_spoken_of
+from reader.text.same_manner import as_last_row
 from reader.text.set_right import set_right
 from reader.text.short_names import without_short_names
 from reader.text.short_together import together_told
@@ -319,8 +321,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     source, plain = set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = noughts(decreases_named(plain))
-        plain = without_adjectives(together_told(begun_with(with_stars(plain))))
+        plain = as_last_row(noughts(decreases_named(plain)))
+        plain = without_adjectives(together_told(begun_with(with_stars(worked_down(plain)))))
         plain = in_rows(old_words(overs_named(held_told(rows_spoken_of(plain)))))
         plain = plain_stretches(all_but_told(by_kind(plain)))
         plain = undashed(with_commas(without_stops(plain)))

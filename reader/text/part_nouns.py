@@ -24,6 +24,11 @@ SHADE = re.compile(r"\b(?:Lt|Dk|Med)\.?(?=\s+[A-Z][a-z])")
 FOR_ALL = re.compile(r"\(\s*(?:for\s+)?all\s+sizes\s*\)", re.IGNORECASE)
 
 
+MORE_AT_END = re.compile(
+    r"(?P<lead>\bend(?:ing|s)?(?:\s+with)?\s+(?:k|p|knit|purl)\s?\d+)"
+    r"(?P<more>\s+(?:more|extra|additional)(?:\s+(?:sts?|stitches))?\b)", re.IGNORECASE
+)
+""" "Ending with K 2 more sts": two, behind the last repeat."""
 FABRIC_TOLD = re.compile(
     r"(?P<name>\b(?:st|stitch|stockinette?|garter|seed|moss|ribb?(?:ing)?|stst|ss)\.?,?)"
     r"(?P<told>\s*\((?:[^()*]{0,60}\b(?:rows?|rnds?|rounds?|alternate(?:ly)?)\b[^()*\d]{0,40}"
@@ -38,10 +43,11 @@ SHAPES = re.compile(
 
 def without_asides(text: str) -> str:
     """The text without shades of colours, that look like stitches ("Lt. Navy"), without "(all
-    sizes)" and without what fabrics are; length kept.
+    sizes)", "more" behind a row's last stitches and what fabrics are; length kept.
     """
     text = FABRIC_TOLD.sub(_only_named, text)
     text = SHADE.sub(lambda found: " " * len(found.group()), text)
+    text = MORE_AT_END.sub(lambda found: found["lead"].ljust(len(found.group())), text)
     return FOR_ALL.sub(lambda found: _ended(found, text), text)
 
 

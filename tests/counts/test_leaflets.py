@@ -151,3 +151,35 @@ def test_words_keep_their_place_behind_an_old_word() -> None:
 def test_lists_with_their_times_before_or_inside(text: str, counts: list[int]) -> None:
     """How often is told before the list or within its bracket, or not at all."""
     assert counts_of(text) == counts
+
+
+@pytest.mark.parametrize(
+    ("text", "counts"),
+    [
+        ("Cast on 37 sts. 1st ROW: K. 2nd ROW: P 3, * drop next st down 4 rows, insert needle in "
+         "st and under strands, K the st, P 5, repeat from * ending last repeat with P 3.", [37]),
+        ("Cast on 37 sts. 1st ROW: K. 2nd ROW: P 3, * drop the next stitch 3 rows down and pick "
+         "up the loop, then knit it with the strands, P 5, repeat from * ending with P 3.", [37]),
+        ("Cast on 29 sts. Row 1: K 3, * K 2 tog, Y O, K 4, repeat from * across row ending with "
+         "K 2 more sts. Row 2: P.", [29]),
+        ("Cast on 47 sts. NEXT ROUND: K, dec 1 st on each side of center st. NEXT 3 ROUNDS: "
+         "Working in same manner as last round, work 2 rounds Sail, then 1 round Rope.",
+         [47, 45, 43, 41, 39]),
+        ("Cast on 20 sts. Next row: K 2 tog, K to last 2 sts, K 2 tog. Next 2 rows: Work in same "
+         "manner.", [20, 18, 16, 14]),
+    ],
+)
+def test_rows_told_by_the_strand_or_by_the_last_row(text: str, counts: list[int]) -> None:
+    """A stitch let down is one stitch; what is like the last row shapes as it does."""
+    assert counts_of(text) == counts
+    assert counted(text).problems == ()
+
+
+@pytest.mark.parametrize(("size", "count"), [(0, 106), (1, 107)])
+def test_none_together_is_no_stitch(size: int, count: int) -> None:
+    """ "K 0 (2) tog" works nothing in the first size."""
+    text = (
+        "Sizes: Small, Large\n\nCast on 106 (108) sts. Next row: K 52, K 0 (2) tog, K 54. "
+        "Next row: P."
+    )
+    assert counts_of(text, size)[-1] == count
