@@ -20,6 +20,12 @@ _WHICH = (
     rf"(?:the\s+)?(?:(?:first|1st)\s+(?P<first>\d+|{SPELLED})\s+{_ROWS}"
     rf"|{_ROWS}\s+(?P<a>\d+)(?:\s*(?:-|—|to|through|and|&)\s*(?P<b>\d+))?)"
 )
+_BY_ORDINALS = (
+    r"(?:the\s+)?(?P<nth1>\d+)(?:st|nd|rd|th)(?:\s*(?:-|—|to|through|and|&)\s*(?P<nth2>\d+)"
+    rf"(?:st|nd|rd|th))?\s+{_ROWS}"
+)
+_YARN = r"(?:(?:with|using)\s+(?:(?!ch\b)[A-Za-z.'-]+\s+){0,3}?(?!ch\b)[A-Za-z.'-]+,?\s+)?"
+"""In which yarn, told before the verb: "With white work 1st row same as first motif"."""
 _MANY = rf"(?:(?:the|these|those)\s+)?(?:(?:\d+|{SPELLED})\s+(?=[a-z]+\s+{_ROWS}\s))?"
 """How many rows a shaping has, which its name tells too: "the 2 raglan rows"."""
 _OF_SAME = (
@@ -28,10 +34,13 @@ _OF_SAME = (
 QUOTES = Sought(
     _OF_SAME,
     r"(?:(?<=[.;:,])\s+|(?<=\band)\s+(?=complete|finish|work\s+(?:rows?\b|rounds?\b|rnds?\b"
-    r"|same\b|as\b|exactly|just|the\b)|repeat\s+(?:rows?\b|rounds?\b|rnds?\b)|follow)|^\W*)(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
+    r"|same\b|as\b|exactly|just|the\b)|repeat\s+(?:rows?\b|rounds?\b|rnds?\b)|follow)|^\W*)"
+    rf"{_YARN}(?:(?:then|now)\s+)?(?:cast\s+on\s+and\s+)?(?:work|make|made|worked|shape"
     r"|continue|complete|knit|proceed|follow"
-    rf"|finish|crochet|repeat|(?P<way>dec|inc)(?:rease)?s?\.?(?=\s))(?:\b|(?<=\.))\s*(?:{_WHICH}\s+)?{_MANY}(?P<what>(?:[a-z]+\s+){{0,4}}?)"
-    rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?"
+    rf"|finish|crochet|repeat|(?P<way>dec|inc)(?:rease)?s?\.?(?=\s))(?:\b|(?<=\.))\s*(?:(?:{_WHICH}|{_BY_ORDINALS})\s+)?"
+    rf"{_MANY}(?P<what>(?:[a-z]+\s+){{0,4}}?)"
+    rf"{_SAME}\s+(?:for\s+|on\s+|in\s+)?(?:the\s+)?(?:(?:1st|first)\s+)?"
+    r"(?:(?:center|centre|top|middle|body|first part)\s+of\s+(?:the\s+)?)?"
     r"(?P<piece>[A-Za-z]+(?:\s+[a-z]+){0,2}?)"
     r"(?:,?\s+(?:until|till|to)\s+(?:(?:there\s+are|you\s+have)\s+)?(?P<left>\d+)"
     r"(?P<lefts>\s*[(\[][\d,;:\s]+[)\]])?\s+(?:sts|stitches)\b"

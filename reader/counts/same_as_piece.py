@@ -136,8 +136,9 @@ def _plain(name: str) -> str:
 
 def _numbers_of(found: re.Match[str], mark: Mark | None) -> Sequence[int]:
     """The numbers of the rows meant, those of the label where nothing else is told; () for none."""
-    if found["a"]:
-        return range(int(found["a"][:4]), int((found["b"] or found["a"])[:4]) + 1)
+    first = found["a"] or found["nth1"]
+    if first:
+        return range(int(first[:4]), int((found["b"] or found["nth2"] or first)[:4]) + 1)
     return mark.numbers if mark is not None and not (found["spot"] or found["what"].strip()) else ()
 
 

@@ -26,6 +26,7 @@ from reader.pattern.line_words import (
     BEGINS_SOON,
     BY_HAND,
     FINISHING,
+    FIRST_ROWS,
     FOUNDED,
     MATERIALS,
     NO_HEADING,
@@ -368,7 +369,7 @@ class _LayingOut:
     def quotes_a_part(self, words: str) -> bool:
         """Whether words tell of a piece by one before it: "work same as back to armhole".
         """
-        found = AS_PART.search(words) or FOLLOWED.match(words)
+        found = AS_PART.search(words) or FOLLOWED.match(words) or FIRST_ROWS.match(words)
         names = {part.name.lower() for part in self.parts if part.items}
         if found is None or (self.crocheted and found["turned"] is not None):
             return False

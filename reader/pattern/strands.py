@@ -6,7 +6,7 @@ import re
 
 from reader.text.sought import Sought
 
-_LENGTHS = r"(?:strands?|lengths?|pieces?|threads?|ends?|groups?)"
+_LENGTHS = r"(?:strands?|lengths?|pieces?|sections?|circles?|threads?|ends?|groups?)"
 CUT = Sought(
     ("cut", "wind", "wrap", "embroider"),
     rf"^\W*(?:\([^()]*\)\s*)?(?:(?:then|now|next|using|with|from|for)\b[^.;:]{{1,50}}?,?\s)?"
