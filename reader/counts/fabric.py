@@ -8,6 +8,8 @@ from dataclasses import dataclass, replace
 SPACE = "sp"
 GAP = "gap"
 """A space without a chain, between two groups that were worked into different places."""
+APART = "apart"
+"""Unit of a gap that the row above is told to go into: between two groups of a flat row."""
 PICOT = "picot on a stitch"
 """A chain closed on the stitch that it stands on: no loop to go into, unless it is called so."""
 OPENINGS = frozenset((SPACE, GAP, PICOT))
@@ -36,6 +38,16 @@ class Run:
     def is_stitch(self) -> bool:
         """Whether stitches, not spaces."""
         return self.name not in OPENINGS
+
+    @property
+    def is_open(self) -> bool:
+        """Whether a chain space, or a gap that is gone into as one."""
+        return self.name == SPACE or self.unit == APART
+
+    @property
+    def is_middle(self) -> bool:
+        """Whether the opening in the middle of a group."""
+        return not self.is_stitch and self.unit not in ("", APART)
 
     def alike(self, other: Run) -> bool:
         """Whether two runs differ only in their number."""
@@ -122,8 +134,8 @@ class Below:
 
     @property
     def spaces(self) -> int:
-        """How many chain spaces lie in it."""
-        return sum(run.n for run in self.runs if run.name == SPACE)
+        """How many chain spaces lie in it, and gaps that are gone into as such."""
+        return sum(run.n for run in self.runs if run.is_open)
 
     @property
     def kinds(self) -> dict[str, int]:
@@ -289,7 +301,7 @@ def any_space(run: Run) -> bool:
 
 def any_opening(run: Run) -> bool:
     """A chain space, or a gap between groups."""
-    return run.name == SPACE or (run.name == GAP and not run.unit)
+    return run.name == SPACE or (run.name == GAP and run.unit in ("", APART))
 
 
 def any_picot(run: Run) -> bool:

@@ -24,7 +24,7 @@ def groups_parted(nodes: Sequence[Node], below: Below) -> Below:
     """
     if not below.stitches or any(run.unit or not run.is_stitch for run in below.runs):
         return below
-    told = [SIZE.search(one.text.lower()) for one in _places(nodes) if one.noun in UNITS]
+    told = [SIZE.search(one.text.lower()) for one in places_in(nodes) if one.noun in UNITS]
     sizes = {int(one[1] or one[2]) for one in told if one}
     size = sizes.pop() if len(sizes) == 1 else 0
     kinds = {run.name for run in below.runs}
@@ -34,9 +34,10 @@ def groups_parted(nodes: Sequence[Node], below: Below) -> Below:
     return replace(below, runs=(group,) * (below.stitches // size))
 
 
-def _places(nodes: Sequence[Node]) -> Iterator[Place]:
+def places_in(nodes: Sequence[Node]) -> Iterator[Place]:
+    """The places that a row's instructions name, in order."""
     for one in nodes:
         if isinstance(one, Repeat):
-            yield from _places([*one.body, *one.ending])
+            yield from places_in([*one.body, *one.ending])
         elif isinstance(one, Work | Group | Skip):
             yield one.place

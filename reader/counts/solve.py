@@ -26,7 +26,7 @@ from reader.counts.fabric import SPACE, Below, Run, any_opening, foundation
 from reader.counts.first_again import closed_round
 from reader.counts.first_of_group import in_first_of_groups
 from reader.counts.first_square import first_square, loop_begun
-from reader.counts.groups_parted import groups_parted
+from reader.counts.gaps_between import gaps_between
 from reader.counts.joined_chain import fills_ring, in_ring
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
 from reader.counts.long_loops import lies_below
@@ -368,7 +368,7 @@ def best(
     """The reading that closes the row and agrees with the printed total, the usual one where
     several do. room: moves that may be opened.
     """
-    below = groups_parted(nodes := in_first_of_groups(in_ring(nodes, below), below), below)
+    nodes, below = gaps_between(in_first_of_groups(in_ring(nodes, below), below), below)
     ends = ends_of(loops_of_stitches(nodes, below), below.stitches is not None)
     found: Solved | None = None
     mark = -1e9

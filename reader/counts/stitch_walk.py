@@ -31,7 +31,7 @@ class StitchWalk:
         self.left: int | None = below.stitches if below is not None and self.known else None
         self.spaces = below.spaces if below is not None else 0
         self.opened = any(not run.is_stitch for run in self._runs)
-        self.united = any(run.unit and not run.is_stitch for run in self._runs)
+        self.united = any(run.is_middle for run in self._runs)
         self.at = 0
         self.into = 0
         self.aside = 0
@@ -141,7 +141,7 @@ class StitchWalk:
     def _pass(self, run: Run, amount: int) -> None:
         if run.is_stitch:
             self.left = (self.left or 0) - amount
-        elif run.name == SPACE:
+        elif run.is_open:
             self.spaces -= amount
         self.into += amount
         if self.into >= run.n:

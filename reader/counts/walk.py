@@ -140,7 +140,7 @@ class Walk(StridingWalk):
         """
         gone = self._runs[self.at - 1] if 0 < self.at <= len(self._runs) and not self.into else None
         rest = 0
-        if gone is not None and not gone.is_stitch and gone.unit and self.at < len(self._runs):
+        if gone is not None and gone.is_middle and self.at < len(self._runs):
             half = self._runs[self.at - 2] if self.at > 1 else None
             own = self._runs[self.at]
             if own.is_stitch:

@@ -53,7 +53,7 @@ def between_all(cur: Cursor, start: int) -> Place | None:
     if cur.low() not in WORDS:
         return None
     cur.at += 1
-    loop = _picots_of_loop(cur, start) or _last_and_first(cur, start)
+    loop = _picots_of_loop(cur, start) or _last_and_first(cur, start) or _one_and_other(cur, start)
     if loop is not None:
         return loop
     every = cur.low() in ALL and cur.low(1) not in GROUPS
@@ -84,6 +84,39 @@ def _last_and_first(cur: Cursor, start: int) -> Place | None:
             return Place(Where.NEXT, cur.span(start), Num((2,)), "group")
     cur.at = at
     return None
+
+
+def _one_and_other(cur: Cursor, start: int) -> Place | None:
+    """ "first 2 dc and next group", "the last group and the turning ch": the gap between the two,
+    one of which at least is a group.
+    """
+    at = cur.at
+    one, last = _one_side(cur), "last" in cur.lows[at : cur.at]
+    other = _one_side(cur) if one and cur.accept("and", "&") else ""
+    if other and (one == "group" or other == "group"):
+        take_after(cur)
+        where = Where.LAST if last else Where.NEXT
+        return Place(where, cur.span(start), Num((2,)), "group")
+    cur.at = at
+    return None
+
+
+WHICH = ("the", "first", "last", "next", "following", "1st", "end", "edge", "a", "same", "of")
+
+
+def _one_side(cur: Cursor) -> str:
+    """Takes "the first 2 dc", "next 3-dc group", "edge st"; "group" or "st", "" for neither."""
+    while cur.low() in WHICH or cur.kind() in ("num", "ord"):
+        cur.at += 1
+        cur.accept("-")
+    found = cur.stitch()
+    ahead = found.length if found is not None else 0
+    ahead += cur.low(ahead) == "-"
+    if cur.low(ahead) in GROUPS:
+        cur.at += ahead + 1
+        return "group"
+    noun = find_noun(cur)
+    return "group" if noun in GROUPS or noun == "group" else "st" if noun else ""
 
 
 PICOTS = ("picots", "picot", "ps", "p")

@@ -114,11 +114,21 @@ def _left_amid(cur: Cursor) -> Skip | None:
         number = ONE if cur.accept("a", "one") else cur.number()
         cur.at += cur.kind() == "num"
         noun = find_noun(cur) if number is not None else ""
-        if number is not None and cur.accept("unworked", "free") and _goes_further(cur):
+        if number is not None and _is_free(cur) and _goes_further(cur):
             place = Place(Where.NEXT, cur.span(start), number, noun or "st")
             return Skip(cur.span(start), cur.said(start), place)
     cur.at = start
     return None
+
+
+def _is_free(cur: Cursor) -> bool:
+    """Takes "unworked", "free for thumb"."""
+    free = cur.accept("unworked", "free", "open")
+    if free and cur.accept("for"):
+        cur.accept("the", "a", "each")
+        while cur.low() not in (*STOPS, "", "and", "then"):
+            cur.at += 1
+    return free
 
 
 def _goes_further(cur: Cursor) -> bool:
@@ -126,7 +136,7 @@ def _goes_further(cur: Cursor) -> bool:
     at = 1 if cur.low() in (",", "and", "then") else 0
     at += cur.low(at) in ("and", "then")
     at += cur.kind(at) == "num"
-    return at > 0 and cur.stitch(at) is not None
+    return at > 0 and (cur.stitch(at) is not None or cur.low(at) in ("ch", "chain"))
 
 
 def _cut_short(cur: Cursor, lows: list[str], made: list[Node]) -> bool:
@@ -156,6 +166,8 @@ def _phrase(cur: Cursor) -> list[str]:
 
 def _leaves(cur: Cursor, lows: list[str]) -> bool:
     """ "leave rem sts unworked", "leaving the other 6 sc for the top of the foot"."""
+    if _kept_free(cur, lows):
+        return True
     if not lows or lows[0] not in LEAVES:
         return False
     if "unworked" in lows:
@@ -163,6 +175,21 @@ def _leaves(cur: Cursor, lows: list[str]) -> bool:
     counted = REST & set(lows[:4]) and (_stitches(cur, lows) or "rest" in lows)
     crochet = cur.book.craft is Craft.CROCHET
     return crochet and bool(counted) and not OF_YARN & set(lows)
+
+
+FREE = frozenset(["free", "open", "unworked", "unused", "for"])
+"""How stitches are left: free, or for some part."""
+HAVING = ("having", "with", "keeping")
+
+
+def _kept_free(cur: Cursor, lows: list[str]) -> bool:
+    """ "Leaving 6 sts free for instep", "having 6 sc unused at end": so many, in crochet."""
+    if cur.book.craft is not Craft.CROCHET or not lows or lows[0] not in (*LEAVES, *HAVING):
+        return False
+    at = next((at for at in range(1, min(5, len(lows))) if cur.kind(at) == "num"), 0)
+    free = FREE - {"for"} if lows[0] in HAVING else FREE
+    named = _stitches(cur, lows[at + 1 :], at + 1) and not (OF_YARN - {"end"}) & set(lows)
+    return at > 0 and named and bool(free & set(lows[at + 1 :]))
 
 
 def _are_left(cur: Cursor, lows: list[str]) -> bool:
@@ -181,7 +208,7 @@ def _are_left(cur: Cursor, lows: list[str]) -> bool:
     return bool((REST | LEFT) & before) or bool(LEFT & after) or {"not", "worked"} <= after
 
 
-def _stitches(cur: Cursor, lows: list[str]) -> bool:
+def _stitches(cur: Cursor, lows: list[str], first: int = 0) -> bool:
     return any(
-        low in STITCH_NOUNS or cur.stitch(at) is not None for at, low in enumerate(lows)
+        low in STITCH_NOUNS or cur.stitch(at) is not None for at, low in enumerate(lows, first)
     )

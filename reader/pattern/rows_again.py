@@ -11,6 +11,7 @@ from reader.pattern.beyond_goal import FURTHER_WORK
 from reader.pattern.changes import pace_in
 from reader.pattern.goals import goal_in, times_in, value_of
 from reader.pattern.rows_listed import in_order, rows_listed
+from reader.pattern.rows_told import rows_told
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
     KEEP_ON,
@@ -53,9 +54,9 @@ def _again(
         # The colours are those of all rows, also of those worked already.
         planned_rows, row = None, planned_rows
     times = planned_rows or (None if until or row else times_in(tail))
-    for_rows = FOR_ROWS_AGAIN.match(tail) if kind == "last" and rows > 1 else None
-    if for_rows and times is None and not int(for_rows["n"]) % rows:
-        times = int(for_rows["n"]) // rows
+    so_many = None if times is not None else rows_told(tail, _cycle(kind, first, last, rows))
+    if so_many is not None:
+        times, until, row = so_many, None, None
     goal, each = goal_in(tail), by_section(tail)
     named = IN_BRACKET.search(tail) if goal is None and times is None else None
     goal = int(named.group(1)[:5]) if named else goal
@@ -68,12 +69,12 @@ def _again(
     )  # fmt: skip
 
 
-FOR_ROWS_AGAIN = re.compile(
-    r"\s*(?:alternately )?for (?:the next |another )?(?P<n>\d{1,3}) (?:more )?"
-    r"(?:rows|rnds|rounds)\b",
-    re.IGNORECASE,
-)
-"""How far the last rows are worked again, told in rows: "repeat the last 2 rows for 20 rows"."""
+def _cycle(kind: str, first: int, last: int, rows: int) -> int:
+    """How many rows are called back, 0 where that is not told."""
+    told = rows if kind == "last" else last - first + 1 if last else 0
+    return max(0, told)
+
+
 THROUGHOUT = re.compile(r"\s*throughout\b")
 ONCE_AGAIN = re.compile(r"\s*again\b(?! (?:until|till|for|\d|and again))", re.IGNORECASE)
 ANOTHER = re.compile(r"\s*(?:another|a further)\b")
