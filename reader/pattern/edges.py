@@ -321,7 +321,7 @@ def _further_edges(cur: Cursor, number: Num | None) -> Num | None:
         nouns = ahead + 1 + (cur.low(ahead + 1) in ("sts", "st", "stitches", "more"))
         if more is None or cur.kind(ahead) != "num" or cur.low(nouns) not in ALONG:
             return number
-        by_rate = cur.low(nouns) == "for" and cur.low(nouns + 1) in ("each", "every")
+        by_rate = cur.any_words(BY_RATE, nouns) > 0
         if by_rate or cur.low(ahead - 1) not in (",", "and", "then"):
             return number
         number = Num(tuple(one + more.at(size) for size, one in enumerate(number.values)))

@@ -18,6 +18,16 @@ BROKEN_DOWN = Sought(
     rf"(?P<pick>{_PICK}(?: {_STS})?[^.;:()\n]{{0,80}}?)(?P<parts>[ ]\((?:[^()]*\d[^()]*)\))",
     re.IGNORECASE,
 )
+TOLD_APART = Sought(
+    ("pick", "take", "taking", "knit up"),
+    rf"(?P<pick>{_PICK}(?: {_STS})?[^.;:(),\d\n]{{0,60}}?)"
+    r"(?P<parts>(?:,| -|:|;) (?:that is |viz\.? )?"
+    rf"{_N}(?: {_STS})? (?:on|along|from|down|up|across|at|each|for|in)\b[^.;()\n]*?)"
+    rf"(?=[.;(\n]|$|, (?:for|giving|making)\b)",
+    re.IGNORECASE,
+)
+""" "Pick up 48 sts along the edge, 24 on each side of the shoulder": the same stitches again."""
+BOTH = re.compile(r"\b(?:each|either|both) (?:side|edge|end|front|half|needle)s?\b", re.IGNORECASE)
 LOT = re.compile(r"(?:[(,;+]|\band|\bthen)\s*(?:\w+ )?(\d+)(?= [a-z])", re.IGNORECASE)
 TOTAL = Sought(
     ("pick", "take", "taking", "knit up"),
@@ -47,7 +57,7 @@ def picked_up(text: str) -> str:
     """The text so put; any text goes in."""
     text = QUARTER.sub(_turned, text)
     text = AGAIN.sub(lambda m: " " * len(m.group()), text)
-    text = BROKEN_DOWN.sub(_without_parts, text)
+    text = TOLD_APART.sub(_told_apart, BROKEN_DOWN.sub(_without_parts, text))
     return TOTAL.sub(_total, text)
 
 
@@ -68,6 +78,23 @@ def _without_parts(found: re.Match[str]) -> str:
     if whole is None or len(lots) < 2 or sum(lots) != _number(whole.group()):
         return found.group()
     return found["pick"].ljust(len(found.group()))
+
+
+def _told_apart(found: re.Match[str]) -> str:
+    """The lots left out where they come to what is picked up, those of both sides taken twice."""
+    whole = re.search(rf"{_N}", found["pick"][found["pick"].lower().index(" up") :], re.IGNORECASE)
+    lots = list(SPOKEN_LOT.finditer(found["parts"]))
+    ends = [one.start() for one in lots[1:]] + [len(found["parts"])]
+    come_to = sum(
+        _number(one["n"]) * (2 if BOTH.search(found["parts"], one.end(), end) else 1)
+        for one, end in zip(lots, ends, strict=True)
+    )
+    if whole is None or come_to != _number(whole.group()):
+        return found.group()
+    return found["pick"].ljust(len(found.group()))
+
+
+SPOKEN_LOT = re.compile(rf"(?:[,:;-]|\band|\bthen|is|viz\.?) (?P<n>{_N})(?= [a-z])", re.IGNORECASE)
 
 
 def _total(found: re.Match[str]) -> str:

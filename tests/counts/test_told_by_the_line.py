@@ -150,3 +150,17 @@ def test_a_short_name_nobody_knows_is_asked_about(name: str) -> None:
     text = f"Flag\n\nCast on 13 sts.\nRow 1: K4, {name}, k to end.\n"
     counted = count_pattern(parse_pattern(text))
     assert counted.problems
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Pick up 24 sts along the rail, 12 on each side of the mast.",
+        "Pick up and knit 24 sts around: 7 down the left front, 7 up the right and 10 behind.",
+        "Pick up and k 7 sts down left front, 7 up right front and 10 across the back.",
+        "Pick up 24 sts along the rail, 1 in each ridge.",
+    ],
+)
+def test_what_is_picked_up_is_counted_once(words: str) -> None:
+    counted = count_pattern(parse_pattern(f"Collar\n\n{words}\nRow 1: K2, purl to end.\n"))
+    assert counted.parts[0].rows[-1].count == 24
