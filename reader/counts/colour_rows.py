@@ -37,11 +37,27 @@ WHOLE = re.compile(
 )
 BEGINS = re.compile(rf"\W*{_N}\s", re.IGNORECASE)
 """How words that either is begin."""
+_ROWS = r"(?:rows?|rnds?|rounds?|rds?)"
+_YARN = rf"(?:{_SHADE}|colou?r [A-H]|(?-i:[A-H]|MC|CC\d?))\b"
+STRIPES = re.compile(
+    r"\W*(?:(?:work|keep|go|carry on|continue|alternat(?:e|ing)|repeat|in|of|stripes?|with|always"
+    r"|the same|plain|between)\b[\s:,]*){0,5}"
+    rf"(?:{_N}\s+{_ROWS}\s+(?:(?:in|of|with)\s+)?{_YARN}[\s,;]*(?:(?:and|then|next)\s+)*){{2,8}}"
+    rf"(?:[\s,]*(?:alternately|in turn|by turns|throughout|repeat(?:ed|ing)?|again|twice|once more"
+    rf"|{_N} (?:more )?times|to the end|and so on|as set|all plain)\b){{0,3}}\W*",
+    re.IGNORECASE,
+)
+"""Rows of which only their stripes are told: "alternate 2 rnds red and 2 rnds white"."""
+STRIPED = "as the row before, only its colour is told"
 WHY = "the stitches of each colour added up"
 
 
 def told_by_colours(ledger: Ledger, row: WrittenRow) -> bool:
     """Books a round that is told so; False, and nothing booked, for every other row."""
+    if row.mark is not None and _striped(ledger, row):
+        for _ in row.mark.numbers:
+            ledger.even(ledger.below.stitches, row.mark, row.start, row.end, STRIPED)
+        return True
     if row.mark is None or not BEGINS.match(ledger.text, row.start, row.end):
         return False
     count = stitches_told(" ".join(ledger.text[row.start : row.end].split()))
@@ -50,6 +66,14 @@ def told_by_colours(ledger: Ledger, row: WrittenRow) -> bool:
     for _ in row.mark.numbers:
         ledger.even(count, row.mark, row.start, row.end, WHY)
     return True
+
+
+def _striped(ledger: Ledger, row: WrittenRow) -> bool:
+    """Whether a label of several rows stands before nothing but their stripes."""
+    several = row.mark is not None and len(row.mark.numbers) > 1
+    if not several or ledger.below.stitches is None or ledger.below.spaces:
+        return False
+    return STRIPES.fullmatch(" ".join(ledger.text[row.start : row.end].split())) is not None
 
 
 def stitches_told(words: str) -> int | None:

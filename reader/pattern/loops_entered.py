@@ -17,9 +17,22 @@ ALL_OF_THEM = (
 """Behind "in back loop of", these say how all are entered, and no place."""
 
 
+_UNDER = ("underside", "under side", "free loop", "unused loop", "remaining loop", "unworked loop",
+          "free loops", "unused loops", "other side", "opposite side", "back")  # fmt: skip
+UNDER_EACH = tuple(
+    f"{into} {the}{side} of each of the"
+    for into in ("in", "into") for the in ("", "the ") for side in _UNDER
+)
+"""The far side of chains that are told by their number: "in the underside of each of the 8 ch"."""
+
+
 def skip_loop_words(cur: Cursor) -> bool:
     """Takes words that say how the stitch is entered, which change no count."""
     took = False
+    under = cur.any_words(UNDER_EACH) if cur.low() in ("in", "into") else 0
+    if under and cur.kind(under) == "num":
+        cur.at += under - len(("each", "of", "the"))
+        return True
     while True:
         # Looked for behind every place, and hardly ever there.
         length = cur.any_words(LOOP_ONLY) if cur.low() in LOOP_FIRST else 0

@@ -69,6 +69,7 @@ from reader.text.totals_first import with_cast_on
 from reader.text.totals_in_column import totals_told
 from reader.text.translated import in_english
 from reader.text.tunisian import as_rows
+from reader.text.two_together import two_together
 from reader.text.undotted import undotted
 
 
@@ -86,7 +87,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))
     plain = in_plain_words(without_row_notes(parted_totals(plain_totals(plain))))
-    plain = wholly_short(as_rows(in_english(plain)))
+    plain = two_together(wholly_short(as_rows(in_english(plain))))
     plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))

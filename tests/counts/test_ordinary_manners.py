@@ -228,3 +228,43 @@ def test_in_total_is_no_count_of_every_row() -> None:
     )
     assert counts(text) == [12, 16, 16, 10, 20]
     assert not count_pattern(parse_pattern(text)).problems
+
+
+@pytest.mark.parametrize(
+    ("row", "after"),
+    [
+        ("every two sc together", 6),
+        ("single crochet every 2 stitches together.", 6),
+        ("Crochet two together six times. Six.", 6),
+        ("sc two and two together", 6),
+        ("Single crochet in the next stitch, then crochet two together. All the way around.", 8),
+    ],
+)
+def test_two_together_in_other_words(row: str, after: int) -> None:
+    read = count_pattern(parse_pattern(f"Rnd 1: 12 sc in ring. (12)\nRnd 2: {row}"))
+    assert read.parts[0].rows[-1].count == after
+    assert not read.problems
+
+
+@pytest.mark.parametrize(
+    "row",
+    [
+        "alternate 2 rnds red and 2 rnds white.",
+        "2 rounds red, 2 rounds white, twice.",
+        "Work in stripes: 2 rounds A, 1 round B, repeat.",
+        "one round of blue, then one round of white, alternately.",
+    ],
+)
+def test_rounds_of_which_only_the_stripes_are_told(row: str) -> None:
+    text = f"Ch 24, join.\nRnd 1: sc in each ch. (24)\nRnds 2-9: {row}\nRnd 10: sc in each st. (24)"
+    read = count_pattern(parse_pattern(text))
+    assert [one.count for one in read.parts[0].rows][1:] == [24] * 10
+    assert not read.problems
+
+
+def test_the_underside_of_chains_told_by_their_number() -> None:
+    text = PORTHOLE + (
+        "sc in each sc and ch. (36)\n\nFINGER\nRnd 1: Join yarn at the opening, 1 sc in "
+        "each of the 8 skipped sc, 1 sc in the underside of each of the 8 ch.\nRnd 2: sc in each."
+    )
+    assert counts(text)[-2:] == [16, 16]
