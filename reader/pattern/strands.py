@@ -29,6 +29,7 @@ KNOTTED = re.compile(
 WORKS = re.compile(
     r"\b(?:ch(?:ain)?s? (?:of )?\d|cast on|pick up"
     r"|\d+ ?(?:s ?c|d ?c|h ?d ?c|tr ?c?|s d c) (?:in|over)"
+    r"|knit|purl|crochet(?! hook)|garter|stockinette|cast off|bind off"
     r"|work (?:a row|\d+ rows?)|work(?:ing)? \d+ ?(?:s ?c|d ?c|tr)|k(?:nit)? ?\d|p(?:url)? ?\d)\b",
     re.IGNORECASE,
 )

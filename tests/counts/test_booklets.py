@@ -62,6 +62,18 @@ def test_strands_make_no_row(strands: str) -> None:
     assert rows(f"{SHELLS}\n{strands}\n") == [("Row 1", 25), ("Row 2", 25), ("Row 3", 25)]
 
 
+KNITTED = [
+    "STRAP: Using 2 strands of wool, cast on 8 sts. Knit 20 rows, fold in half and sew.",
+    "STRAP\n\nWith Blue cast on 8 sts.\n\nUsing two strands knit in garter st for 20 rows; "
+    "fold in half.",
+]
+
+
+@pytest.mark.parametrize("text", KNITTED)
+def test_what_is_knitted_of_strands_is_counted(text: str) -> None:
+    assert rows(text)[-1][1] == 8
+
+
 def test_double_in_half_tells_no_uk_terms() -> None:
     """Three chains begin a round of US double crochet, whatever is doubled in half at its end."""
     text = (
