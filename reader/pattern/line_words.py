@@ -79,8 +79,8 @@ dash where the work begins behind it, "Front—Cast on 56".
 """
 STITCHY = re.compile(
     r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
-    r"|stitch(?:es)?|cast(?:ing)? o(?:ff|n)|co ?\d+|bind(?:ing)? off|bo ?\d*|bo|doubles?|trebles?"
-    r"|rnds?|rounds?|rows?"
+    r"|stitch(?:es)?|cast(?:ing)? o(?:ff|n)|co ?\d+|bind(?:ing)? off|bo ?\d*|bo"
+    r"|singles?|doubles?|trebles?|rnds?|rounds?|rows?"
     r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam(?:ed)?|make one|take in|pick up"
     r"|work (?:straight|even|without)|long st|cont\w*\.? (?:to work )?(?:straight|even|without|in)"
     r"|work(?:ing)? (?:even |straight )?in (?:\w+ ){0,2}(?:rib\w*|pattern|garter|moss|stock\w+)"

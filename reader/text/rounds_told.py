@@ -9,6 +9,7 @@ import re
 
 from reader.terms.numbers import SPELLED, word_number
 from reader.text.sought import Sought
+from reader.text.spoken import hardly_marked
 
 _N = rf"(?:{SPELLED}|\d{{1,3}}\b)"
 _TO = r"(?: ?(?:to|through|thru|until|till|and|&|-|—) ?)"
@@ -70,7 +71,8 @@ EACH_TIME = Sought(
 def rounds_told(text: str) -> str:
     """The text so put, where enough rounds are named in words; any other text as it is."""
     labels = [one for one in LABEL.finditer(text) if not _spoken_of(text, one)]
-    if len(labels) < LEAST:
+    # A text with hardly a stop is parted by another pass, which marks put here would hide it from.
+    if len(labels) < LEAST or hardly_marked(text):
         return text
     out, before = list(text), 0
     for one in labels:

@@ -41,10 +41,15 @@ EACH_ROUND = re.compile(
 )
 
 
+def hardly_marked(text: str) -> bool:
+    """Whether a text was written down as it was spoken, with hardly a stop."""
+    words = len(text.split())
+    return words >= FEWEST_WORDS and sum(map(text.count, MARKS)) <= MOST_MARKS * words + 4
+
+
 def punctuated(text: str) -> str:
     """The text with its rows marked, where it was spoken; any other text as it is."""
-    words = len(text.split())
-    if words < FEWEST_WORDS or sum(map(text.count, MARKS)) > MOST_MARKS * words + 4:
+    if not hardly_marked(text):
         return text
     labels = _labels(text)
     if len(labels) < LEAST:

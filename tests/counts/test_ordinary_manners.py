@@ -9,6 +9,7 @@ import pytest
 from reader.counts.account import count_pattern
 from reader.counts.counted import Verdict
 from reader.pattern.parser import parse_pattern
+from reader.text.rounds_told import rounds_told
 
 JETTY = """Ch 15.
 Row 1: sc in 2nd ch from hook and in each ch across. (14 sc)
@@ -268,3 +269,16 @@ def test_the_underside_of_chains_told_by_their_number() -> None:
         "each of the 8 skipped sc, 1 sc in the underside of each of the 8 ch.\nRnd 2: sc in each."
     )
     assert counts(text)[-2:] == [16, 16]
+
+
+def test_rounds_spoken_without_a_stop_keep_their_own_pass() -> None:
+    """Marks put behind one label would hide the others."""
+    text = (
+        "so we start with the deck and make a ring and put six single crochet in it that is six\n"
+        "now round two is two single crochet in every stitch around that gives you twelve\n"
+        "round three one single crochet in the first stitch two in the next all around eighteen\n"
+        "round four one single crochet in each stitch around eighteen\n"
+        "rounds five through eight are exactly the same as round four\n"
+        "then round nine single crochet two together all the way around and that makes nine\n"
+    )
+    assert rounds_told(text) == text
