@@ -188,7 +188,8 @@ def other(node: Node, tally: Tally) -> None:
 
 
 ON_ITS_STITCH = re.compile(
-    r"(?:sl(?:ip)? ?st\w*|ss) (?:back )?(?:in|into|to|on)(?! (?:the )?(?:first|1st)\b)\b[^,;]*"
+    r"(?:sl(?:ip)? ?st\w*|ss) (?:back )?(?:in|into|to|on)(?! (?:the )?(?:first|1st)\b)\b"
+    r"(?![^,;]*\b(?:first made|made first|made at (?:the )?(?:beg|start)))[^,;]*"
     r"\b(?:made|just worked|picot)\b",
     re.IGNORECASE,
 )

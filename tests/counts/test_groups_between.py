@@ -109,3 +109,16 @@ def test_rows_called_back_by_rows(again: str) -> None:
     text = "Ch 19.\n\nROW 1: S c in 2nd ch from hook and in each ch across. Ch 1, turn.\n\n"
     text += f"ROW 2: S c in each s c across. Ch 1, turn.\n\n{again}"
     assert counts_of(text) == [18] * 8
+
+
+@pytest.mark.parametrize(
+    "close",
+    ["sl st in 3rd st of ch-4 first made", "sl st in 3rd ch of ch-4 made first",
+     "sl st in 3rd ch of ch-4 made at beginning", "sl st in 3rd st of ch-4"],
+)  # fmt: skip
+def test_the_chain_first_made_is_no_picot(close: str) -> None:
+    """The chain before the slip stitch is the round's last space."""
+    text = "Ch 8, join with sl st to form ring.\n\n1st rnd: Ch 3, 17 d c in ring, join.\n\n"
+    text += f"2nd rnd: Ch 4, * d c in next d c, ch 1; repeat from * around, {close}.\n\n"
+    text += "3rd rnd: Sl st in next sp, ch 3, d c in same sp, * ch 1, 2 d c in next sp; repeat from"
+    assert counts_of(f"{text} * around, ending with ch 1, join.") == [18, 18, 36]
