@@ -12,7 +12,8 @@ from reader.pattern.rule import Rule
 OVER_AND_OVER = re.compile(
     r"^\W*(?:(?:then|and|now|just)\s+)*"
     r"(?:(?:keep|continue|cont|go on|carry on|work)\s+(?:to\s+|on\s+)?)?"
-    r"(?:(?:knit|purl|k|p|work|tak)\w*\s?2(?:\s(?:sts|stitches))?\s?tog(?:ether)?|ssk)\b"
+    r"[*(\[]*(?:(?:knit|purl|k|p|work|tak|[sh]?dc|sc|h?tr)\w*\s?2(?:\s(?:sts|stitches))?"
+    r"\s?tog(?:ether)?|ssk|dec)\b[*)\]]*(?:[;,]?\s+rep(?:eat)?\s+from\s+\*)?"
     r"(?:\s+(?:all|across|around|round|every|each|over and over|the|st|stitch|way|row))*,?\s+"
     r"(?:until|till)\s+(?P<until>(?:there\s+(?:are|is)|you|only|just|\d+\s+(?:sts|stitches|st)?\s*"
     r"(?:are left|left|rem))[^.;,]*)",

@@ -6,7 +6,8 @@ from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_words import CHAIN_NOUNS, GROUP_NOUNS, SPACE_NOUNS, STITCH_NOUNS
 from reader.pattern.tree import Place, Where
 
-GROUPS = GROUP_NOUNS | {"shell", "shells", "v-st", "v-sts", "fan", "fans", "cluster", "clusters"}
+GROUPS = GROUP_NOUNS | {"shell", "shells", "v-st", "v-sts", "v", "vs", "v's", "fan",
+                        "fans", "cluster", "clusters"}  # fmt: skip
 
 
 def chain_loop(cur: Cursor) -> Place | None:

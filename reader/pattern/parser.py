@@ -279,8 +279,9 @@ def _defined(name: str, meaning: str, craft: Craft, terms: Terms) -> Stitch | No
         spaces = len(re.findall(r"\bch", group.group(1)))
         makes = sum(int(number or 1) for number in made)
         parts = parts_of(group.group(1), terms) if spaces else ()
+        unit = "v-st" if name == "v" else name
         return Stitch(
-            name, name, 1, makes, craft, Kind.GROUP, OWN_KEY, 3, spaces=spaces, parts=parts
+            unit, name, 1, makes, craft, Kind.GROUP, OWN_KEY, 3, spaces=spaces, parts=parts
         )
     known = forms(craft, Terms.US).get(f"{name} st")
     if known is not None:

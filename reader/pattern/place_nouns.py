@@ -165,7 +165,7 @@ def _plain(cur: Cursor, at: int) -> tuple[str, int]:
             "( s )", at + 1
         )
         return "st", 4 if plural else 1
-    if low == "v":
+    if low in ("v", "vs", "v's"):
         # A V of two stitches in one place, "in each V around".
         return "v-st", 1
     if low in SPACE_NOUNS:

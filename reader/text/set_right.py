@@ -62,6 +62,7 @@ from reader.text.spoken import punctuated
 from reader.text.tables import untabled
 from reader.text.tick_boxes import without_boxes
 from reader.text.time_marks import without_times
+from reader.text.to_the_last import to_the_last
 from reader.text.total_remarks import plain_totals
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
@@ -91,6 +92,6 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
-    plain = chains_first(unnamed_loops(labelled_alike(with_one_verb(plain))))
+    plain = chains_first(unnamed_loops(to_the_last(labelled_alike(with_one_verb(plain)))))
     plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
     return source, plain
