@@ -13,7 +13,7 @@ from reader.terms.stitches import Craft, Kind
 
 BEGINS = tuple(
     f"{verb} {at}"
-    for verb in ("beginning", "commencing", "starting", "begin", "commence", "start")
+    for verb in ("beginning", "beg", "commencing", "starting", "begin", "commence", "start")
     for at in ("in", "with", "at", "on", "from", "into")
 )
 LEAVES = ("missing", "skipping", "omitting", "except", "excepting", "leaving", "passing", "but")

@@ -78,7 +78,7 @@ RUN_IN = re.compile(
 dash where the work begins behind it, "Front—Cast on 56".
 """
 STITCHY = re.compile(
-    r"\b(?:ch|chain|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
+    r"\b(?:ch|chains?|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
     r"|stitch(?:es)?|cast(?:ing)? o(?:ff|n)|co ?\d+|bind(?:ing)? off|bo ?\d*|bo"
     r"|singles?|doubles?|trebles?|rnds?|rounds?|rows?"
     r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam(?:ed)?|make one|take in|pick up"

@@ -20,7 +20,7 @@ def in_other_place(cur: Cursor, start: int, made: list[Node]) -> Node | None:
         cur.at += 1
     each = cur.low() in ("each", "every") and cur.book.craft is Craft.CROCHET
     # "in 2nd ch from hook and next 3 ch"
-    each = each or (cur.low() == "next" and cur.low(-1) == "and" and cur.kind(1) == "num")
+    each = each or _and_next(cur)
     if not each and cur.low() not in ("in", "into", "on", "across", "around", "over", "to"):
         return None
     last = next((one for one in reversed(made) if isinstance(one, Work)), None)
@@ -49,6 +49,14 @@ def in_other_place(cur: Cursor, start: int, made: list[Node]) -> Node | None:
         number=last.number if several or not whole else None,
         place=place,
     )
+
+
+def _and_next(cur: Cursor) -> bool:
+    """Whether "next 3 ch" stands here behind "and"; a "the" before it is passed over."""
+    the = cur.low() == "the"
+    here = cur.low(the) == "next" and cur.kind(1 + the) == "num" and cur.low(-1) in ("and", "&")
+    cur.at += here and the
+    return here
 
 
 def _several_in_each(last: Work, place: Place, made: list[Node]) -> bool:

@@ -22,8 +22,26 @@ BY_CHAINING = re.compile(
 """The foundation told as what is done first: "Start by chaining 25 plus 2"."""
 
 
+WITH_TURN = re.compile(
+    r"\b(?P<chain>ch|chain|make a chain of|make|work)(?: of)? (?P<n>\d{1,3})"
+    r"(?P<unit> ch(?:ain)?s?)?(?: sts?| stitches)?,? (?:plus|\+|and) (?P<m>[1-5])"
+    r"(?: more| extra)?(?: ch(?:ain)?s?)?"
+    r" (?:turning ch(?:ain)?s?|(?:to|for) turn(?:ing)?(?: ch(?:ain)?)?|for (?:the )?t-?ch)\b",
+    re.IGNORECASE,
+)
+"""The foundation with the chains to turn with: "Ch 20, plus 1 turning ch"."""
+SET_UP = re.compile(r"^(?P<lead>[ \t]*setup ?[:=—-])(?= ?(?:ch|chain|make|work)\b)", re.I | re.M)
+
+
+def _in_all(found: re.Match[str]) -> str:
+    if not (found["unit"] or found["chain"].lower().startswith("ch") or "of" in found["chain"]):
+        return found.group()
+    return f"ch {int(found['n']) + int(found['m'])}".ljust(len(found.group()))
+
+
 def with_chain(text: str) -> str:
     """The text with such lines as a chain of so many; any other text as it is."""
+    text = WITH_TURN.sub(_in_all, SET_UP.sub(lambda found: " " * len(found.group()), text))
     text = BY_CHAINING.sub(
         lambda m: f"{m['lead']}ch {m['n']}{m['more'] or ''}".ljust(len(m.group())), text
     )
