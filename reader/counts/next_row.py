@@ -85,8 +85,13 @@ def coming_rows(items: Sequence[WrittenRow | WrittenNote], text: str) -> list[st
     return coming[::-1]
 
 
-AMID = re.compile(r"\W*(?:making|working|placing|putting|having)\b", re.IGNORECASE)
-"""What is done somewhere in the row, "dc in each dc across, making 5 dc in ch-3 sp"."""
+AMID = re.compile(
+    r"\W*(?:making|working|placing|putting|having)\b"
+    r"|\W*(?:with )?(?:ch(?:ain)?(?:ing)? ?\d|\d ch(?:ain)?) (?:in )?between\b", re.IGNORECASE,
+)
+"""What is done somewhere in the row, "dc in each dc across, making 5 dc in ch-3 sp", "ch 1 between
+groups".
+"""
 
 
 def chain_is_worked(words: str) -> bool | None:
