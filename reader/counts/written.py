@@ -11,6 +11,7 @@ from reader.counts.joined_pieces import over_pieces
 from reader.counts.sentences import without_heading
 from reader.pattern.chained_between import chained_between
 from reader.pattern.chains_too import chains_too
+from reader.pattern.closing_stitch import closed_by_stitch
 from reader.pattern.clusters import begun_with_chain
 from reader.pattern.ends_by_size import of_one_size
 from reader.pattern.from_beginning import chain_begins_once
@@ -49,7 +50,7 @@ def _as_read(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
 def _begun_and_ended(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
     """A crocheted row with its chain worked once, and nothing behind its end."""
     begun = chain_begins_once(begun_with_chain(chains_too(nodes)))
-    return chained_between(over_pieces(off_the_hook(begun)))
+    return closed_by_stitch(chained_between(over_pieces(off_the_hook(begun))))
 
 
 def off_the_hook(nodes: tuple[Node, ...]) -> tuple[Node, ...]:

@@ -43,3 +43,20 @@ def test_corners_with_a_chain_between(second: str) -> None:
 @pytest.mark.parametrize("third", THIRD)
 def test_sides_with_a_chain_between(third: str) -> None:
     assert counts(FIRST, SECOND[-1], third, "ch 1, sc in each dc around") == [12, 24, 36, 36]
+
+
+@pytest.mark.parametrize(
+    "closing",
+    [
+        "hdc in top of ch 3", "ch 1, sc in top of ch 3", "join with hdc in top of ch 3",
+        "hdc in 3rd ch of beg ch-3", "ch 1, sc in first dc to form corner sp",
+        "hdc in top of ch-3 (counts as last ch-2 sp)",
+    ],
+)  # fmt: skip
+def test_a_short_stitch_that_closes_the_round_is_none_of_it(closing: str) -> None:
+    first = f"Ch 3 (counts as dc), 2 dc in ring, [ch 2, 3 dc in ring] 3 times, {closing}."
+    second = (
+        "ch 3, 2 dc in same sp, ch 1, *(3 dc, ch 2, 3 dc) in next sp, ch 1; rep from * 2 more "
+        f"times, 3 dc in first sp, {closing}."
+    )
+    assert counts(first, second, "ch 1, sc in each dc around") == [12, 24, 24]
