@@ -32,13 +32,15 @@ OTHER = re.compile(
 def chains_too(nodes: Sequence[Node]) -> tuple[Node, ...]:
     """The row with such words as a remark of chains; any other row as it is."""
     out: list[Node] = []
+    whole = False
     for one in nodes:
-        if any(map(_whole_row, out)) and _tells(one):
-            out.append(Act(one.span, one.words, Deed.NOTE, CHAINS))
+        if whole and _tells(one):
+            one = Act(one.span, one.words, Deed.NOTE, CHAINS)
         elif out and isinstance(one, Act) and _told(out[-1]):
-            out.append(replace(one, into=CHAINS))
-        else:
-            out.append(one)
+            one = replace(one, into=CHAINS)
+        out.append(one)
+        # Kept, not looked for anew: a row may have thousands of instructions.
+        whole = whole or _whole_row(one)
     return tuple(out)
 
 
