@@ -9,10 +9,9 @@ from __future__ import annotations
 
 import re
 
-_NUMBER = (
-    r"(?:\d+|(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|\w+teen"
-    r"|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety))"
-)
+from reader.terms.numbers import SPELLED
+
+_NUMBER = rf"(?:\d+|{SPELLED})"
 _CHAIN = r"(?:ch(?:ain)?s?|c)\b"
 _SIZES = r"(?: ?[(\[][\d,; /-]+[)\]])*"
 BEGINS = re.compile(

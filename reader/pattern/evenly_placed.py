@@ -22,6 +22,8 @@ WHOLE = frozenset(
 )  # fmt: skip
 """Words of which a row or chain as a whole may be named."""
 OPENINGS = ("sp", "corner")
+MANY = 2
+"""Stitches, at least, that can be spread."""
 
 
 def evenly_in(cur: Cursor, number: Num | None) -> Place | None:
@@ -48,9 +50,6 @@ def evenly_in(cur: Cursor, number: Num | None) -> Place | None:
         cur.at = start
         return None
     return Place(Where.REST, span, text=text)
-
-
-MANY = 2
 
 
 def _named_whole(cur: Cursor) -> bool:

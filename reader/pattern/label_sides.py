@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 
 WORKED = r"(?:ch|sl st|ss|sc|s c|hdc|dc|d c|tr|tr c|htr|k|p|yo|inc|dec|sk|skip|miss|knit|purl)"
+_SIDE_SAID = r"(?:RS|WS|right side|wrong side)(?:\s+(?:facing|row|side|of work))?"
 SIDE = (
     r"(?:\s*[\(\[](?:(?:RS|WS)(?: row)?,?\s*)?(?:inc|dec|increase|decrease)(?:\s+(?:row|round"
     r"|rnd))?[\)\]]"
     rf"|\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{WORKED}\b)[^)\]]{{0,40}}[\)\]]"
-    r"|(?:,?\s+|\s?[/-]\s?)(?:RS|WS|right side|wrong side)(?:\s+(?:facing|row|side|of work))?"
+    rf"|(?:,?\s+|\s?[/-]\s?){_SIDE_SAID}"
     rf"(?=\s*[:.—]|\s+-+\s|\s+(?:[*(\[]|\d* ?{WORKED}\b|[kp]\d)))?"
 )
 """Behind a label, words in brackets that work nothing, or the side: "(right side)", "RS"."""
@@ -18,7 +19,6 @@ SIDE_ENDS = (
     rf"(?=\s+(?:[*(\[]|\d* ?{WORKED}\b|[kp]\d))"
 )
 """Behind the side no mark is needed: "Row 1 WS k2, p2"."""
-_SIDE_SAID = r"(?:RS|WS|right side|wrong side)(?:\s+(?:facing|row|side|of work))?"
 _MARK = r"(?:[:.;,)\]—=~>→-]|\.{2,3})"
 MORE = re.compile(
     rf"(?:\s*(?:{_MARK}+|[(\[]{_SIDE_SAID}[)\]]|{_SIDE_SAID}(?=\s*{_MARK}|\s+(?:[*(\[]|[a-z\d]))))+"

@@ -114,7 +114,7 @@ def sizes_named(text: str) -> tuple[str, ...]:
     if names and (_bare_lists(text, len(names) - 1) or lists_within(text, len(names)) > 1):
         return names
     if _begun_for_two(text):
-        return ("size 1", "size 2")
+        return _by_brackets(text) or ("size 1", "size 2")
     cast_on = [values_in(one) for one in CAST_ON.findall(text)] if lists else []
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
         often = lists.count(common)
@@ -132,22 +132,19 @@ def sizes_named(text: str) -> tuple[str, ...]:
     return ("one size",)
 
 
-BEGUN_FOR_TWO = re.compile(
-    r"\b(?:cast\W+on|co|ch|chain)\s+(?P<pair>(?P<a>\d+)\s?\((?P<b>\d+)\))", re.IGNORECASE
+BEGUN_PAIR = re.compile(
+    r"\b(?:cast\W+on|co|ch|chain)\s+(?P<pair>(?P<a>\d{1,5})\s?[(\[](?P<b>\d{1,5})[)\]])",
+    re.IGNORECASE,
 )
+"""How a piece begins with two numbers: those of two sizes, or one with its total."""
 
 
 def _begun_for_two(text: str) -> bool:
     """Whether a piece begins with two numbers that come again as a row's total: "Chain 72 (84)"."""
-    for found in BEGUN_FOR_TWO.finditer(text):
-        if int(found["b"][:5]) > int(found["a"][:5]) and text.count(found["pair"]) > 1:
+    for found in BEGUN_PAIR.finditer(text):
+        if int(found["b"]) > int(found["a"]) and text.count(found["pair"]) > 1:
             return True
     return False
-
-
-BEGUN_PAIR = re.compile(
-    r"\b(?:cast\W+on|co|ch|chain)\s+(?P<a>\d{1,3})\s?[(\[](?P<b>\d{1,3})[)\]]", re.IGNORECASE
-)
 
 
 def _begun_grown(text: str) -> bool:

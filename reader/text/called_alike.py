@@ -6,17 +6,14 @@ from __future__ import annotations
 
 import re
 
+from reader.terms.numbers import ORDINALS, SPELLED
 from reader.text.sought import Sought, has_any
 
 _ROW = r"(?:row|rnd|round|rd)"
-_ORD = (
-    r"(?:\d{1,3}(?:st|nd|rd|th|d)|first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth"
-    r"|last|previous)"
-)
-_WORD = r"(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
+_ORD = rf"(?:\d{{1,3}}(?:st|nd|rd|th|d)|{'|'.join(ORDINALS)}|last|previous)"
 _LABEL = (
     rf"^[ \t>*•-]*(?:(?:{_ROW}s?|R)[ .#]{{0,2}}\d[\d ,&-]{{0,8}}"
-    rf"|{_ORD}(?: (?:and|&|to) (?:the )?{_ORD})? {_ROW}s?|{_ROW}s? {_WORD}|\d{{1,3}}(?=[:.)]))"
+    rf"|{_ORD}(?: (?:and|&|to) (?:the )?{_ORD})? {_ROW}s?|{_ROW}s? {SPELLED}|\d{{1,3}}(?=[:.)]))"
     r"(?: ?[(\[][^)\]\n]{1,16}[)\]])?[ ]?(?:[:.,)=—-]+)?[ ]+"
 )
 _VERB = (
@@ -28,13 +25,13 @@ _VERB = (
 )
 CALLED = re.compile(
     rf"(?P<label>{_LABEL})(?P<verb>{_VERB})"
-    rf"(?=[ ](?:the[ ])?(?:{_ROW}s?[ ]?\d|R\d|{_ORD}[ ]{_ROW}\b|{_ROW}[ ]{_WORD}\b))",
+    rf"(?=[ ](?:the[ ])?(?:{_ROW}s?[ ]?\d|R\d|{_ORD}[ ]{_ROW}\b|{_ROW}[ ]{SPELLED}\b))",
     re.IGNORECASE | re.MULTILINE,
 )
 IS_ROW = Sought(
     (" = ",),
     rf"^(?P<label>[ \t]*(?:(?:{_ROW}s?|R)[ ]?\d{{1,3}}|\d{{1,3}}(?:st|nd|rd|th) {_ROW}))[ ]=[ ]"
-    rf"(?=(?:the )?(?:{_ROW}s?[ ]?\d|R\d|{_ORD}[ ]{_ROW}\b|{_ROW}[ ]{_WORD}\b))",
+    rf"(?=(?:the )?(?:{_ROW}s?[ ]?\d|R\d|{_ORD}[ ]{_ROW}\b|{_ROW}[ ]{SPELLED}\b))",
     re.IGNORECASE | re.MULTILINE,
 )
 """ "Row 4 = row 2"."""

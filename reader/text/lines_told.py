@@ -57,9 +57,7 @@ LED = Sought(
     ("knit", "purl", "slip"),
     r"^[ ]*(?:(?:and|now|then|next|so|okay|ok|right|alright|after that),? )*"
     r"(?:(?:you|we|i|just|simply|only)\s)*"
-    r"(?=(?:knit|purl|slip) (?:all|every|to|across|around|(?:SPELLED)\b))".replace(
-        "SPELLED", SPELLED
-    ),
+    rf"(?=(?:knit|purl|slip) (?:all|every|to|across|around|(?:{SPELLED})\b))",
     re.IGNORECASE | re.MULTILINE,
 )
 TOTAL = re.compile(
