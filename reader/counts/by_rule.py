@@ -42,6 +42,7 @@ from reader.counts.narrowed import (
     narrow,
     only_on,
     settled_on,
+    side_of_neck,
     told_last,
     turn_for_heel,
     worked_apart,
@@ -73,8 +74,6 @@ from reader.terms.stitches import Craft
 
 MEASURES = re.compile(r"\buntil\b[^.;]*\b(?:measures?|long|inch(?:es)?|cm|in\.)\b", re.IGNORECASE)
 """A repeat that ends at a length."""
-
-
 HAVING_MORE = re.compile(
     r"\b(?:having|with|always having|working) (?:always )?(?:\d+|one|two) (?:more|less|fewer)\b"
     r"|\b(?:\d+|one|two) (?:\w+ ){0,3}(?:more|less|fewer) (?:\w+ ){0,2}?(?:between|before|after)\b",
@@ -142,7 +141,7 @@ def _add_sentences(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Eve
         if only is not None and settled_on(ledger, only):
             ledger.even(only, None, one.start, one.end, "")
             continue
-        rest = told_first(words) if words else None
+        rest = (told_first(words) or side_of_neck(ledger, words)) if words else None
         rest = rest or rest_of_moved(ledger, words) or knitted_last(ledger, words)
         first = rest is not None or (begins_with_them(words) and not turns_amid(words))
         if first:

@@ -116,9 +116,10 @@ def begun_on(words: str) -> int | None:
 
 _BACK = r"(?:back\s+and\s+forth(?:\s+in\s+rows)?|to\s+and\s+fro|in\s+rows|flat|straight)"
 ONLY_ON = re.compile(
-    rf"\W*(?:(?:now|then|and)\s+)*(?:(?:work|knit|continue|proceed)(?:ing)?\s+)?(?:{_BACK}\s+)?"
+    rf"\W*(?:(?:now|then|and)\s+)*(?:(?:work|knit|cont|continue|proceed)(?:ing)?\s+)?(?:{_BACK}\s+)?"
     rf"(?:only\s+)?(?:on|over|across|with)\s+(?:only\s+)?(?:(?:the|these|those|this|remaining|rem|first|1st|last"
-    rf"|next|heel|same)\s+)*{_N}\s+(?:\w+\s+)?{_STS}(?:\s+(?:only|alone|now|{_BACK}))*"
+    rf"|next|heel|same|(?:set|group) of)\s+)*{_N}\s+(?:\w+\s+)?{_STS}"
+    rf"(?:\s+(?:only|alone|now|{_BACK}))*"
     r"(?:,?\s+(?:leaving|leave|while|keeping)\b[^.;:]{0,60}|,?\s+for\s+(?:the\s+)?(?:heel|flap"
     r"|thumb)[a-z ]{0,12})?"
     r"(?:,?\s*(?:in\s+st\s?st|as\s+follows|thus|in\s+rows))?\s*[.:;,]*\s*",
@@ -184,22 +185,50 @@ RIBBED = re.compile(r"\b(?:k|p|knit|purl) ?\d+\)?,?\s*$", re.IGNORECASE)
 
 SEPARATELY = re.compile(
     r"\b(?:each (?:side|half|shoulder|front)|both sides|two sides|the sides|shoulders)\b[^.;]{0,12}"
-    r"\b(?:separately|individually|in turn)\b|\bone side at a time\b",
+    r"\b(?:separately|individually|in turn)\b|\b(?:one|1) side (?:at a time|only)\b"
+    r"|\b(?:on|over) (?:the )?(?:right|left|first|1st|one|1|this) (?:side|half|shoulder|front)"
+    r"(?: of (?:the )?neck)?,? (?:only|alone|first)\b",
     re.IGNORECASE,
 )
 """Where the middle was bound off: the work goes on with one of two halves."""
+ON_THESE = re.compile(
+    r"\b(?:on|over|with) (?:these|those|this last set of|the last set of|last set of)"
+    r" (?:last )?(?:sts|stitches)\b",
+    re.IGNORECASE,
+)
+AMID = re.compile(
+    r"\d[^.;]*\b(?:(?:bind|cast) off|bo)\b[^.;]*,[^.;]*\b(?:end|rem\w*|last|\d+)\b", re.IGNORECASE
+)
+"""Stitches bound off between others that are worked: "k22, bind off 16, k to end"."""
 
 
 def half_of(ledger: Ledger, words: str) -> int | None:
     """The stitches of one side, where the words work each by itself behind a row that bound off the
     middle; None elsewhere.
     """
-    found = SEPARATELY.search(words)
     here = ledger.below.stitches
-    if found is None or here is None or here % 2 or not ledger.rows:
+    if here is None or here % 2 or not ledger.rows:
         return None
-    amid = re.search(r"\b(?:bind|cast) off\b|\bbo\b", ledger.rows[-1].written, re.IGNORECASE)
+    written = ledger.rows[-1].written
+    amid = SEPARATELY.search(words) and BOUND.search(written)
+    amid = amid or (ON_THESE.search(words) and AMID.search(written))
     return here // 2 if amid else None
+
+
+BOUND = re.compile(r"\b(?:bind|cast) off\b|\bbo\b", re.IGNORECASE)
+NECK_EDGE = re.compile(r"\bneck edge\b", re.IGNORECASE)
+
+
+def side_of_neck(ledger: Ledger, words: str) -> int | None:
+    """The stitches of the side that was knitted before a turn, where words tell of its neck edge
+    and none of the others was said to wait; None elsewhere.
+    """
+    here, left = ledger.below.stitches, ledger.short
+    if not left or here is None or ledger.waiting or not NECK_EDGE.search(words):
+        return None
+    last = ledger.rows[-1] if ledger.rows else None
+    turned = last is not None and re.search(r"\bturn\b", last.written, re.IGNORECASE)
+    return here - left if turned and last and last.count == last.before == here else None
 
 
 def _passing(words: str, sentence: str) -> bool:
@@ -237,7 +266,7 @@ def all_but_instep(ledger: Ledger, words: str) -> int | None:
 def begins_with_them(words: str) -> bool:
     """Whether a sentence first says which stitches are worked on, and then what is done."""
     only = THOSE.search(words) or ONLY.search(words) or EACH_SIDE.search(words)
-    only = only or SEPARATELY.search(words)
+    only = only or SEPARATELY.search(words) or ON_THESE.search(words)
     if only is None:
         return parts_first(words)
     return len(words[: only.start()].split()) < 3 or ROWS_ON.match(words) is not None
@@ -341,7 +370,8 @@ def hear(ledger: Ledger, start: int, end: int) -> None:
     """Takes the total that a remark between rows tells of, where the rows leave it in doubt."""
     words = ledger.in_figures(start, end)
     join_copies(ledger, words)
-    narrow(ledger, heel_uses(ledger, words) or worked_on(words), before=True)
+    told = heel_uses(ledger, words) or worked_on(words) or half_of(ledger, words)
+    narrow(ledger, told, before=True)
     begin_on(ledger, words)
     told = told_in(ledger.text[start:end])
     if told is not None and ledger.rows and (ledger.below.stitches is None or ledger.doubted):

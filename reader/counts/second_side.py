@@ -48,7 +48,9 @@ RETURN = Sought(
 """The stitches that waited, told by where they wait."""
 DIVIDED = re.compile(
     r"\bturn\b(?:\W+leav|(?:[^.]|\.(?= [a-z,;]))*\b(?:leav|holder|spare|waste|pin|wait))"
-    r"|\b(?:leav|holder|spare)(?:[^.]|\.(?= [a-z,;]))*\bturn\b",
+    r"|\b(?:leav|holder|spare)(?:[^.]|\.(?= [a-z,;]))*\bturn\b"
+    r"|\bturn\b\W+(?:\w+\W+){0,5}(?:th(?:ese|ose) (?:last |first )?(?:sts|stitches)"
+    r"|(?:set|group) of|first side|th(?:is|e first) (?:side|half|shoulder)|each side)\b",
     re.IGNORECASE,
 )
 ASIDE = re.compile(

@@ -30,7 +30,7 @@ class Lot:
     name: str
 
 
-ON_HOLDER = re.compile(r"\bholders?\b|\b(?:waste|scrap) yarn\b|\bspare needle\b", re.IGNORECASE)
+ON_HOLDER = re.compile(r"\bholders?\b|\b(?:waste|scrap) yarn\b|\bspare\b", re.IGNORECASE)
 WHICH = re.compile(
     r"\b(?:(?P<nth>1st|2nd|3rd|first|second|third)|both|all|holders)\b", re.IGNORECASE
 )

@@ -33,6 +33,7 @@ BY_MEASURE = re.compile(_BY_MEASURE, re.IGNORECASE)
 """A pace told by a measure, "every inch": each change is a row, and how many plain ones lie between
 nobody knows.
 """
+_SIDED = r"(?:alt\w*|other|rs|ws|right[- ]side|wrong[- ]side)"
 _EVERY = (
     r"\b(?:every|each|ev|(?P<after>foll\w*)"
     r"|(?:on|in|of|at)(?:\s+the)?(?=\s+(?:alt\w*\.?|other|rs|ws|right side|wrong side|plain|knit"
@@ -57,13 +58,12 @@ CHANGES = re.compile(
     rf"(?P<first>\b{_FIRST}\s+(?:then |on |at |in )*"
     rf"(?:(?:every |each )?foll\w* )?)(?P<more>\d+)\s+(?:foll\w*\s+)?(?P<alt>alt\w*\s+)?{_ROWS}"
     rf"|(?P<also>\b{_FIRST}\s+(?:then |on |at |in |of )*)?(?P<every>{_EVERY})"
-    rf"|\b(?:next|foll\w*)\s+(?P<rows>\d+)\s+(?P<alts>(?:alt\w*|other|rs|ws|right[- ]side"
-    rf"|wrong[- ]side)\s+)?{_ROWS}\b)",
+    rf"|\b(?:next|foll\w*)\s+(?P<rows>\d+)\s+(?P<alts>{_SIDED}\s+)?{_ROWS}\b)",
     re.IGNORECASE,
 )
 BOTH_ENDS = re.compile(
     r"\b(?:each|both|either) (?:(?:armhole|neck|front|side|raglan|outer|outside) )?"
-    r"(?:end|side|edge)s?|\bfirst and last\b|1st and last"
+    r"(?:end|side|edge)s?|\b(?:armhole|side|raglan) edges\b|\bfirst and last\b|1st and last"
     r"|\bbeg(?:inning)? (?:of \w+ )?and (?:\d+ )?(?:(?:sts?|stitches) )?(?:at )?(?:the )?end"
     r"|\b(?:beg\w*|end) of (?:\w+ ){1,2}(?:needle|pin) and (?:at |on )?(?:the )?(?:beg|end)",
     re.IGNORECASE,
@@ -88,10 +88,12 @@ ONE_SPOT = re.compile(
 )
 """Where one stitch is meant, though none is counted: "decrease at neck edge"."""
 THEN_EVERY = re.compile(
-    r"^\W*(?:(?:and )?then |and (?=every)|(?=every\b[^.;]*\b(?:times|twice|once|until)\b))"
-    r"(?:dec\w*|inc\w*|at each end|at both ends)?\W*"
-    r"(?:on|in|of|at each end of)?\s*"
-    rf"(?:{_EVERY}|(?:the )?(?:next|foll\w*)\s+(?P<rows>\d+)\s+{_ROWS})",
+    r"^\W*(?:(?:and )?then |and (?=every)|(?:and )?(?=(?:on |of |in )?(?:the )?foll)"
+    r"|(?=every\b[^.;]*\b(?:times|twice|once|until)\b))"
+    r"(?:dec\w*|inc\w*)?\W*(?:at (?:the )?(?:(?:each|both|same|this|that|neck|armhole|front) )+"
+    r"(?:ends?|edges?|sides?))?\W*(?:on|in|of)?\s*"
+    rf"(?:{_EVERY}|(?:the )?(?:next|foll\w*)\s+(?P<rows>\d+)\s+(?P<alts>{_SIDED}\s+)?{_ROWS}\b)"
+    r"(?P<once>(?<=row|rnd)(?![^.;]*?\b(?:until|till|times|twice|to \d)))?",
     re.IGNORECASE,
 )
 """The change goes on at another pace: "then every row until 9 remain"."""
@@ -270,8 +272,7 @@ def find_change(words: str) -> Change | None:
         return _left_out(left_out)
     then = THEN_EVERY.match(words)
     if then:
-        every = int(then["nth"][:3]) if then["nth"] else 2 if then["other"] else 1
-        return Change(0, 0, every, int(then["rows"][:3]) if then["rows"] else None, False, True)
+        return _at_another_pace(then)
     one_by_one = _on_rows(words)
     if one_by_one is not None:
         return one_by_one
@@ -283,6 +284,13 @@ def find_change(words: str) -> Change | None:
     if not found:
         return None
     return _told_by(found, words)
+
+
+def _at_another_pace(then: re.Match[str]) -> Change:
+    """The change that went before, "then on foll 2 alt rows", "then on foll 4th row"."""
+    every = int(then["nth"][:3]) if then["nth"] else 2 if then["other"] or then["alts"] else 1
+    once = 1 if then["once"] is not None and then["after"] else None
+    return Change(0, 0, every, int(then["rows"][:3]) if then["rows"] else once, False, True)
 
 
 def _told_by(found: re.Match[str], words: str) -> Change:

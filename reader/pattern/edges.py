@@ -43,7 +43,7 @@ BESIDE = (
 """Between the verb and how many."""
 EACH_EDGE = re.compile(
     r"\b(?:(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?|both (?:ends|sides))"
-    r"(?: of (?:the |this |your )?\w+)?\s*$"
+    r"(?: of (?:the |this |your )?\w+)?(?:,? (?:and|then))?\s*$"
     r"|\b(?:for|on) (?:each|both) sleeves?\s*$|\b(?:each|either|both) (?:end|side)s? for\b[\w ]*$",
     re.IGNORECASE,
 )
@@ -192,7 +192,8 @@ def _cast_on_before(cur: Cursor, start: int) -> bool:
 def _rows_before(cur: Cursor, start: int) -> int:
     """ "At beg of next 2 rows cast on 10": the number of rows told before; 1 where none is."""
     lows: list[str] = []
-    for at in range(start - 1, max(-1, start - 14), -1):
+    behind = start - 2 if start and cur.tokens[start - 1].low == "," else start - 1
+    for at in range(behind, max(-1, start - 14), -1):
         if cur.tokens[at].low in (".", ";", ",", ":"):
             break
         lows.insert(0, cur.tokens[at].low)
@@ -280,6 +281,8 @@ def _on_needles(cur: Cursor, number: Num | None) -> Num | None:
 
 SIDED = frozenset(["right", "wrong", "rs", "ws", "alternate", "alt", "knit", "purl", "k", "p"])
 """Between a number and "rows": only every other one."""
+NEXT_TOO = ("next", "this", "row")
+"""Before "and foll 2 alt rows": that row too."""
 ALONG = frozenset(
     ["along", "across", "down", "up", "from", "round", "around", "at", "on", "over", "for",
      "evenly", "each", "in"]
@@ -355,7 +358,7 @@ def _edge_rows(cur: Cursor) -> tuple[int, int]:
         following = cur.low(-1) in ("next", "following", "foll")
         ahead = 1 + (cur.low(1) in SIDED) + (cur.low(2) == "side")
         if cur.kind() == "num" and cur.low(ahead) in ("rows", "rnds") and following:
-            rows = cur.peek().value
+            rows = cur.peek().value + (cur.low(-2) == "and" and cur.low(-3) in NEXT_TOO)
         counted = cur.kind() == "num" and cur.low(1) == "times"
         if cur.low() not in ("at", "") and (cur.kind() == "times" or counted):
             rows = times = cur.peek().value

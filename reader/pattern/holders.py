@@ -112,10 +112,13 @@ def _held_beside(cur: Cursor) -> bool:
     kept = {"hold", "leave", "keep", "bring", "drop", "let"} & set(lows[:stop])
     beside = " ".join(lows[:stop])
     told = any(f"{at}{side}" in beside for at in ("at the ", "at ", "in ") for side in SIDES)
-    return told or (bool(kept) and bool(set(SIDES) & set(lows[:stop])))
+    sides = (at for at, low in enumerate(lows[:stop]) if low in SIDES)
+    return told or (bool(kept) and any(lows[at - 1] not in OF_PIECE for at in sides if at))
 
 
 SIDES = ("front", "back")
+OF_PIECE = ("for", "the", "left", "right", "of")
+"""Before "front" these make a piece of it: "for front neck"."""
 
 
 def _onto(cur: Cursor) -> bool:

@@ -16,6 +16,7 @@ _WHICH = (
 )
 PART = re.compile(
     rf"\b{_N}\s*(?:left |remaining |now |will be |are |should be )*(?:in|on) {_WHICH}"
+    r"(?! (?:(?:st|stitch) )?holder)"
     r"(?:[\w ]{0,12}?(?:needles?|pins?|rib))?",
     re.IGNORECASE,
 )

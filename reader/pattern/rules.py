@@ -361,6 +361,12 @@ IN_EACH_ROW = re.compile(
 """How often a change is made in one row, which tells nothing of how many rows."""
 
 
+TIMES_IN_ALL = re.compile(
+    r"\b(?:times|twice|thrice)\W{1,3}(?:in all|in total|all told|total|altogether)\b", re.IGNORECASE
+)
+"""So often with the first: "next and every foll 4th row 6 times in all"."""
+
+
 def _times_of(tail: str, change: Change | None, goal: int | None) -> int | None:
     """How often a change is made, None where no number says it."""
     if change is not None and change.times is not None:
@@ -368,7 +374,8 @@ def _times_of(tail: str, change: Change | None, goal: int | None) -> int | None:
     times = times_in(IN_EACH_ROW.sub("", tail))
     if times is not None and change is not None and (change.at_once or change.first_row):
         # "in the next row, then every 8th row 3 times (more)": the first one is not among them.
-        times += change.first_apart or MORE.search(tail) is not None
+        apart = change.first_apart or MORE.search(tail) is not None
+        times += apart and TIMES_IN_ALL.search(tail) is None
     rows = FOR_ROWS.search(tail)
     if change is not None and change.step and times is None and goal is None and rows:
         return int(rows.group(1)[:3]) // change.every

@@ -1,6 +1,7 @@
 """Sides of a neck as garments tell them: "K20, turn. Leave rem sts on a spare needle" reads as one
-row, "turn, leave rem sts ..."; "working both sides at the same time" is turned to spaces, and what
-is then done "at neck edge" is done at both. Length kept.
+row, "turn, leave rem sts ...", and so does "turn and work on these sts only"; "working both sides
+at the same time" is turned to spaces, and what is then done "at neck edge" is done at both. Length
+kept.
 """
 
 from __future__ import annotations
@@ -28,6 +29,21 @@ WAIT = Sought(
     re.IGNORECASE,
 )
 """ "The rest of the stitches wait on a spare needle"."""
+_SIDE = r"(?:side|half|shoulder|front|strap)\b(?:\s+of\s+(?:the\s+)?(?:neck|opening|work))?"
+_SIDES = r"(?:sides?|halves|shoulders?|fronts?)\b(?:\s+of\s+(?:the\s+)?neck)?"
+SIDE = Sought(
+    ("turn",),
+    r"\bturn(?:ing)?(?P<told>\s*[.,;:]?\s+(?:and\s+|then\s+)?(?:work|cont(?:inue)?|complete|finish|proceed"
+    r"|knit)(?:ing)?\s+(?:only\s+)?(?:(?:on|over|with)\s+)?(?:only\s+)?"
+    r"(?:(?:these|those)(?:\s+(?:last|first|rem\w*))?\s+(?:sts|stitches)"
+    r"|(?:the|this|that)\s+(?:(?:last|first|1st)\s+)?(?:set|group|lot)\s+of\s+(?:\d+\s+)?(?:sts|stitches)"
+    rf"|(?:the\s+|this\s+|that\s+)?(?:first|1st)\s+{_SIDE}|(?:this|that|one)\s+{_SIDE}"
+    rf"|(?:each|the\s+two|both)\s+{_SIDES}\s+(?:separately|in\s+turn))"
+    r"(?:\s+(?:only|alone|first|now|separately|(?:at\s+a\s+time)"
+    rf"|for\s+(?:the\s+|this\s+)?(?:(?:first|1st|left|right|one)\s+)?{_SIDE}))*)(?=\s*[.,;:]|\s*$)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""What is worked on behind a turn: the others wait."""
 BOTH = Sought(
     ("both",),
     r"(?P<and>\s*,?\s*\b(?:and|then)\s+)?\bwork(?:ing)?\s+(?:on\s+)?both\s+(?:the\s+)?"
@@ -37,7 +53,11 @@ BOTH = Sought(
     r"(?P<stop>\s*[,:]|\s*[.](?=\s+(?:dec|bind|cast|bo)\w*\b)|)",
     re.IGNORECASE,
 )
-NECK = re.compile(r"\bat\s+(?:the\s+)?neck\s+edges?(?!\s+(?:of|on)\s)", re.IGNORECASE)
+NECK = re.compile(
+    r"\b(?:at|on)\s+(?:the\s+|each\s+)?neck\s+edges?(?!\s+(?:of|on)\s+(?:the\s+)?(?:left|right|first|second|other"
+    r"|one|this|that|each|both)\s+(?:side|front|half|shoulder))",
+    re.IGNORECASE,
+)
 SCOPE = re.compile(r"\n\s*\n|\brejoin\b|\bcomplete\b", re.IGNORECASE)
 AT_BOTH = "at both ends"
 
@@ -45,6 +65,7 @@ AT_BOTH = "at both ends"
 def sides_told(text: str) -> str:
     """The text with them put so; any text goes in."""
     text = WAIT.sub(_leave, LEFT.sub(lambda m: m.group()[:-1] + ",", text))
+    text = SIDE.sub(_one_side, text)
     out, at = [], 0
     for found in BOTH.finditer(text):
         if found.start() < at:
@@ -59,6 +80,12 @@ def sides_told(text: str) -> str:
 
 def _both(found: re.Match[str]) -> str:
     return _over(found.group(), AT_BOTH)
+
+
+def _one_side(found: re.Match[str]) -> str:
+    before, told = found.group().removesuffix(found["told"]), ", leave rest on spare"
+    room = len(found["told"])
+    return found.group() if room < len(told) else before + _over(found["told"], told)
 
 
 def _leave(found: re.Match[str]) -> str:

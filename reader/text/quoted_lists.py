@@ -18,10 +18,10 @@ QUOTED = re.compile(
     re.IGNORECASE,
 )
 LEFT_OPEN = re.compile(
-    rf"(?P<list>^[^\"'\n]*\b{_STITCH}\b[^\"'\n]*[a-z\d])\"{_REPEATED}",
+    rf"(?P<list>^[^\"'\n]*\b{_STITCH}\b[^\"'\n]*[a-z\d])(?<!every \d)(?<!each \d)\"{_REPEATED}",
     re.IGNORECASE | re.MULTILINE,
 )
-"""Only the closing one stands."""
+"""Only the closing one stands; behind "every 1" it is an inch."""
 
 
 def with_brackets(text: str) -> str:
