@@ -274,11 +274,16 @@ def _lacks_one(first: Group, body: Sequence[Node], size: int) -> bool:
 
 
 def _parts(group: Group, size: int) -> list[tuple[str, int]]:
-    """The stitches and chains of a group, in order, each with its number."""
+    """The stitches and chains of a group, in order, each with its number; without the chain behind
+    it, which parts it from the next.
+    """
+    parts = [one for one in group.body if isinstance(one, Work | Chain)]
+    if len(parts) > 1 and isinstance(parts[-1], Chain):
+        parts.pop()
     return [
         (one.stitch.name if isinstance(one, Work) else "ch",
          one.number.at(size) if one.number is not None else 1)
-        for one in group.body if isinstance(one, Work | Chain)
+        for one in parts
     ]  # fmt: skip
 
 

@@ -11,6 +11,7 @@ from reader.pattern.chain_sayings import chain_counts
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.edges import find_edge
 from reader.pattern.far_side import far_side
+from reader.pattern.first_replaced import find_first_replaced
 from reader.pattern.holders import set_aside
 from reader.pattern.joins import find_join, into_ring
 from reader.pattern.naming import find_naming
@@ -109,6 +110,7 @@ def find_act(cur: Cursor) -> Node | None:
         return None
     for reading in (
         _count_words,
+        find_first_replaced,
         begun_among,
         find_naming,
         so_far_apart,
@@ -146,7 +148,11 @@ def _count_words(cur: Cursor, start: int) -> Node | None:
         return None
     lows = []
     for ahead in range(14):
-        if cur.low(ahead) in (",", ";", ".", "(", ")", "") or cur.kind(ahead) == "stars":
+        low = cur.low(ahead)
+        if low in (",", ";", ".", "(", ")", "", "—") or cur.kind(ahead) == "stars":
+            break
+        if low == "-" and cur.tokens[cur.at + ahead].spaced:
+            # "ch 3 - counts as dc - 2 dc in next st"
             break
         lows.append(cur.low(ahead))
     counts = chain_counts(lows)

@@ -36,10 +36,13 @@ COUNTS = Sought(
     re.IGNORECASE,
 )
 TOP_OF_CHAIN = Sought(
-    ("top of ", "ch of ", "st of ", "chain of "),
-    r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|first(?= ch)|1st(?= ch)|starting|\d)"
+    ("top of ", "ch of ", "st of ", "chain of ", "nd of ", "rd of ", "th of "),
+    r"(?:top of (?:the )?(?:beg(?:inning)?|turning|t-?ch|(?:first|1st)(?= (?:ch|[2-6][- ]?ch))"
+    r"|starting|\d)"
     r"[- ]?(?:ch)?|(?:2nd|3rd|4th|5th|6th|third|fourth) (?:ch|st|chain) of (?:the )?"
-    r"(?:beg|ch|turning|\d|first|starting|end))",
+    r"(?:beg|ch|turning|\d|first|starting|end)"
+    r"|(?:2nd|3rd|4th|5th|third|fourth) of (?:the )?(?:beg\w*|first|1st|starting|turning)?[- ]*"
+    r"(?:ch[- ]?[2-7]|[2-7][- ]?ch)\b)",
     re.IGNORECASE,
 )
 TOP_OF_TALL = Sought(("top of ",), r"\btop of (?:the )?ch(?:ain)?[- ]?[3-9]\b", re.IGNORECASE)
@@ -52,6 +55,9 @@ TO_FIRST = Sought(
 )
 
 
+STANDING = ("standing", "chainless", "chain-less")
+
+
 def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
     """What notes say of turning chains, by height; and whether joins show that chains count."""
     rules: dict[int, bool] = {}
@@ -62,6 +68,17 @@ def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
     silent: bool | None = None
     if TOP_OF_CHAIN.search(text):
         silent = True
-    elif TO_FIRST.search(text) and not TOP_OF_TALL.search(text):
+    elif _joined_to_first(text) and not TOP_OF_TALL.search(text):
         silent = False
     return rules, silent
+
+
+def _joined_to_first(text: str) -> bool:
+    """Whether a round is joined to its first stitch where it does not begin with a standing one,
+    which has no chain before it.
+    """
+    for found in TO_FIRST.finditer(text):
+        row = text[text.rfind("\n", 0, found.start()) + 1 : found.start()].lower()
+        if not any(word in row for word in STANDING):
+            return True
+    return False

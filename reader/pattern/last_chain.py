@@ -21,7 +21,7 @@ def at_its_top(nodes: Sequence[Node]) -> list[Node]:
     out = list(nodes)
     for at, one in enumerate(out[:-1]):
         then = out[at + 1]
-        if isinstance(one, Skip) and _of_long_chain(one, then):
+        if isinstance(one, Skip) and (_of_long_chain(one, then) or _before_join(one, then)):
             out[at] = Act(one.span, one.words, Deed.NOTE)
             continue
         if not (isinstance(one, Skip) and one.place.noun in ("ch", "tch")):
@@ -35,6 +35,11 @@ def at_its_top(nodes: Sequence[Node]) -> list[Node]:
         nth = one.place.number.values[0] + 1
         out[at + 1] = replace(then, place=replace(then.place, noun="tch", nth=nth, text=TOP))
     return out
+
+
+def _before_join(one: Skip, then: Node) -> bool:
+    """Whether "skip ch and join to first dc" passes over the chain that the round began with."""
+    return isinstance(then, Act) and then.deed is Deed.JOIN and one.place.noun in ("ch", "tch")
 
 
 NTH = re.compile(r"\b(?P<nth>[4-7])th (?:st|stitch|ch|chain) of (?:the |end |turning |last )*ch")

@@ -192,6 +192,9 @@ def find_chain(cur: Cursor) -> Node | None:
     start = cur.at
     if cur.book.craft is Craft.KNITTING:
         return None
+    begins = cur.low() in ("beg", "beginning", "starting") and cur.low(1) in ("ch", "chain")
+    # "(beg ch-3, 2 dc)": the chain that the round begins with.
+    cur.at += begins and cur.kind(2) == "num"
     if cur.low() in ("ch", "chain", "chs", "chains", "chn") and cur.kind(1) == "num":
         number = cur.number(1)
         cur.at += 2
@@ -231,8 +234,8 @@ LENGTHS = ("inches", "inch", "ins", "in long", "yards", "yard", "cm", "metres", 
 def _stands_for(cur: Cursor) -> bool:
     """Takes "for a treble", "for first dc" behind a chain: the stitch that it stands for."""
     at = cur.at
-    if cur.accept("for", "as", "in place of", "instead of"):
-        cur.accept("a", "an", "the", "1", "one")
+    if cur.accept("for", "as", "in place of", "instead of", "=", "equals"):
+        cur.accept("a", "an", "the", "your", "1", "one")
         cur.accept("first", "1st")
         found = cur.stitch()
         if found is not None:

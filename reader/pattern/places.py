@@ -387,7 +387,7 @@ def _finish(cur: Cursor, start: int, said: Said, noun: str, chain: int) -> Place
         kind = "tch" if noun in ("st", "ch", "tch", "") else noun
         return Place(Where.NEXT, span, number, kind, said.each, said.nth)
     if said.determiner == "any":
-        return Place(Where.ONE_PLACE, span, ONE, noun or "st")
+        return Place(Where.NEXT, span, ONE, noun or "st", chain=chain)
     where = said.where
     if said.number is not None:
         where = Where.NEXT

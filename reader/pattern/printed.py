@@ -244,8 +244,14 @@ def parted(piece: str, at: int) -> bool:
 
 
 DIGIT = re.compile(r"\d")
+_CLOSING = (
+    r"(?:sl st|ss|sl|slip stitch|slip st) (?:to join|(?:in|to|into|on) (?:the )?"
+    r"(?:top|first|1st|beg\w*|3rd|4th|2nd|start\w*))"
+)
 ACT_BEHIND = re.compile(
-    r"[,;] (?:and )?(?:turn|join|ch \d,? (?:and )?turn|fasten off|do not (?:turn|join))\b",
+    r"[,;] (?:and )?(?:turn|join|close|ch \d,? (?:and )?turn|fasten off|do not (?:turn|join)"
+    rf"|{_CLOSING}|end(?:ing)? with (?:a )?{_CLOSING})\b"
+    r"| (?=(?-i:Join|Sl st|Ss|SS|Slip st(?:itch)?|Close|Turn|Fasten off|End with (?:a )?sl st)\b)",
     re.IGNORECASE,
 )
 """What may follow a total in its sentence: "85 sc, turn."."""

@@ -6,6 +6,7 @@ import re
 
 from reader.pattern.chain_sayings import chain_counts
 from reader.pattern.cursor import Cursor
+from reader.pattern.first_replaced import only_first_told
 from reader.pattern.place_words import AROUND
 from reader.pattern.tokens import Token
 from reader.pattern.tree import Act, Chain, Deed, LeaveRest, Node, Work
@@ -47,6 +48,8 @@ def remark_in(inner: list[Token], cur: Cursor, start: int) -> Node | None:
     lows = [token.low for token in inner]
     if not lows:
         return Act(cur.span(start), "", Deed.NOTE)
+    if only_first_told(" ".join(lows)):
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
     counts = chain_counts(lows)
     if counts is not None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE, counts[1], counts[0])

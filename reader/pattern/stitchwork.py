@@ -14,6 +14,7 @@ from reader.pattern.chained_places import over_whole_chain
 from reader.pattern.clusters import over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.evenly_placed import evenly_in
+from reader.pattern.groups_of import find_groups_of
 from reader.pattern.knitting_fabric import at_ends, taken_up, the_number
 from reader.pattern.no_stitch import nth_of_list, of_no_stitch, plain_before
 from reader.pattern.number_behind import number_behind, times_behind
@@ -66,7 +67,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     if (cur.low() in PLACES_FIRST and place_first(cur)) or each_first(cur):
         return inverted(cur, start)
-    ahead = _working_into(cur, start, made) or sts_together(cur, start)
+    ahead = _told_first(cur, start, made) or sts_together(cur, start)
     if ahead is not None:
         return ahead
     sized = sized_cluster(cur)
@@ -99,9 +100,13 @@ def _verbs(cur: Cursor) -> None:
         cur.at += 1
 
 
-def _working_into(cur: Cursor, start: int, made: list[Node]) -> Node | None:
-    """ "Working into 2nd ch from hook, 2 sc": the stitches behind their place."""
+def _told_first(cur: Cursor, start: int, made: list[Node]) -> Node | None:
+    """ "Working into 2nd ch from hook, 2 sc": the stitches behind their place; "4 groups of 3 dc":
+    behind how many groups.
+    """
     at = cur.at
+    if (groups := find_groups_of(cur, made, find_work)) is not None:
+        return groups
     if cur.low(-1) != "working" or cur.low() not in ("in", "into") or at == start:
         return None
     place = find_place(cur)
@@ -239,7 +244,7 @@ def _finish(
         return untold
     else:
         place = _where(cur, stitch, number, made)
-        number = _multiplied(number, count_after(cur) if place.where is Where.RING else None)
+        number = _multiplied(number, _times_in_ring(cur, place))
     stitch, place = drawn_as_one(cur, stitch, over_whole_chain(number, place))
     name = found.special.name if found.special else ""
     after = chains_after(cur)
@@ -290,6 +295,12 @@ def _how_far(cur: Cursor, number: Num | None) -> tuple[Num | None, Place]:
     if place.where is Where.SAME and "needle" in place.text.lower():
         place = Place(Where.PLAIN, place.span)
     return number, place
+
+
+def _times_in_ring(cur: Cursor, place: Place) -> Num | None:
+    """How often, told behind "in ring"; a star there closes a list, "*ch 2, 3 dc in ring* x 3"."""
+    ringed = place.where is Where.RING and cur.kind() != "stars"
+    return count_after(cur) if ringed else None
 
 
 def _multiplied(number: Num | None, times: Num | None) -> Num | None:

@@ -76,7 +76,7 @@ def made_of(cur: Cursor) -> None:
 BETWEEN = ("between", "bet", "in between")
 OF_THEM = (
     "each", "them", "it", "the", "shells", "shell", "sts", "stitches", "groups", "clusters", "fans",
-    "all", "two", "every", "both",
+    "all", "two", "every", "both", "corner", "corners",
 )  # fmt: skip
 
 
@@ -135,7 +135,7 @@ def chained_each(one: Work, chains: int, times: Num) -> Repeat | Group:
 
 
 GROUPS = ("group", "groups", "set", "sets", "petal", "petals", "pair", "pairs", "cluster",
-          "clusters", "shell", "shells", "fan", "fans")  # fmt: skip
+          "clusters", "shell", "shells", "fan", "fans", "corner", "corners")  # fmt: skip
 BETWEEN_GROUPS = re.compile(
     rf"\bbetween (?:each |every |the )?(?:{'|'.join(GROUPS)})$", re.IGNORECASE
 )
