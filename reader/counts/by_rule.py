@@ -23,7 +23,7 @@ from reader.counts.entries import numbers_of, once_fewer
 from reader.counts.even_amid import rows_apart
 from reader.counts.evenly import evenly, total_within, up_to_label
 from reader.counts.evens import Evens, before_calls
-from reader.counts.growing import grow
+from reader.counts.growing import HAVING_MORE, by_their_gains, grow
 from reader.counts.grown_as_told import grown_as_told
 from reader.counts.gusset import told_behind, whole_of_part
 from reader.counts.halved import halve
@@ -74,12 +74,6 @@ from reader.terms.stitches import Craft
 
 MEASURES = re.compile(r"\buntil\b[^.;]*\b(?:measures?|long|inch(?:es)?|cm|in\.)\b", re.IGNORECASE)
 """A repeat that ends at a length."""
-HAVING_MORE = re.compile(
-    r"\b(?:having|with|always having|working) (?:always )?(?:\d+|one|two) (?:more|less|fewer)\b"
-    r"|\b(?:\d+|one|two) (?:\w+ ){0,3}(?:more|less|fewer) (?:\w+ ){0,2}?(?:between|before|after)\b",
-    re.IGNORECASE,
-)
-"""The numbers of a row that is repeated grow with it."""
 
 
 _EACH_ROW = r"(?:in |on |at )?(?:each|every) (?:row|rnd|round|time)\b"
@@ -319,6 +313,9 @@ def _by_kind(
 ) -> None:
     """The rows that a rule stands for."""
     again = labelled and rule.kind in ("last", "rows")
+    if rule.goal is not None and len(numbers_of(row.mark)) < 2:
+        # "Row 3: repeat row 2 until there are 12 sts": the label is that of the first of them.
+        again = False
     if again and (rule.times is None or other_than_label(ledger, row, rule)):
         repeat_into(ledger, row, rule)
     elif rule.kind == "turns":
@@ -393,7 +390,6 @@ def repeat(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> Non
         grow(ledger, row, rule, upto)
         return
     if HAVING_MORE.search(rule.rest):
-        # Its numbers grow from row to row: only what it gained tells.
-        entries = [replace(one, told=one.told or one.gain is not None) for one in entries]
+        entries = by_their_gains(ledger, entries, times if knits else None, span)
     over_and_over(ledger, entries, times, goal, span, upto)
     ledger.check_total(row, rule.start, rule.end)

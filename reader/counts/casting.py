@@ -39,7 +39,9 @@ CLAUSE_ENDS = re.compile(
 WORKS_ON = re.compile(
     r"\W*(?:(?:join|divide|turn|arrange|place)\b[^.;]{0,60}?(?:,|;|\band\b|\.)\W*(?:and |then )*)?"
     r"(?:(?:then|and|now)\s+)*"
-    r"(?P<verb>(?:knit(?:ting)?|k|purl|pearl|p|rib|\d+ (?:rows|rounds|rnds)|garter|moss|seed"
+    r"(?P<verb>(?:knit(?:ting)?|k|purl|pearl|p|rib|[kp]1?f ?&?b"
+    r"|inc(?:rease)?\s+(?:(?:once|1|one)\s+)?(?:in|into|every|each)"
+    r"|\d+ (?:rows|rounds|rnds)|garter|moss|seed"
     r"|stocking|stockinette?|st\.? st|g\.? st|work(?:ing)?(?! in (?:the )?rounds?\b)"
     rf"(?! circular))\b|{_LISTED})",
     re.IGNORECASE,

@@ -12,13 +12,13 @@ from reader.counts.counted import Problem, Verdict
 from reader.counts.ends import ends_of
 from reader.counts.fabric import Below
 from reader.counts.lists import knits
+from reader.counts.lost_items import item_lost, lost_words
 from reader.counts.plainly import plainly_read, told_in_squares, told_throughout
 from reader.counts.repeating import fixed
 from reader.counts.shaped import LAST, markers_untold
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS
 from reader.pattern.tree import (
-    LOST,
     Act,
     Deed,
     Edge,
@@ -54,18 +54,6 @@ def _binds_off_amid(nodes: Sequence[Node]) -> bool:
     return amid and all(isinstance(one, Edge | Work) for one in works)
 
 
-def lost_words(nodes: Sequence[Node]) -> bool:
-    """Whether a row holds words that made no sense."""
-    for one in nodes:
-        if isinstance(one, Act) and one.into == LOST:
-            return True
-        if isinstance(one, Repeat) and (lost_words(one.body) or lost_words(one.ending)):
-            return True
-        if isinstance(one, Group) and lost_words(one.body):
-            return True
-    return False
-
-
 def _uses_all(solved: Solved, below: Below, nodes: Sequence[Node]) -> bool:
     """Whether a row's words, whose total is the printed one, may use what lies below: none is
     missing, its repeats go into it, and of stitches only cast on the row leaves none.
@@ -81,7 +69,7 @@ def _lost_amid(solved: Solved, nodes: Sequence[Node]) -> bool:
     leave room for many a misfit, but not then. Words before all instructions are a heading.
     """
     if solved.fits is not False or knits(nodes):
-        return False
+        return solved.fits is False and solved.left > 0 and item_lost(nodes)
     first = next((at for at, one in enumerate(nodes) if not isinstance(one, Act)), 0)
     return lost_words(nodes[first:]) or stops(solved)
 

@@ -8,6 +8,7 @@ import re
 from dataclasses import replace
 from itertools import chain, islice, pairwise
 
+from reader.counts.entries import Entry
 from reader.counts.growth import reaches, run_through, steps_of
 from reader.counts.gusset import told_behind
 from reader.counts.heel_turn import rest_of_heel
@@ -30,6 +31,13 @@ SHAPES = re.compile(
     r"\b(?:inc|dec|narrow|widen)(?:reas\w+|ing)?\b|\b(?:mak|tak)ing\b|\btog", re.IGNORECASE
 )
 """Words that change the number of stitches."""
+
+HAVING_MORE = re.compile(
+    r"\b(?:having|with|always having|working) (?:always )?(?:\d+|one|two) (?:more|less|fewer)\b"
+    r"|\b(?:\d+|one|two) (?:\w+ ){0,3}(?:more|less|fewer) (?:\w+ ){0,2}?(?:between|before|after)\b",
+    re.IGNORECASE,
+)
+"""The numbers of a row that is repeated grow with it."""
 
 
 def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
@@ -59,6 +67,25 @@ def grow(ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None) -> None:
         _as_one_row(ledger, row, rule, counts, sections)
     _book(ledger, row, rule, counts[-1:], through)
     ledger.check_total(row, rule.start, rule.end)
+
+
+def by_their_gains(
+    ledger: Ledger, entries: list[Entry], times: int | None, span: WrittenRow
+) -> list[Entry]:
+    """Rows whose numbers grow from row to row, so that only what they gained tells; none where
+    these are booked here, so often, each gaining as before.
+    """
+    gains, count = [one.gain for one in entries if one.gain is not None], ledger.below.stitches
+    known = count is not None and len(gains) == len(entries)
+    if not times or count is None or not known or count + times * sum(gains) < 1:
+        return [replace(one, told=one.told or one.gain is not None) for one in entries]
+    for gain in gains * times:
+        if ledger.full():
+            break
+        count += gain
+        why = f"goes on by {abs(gain)} a row as the words say" if gain else ""
+        ledger.even(count, None, span.start, span.end, why)
+    return []
 
 
 def _as_before(ledger: Ledger, row: WrittenRow, rule: Rule, counts: list[int]) -> None:

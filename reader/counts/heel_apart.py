@@ -36,7 +36,7 @@ HALF = re.compile(
 """Half of them."""
 USED = re.compile(
     r"(?:\b(?:on|over|across|uses?|using|takes?|needs?|with)|[-—])\s+(?:only\s+)?(?:the\s+)?"
-    r"(?:(?:next|first|last|back|same|middle)\s+)?(?P<n>\d+)(?:\s+of\s+(?:(?:the|your|these|all)\s+)*\d+)?"
+    r"(?:(?:next|first|1st|last|back|same|middle)\s+)?(?P<n>\d+)(?:\s+of\s+(?:(?:the|your|these|all)\s+)*\d+)?"
     r"\s+(?:sts|stitches|loops)\b",
     re.IGNORECASE,
 )
@@ -49,7 +49,7 @@ HALF_USED = re.compile(
     re.IGNORECASE,
 )
 WORKS = re.compile(
-    r"\b(?:k|p|knit|purl|pearl|sl|slip)\s*\d|\*|\b\d+\s+(?:rows|rnds|rounds)\b|\brepeat\b"
+    r"\b(?:k|p|knit|purl|pearl|sl|slip)\s*(?:\d|across\b|last\b)|\*|\b\d+\s+(?:rows|rnds|rounds)\b|\brepeat\b"
     r"|\b(?:gusset|turn\w*|pick|take up|cast|dec\w*|inc\w*|tog\w*|narrow\w*)\b",
     re.IGNORECASE,
 )

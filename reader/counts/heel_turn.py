@@ -46,15 +46,22 @@ def _is_short(one: CountedRow) -> bool:
     return lost and 2 < one.stitches_worked <= (one.before or 0)
 
 
+TO_GAP = re.compile(r"\b(?:before|to|until) (?:the )?gap\b", re.IGNORECASE)
+ONE_MORE = re.compile(r"\b(?:k|p|knit|purl) ?(?:1|one)\b[^a-z]*(?:and )?turn", re.IGNORECASE)
+"""Behind the two together over the gap, another stitch of those that wait."""
+
+
 def _rest(rows: Sequence[CountedRow]) -> list[int]:
     first, second, *more = (one.stitches_worked for one in rows)
     count = rows[-1].count or 0
     waits = [(rows[0].before or 0) - first, first - 1 - second]
     amid, each = second - 1, 0
     for at, worked in enumerate(more):
-        each = worked - amid
+        words = rows[2 + at].written
+        gap = TO_GAP.search(words)
+        each = 1 + (ONE_MORE.search(words) is not None) if gap else worked - amid
         waits[at % 2] -= each
-        amid = worked - 1
+        amid += each - 1
     if each not in (1, 2) or min(waits) < 0:
         return []
     out: list[int] = []

@@ -32,7 +32,7 @@ def instep_on_hand(ledger: Ledger, entry: Entry) -> Entry:
     here = (ledger.below if begun else ledger.before).stitches
     if here is None or not any(_of_instep(one) for one in joins):
         return entry
-    told = sum(_takes(one, ledger.size) for one in entry.nodes)
+    told = sum(takes(one, ledger.size) for one in entry.nodes)
     number = joins[0].number
     if len(joins) > 1 or ledger.waiting:
         return _to_beginning(entry, told - here, ledger.size)
@@ -69,7 +69,7 @@ def _to_beginning(entry: Entry, over: int, size: int) -> Entry:
     """The entry without so many stitches as its last instruction knits too many."""
     last = entry.nodes[-1] if entry.nodes else None
     plain = isinstance(last, Work) and last.stitch.takes == last.stitch.makes == 1
-    if over < 1 or not plain or last is None or _takes(last, size) != over:
+    if over < 1 or not plain or last is None or takes(last, size) != over:
         return entry
     return replace(entry, nodes=(*entry.nodes[:-1], Act(last.span, last.words, Deed.NOTE)))
 
@@ -78,7 +78,7 @@ def _of_instep(edge: Edge) -> bool:
     return edge.number is not None and INSTEP.search(edge.words) is not None
 
 
-def _takes(node: Node, size: int) -> int:
+def takes(node: Node, size: int) -> int:
     """How many stitches a node takes for certain."""
     if not isinstance(node, Work) or node.place.where not in (Where.PLAIN, Where.NEXT):
         return 0

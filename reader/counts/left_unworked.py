@@ -7,8 +7,9 @@ from collections.abc import Iterator, Sequence
 
 from reader.counts.counted import Problem, Verdict
 from reader.counts.fabric import Below
-from reader.counts.faults import Where, lost_words, quoted
+from reader.counts.faults import Where, quoted
 from reader.counts.lists import knits
+from reader.counts.lost_items import lost_words
 from reader.counts.plainly import plainly_read
 from reader.counts.solved import Solved
 from reader.pattern.tree import LeaveRest, Node, Repeat, Skip

@@ -9,7 +9,8 @@ from reader.counts.agreeing import chains_counted
 from reader.counts.counted import CountedRow, Problem, Verdict
 from reader.counts.entries import Entry, follows
 from reader.counts.fabric import Below, chains_as_stitches, of_runs, stretched
-from reader.counts.faults import lost_words, mostly_untold
+from reader.counts.faults import mostly_untold
+from reader.counts.lost_items import lost_words
 from reader.counts.solved import Solved
 from reader.pattern.totals import PLAIN_KINDS, STITCHES, Printed
 from reader.pattern.tree import Act, Deed, Node, ShortTurn, Work

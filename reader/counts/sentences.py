@@ -24,7 +24,8 @@ NEXT_SENTENCE = re.compile(
     r"(?:working (?:on|each|both|one|only)|work|continue|cont\b|bind\s+off"
     rf"|cast\s+(?:o(?:ff|n)|{SPELLED})"
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
-    r"|knit|purl|pearl|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
+    r"|knit|purl|pearl|[kp]1?f ?&?b|(?:narrow|widen)\s+(?:at|once|1|one|each|both|every)"
+    r"|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d+|p\s*\d+|beg\s+with"
     r"|(?:for|to\s+make)\s+(?:the|each|a|one)\s+(?:[a-z]+,?\s+){1,3}cast\s+on"
     r"|at\s+(?:the\s+|each\s+|both\s+)?(?:neck|armhole|arm|front|side|shoulder)\s+edges?\b"
@@ -38,7 +39,8 @@ NEXT_SENTENCE = re.compile(
     re.IGNORECASE,
 )
 NEXT_LIST = re.compile(
-    r"(?<=[.])\s+(?:\*\*+\s+)?(?=[(\[]\s*[kp]\s?\d|[kp]\s{0,2}\d)", re.IGNORECASE
+    r"(?<=[.])\s+(?:\*\*+\s+)?"
+    r"(?=[(\[]\s*(?:[kp]\s?\d|[kp]fb\b|(?:inc|dec)(?:\s?1)?,|yo,)|[kp]\s{0,2}\d)", re.IGNORECASE
 )
 """In running words, where the list of the next row begins."""
 TO_ITS_END = re.compile(
@@ -219,7 +221,7 @@ LEAVES_LAST = re.compile(
     re.IGNORECASE,
 )
 STITCHES_BEHIND = re.compile(
-    r"(?:knit|purl|k|p)\s?(?:\d+\s*(?:tog|sts|stitches|[.,;)]|$)|these\b|the last\b"
+    r"(?:knit|purl|k|p)\s?(?:\d+\s*(?:tog|sts|stitches|[.,;)(\[=—-]|$)|these\b|the last\b"
     r"|the remaining\b)|\s*(?:dec|inc)\b[^.;]{0,12}(?:[.,;]|$)",
     re.IGNORECASE,
 )

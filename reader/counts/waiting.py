@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.fabric import plain
 from reader.counts.instep_on_hand import INSTEP_LOT, instep_on_hand
+from reader.counts.new_worked_over import new_worked_over
 from reader.pattern.holders import ASIDE
 from reader.pattern.tree import Act, Deed, Edge, LeaveRest, Node, Num, Skip, Work
 
@@ -127,7 +128,7 @@ def brought(ledger: Ledger, entry: Entry) -> Entry:
     """A first row that takes up the stitches which wait for its piece, "sl sts from holder", with
     their number; as it is where nothing tells which they are.
     """
-    entry = instep_on_hand(ledger, _put_already(ledger, entry))
+    entry = new_worked_over(ledger, instep_on_hand(ledger, _put_already(ledger, entry)))
     works = [at for at, one in enumerate(entry.nodes) if not isinstance(one, Act)]
     first = entry.nodes[works[0]] if works else None
     if not isinstance(first, Edge) or not first.waited:

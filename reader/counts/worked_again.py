@@ -25,6 +25,8 @@ def over_and_over(
     """The rows worked again so many times, or until the goal is reached; upto: the next label, up
     to which the plain rows behind the goal are worked too.
     """
+    if not entries:
+        return
     far = distance(ledger, goal)
     ends = to_their_end(ledger, entries, span)
     most = max(1, LONGEST // len(entries))

@@ -362,12 +362,18 @@ OFF = re.compile(
 """A last row in a word or two."""
 
 
+SO_MANY_ROWS = re.compile(
+    r"(?:work|make|do|knit|crochet) \w+ (?:more |further )?(?:rows|rounds|rnds)\b", re.IGNORECASE
+)
+"""Rows that are worked, and no piece that is made so often, "work 4"."""
+
+
 def is_heading(line: str) -> bool:
     """A short line that names something and works nothing."""
     text = line.strip(" #*_:-=—\t")
     if not text or len(text) > 48 or text[-1:] in ",;" or OFF.fullmatch(text):
         return False
-    if NUMBERS_ONLY.fullmatch(text):
+    if NUMBERS_ONLY.fullmatch(text) or SO_MANY_ROWS.match(text):
         return False
     bare = MAKE.sub("", text).strip(" ()-:")
     numbered = re.search(r"\d", bare) and not re.match(r"^\d(?:st|nd|rd|th)\b", bare)

@@ -96,7 +96,7 @@ def _panel(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
     cur.accept("of", "from")
     cur.accept("the", "cable", "lace", "centre", "center", "appropriate")
-    if not cur.accept(*PANELS):
+    if not cur.accept(*PANELS) and cur.low(-1) != "cable":
         return None
     if len(cur.low()) == 1 or cur.kind() == "num":
         cur.at += cur.low() not in (*STOPS, "k", "p") and cur.low(1) not in NOUNS

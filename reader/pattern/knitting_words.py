@@ -14,6 +14,7 @@ from reader.pattern.places import find_place
 from reader.pattern.told_where import told_where
 from reader.pattern.tree import (
     ONE,
+    Act,
     Group,
     Node,
     Num,
@@ -101,9 +102,11 @@ def _begins_knit(body: tuple[Node, ...]) -> bool:
 
 def _both_over(made: list[Node], node: Node) -> Node:
     """ "sl 2, k1, psso": both go over; other nodes as they are."""
-    if not isinstance(node, Work) or node.stitch.name != "psso" or len(made) < 2:
+    if not isinstance(node, Work) or node.stitch.name != "psso":
         return node
-    slipped, knitted = made[-2:]
+    if sum(not isinstance(one, Act) for one in made[-3:]) < 2:
+        return node
+    slipped, knitted = [one for one in made[-3:] if not isinstance(one, Act)][-2:]
     pair = isinstance(slipped, Work) and slipped.stitch.name == "sl" and slipped.number == Num((2,))
     single = isinstance(knitted, Work) and knitted.stitch.name == "k"
     single = single and isinstance(knitted, Work) and knitted.number in (None, ONE)
@@ -248,6 +251,7 @@ def _twice_into(cur: Cursor, start: int) -> Node | None:
     found = find_place(cur)
     if found is None:
         cur.at += 1
+        cur.accept("1st")
         cur.accept(*NOUNS)
     place = found or Place(Where.NEXT, cur.span(start))
     stitch = stitch_named("kfb", cur.book.craft)

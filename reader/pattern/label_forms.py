@@ -63,6 +63,19 @@ ORDINAL_WIDE = re.compile(
 )
 """The same in crochet leaflets, behind a line that ended a sentence: "2nd row  3 ch, miss first
 tr"."""
+ROW_BARE = re.compile(
+    r"(?P<what>(?i:rows?|rnds?|rounds?))\s+(?P<nums>\d+(?:\s?(?:-|—|to|and|&)\s?\d+)?)(?P<end>\s+)"
+    r"(?=(?:[KPkp]\s?\d|[KP][ ,.]|Knit|Purl|Pearl|Work|Sl(?:ip)?|Cast|Bind|\*|\(|\[|Yo\b|YO\b"
+    r"|(?i:[kp] (?:to|all|across|every|each|f|in)\b|[kp]1?f ?&?b\b|ssk\b|skpo?\b|yo\b|sl \d|m1"
+    r"|(?:inc|dec)\b)"
+    r"|(?i:rep(?:eat)?|as|same as) (?i:row|rnd|round)s? ?\d)"
+    r"(?!.{0,3}(?:[Rr]ows?|[Rr]ounds?)\b))"
+)
+"""At a line's start a label may go without any mark: "Row 1 Knit"."""
+NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
+"""Behind a row: "Next, plain."."""
+NEXT_COLON = re.compile(r"next:(?=\s)", re.IGNORECASE)
+"""At a line's start the word alone heads the next row: "next: k1, k2tog"."""
 CHANGING = re.compile(
     rf"(?:inc|dec|increase|decrease)\.?\s(?P<what>rounds?|rnds?|rds?|rows?)\s?{_NUMBERS}{_BRACKET}"
     r"\s?(?P<end>[:—])(?=\s)", re.IGNORECASE

@@ -19,6 +19,8 @@ SIDE_ENDS = (
     rf"(?=\s+(?:[*(\[]|\d* ?{WORKED}\b|[kp]\d))"
 )
 """Behind the side no mark is needed: "Row 1 WS k2, p2"."""
+SIDE_ALONE = re.compile(r"(?:RS|WS)\s?:\s+(?!(?:the )?(?:[Rr]ight|[Ww]rong|[Pp]ublic)\b)")
+"""At a line's start the side may be all that a row is labelled by."""
 _MARK = r"(?:[:.;,)\]—=~>→-]|\.{2,3})"
 MORE = re.compile(
     rf"(?:\s*(?:{_MARK}+|[(\[]{_SIDE_SAID}[)\]]|{_SIDE_SAID}(?=\s*{_MARK}|\s+(?:[*(\[]|[a-z\d]))))+"

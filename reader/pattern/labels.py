@@ -14,8 +14,11 @@ from reader.pattern.label_forms import (
     CHANGING,
     FIRST_FEW,
     MARKED,
+    NEXT_ALONE,
+    NEXT_COLON,
     ORDINAL_BARE,
     ORDINAL_WIDE,
+    ROW_BARE,
     counts_on,
     led,
     led_first,
@@ -24,7 +27,14 @@ from reader.pattern.label_forms import (
     so_many,
 )
 from reader.pattern.label_places import TOTAL_SAID, ends_sentence, last_words, may_begin
-from reader.pattern.label_sides import SIDE, SIDE_ENDS, WORKED, past_marks, side_of
+from reader.pattern.label_sides import (
+    SIDE,
+    SIDE_ALONE,
+    SIDE_ENDS,
+    WORKED,
+    past_marks,
+    side_of,
+)
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
@@ -165,13 +175,6 @@ NEXT_BARE = re.compile(
 )
 """A label with no mark behind it: "next round one in every stitch"."""
 NAMES = (NAMED, so_many(_WORD, _ROUND, SIDE), ANY_NAME, NEXT_BARE)
-ROW_BARE = re.compile(
-    r"(?P<what>(?i:rows?|rnds?|rounds?))\s+(?P<nums>\d+(?:\s?(?:-|—|to|and|&)\s?\d+)?)(?P<end>\s+)"
-    r"(?=(?:[KP]\s?\d|[KP][ ,.]|Knit|Purl|Pearl|Work|Sl(?:ip)?|Cast|Bind|\*|\(|\[|Yo\b|YO\b"
-    r"|(?i:rep(?:eat)?|as|same as) (?i:row|rnd|round)s? ?\d)"
-    r"(?!.{0,3}(?:[Rr]ows?|[Rr]ounds?)\b))"
-)
-"""At a line's start a label may go without any mark: "Row 1 Knit"."""
 LETTERED = re.compile(
     rf"(?P<what>(?i:{_ROUND}|(?:inc|dec)(?:rease)?))\s+(?P<letter>[A-H]|(?<=[ce] )\d{{1,2}}(?=:))"
     rf"(?P<side>{SIDE})\s*(?:[:.—]|-(?=\s))(?=\s)"
@@ -193,16 +196,10 @@ DASHED = re.compile(
     re.IGNORECASE,
 )
 """At a line's start an ordinal or a small number and a dash, "2nd.—"; no yarn: "2—4 oz."."""
-NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
-"""Behind a row: "Next, plain."."""
-
-
 _CAPS = (
     r"(?:[A-Z]{5,}|TOP|CUFF|HEEL|FOOT|TOE|BRIM|PEAK|BACK|NECK|BODY|BAND|YOKE|HOOD|SOLE|FLAP|LEG|ARM"
     r"|EDGE)"
 )
-NEXT_COLON = re.compile(r"next:(?=\s)", re.IGNORECASE)
-"""At a line's start the word alone heads the next row: "next: k1, k2tog"."""
 RUN_IN_CAPS = re.compile(
     r"(?<![\w-])(?!NOTES?\b|HOOK|GAUGE|MATERIAL|SIZE|TENSION|YARN|NEEDLES?\b|MEASURE|ABBREV)"
     rf"(?P<name>{_CAPS}(?:\s[A-Z]{{2,}}){{0,4}})\s*:(?=\s+[A-Za-z*(\d])"
@@ -237,6 +234,8 @@ def _label_at(text: str, start: int, line_start: bool) -> Mark | None:
         return _numbered(found, start, side_of(_said(found, "side")))
     if NEXT_ALONE.match(text, start) or (line_start and NEXT_COLON.match(text, start)):
         return Mark(start, start + 5, (), "Next row", loose=True)
+    if line_start and (alone := SIDE_ALONE.match(text, start)):
+        return Mark(start, alone.end(), (), "Next row", side=side_of(alone.group()))
     named = next((found for one in NAMES if (found := one.match(text, start))), None)
     if named := named or (SETUP.match(text, start) if line_start else None):
         return _by_name(named, start)

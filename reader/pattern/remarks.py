@@ -97,7 +97,8 @@ FABRIC_NAMES = frozenset(
     ["twist", "cable", "seed", "moss", "rib", "ribbing", "garter", "stockinette", "stocking",
      "bobble", "popcorn", "cross", "crossed", "crossing", "lace", "eyelet", "eyelets", "increase",
      "inc", "decrease", "dec", "double", "front", "back", "left", "right", "patt", "pattern",
-     "knot"]
+     "knot", "center", "centre", "middle", "spine", "edge", "border", "seam", "selvedge", "thumb",
+     "gusset"]
 )  # fmt: skip
 BESIDE_FABRIC = frozenset(
     ["over", "st", "sts", "stitch", "stitches", "made", "completed", "a", "1", "the", "on", "-"]

@@ -92,7 +92,7 @@ UNTIL = re.compile(
     r"|only have)|'ve"
     r"|'re (?:down|back) to)"
     r"|got|it\s+has"
-    r"|but|only|just|all but)\s+)*(\d+)\s*(?:\([\d,\s]"
+    r"|but|only|just|all but|an? total of|in all)\s+)*(\d+)\s*(?:\([\d,\s]"
     r"+\)\s*)?(?:(?:stitches|sts?|sc|dc|doubles|k|loops)\b)?\s*(?:on needles?)?\s*"
     r"(?:rem(?:ain)?s?|are left|left)?",
     re.IGNORECASE,

@@ -81,7 +81,7 @@ TOGETHER = re.compile(
 """The family "n together" of every plain stitch: takes n, makes 1."""
 
 CABLE = re.compile(
-    r"^(?:(?:[ct]|cr)(\d+)[fblr]p?|(\d+)/(\d+)(?:/(\d+))? ?[lr](?:p[ct]?|[ct]p?))$"
+    r"^(?:(?:[ct]|cr)(\d+)[fblr]p?|c[fb](\d+)|(\d+)/(\d+)(?:/(\d+))? ?[lr](?:p[ct]?|[ct]p?))$"
 )
 """Cables and twists; the number is of stitches moved in all and the count never changes."""
 

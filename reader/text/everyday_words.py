@@ -109,12 +109,34 @@ FABRIC_ROWS = Sought(
     r"(?P<lead>(?:(?:beg|begin|beginning|starting|start)\.? with an? \w+ (?:row|round|rnd),? )?)"
     r"(?P<what>(?:(?:rev(?:erse)?\.? )?(?:st[- ]?st(?:itch)?|stocking st(?:itch)?"
     r"|stockinett?e?(?: st(?:itch)?)?|g[- ]st|garter(?:[- ]st(?:itch)?)?"
-    r"|(?:double |irish )?(?:moss|seed)(?: st(?:itch)?)?)"
+    r"|(?:double |irish )?(?:moss|seed)(?: st(?:itch)?)?|plain(?: knitting)?)"
     rf"|[(\[]?{_STITCH_NUMBERS}[)\]]? ?rib(?:bing)?|\d ?x ?\d rib(?:bing)?|twisted rib|rib)"
     rf"(?:,| x| for|:)?) (?P<n>{_N}) (?P<more>(?:more |further )?)(?P<row>rows|rounds|rnds)\b",
     re.IGNORECASE | re.MULTILINE,
 )
 """A fabric and so many rows with no verb: "St-st 6 rows", "k2, p2 rib x 12 rnds"."""
+LEFT_TURNED = Sought(
+    ("unworked", "unknit"),
+    rf",? (?:and )?leav(?:e|ing) (?:the )?(?:last |remaining |rem |other )?{_N} (?:sts|stitches|st)"
+    r" (?:unworked|unknit(?:ted)?)(?=,? (?:and )?(?:turn|w&t|wrap))",
+    re.IGNORECASE,
+)
+"""Before a turn, what is left by it: "k15, leave 5 sts unworked, turn"."""
+WRAPPED = Sought(
+    ("sl",),
+    r"\b(?:sl|slip) (?:the )?next st(?:itch)?(?: p(?:url)?-?wise)?(?: (?:to|onto) (?:the )?right"
+    r"(?: hand)? needle)?, (?:bring|take|put|move|pass) (?:the )?(?:yarn|wool) (?:to (?:the )?)?"
+    r"(?:forward|front|fwd|back)(?: between (?:the )?needles)?,? (?:and )?(?:sl|slip|return|put)"
+    r" (?:the )?(?:same |slipped )?st(?:itch)?(?: back)?(?: (?:to|on|onto) (?:the )?left(?: hand)?"
+    r" needle)?,? (?:and )?turn\b",
+    re.IGNORECASE,
+)
+"""How the stitch at a turn is wrapped."""
+PLAIN_ROWS = Sought(
+    ("plain knitting",),
+    rf"(?P<rows>\b{_N} (?:rows|rounds|rnds))(?P<plain>,? (?:of |in )?plain knitting)\b",
+    re.IGNORECASE,
+)
 ACROSS_SO_MANY = Sought(
     (" across the ", " across all ", " across these "),
     r"(?P<verb>\b(?:k|p|knit|purl|work|rib))(?P<across> across (?:the|all(?: of)?(?: the)?|these))"
@@ -122,14 +144,19 @@ ACROSS_SO_MANY = Sought(
     r"(?:sts|stitches)\b(?! (?:on|of|from|for|that|left|which|held)\b))",
     re.IGNORECASE,
 )
+OVER_INSTEP = Sought(
+    (" instep",),
+    r"(?P<k>\b(?:k|knit|work)) ?(?P<n>\d+)(?: sts| stitches)? (?:across|over|along) (?:the )?instep"
+    r"(?: (?:sts|stitches))?\b",
+    re.IGNORECASE,
+)
+"""So many stitches across the instep are those of the instep."""
 BY_TURNS = Sought(
-    ("fewer", "less", "more", "creasing"),
+    ("creasing",),
     r"(?P<again>\brep(?:eat)?(?:ing)?\b[^.;:]{0,60}?\b(?:rows?|rounds?|rnds?)\b[^.;:,]{0,16}?)"
     r",?\s+(?:inc|dec)reasing\s+(?:by\s+)?(?:\d+|one|two|three|four)\s+(?:sts?|stitch(?:es)?)"
     r"\s+(?:on\s+|in\s+|at\s+)?(?:every|each)\s+[a-z\d -]{0,24}?(?:row|round|rnd|time),?"
-    r"(?=\s+(?:until|till|til)\b)"
-    r"|,? (?:with|working|having) (?:\d+|one|two|three|four) (?:fewer|less|more) (?!row|round|rnd)"
-    r"[a-z ]{2,40}(?:each|every) (?:time|row|round|rnd)(?=,? (?:until|till|til)\b)",
+    r"(?=\s+(?:until|till|til)\b)",
     re.IGNORECASE,
 )
 """How the numbers change of rows that go on as before."""
@@ -222,11 +249,22 @@ KEEPS_DOING = Sought(
 MADE_LEANING = Sought(("m1-",), r"\b(?P<m>m1)-(?=[lrpk]\b)", re.IGNORECASE)
 """An increase and how it leans, "M1-L"."""
 
+LEADS_TO_ROWS = Sought(
+    ("rep",),
+    r"(?P<lead>(?:^|(?<=[.\n]))[ ]*)(?P<told>(?:cont(?:inue)?|carry on|keep going|work|proceed)\.?"
+    r"(?: (?:as (?:set|est\w*|before|above)|in (?:this|the same) (?:manner|way)|in patt(?:ern)?"
+    r"(?: as (?:set|est\w*))?))+,?(?: and)? )(?=rep(?:eat)?\.? (?:(?:the )?last|these|those|rows?"
+    r"|rnds?|rounds?)\b)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""Before rows called back, words that only say so: "Cont as set, rep rows 3 and 4"."""
+
 
 def everyday_words(text: str) -> str:
     """The text so put; any text goes in."""
     text = IN_A_WAY.sub(_with_needles, text)
     text = OF_TWO.sub(lambda m: m["cast"] + " " * len(m["of"]), text)
+    text = LEADS_TO_ROWS.sub(lambda m: m["lead"] + " " * len(m["told"]), text)
     text = TILL_LEFT.sub(_to_last, text)
     text = FROM_STAR.sub(_from_star, text)
     text = MADE_LEANING.sub(lambda m: m["m"] + " ", KEEPS_DOING.sub(_done, text))
@@ -245,8 +283,13 @@ def everyday_words(text: str) -> str:
         lambda m: f"next {int(m['a']) + int(m['b'])}{m['sts']}".ljust(len(m.group())), text
     )
     text = ACROSS_SO_MANY.sub(lambda m: m["verb"] + " " * len(m["across"]), text)
+    text = OVER_INSTEP.sub(
+        lambda m: f"{m['k']} {m['n']} instep sts".ljust(len(m.group()))[: len(m.group())], text
+    )
     text = OF_THEM.sub(_spaces, LED_TO.sub(_spaces, BY_TURNS.sub(_goes_on, text)))
+    text = WRAPPED.sub(lambda m: "w&t".ljust(len(m.group())), LEFT_TURNED.sub(_spaces, text))
     text = FABRIC_ROWS.sub(_rows_worked, text)
+    text = PLAIN_ROWS.sub(lambda m: m["rows"] + " plain".ljust(len(m["plain"])), text)
     text = TIL.sub(lambda m: "until".ljust(len(m.group())), text)
     text = LIKE_THAT.sub(lambda m: "continue thus".ljust(len(m.group())), text)
     text = JUST_DONE.sub(_spaces, text)
@@ -289,8 +332,8 @@ def _from_star(found: re.Match[str]) -> str:
 
 
 def _rows_worked(found: re.Match[str]) -> str:
-    """ "St-st 6 rows" as "work 6 rows"."""
-    said = f"{found['at']}work {found['n']} {found['more']}{found['row']}"
+    """ "St-st 6 rows" as "Work 6 rows"."""
+    said = f"{found['at']}Work {found['n']} {found['more']}{found['row']}"
     whole = found.group()
     return said.ljust(len(whole)) if len(said) <= len(whole) else whole
 

@@ -9,6 +9,12 @@ import re
 BY_FIGURES = re.compile(
     r"\b\d\s?(?:[x×X/]|-?by-?)\s?\d\s+(?=(?:twisted\s+|garter\s+|broken\s+)?rib)", re.IGNORECASE
 )
+FIGURES_BEHIND = re.compile(
+    r"(?<=\brib)(?P<more>(?:bing)?)(?P<told>,? \d ?(?:[x×X/]|-?by-?) ?\d)\b"
+    r"(?=[ ]*(?:[.,;(\n]|$|for\b|until\b|to\b))",
+    re.IGNORECASE,
+)
+"""The same behind the word: "work in rib 2x2"."""
 SPELLED_OUT = re.compile(
     r"(?<=rib)(?P<more>(?:bing)?\s*)(?P<told>[(\[]\s*k\s*\d\s*(?:tbl\s*)?,?\s*p\s*\d\s*[)\]])",
     re.IGNORECASE,
@@ -26,6 +32,6 @@ OF_STITCHES = re.compile(
 def ribs_named(text: str) -> str:
     """The text with them put so; any text goes in."""
     text = BY_FIGURES.sub(lambda found: " " * len(found.group()), text)
-    for shape in (SPELLED_OUT, OF_STITCHES):
+    for shape in (FIGURES_BEHIND, SPELLED_OUT, OF_STITCHES):
         text = shape.sub(lambda found: found["more"] + " " * len(found["told"]), text)
     return text

@@ -49,6 +49,15 @@ NEXT_ROW = re.compile(rf"\s*(?:{BEGINS_ROW.pattern})", re.IGNORECASE)
 BEGINS_LIST = re.compile(r"\*|[(\[]\s*(?:\*|[kp]\s?\d)", re.IGNORECASE)
 """Behind inches, what begins a row's list."""
 SPACE = re.compile(r"[^\S\n]*\n?[^\S\n]*")
+DONE = frozenset(["inc", "dec", "tbl", "psso", "yo", "yrn", "yon", "yfwd", "b", "f"])
+"""Steps that end a row, "kf&b. 22 sts.": how many there are now."""
+COUNTED = re.compile(
+    rf"(?:\d\d+|[4-9])(?:\s*[(\[][\d,;:\s]+[)\]])? (?:sts|stitches)\.?[^\S\n]*"
+    rf"(?:\n|$|(?={BEGINS_ROW.pattern}))",
+    re.IGNORECASE,
+)
+AMID = re.compile(r"(?:last (?:\w+|\d+ \w+)|\d+),? (?:inc|dec)\Z", re.IGNORECASE)
+"""Behind other stitches: elsewhere "inc. 12 sts." tells how many are made."""
 
 
 def without_stops(text: str) -> str:
@@ -58,12 +67,19 @@ def without_stops(text: str) -> str:
         short = word in SHORT or (word == "in" and INCHES.match(before))
         if not short or before[-1:] in ("'", ".") or LETTER_NEXT.match(text, at + 1):
             continue
-        if _goes_on(text, word, at + 1):
+        if _goes_on(text, word, at + 1) and not _counted(text, word, at):
             places.append(at)
     for found in LETTERS.finditer(text):
         if not NEXT_ROW.match(text, found.end()):
             places.append(found.end() - 1)
     return with_spaces(text, places)
+
+
+def _counted(text: str, word: str, at: int) -> bool:
+    """Whether the stop ends the last step of a row, and its total stands behind."""
+    if word not in DONE or not COUNTED.match(text[at + 1 : at + 40].lstrip(" ")):
+        return False
+    return word not in ("inc", "dec") or AMID.search(text[max(0, at - 30) : at]) is not None
 
 
 def _goes_on(text: str, word: str, at: int) -> bool:

@@ -14,9 +14,9 @@ _ITEM = (
     r"|(?:knit|k|purl|p) {1,2}(?:to|until)(?: within)?(?: the)?(?: last)? \d+"
     rf"{_TOGETHER}(?: from end)?)"
 )
-_BEGUN = r"(?:[.:*(—]|--|^)[ ]*\n?[ ]*"
+_BEGUN = r"(?:[.:*(—]|--| -(?= )|^(?:[ ]*(?:row|rnd|round) \d+(?= ))?)[ ]*\n?[ ]*"
 _ON = (
-    rf"(?:\*?[ ]*{_ITEM}(?=[ ]*[.,;]|[ ]*\n)|rep(?:eat)? from \*|turn[.]"
+    rf"(?:\*?[ ]*{_ITEM}(?=[ ]*(?:[.,;(\[=—-]|\n|\Z))|rep(?:eat)? from \*|turn[.]"
     r"|(?:knit|k|purl|p) +(?:to|until|across|all)\b)"
 )
 STOP = re.compile(

@@ -61,7 +61,10 @@ TOTAL = re.compile(
 """Behind "K2 tog.", how many there are now, and not how many times."""
 
 
-ROW_TOTAL = re.compile(r"\s*(?:\d\d+|[4-9])(?: ?(?:sts?|stitches|sc|dc|hdc|tr))\.?[ \t]*(?:\n|$)")
+ROW_TOTAL = re.compile(
+    r"\s*(?:\d\d+|[4-9])(?: ?(?:sts?|stitches|sc|dc|hdc|tr))\.?[ \t]*"
+    r"(?:\n|$|(?i:\d+(?:st|nd|rd|th) (?:row|r\w*d)\b|(?:next )?(?:row|r\w*d)\b))"
+)
 """At a line's end, "sc to last 2, dec. 21 sc": how many there are now."""
 
 
