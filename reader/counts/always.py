@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 _ROWS = r"(?:rows?|rnds?|rounds?)"
-SENTENCE = re.compile(r"[^.;\n(]+")
+SENTENCE = re.compile(r"[^.;\n(\[]+")
 CHANGES = re.compile(
     r"\b(?:inc|dec|bind|cast|add|more|fewer|less|work|pick|knit|purl)", re.IGNORECASE
 )
@@ -51,6 +51,9 @@ def always_in(text: str) -> tuple[tuple[int, int], ...]:
     for sentence in SENTENCE.finditer(text):
         words = sentence.group()
         if not EVERY.search(words) or CHANGES.search(words):
+            continue
+        if text[sentence.start() - 1 : sentence.start()] in ("(", "["):
+            # "[24 sts each round]": the total of a label's rounds.
             continue
         said = next((one for shape in SHAPES if (one := shape.search(words))), None)
         if said is not None:

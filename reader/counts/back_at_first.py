@@ -29,7 +29,7 @@ def skipped_at_close(body: Sequence[Node], tally: Tally) -> int:
         # "* skip 1, 2 dc in next, repeat 6 times, join": with no chain, as many lie before the
         # first again.
         behind = [one for one in body[body.index(last) + 1 :] if not isinstance(one, Act)]
-        chained = last.until is Until.AGAIN and not behind
+        chained = last.until in (Until.AGAIN, Until.MORE, Until.TIMES) and not behind
     if last is None or not joined or not chained:
         return 0
     skips = [one.place for one in last.body if isinstance(one, Skip)]

@@ -319,7 +319,8 @@ def numbers_of(mark: Mark | None) -> tuple[int | None, ...]:
 
 FOR_SO_MANY = re.compile(
     r"[a-z)\]*] for (?:the |a total of )?(?:next )?(?P<n>\d+) (?:rows?|rnds?|rounds?)(?: in all)?"
-    r"\s*[.;)]*\s*$",
+    r"\s*[.;)]*\s*(?:,?\s*(?:[(\[]|-+>?|—|=+>?)\s*\d+(?: ?(?:sts?|stitches|sc|hdc|dc|htr|tr))?"
+    r"(?:,? (?:in |on |at )?(?:the end of )?each(?: rnd| round| row)?)?[)\]]?[.;)]*\s*)?$",
     re.IGNORECASE,
 )
 """How many rows the instructions before it are worked in: "*K2, p2* around for 10 rnds."."""

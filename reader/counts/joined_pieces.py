@@ -35,11 +35,20 @@ WITH_STITCH = re.compile(
 )
 
 
+BOTH = re.compile(rf"\b(?:around|of|on|across|over|in) both (?:of )?(?:the )?{_PIECE}s\b", re.I)
+"""One instruction for two pieces, "sc in each st around both legs"."""
+
+
 def over_pieces(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
     """The row with what is worked on another piece, or on the chain between, marked as elsewhere;
     rows of one piece as they are.
     """
     words = " ".join(one.words for one in nodes)
+    works = [one for one in nodes if not isinstance(one, Act)]
+    if len(works) == 1 and isinstance(works[0], Work) and BOTH.search(words):
+        place = replace(works[0].place, where=Where.ELSEWHERE, text=words, each=True)
+        at = nodes.index(works[0])
+        return (*nodes[: at + 1], replace(works[0], place=place), *nodes[at + 1 :])
     if not OTHER.search(words) and not (FIRST.search(words) and SECOND.search(words)):
         return nodes
     other = OTHER if OTHER.search(words) else FIRST
@@ -75,6 +84,9 @@ def _worked(one: Work, words: str, other: re.Pattern[str], bridge: Chain | None)
         each = one.place.each or (one.place.where is Where.REST and one.number is None)
         place = replace(one.place, where=Where.ELSEWHERE, text=words, each=each)
         return replace(one, place=place)
+    if one.number is not None and one.place.noun == "st" and _on_this(words):
+        # "12 sc on the second leg": along the piece at hand, not all in its second stitch.
+        return replace(one, place=Place(Where.PLAIN, one.place.span))
     over = OVER_CHAIN.search(words) if bridge is not None else None
     if over is None or bridge is None:
         return one
@@ -82,6 +94,12 @@ def _worked(one: Work, words: str, other: re.Pattern[str], bridge: Chain | None)
     number = Num((int(said),)) if said else bridge.number
     number = one.number if one.number is not None and one.number.values[0] > 1 else number
     return replace(one, number=number, place=Place(Where.ELSEWHERE, one.place.span, text=words))
+
+
+def _on_this(words: str) -> bool:
+    return re.search(r"\b(?:on|around|across|over|along|of)\b", words) is not None and (
+        SECOND.search(words) is not None
+    )
 
 
 def _joined_with(join: Act) -> list[Node]:

@@ -240,8 +240,9 @@ def stands_for_one(body: Sequence[Node], size: int) -> bool:
     """Whether the first group lacks one stitch against those of the repeat: "ch 3, 2 dc, * 3 dc in
     next sp".
     """
-    first = next((one for one in body if isinstance(one, Work | Group | Repeat)), None)
-    again = next((one for one in body if isinstance(one, Repeat)), None)
+    works = [one for one in body if isinstance(one, Work | Group | Repeat) and not travels(one)]
+    first = works[0] if works else None
+    again = next((one for one in works if isinstance(one, Repeat)), None)
     if isinstance(first, Group):
         return _lacks_one(first, body, size)
     if not isinstance(first, Work) or again is None:

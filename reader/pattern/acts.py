@@ -17,6 +17,7 @@ from reader.pattern.joins import find_join, into_ring
 from reader.pattern.naming import find_naming
 from reader.pattern.other_side import other_side
 from reader.pattern.phrasing import EVERY_ROW, act_here, so_far_apart, take_phrase
+from reader.pattern.piece_joined import piece_joined
 from reader.pattern.rings import find_ring
 from reader.pattern.tree import (
     Act,
@@ -117,6 +118,7 @@ def find_act(cur: Cursor) -> Node | None:
         far_side,
         other_side,
         into_ring,
+        piece_joined,
         find_join,
         _turn,
         _facing,

@@ -46,7 +46,7 @@ def _first_shared(made: Sequence[Node], last: Node) -> bool:
 def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
     if not isinstance(last, Work) or not _may_share(last):
         return None
-    first, chained = len(made), _all_in(last)
+    first, chained = len(made), _all_in(last) or _is_petal(made, last, clause)
     while first > clause:
         one = made[first - 1]
         # Bare stitches share the place where a chain parts them from it: "dc, ch 2 and dc in sp".
@@ -61,7 +61,7 @@ def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
         return None
     chained = any(isinstance(one, Chain) for one in made[first:])
     if last.number is None and not chained and not _all_in(last):
-        return None
+        return first if _is_petal(made, last, clause) else None
     if last.number is None and works[-1].stitch != last.stitch:
         return None
     alike = [a for a, b in zip(works, [*works[1:], last], strict=True) if a.stitch == b.stitch]
@@ -69,6 +69,22 @@ def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
         # "3 sc, 2 sc in next st": two of one kind would have been said as five.
         return None
     return first if chained or last.place.noun in OPENINGS or len(works) < 6 else None
+
+
+def _is_petal(made: Sequence[Node], last: Work, clause: int) -> bool:
+    """Whether stitches rise and fall again to the last, which goes into a space: "sc, hdc, 3 dc,
+    hdc, sc in each loop".
+    """
+    if last.place.noun not in OPENINGS or last.number is not None:
+        return False
+    heights = [last.stitch.height]
+    for one in reversed(made[clause:]):
+        if not joins_list(one, True) or not isinstance(one, Work):
+            break
+        heights.append(one.stitch.height)
+    top = heights.index(max(heights))
+    rises = heights[: top + 1] == sorted(set(heights[: top + 1]))
+    return len(heights) > 4 and rises and heights == heights[::-1]
 
 
 def _knitted_from(made: Sequence[Node], last: Node, clause: int) -> int | None:

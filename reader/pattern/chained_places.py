@@ -11,6 +11,8 @@ from dataclasses import replace
 from reader.pattern.bundles import OPENINGS, SHARED, joins_list
 from reader.pattern.cursor import Cursor
 from reader.pattern.passing import find_chain
+from reader.pattern.place_nouns import find_noun_chain
+from reader.pattern.place_words import SPACE_NOUNS
 from reader.pattern.places import find_place
 from reader.pattern.tree import (
     ONE,
@@ -34,6 +36,9 @@ def chain_in_place(cur: Cursor, made: list[Node]) -> Node | None:
     """The chain that stands here, taken; with the stitches before it one group where a place that
     all share follows: "2 dc, ch 1 in first ch-1 sp"; None (nothing taken) where no chain stands.
     """
+    beside = _space_beside(cur, made)
+    if beside is not None:
+        return beside
     chain = find_chain(cur)
     last = made[-1] if made else None
     listed = isinstance(last, Work) and last.place.where is Where.PLAIN
@@ -54,6 +59,22 @@ def chain_in_place(cur: Cursor, made: list[Node]) -> Node | None:
     del made[first:]
     words = " ".join(one.words for one in body)
     return Group(body[0].span, f"{words} {place.text}", body, place)
+
+
+def _space_beside(cur: Cursor, made: list[Node]) -> Work | None:
+    """The stitch once more in a space that is named beside its place: "sl st in next dc and ch-1
+    sp"; None (nothing taken) elsewhere.
+    """
+    last = made[-1] if made else None
+    if not isinstance(last, Work) or last.place.where is not Where.NEXT or cur.low(-1) != "and":
+        return None
+    named = cur.low() in ("ch", "chain") and cur.kind(1) == "num" and cur.low(2) in SPACE_NOUNS
+    if not named:
+        return None
+    start = cur.at
+    noun, chain = find_noun_chain(cur)
+    place = Place(Where.NEXT, cur.span(start), noun=noun, chain=chain, text=cur.said(start))
+    return replace(last, span=cur.span(start), words=cur.said(start), place=place)
 
 
 def _of_each(place: Place) -> bool:

@@ -75,8 +75,8 @@ _ROUND = r"rounds?|rnds?|rns?|rds?|rows?"
 WORD_FIRST = re.compile(
     rf"(?<![\w-])[\[(]?(?P<what>{_ROUND}|R)\.?\s*(?P<nums>{_NUM}(?:{_JOIN}(?:(?:{_ROUND}"
     rf"|R(?=\d))\s*)?"
-    rf"{_NUM})*)(?:\+|,? ?(?:onwards?|and (?:on|up)))?[\])]?(?P<side>{SIDE}){_AIM}"
-    rf"(?P<end>{_END}\s|{_END}$|{_END}(?=\S)|{SIDE_ENDS}|{_LOOSE})",
+    rf"{_NUM})*)(?:\+|,? ?(?:onwards?|and (?:on|up))|,?\s\(?incl\w*\)?)?[\])]?"
+    rf"(?P<side>{SIDE}){_AIM}(?P<end>{_END}\s|{_END}$|{_END}(?=\S)|{SIDE_ENDS}|{_LOOSE})",
     re.IGNORECASE,
 )
 ORDINAL_FIRST = re.compile(

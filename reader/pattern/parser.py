@@ -180,7 +180,7 @@ TALL_DC = re.compile(
 
 
 THREE_FOR_DC = re.compile(
-    r"\b(?:ch(?:ain)? ?-?(?:3|three)|(?:3|three) ch(?:ain)?s?)\b[^.;:]{0,60}?"
+    r"\b(?:ch(?:ain)? ?-?(?:[3-7]|three)|(?:[3-7]|three) ch(?:ain)?s?)\b[^.;:]{0,60}?"
     r"\b(?:counts?|stands?|counting|counted)\b[^.;:]{0,30}?\b(?:double|dc)\b"
 )
 TREBLES = re.compile(r"\bh?tr\b|\btrebles?\b|\bmiss\b")

@@ -78,6 +78,8 @@ LOOP_ONLY = (
     "in back lp", "in front lp", "through both loops", "through back loop only",
     "through front loop only",
     "through back loop", "through the back loop", "tbl", "in blo", "in flo", "blo", "flo", "in bl",
+    "through both", "through both layers", "through both thicknesses", "through both pieces",
+    "through all layers", "through all thicknesses",
     "in fl", "in the blo", "in the flo",
     "in the back loop only", "in the front loop only", "in the back loop", "in the front loop",
     "in the back loops only", "in the front loops only", "in back loops only of", "into back loop",

@@ -14,6 +14,7 @@ from reader.pattern.row_then_total import without_each
 from reader.pattern.total_lists import BEHIND_COLON, SENTENCE, in_a_sentence, in_turn, listed
 from reader.pattern.totals import (
     BRACKET,
+    FOR_ROWS,
     IN_THIS_ROW,
     SO_MANY_LEFT,
     SPOKEN,
@@ -197,7 +198,7 @@ def _whole(body: str, one: Printed) -> bool:
     if one.change or one.each or body.isdecimal():
         return True
     rest = IN_THIS_ROW.sub("", NUMBER.sub("", body, count=1).strip().lower())
-    rest = COUNTING.sub("", rest)
+    rest = COUNTING.sub("", FOR_ROWS.sub("", rest))
     rest = OTHER_SIZES.sub("", rest)
     rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)

@@ -198,15 +198,15 @@ IN_EVERY_STITCH = re.compile(
 """A row whose every stitch is changed."""
 FOR_ROWS = re.compile(rf"\bfor (?:the )?(?:next )?(\d+) (?:more )?{_ROWS}\b", re.IGNORECASE)
 """How many rows a change goes on for."""
+_NO_SHAPE = r"(?:inc|dec|narrow|widen|shap)\w*"
 EVEN_ROUND = re.compile(
     rf"{_AT}(?:(?:and\s+)?then\s+)?(?:(\d+)|{_ONES})\s+(?:(?:more\s+)?plain\s+{_ROWS}\b"
-    rf"|{_ROWS}\s+(?:even|plain|straight"
-    rf"|of\s+(?:sc|dc|garter|st st"
-    rf"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{{1,18}}(?=[,.;]|$)))",
+    rf"|{_ROWS}\s+(?:even|plain|straight|(?:sc|hdc|dc|htr|tr)(?=\s*(?:[.,;(]|$))"
+    rf"(?:,? (?:with )?(?:no|without) (?:any )?{_NO_SHAPE})?|of\s+(?:sc|dc|garter|st st"
+    r"|stockinette)|(?:in|with|of)\s+[A-Z][\w ]{1,18}(?=[,.;]|$)))",
     re.IGNORECASE,
 )
 _RIB = r"(?:k(?:nit)?|p(?:url)?|pearl|seam) ?\d+"
-_NO_SHAPE = r"(?:inc|dec|narrow|widen|shap)\w*"
 EVEN_SAID = re.compile(
     rf"{_AT}(?:(?:then|now|next|and)\s+)*(?:(?:even|straight|plain|(?:no|without) {_NO_SHAPE})"
     rf"(?: at all)?,? for (?:the next )?(?P<rows>\d+) (?:more )?{_ROWS}"
@@ -332,7 +332,7 @@ GOES_ON = re.compile(
     r"|(?:dec|inc)\w*\.?"
     r"(?= (?:in (?:this|the same|same) (?:manner|way)|thus|so|as before) (?:until|till)))"
     r"\b[^.]*?\b"
-    r"(?:inc|dec|having|adding|with|working"
+    r"(?:inc|dec|having|adding|with|working(?! (?:even|straight|plain|around|across|without)\b)"
     r"|skipping|in this (?:manner|way)|in (?:the )?same (?:manner|way)|until|till)"
     r"|^\W*(?:and |then )*rep(?:eat)?\.?(?= (?:until|till)\b)[^.]*?\b(?:until|till)"
     r"|^\W*(?:and )?so (?:on|forth)\b[^.]*?\b(?:until|till)",

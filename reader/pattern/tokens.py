@@ -65,7 +65,8 @@ def tokens_of(text: str, offset: int, sizes: int, known: frozenset[str]) -> list
     return _sizes_joined(found, sizes) if sizes > 1 else found
 
 
-GOES_ON = re.compile(r"\s+[a-z]")
+GOES_ON = re.compile(r"\s+(?!ch \d)[a-z]")
+"""Behind the full stop of a short word; "sl st to ch-3 sp. ch 3" is two sentences."""
 SHADES = frozenset({"dk", "lt", "med", "approx", "no"})
 
 

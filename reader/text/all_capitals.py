@@ -9,6 +9,10 @@ LEAST = 200
 """Letters of a text that show how it is set."""
 MOSTLY = 0.9
 BEGINS = re.compile(r"(?:^|[.:;!?]\s+|\n\s*)[(\[*\s]*[a-z]")
+COLUMN = 28
+"""Letters of a line that the next one may go on with, where no mark ends it."""
+GOING_ON = "\0"
+"""Set before such a line while its first letter stays small."""
 HEADING = re.compile(r"[^\d,;*]{3,40}")
 
 
@@ -19,12 +23,16 @@ def as_sentences(text: str) -> str:
     letters, capitals = _letters(text)
     if letters < LEAST or capitals < MOSTLY * letters:
         return text
-    lines = []
+    lines, before = [], ""
     for line in text.split("\n"):
         bare = line.strip()
+        goes_on = len(before) >= COLUMN and before[-1] not in ".:;!?"
         heading = HEADING.fullmatch(bare) and bare[-1] not in ".:" and len(bare.split()) < 6
-        lines.append(line if heading else _small(line))
-    return BEGINS.sub(lambda found: found.group().upper(), "\n".join(lines))
+        alone = heading and not goes_on
+        lines.append(line if alone else GOING_ON * goes_on + _small(line))
+        before = "" if alone else bare
+    told = BEGINS.sub(lambda found: found.group().upper(), "\n".join(lines))
+    return told.replace(GOING_ON, "")
 
 
 def _letters(text: str) -> tuple[int, int]:

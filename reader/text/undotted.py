@@ -61,6 +61,9 @@ TOTAL = re.compile(
 """Behind "K2 tog.", how many there are now, and not how many times."""
 
 
+PLACES = frozenset(["sp", "sps", "lp", "lps", "st", "sts"])
+THEN_CHAIN = re.compile(r"\s+ch \d")
+"""Behind a place the next sentence of one who writes no capitals: "sl st to ch-3 sp. ch 3, dc"."""
 ROW_TOTAL = re.compile(
     r"\s*(?:\d\d+|[4-9])(?: ?(?:sts?|stitches|sc|dc|hdc|tr))\.?[ \t]*"
     r"(?:\n|$|(?i:\d+(?:st|nd|rd|th) (?:row|r\w*d)\b|(?:next )?(?:row|r\w*d)\b))"
@@ -83,6 +86,8 @@ def undotted(text: str) -> str:
             continue
         in_figures = word in BEFORE_FIGURES
         behind = GOES_ON_IN_FIGURES if in_figures else GOES_ON
+        if word in PLACES and THEN_CHAIN.match(text, at + 1):
+            continue
         chains = word == "ch" and FIGURES.match(text, at + 1) and _makes_chains(text, at - 2)
         if word == "tog" and TOTAL.match(text, at + 1):
             continue

@@ -81,3 +81,37 @@ THIRD = (
 def test_grannies(first: str, second: str) -> None:
     text = f"Ch 4, join to form ring.\nRnd 1: {first}.\nRnd 2: {second}.\nRnd 3: {THIRD}.\n"
     assert counts(text) == ([12, 24, 36], ())
+
+
+SPACES = "Ch 4 (counts as dc and ch 1), (dc in ring, ch 1) 11 times, join in 3rd ch of ch-4"
+OVER_SPACES = (
+    "Sl st into sp, ch 3, 1 dc in same sp, ch 1, *2 dc in next sp, ch 1; rep from * around, ss to "
+    "top of 3 ch",
+    "sl st over to ch-1 sp. ch 3, dc in same sp, ch 1, *2 dc in next sp, ch 1; rep from * around",
+    "Join B in any ch-1 sp, ch 3, dc in same sp, ch 1, (2 dc, ch 1) in each ch-1 sp around, join",
+)
+
+
+@pytest.mark.parametrize("words", OVER_SPACES)
+def test_begun_in_a_space(words: str) -> None:
+    text = f"Ch 6, join with sl st to form a ring.\nRnd 1: {SPACES}\nRnd 2: {words}\n"
+    assert counts(text) == ([12, 24], ())
+
+
+def test_slipped_to_a_space_beside() -> None:
+    text = (
+        "Ch 6, join to form a ring.\nRnd 1: Ch 3, dc in ring, ch 1, (2 dc in ring, ch 1) 5 times, "
+        "join\nRnd 2: Sl st in dc and ch-1 sp, ch 3, (dc, ch 1, 2 dc) in same sp, (2 dc, ch 1, 2 "
+        "dc) in each ch-1 sp around, join\n"
+    )
+    assert counts(text) == ([12, 24], ())
+
+
+@pytest.mark.parametrize("words", ["Work sc, hdc, 3 dc, hdc, sc in each ch-3 loop",
+                                   "*Sc, hdc, 3 dc, hdc, sc in next loop; rep from * around"])
+def test_petals_without_brackets(words: str) -> None:
+    text = (
+        "Ch 4, join to form a ring.\nRnd 1: Ch 1, 12 sc in ring, join\nRnd 2: Ch 1, *sc in next "
+        f"st, ch 3, sk next st; rep from * around, join\nRnd 3: {words}, join\n"
+    )
+    assert counts(text) == ([12, 6, 42], ())
