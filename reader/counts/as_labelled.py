@@ -16,6 +16,11 @@ if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
 
+def first_of_many(row: WrittenRow, rule: Rule) -> bool:
+    """Whether a label of one row stands before a rule that goes on to a goal."""
+    return rule.goal is not None and len(numbers_of(row.mark)) < 2
+
+
 def other_than_label(ledger: Ledger, row: WrittenRow, rule: Rule) -> bool:
     """Whether the label stands for another number of rows than the words; then that is asked."""
     many, start = len(numbers_of(row.mark)), row.start + rule.start

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 from reader.counts.sentences import ALONE
 from reader.pattern.layout import WrittenRow
 from reader.pattern.rule import Rule
+from reader.terms.stitches import Craft
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
@@ -20,6 +21,10 @@ NEEDLES_CHANGED = re.compile(
     r"|continuity of (?:the )?pattern(?: correct)?)(?: as (?:set|before))?,?)?", re.IGNORECASE
 )
 """Before a rule, what is only taken to hand for it."""
+YARN_TAKEN = re.compile(
+    r"(?:with|using|attach|join|change to|changing to|drop) [^,.;:\d]{1,40}[,;:]", re.IGNORECASE
+)
+"""The same of a yarn: "With White, work 4 rows of sc"."""
 
 
 def first_of(ledger: Ledger, row: WrittenRow, rule: Rule) -> tuple[WrittenRow | None, Rule]:
@@ -29,5 +34,8 @@ def first_of(ledger: Ledger, row: WrittenRow, rule: Rule) -> tuple[WrittenRow | 
     if not several and not ALONE.match(before):
         return None, rule
     first = WrittenRow(row.mark, row.start, row.start + rule.start)
-    only_told = NEEDLES_CHANGED.fullmatch(" ".join(before.split())) is not None
+    words = " ".join(before.split())
+    crochet = ledger.pattern.craft is Craft.CROCHET
+    yarn = YARN_TAKEN.fullmatch(words) if crochet and row.mark is None else None
+    only_told = yarn or NEEDLES_CHANGED.fullmatch(words)
     return (None, replace(rule, start=0)) if only_told else (first, rule)

@@ -8,7 +8,7 @@ import re
 from dataclasses import replace
 
 from reader.counts.across import again, goes_back, note_star
-from reader.counts.as_labelled import other_than_label
+from reader.counts.as_labelled import first_of_many, other_than_label
 from reader.counts.before_rule import first_of
 from reader.counts.both_halves import both_halves
 from reader.counts.by_measure import by_measure
@@ -93,7 +93,6 @@ FURTHER = re.compile(
 
 
 CHANGED_TOO = "as the row that is named, changed as the words say"
-
 
 TOLD_OTHERWISE = (told_by_colours, with_other_chains, wider_square, in_corners, grown_as_told)
 """Manners of crochet in which rows are told by others."""
@@ -312,10 +311,8 @@ def _by_kind(
     ledger: Ledger, row: WrittenRow, rule: Rule, upto: int | None, labelled: bool
 ) -> None:
     """The rows that a rule stands for."""
-    again = labelled and rule.kind in ("last", "rows")
-    if rule.goal is not None and len(numbers_of(row.mark)) < 2:
-        # "Row 3: repeat row 2 until there are 12 sts": the label is that of the first of them.
-        again = False
+    # "3rd row: Repeat last row until 2 sc remain": the label is only of the first of them.
+    again = labelled and rule.kind in ("last", "rows") and not first_of_many(row, rule)
     if again and (rule.times is None or other_than_label(ledger, row, rule)):
         repeat_into(ledger, row, rule)
     elif rule.kind == "turns":

@@ -8,8 +8,11 @@ from collections.abc import Sequence
 
 from reader.counts.ends import travels
 from reader.counts.openings import UNITS
-from reader.pattern.tree import Chain, Group, Node, Repeat, Where, Work
+from reader.pattern.tree import Act, Chain, Deed, Group, Node, Repeat, Where, Work
 from reader.terms.stitches import Kind
+
+LOOP = 3
+"""Chains of a loop at least, and those that one at an edge may have more than the others."""
 
 
 def beside_group(work: Work | None, body: Sequence[Node], height: int) -> bool:
@@ -45,6 +48,23 @@ def begins_in_shell(body: Sequence[Node]) -> bool:
     """Whether a row begins with a shell in a shell: what lies before its middle is not left."""
     first = next((one for one in body if isinstance(one, Work | Group | Repeat)), None)
     return first is not None and in_shell(first)
+
+
+def goes_on_netting(work: Work | None, rest: Sequence[Node], height: int) -> bool:
+    """Whether a row goes on with a net of loops, "ch 5, turn, sc in first loop, * ch 5, sc in next
+    loop": the chain that it is turned with is one of them.
+    """
+    if work is None or work.place.noun != "sp" or work.stitch.height > 1:
+        return False
+    if any(isinstance(one, Act) and one.deed is Deed.JOIN for one in rest):
+        return False
+    again = next((one for one in rest if isinstance(one, Repeat)), None)
+    body = again.body if again is not None and not again.ending[1:] else ()
+    chains = [one.number.values[0] for one in body if isinstance(one, Chain)]
+    alike = [one for one in body if isinstance(one, Work) and one.place.noun == "sp"]
+    if len(body) != 2 or len(chains) != 1 or not alike or alike[0].stitch != work.stitch:
+        return False
+    return LOOP <= chains[0] <= height <= chains[0] + LOOP
 
 
 def loop_at_edge(work: Work, body: Sequence[Node], passed: int) -> bool:

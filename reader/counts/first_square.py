@@ -1,11 +1,12 @@
-"""The space that the chains passed over at the start of a foundation make: "dc in 8th ch from hook"
-begins with a stitch, two chains over it, and two that are missed below.
+"""The space or loop that a row begins with: of the chains passed over at the start of a foundation,
+"dc in 8th ch from hook", and of those that a net is turned with, "ch 5, turn, sc in first loop".
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 
+from reader.counts.edge_loops import goes_on_netting
 from reader.counts.ends import first_work
 from reader.counts.fabric import Below
 from reader.counts.turning import makes_loop
@@ -24,6 +25,8 @@ def loop_begun(
     """
     work = first_work(rest)
     if below is not None and makes_loop(work, height, below):
+        return height
+    if below is not None and goes_on_netting(work, rest, height):
         return height
     return first_loop(work, rest) if passed else 0
 

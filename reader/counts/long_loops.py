@@ -8,9 +8,11 @@ from collections.abc import Sequence
 
 from reader.counts.ends import Ends
 from reader.counts.fabric import SPACE, Below, chains_as_stitches, foundation, nameless
+from reader.counts.half_loops import past_half_loops
 from reader.counts.posts import posts_as_plain
 from reader.counts.tally import Choice
 from reader.counts.turning import with_turning_space
+from reader.counts.within_groups import without_gaps
 from reader.pattern.tree import Act, Chain, Node, Repeat, Shape, Skip, Where, Work
 
 
@@ -22,7 +24,7 @@ def lies_below(ends: Ends, below: Below, choice: Choice, size: int) -> Below:
     below = nameless(below) if choice.any_name else with_turning_space(below, ends.body)
     if choice.chains_below:
         return chains_as_stitches(below)
-    return along_chains(below, ends.body)
+    return along_chains(without_gaps(past_half_loops(below, ends.body), ends.body), ends.body)
 
 
 PLAIN = (Where.PLAIN, Where.REST, Where.EACH)

@@ -27,7 +27,8 @@ def made_by(stitch: Stitch, times: int) -> list[Run]:
         return [Run(name, total)] if total else []
     if stitch.parts:
         return middled(_told(stitch), stitch.name) * times
-    half = stitch.makes // 2
+    # Of what it is made nobody says: of the usual tall stitch (common practice, no source).
+    name, half = "dc", stitch.makes // 2
     if stitch.spaces:
         middle = Run("sp", stitch.spaces, 1, True, stitch.name)
     else:

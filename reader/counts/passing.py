@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from typing import TypeVar
 
-from reader.counts.fabric import SPACE, Below, foundation
+from reader.counts.fabric import SPACE, Below, any_space, foundation
 from reader.counts.openings import SPACES, UNITS, is_opening, wanted
 from reader.counts.putting import cap
 from reader.counts.tally import Tally
@@ -112,6 +112,9 @@ def skip_over(skip: Skip, tally: Tally) -> None:
     if _within_space(skip, tally):
         # "skip first 3 ch of ch-4, tr in next ch": the space is the next stitch's.
         tally.spaced = True
+    elif _whole_space(skip, m, tally):
+        tally.spaced = True
+        tally.walk.take_spaces(1, any_space)
     elif is_opening(skip.place, tally.walk):
         tally.spaced = True
         tally.walk.take_spaces(m, wanted(skip.place, tally.walk))
@@ -133,6 +136,17 @@ def _within_space(skip: Skip, tally: Tally) -> bool:
     told = OF_ITS_CHAINS.search(skip.words.lower())
     few = told is not None and skip.place.number.values[0] < int(told["n"])
     return few and skip.place.noun == "ch" and tally.walk.at_space()
+
+
+BARE = re.compile(r"^[a-z]+(?: over| the| next| following)* \d+$", re.IGNORECASE)
+
+
+def _whole_space(skip: Skip, number: int, tally: Tally) -> bool:
+    """Whether the chains that are skipped are the space that the hook stands before: "* ch 1, skip
+    next ch, dc in next dc".
+    """
+    told = skip.place.noun == "ch" or (skip.place.noun == "st" and BARE.match(skip.words))
+    return bool(told) and tally.walk.chains_ahead() == number
 
 
 def chain_space(chain: Chain, tally: Tally) -> None:

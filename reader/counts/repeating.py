@@ -256,6 +256,7 @@ def _on_trial(node: Repeat, tally: Tally, opened: int, work_all: Worker) -> Tall
     trial.room = max(0, tally.room - opened)
     trial.spaced = tally.spaced
     trial.cycle = tuple(node.body)
+    trial.walk.ended = bool(node.ending)
     untouched = tally.walk.takes == 0
     trial.walk.takes += untouched
     work_all(node.body, trial, NOTHING)

@@ -41,7 +41,7 @@ from reader.counts.solved import Solved
 from reader.counts.tally import MOVES, Choice, Tally
 from reader.counts.told_of_last import with_last
 from reader.counts.turned_back import without_turns
-from reader.counts.turning import lies_over_space, on_the_hook, symmetric_edge
+from reader.counts.turning import closing_edge, lies_over_space, on_the_hook
 from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.counts.working import work_all
@@ -162,7 +162,7 @@ def _ring_below(body: Sequence[Node]) -> bool:
 
 def _count_chain(ends: Ends, rest: list[Node], height: int, tally: Tally) -> None:
     """The turning chain as the row's first stitch, and the space that its further chains make."""
-    edge = symmetric_edge(rest)
+    edge = closing_edge(rest)
     work = edge or first_work([one for one in rest if not travels(one)])
     told = ends.chain.counts_sp if ends.chain is not None else 0
     tally.make(1, stands_for(work, height, told))

@@ -20,7 +20,7 @@ class StitchWalk:
     """
 
     __slots__ = (
-        "_farthest", "_runs", "aside", "at", "before", "into", "known", "lacking", "left",
+        "_farthest", "_runs", "aside", "at", "before", "ended", "into", "known", "lacking", "left",
         "misnamed", "opened", "passed", "short", "slipped", "space_takes", "spaces", "takes",
         "united",
     )  # fmt: skip
@@ -30,6 +30,7 @@ class StitchWalk:
         self.known = below is not None and below.stitches is not None
         self.left: int | None = below.stitches if below is not None and self.known else None
         self.spaces = below.spaces if below is not None else 0
+        self.ended = False
         self.opened = any(not run.is_stitch for run in self._runs)
         self.united = any(run.is_middle for run in self._runs)
         self.at = 0
@@ -254,10 +255,21 @@ class StitchWalk:
             run = self._runs[at]
             whole = run.is_stitch and run.n > 1 and (at > self.at or not self.into)
             if whole and (run.unit or not told):
+                if self._is_half(at):
+                    self.lacking += 1
+                    return False
                 self._go_to(at)
                 self.take(run.n)
                 return True
         return False
+
+    def _is_half(self, at: int) -> bool:
+        """Whether the stitches at the row's end are half of a group as the others are."""
+        one = self._runs[at]
+        if not self.ended or at < len(self._runs) - 2:
+            return False
+        alike = [run.n for run in self._runs if run.name == one.name]
+        return sum(n > one.n for n in alike) > 1 and 2 * one.n <= max(alike) + 1
 
     def _begins_group(self, at: int) -> bool:
         if self._runs[at].is_stitch and self._runs[at].unit:

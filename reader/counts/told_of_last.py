@@ -24,7 +24,8 @@ from reader.pattern.tree import (
 )
 
 LAST_AT_EDGE = re.compile(
-    r"^(?:with|placing|putting|making|working|having|taking|setting)? ?(?:the )?last\b"
+    r"^(?:with|placing|putting|making|working|having|taking|setting|bringing|so that)? ?"
+    r"(?:the )?last\b"
     r".*\b(?:in|on|into|at|over)\b",
     re.IGNORECASE | re.DOTALL,
 )

@@ -7,7 +7,7 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from reader.counts.edge_loops import beside_group, loop_at_edge
+from reader.counts.edge_loops import beside_group, goes_on_netting, loop_at_edge
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run
 from reader.counts.first_cluster import belongs_to_cluster, drawn_together
@@ -60,8 +60,9 @@ def chain_options(
     tall = work.stitch.height if work else 3
     if makes_loop(work, height, below) or belongs_to_cluster(work, ends.body, size):
         return [False, True]
-    if height in told:
-        return [told[height]]
+    netted = goes_on_netting(work, ends.body, height) and not chain_is_worked(coming)
+    if height in told or netted:
+        return [told.get(height, False)]
     known = True if height >= 3 and mirrored(ends.body, size) else None
     known = chain_is_worked(coming) if known is None and height >= 3 else known
     if work is not None and work.place.where is Where.SAME:
@@ -228,9 +229,18 @@ def symmetric_edge(body: Sequence[Node]) -> Work | None:
     """
     last = [one for one in body if not isinstance(one, Act | Chain)]
     repeat = last[-1] if last else None
-    if not isinstance(repeat, Repeat) or len(repeat.ending) != 2:
+    short = isinstance(repeat, Repeat) and len(repeat.ending) == 2
+    return closing_edge(body) if short else None
+
+
+def closing_edge(body: Sequence[Node]) -> Work | None:
+    """The tall stitch that closes the last loop at the edge, "..., ch 2, dc in last sc"."""
+    works: Sequence[Node] = [one for one in body if not isinstance(one, Act)]
+    last = works[-1] if works else None
+    works = last.ending if isinstance(last, Repeat) else works
+    if len(works) < 2:
         return None
-    chain, tall = repeat.ending
+    chain, tall = works[-2:]
     fits = isinstance(chain, Chain) and isinstance(tall, Work) and tall.stitch.height >= 3
     at_end = isinstance(tall, Work) and tall.place.where is Where.LAST
     return tall if fits and at_end and isinstance(tall, Work) else None

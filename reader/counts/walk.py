@@ -129,6 +129,10 @@ class Walk(StridingWalk):
         at_run = self.known and not self.into and self.at < len(self._runs)
         return at_run and self._runs[self.at].name == SPACE
 
+    def chains_ahead(self) -> int:
+        """The chains of the space that the hook stands right before, 0 where none lies there."""
+        return self._runs[self.at].chains if self.at_space() else 0
+
     def leave_opening(self) -> None:
         """A round that goes past the space at its beginning: that space comes last."""
         if self.known and not self.takes and len(self._runs) > 1 and not self._runs[0].is_stitch:
@@ -141,11 +145,19 @@ class Walk(StridingWalk):
         gone = self._runs[self.at - 1] if 0 < self.at <= len(self._runs) and not self.into else None
         rest = 0
         if gone is not None and gone.is_middle and self.at < len(self._runs):
-            half = self._runs[self.at - 2] if self.at > 1 else None
             own = self._runs[self.at]
             if own.is_stitch:
-                rest = min(own.n, half.n if half is not None and half.is_stitch else own.n)
+                rest = min(self._own_half(self.at), self._own_half(self.at - 2) or own.n)
         return rest
+
+    def _own_half(self, index: int) -> int:
+        """Stitches of one group beside a middle: of those between two middles one half each."""
+        one = self._runs[index] if 0 <= index < len(self._runs) else None
+        if one is None or not one.is_stitch:
+            return 0
+        sides = self._runs[max(0, index - 1) : index] + self._runs[index + 1 : index + 2]
+        shared = len(sides) == 2 and all(run.is_middle for run in sides) and one.n % 2 == 0
+        return one.n // 2 if shared else one.n
 
     def leave_unit(self) -> None:
         """Goes past the rest of the group whose middle was just gone into: it is used as one."""

@@ -277,6 +277,28 @@ RUN_THROUGH = tuple(
 """How the end of the yarn closes a crown."""
 
 
+OF_LAST = ("last", "the last", "having last", "having the last", "bringing last",
+           "bringing the last", "with last", "with the last", "so that last", "so that the last")
+HAVING = ("bringing", "having", "with", "placing", "putting")
+COMES = frozenset(["coming", "being", "falling", "worked", "made", "going", "placed", "comes",
+                   "is", "falls", "goes"])  # fmt: skip
+
+
+def tells_of_last(cur: Cursor) -> bool:
+    """Whether it is told where the last stitch of a row comes, "the last dc coming in top of 3 ch":
+    that stitch is made before.
+    """
+    length = cur.any_words(OF_LAST)
+    found = cur.stitch(length) if length and cur.book.craft is Craft.CROCHET else None
+    if found is None:
+        return False
+    behind = length + found.length
+    behind += cur.low(behind) == "being" and cur.low(behind + 1) in COMES
+    comes = cur.low(behind) in COMES
+    into = cur.low(behind + comes) in ("in", "into", "on", "over", "to", "at")
+    return into and (comes or cur.low() in HAVING)
+
+
 def _marker(cur: Cursor, start: int) -> Node | None:
     if cur.words("sl st in last") and cur.words("sts at end of last", 5):
         # Only where the last of several rounds ends.
@@ -296,7 +318,8 @@ def _marker(cur: Cursor, start: int) -> Node | None:
         # "down other side of chain, in same stitches where the first were worked"
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
-    if cur.any_words(ONLY_TOLD) or (cur.low() in RESOLVING and cur.any_words(RESOLVED)):
+    resolved = cur.low() in RESOLVING and cur.any_words(RESOLVED)
+    if cur.any_words(ONLY_TOLD) or resolved or tells_of_last(cur):
         take_phrase(cur)
         return act_here(cur, start, Deed.NOTE)
     if cur.accept(*MARKERS):

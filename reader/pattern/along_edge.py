@@ -23,6 +23,11 @@ OPENINGS = frozenset(
      "perimeter", "thumbhole", "waist", "ankle"]
 )  # fmt: skip
 """Edges too, where stitches go around them."""
+STARTED = tuple(
+    f"{which}{chain}" for which in ("foundation", "starting", "beginning", "base", "original")
+    for chain in ("", " ch", " chain")
+)
+"""The chain as the edge that the piece began with."""
 LONGEST = 5
 
 
@@ -45,8 +50,10 @@ def along_edge(cur: Cursor, number: Num | None) -> Place | None:
     sides = 4 if all_of else sides
     for _ in range(LONGEST):
         edge = cur.low() in EDGES or (way in ROUND and cur.low() in OPENINGS)
-        if edge and cur.low(1) not in EDGES:
-            cur.at += 1
+        edge = edge or cur.words("end of rows") > 0
+        length = int(edge and cur.low(1) not in EDGES) or cur.any_words(STARTED)
+        if length:
+            cur.at += length
             _of_what(cur)
             number = Num((sides,))
             return Place(Where.ELSEWHERE, cur.span(start), number, "edge", text=cur.said(start))
@@ -71,6 +78,32 @@ def edges_untold(cur: Cursor, start: int, number: Num | None) -> Unread | None:
         return Unread(cur.span(start), cur.said(start))
     cur.at = at
     return None
+
+
+INTO = frozenset(["in", "into", "over", "on", "at", "along", "across"])
+ENDS_OF = tuple(
+    f"{the}{end} of" for the in ("the ", "") for end in ("end", "ends", "side", "sides", "edge")
+)
+
+
+def in_row_ends(cur: Cursor) -> Place | None:
+    """The ends of so many rows, "in next 10 row ends", "in end of each of 10 rows", taken; None
+    (nothing taken) where no such words stand here.
+    """
+    if cur.low() not in INTO:
+        return None
+    start = cur.at
+    cur.at += 1
+    ends = cur.accept(*ENDS_OF)
+    while cur.accept("each of", "each", "every", "the", "next", "following", "first", "last"):
+        pass
+    number = cur.number() if cur.kind() == "num" else None
+    cur.at += 1
+    told = cur.accept("row ends", "row end", "row - ends", "ends of rows")
+    if number is None or not (told or (ends and cur.accept("rows"))):
+        cur.at = start
+        return None
+    return Place(Where.ELSEWHERE, cur.span(start), number, "edge", text=cur.said(start))
 
 
 MANY = 6

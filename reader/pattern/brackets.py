@@ -23,6 +23,7 @@ from reader.pattern.tree import (
     Chain,
     Deed,
     Group,
+    Mesh,
     Node,
     Num,
     Place,
@@ -256,6 +257,9 @@ def bracketed(
     if cur.book.craft is Craft.KNITTING and not made and _stands_alone(cur):
         return Repeat(cur.span(start), cur.said(start), body, Until.OPEN)
     if len(works) == 1 and isinstance(works[0], Work) and works[0].number is None and made:
+        return Act(cur.span(start), cur.said(start), Deed.NOTE)
+    if len(works) == 1 and isinstance(works[0], Mesh) and any(isinstance(x, Work) for x in made):
+        # "Dc in next 3 ch (1 bl)": the square that those stitches are.
         return Act(cur.span(start), cur.said(start), Deed.NOTE)
     return Repeat(cur.span(start), cur.said(start), body, Until.TIMES, ONE)
 

@@ -43,7 +43,12 @@ def in_center(cur: Cursor, made: Sequence[Node]) -> Place | None:
         cur.at = start
         return None
     cur.at += 1
+    grouped = cur.low() == "of" and not goes_on
     if _of_each(cur):
+        if grouped:
+            # "(Dc, ch 1, dc) in center of each group": the middles of groups below.
+            cur.at = start
+            return None
         text = f"{cur.said(start)} ({CORNER})"
         return Place(Where.EACH, cur.span(start), each=True, text=text)
     _which(cur)

@@ -31,7 +31,7 @@ _OFF = (
     r"(?: on (?:the )?(?:hook|needle))?"
 )
 IN_EACH = re.compile(
-    rf"{_LOOP} (?:in|into|through|from) (?:each (?:of )?)?(?:the )?next {_N}"
+    rf"{_LOOP} (?:in|into|through|from) (?:each (?:of )?)?(?:the )?(?:next|first|1st|last) {_N}"
     rf" (?P<stitch>sts?|stitches|s ?c|d ?c|h ?d ?c)\b{_OFF}",
     re.IGNORECASE,
 )

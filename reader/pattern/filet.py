@@ -52,6 +52,9 @@ SAID = Sought(
     r"|sps?|spaces?|open\s(?:mesh(?:es)?|squares?|sps?|spaces?))\b",
     re.IGNORECASE,
 )
+SQUARE_MADE = Sought(
+    ("made",), r"\b(?:(?P<solid>bl|block)|sp|space)\s+made\b", re.IGNORECASE
+)
 WITH = ("over", "above", "in", "on", "at")
 
 
@@ -59,6 +62,9 @@ def is_filet(text: str) -> bool:
     """Whether a pattern counts in squares: spaces and blocks told by number, several of both."""
     said = [found["solid"] is not None for found in SAID.finditer(text)]
     if said.count(True) >= 2 and said.count(False) >= 2:
+        return True
+    made = [found["solid"] is not None for found in SQUARE_MADE.finditer(text)]
+    if (made and True in said) or (True in made and said):
         return True
     letters = [found["solid"] is None for found in LETTERS.finditer(text)]
     return letters.count(True) >= FEWEST or MAKES.search(text) is not None
@@ -100,7 +106,7 @@ def find_mesh(cur: Cursor) -> Mesh | None:
     if number is not None:
         cur.at += 1
         cur.accept("more")
-    elif not cur.accept("a", "an"):
+    elif not cur.accept("a", "an") and not _alone(cur):
         number = None
         cur.at = start
         return None
@@ -111,6 +117,15 @@ def find_mesh(cur: Cursor) -> Mesh | None:
     while not cur.done() and cur.low() not in STOPS and cur.low() not in ("and", "then"):
         cur.at += 1
     return Mesh(cur.span(start), cur.said(start), number or ONE, solid, *cur.book.square)
+
+
+NAMED = frozenset(["bl", "block", "sp", "space", "mesh"])
+
+
+def _alone(cur: Cursor) -> bool:
+    """Whether one square is told without its number: "bl over bl, 5 sps, bl"."""
+    first = cur.at == 0 or cur.low(-1) in (*STOPS, ",", "*", "(", "and", "turn")
+    return cur.low() in NAMED and first and (cur.low(1) in (*STOPS, *WITH, ""))
 
 
 OVER_EACH = tuple(

@@ -53,10 +53,21 @@ NAMED_BEHIND = Sought(
     rf"(?<!miss \d)(?<!sk \d)\d*\s+(?:{_STITCH}|{_CLUSTER})){_INTO}"
     rf"(?:\s*(?:,|and)\s*(?:(?:{_CLUSTER}|(?:\d+\s*)?{_STITCH}){_INTO}|(?:\d+\s*)?ch\b\s*\d*))+)"
     r"\)?(?:\s+in\s+[^,;.()]{2,24})?\s*,?\s*"
-    rf"\(\s*(?:(?:an?|1|another|first|1st|beg) )?{_GROUP_NAME}"
-    r"(?:\s+(?:is\s+)?(?:made|formed|completed))?(?:\s+(?:over|on|in)\s+(?:\w+\s+)?\w+)?\s*\)",
+    r"(?:\(\s*|[—–,-]\s*(?=[a-z\d -]{3,24}\s(?:made|formed|completed)\b))"
+    rf"(?:(?:an?|1|another|first|1st|beg) )?{_GROUP_NAME}"
+    r"(?:\s+(?:is\s+)?(?:made|formed|completed))?(?:\s+(?:over|on|in)\s+(?:\w+\s+)?\w+)?\s*"
+    r"(?:\)|(?<=made)|(?<=formed)|(?<=completed))",
     re.IGNORECASE,
 )
+NAMED_ALONE = Sought(
+    GROUPS,
+    rf"(?<!\d)(?P<list>\d+\s+{_STITCH})\s+in\s+[^,;.()*—]{{2,24}}?\s*(?:\(\s*|[—–,-]\s*"
+    r"(?=[a-z\d -]{3,24}\s(?:made|formed|completed)\b))(?:(?:an?|1|another|first|1st|beg) )?"
+    rf"{_GROUP_NAME}(?:\s+(?:is\s+)?(?:made|formed|completed))?\s*"
+    r"(?:\)|(?<=made)|(?<=formed)|(?<=completed))",
+    re.IGNORECASE,
+)
+"""The same of stitches of one kind: "5 dc in next ch (shell made)"."""
 NAMED_BEFORE = Sought(
     GROUPS,
     rf"(?<!\d )\b{_GROUP_NAME}(?:\s+of\s|s?{_SAID_TO_BE})\s*"
@@ -98,7 +109,10 @@ def named_groups(text: str, terms: Terms) -> list[tuple[int, Special]]:
     found: list[tuple[int, Special]] = []
     told = text[:200_000]
     shapes = (NAMED_BEHIND, NAMED_BEFORE, NAMED_BY_TOTAL)
-    for one in (found for shape in shapes for found in shape.finditer(told)):
+    told_so = [one for shape in shapes for one in shape.finditer(told)]
+    ends = {one.end() for one in told_so}
+    told_so += [one for one in NAMED_ALONE.finditer(told) if one.end() not in ends]
+    for one in told_so:
         listed = one.start("list")
         if one.re is NAMED_BY_TOTAL.shape and AFTER_CHAIN.search(told, one.start(), listed):
             # The first group of a round lacks the stitch that its chain stands for.

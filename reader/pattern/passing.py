@@ -19,7 +19,7 @@ UNDER_CHAIN = (
 """Behind the first stitch that is missed: "miss st at base of ch"."""
 
 
-SKIPS = frozenset(["sk", "skip", "miss", "skipping", "missing", "skp"])
+SKIPS = frozenset(["sk", "skip", "miss", "skipping", "missing", "skp", "omit", "omitting"])
 OVER = ("pass over", "passing over", "jump over", "hop over", "step over")
 
 
@@ -71,6 +71,17 @@ def find_skip(cur: Cursor) -> Node | None:
         noun = "st" if _comes_next(cur) else _bare_noun(cur)
         take_after(cur)
         place = Place(Where.NEXT, cur.span(start), number, noun)
+    return _with_its_chain(cur, start, place)
+
+
+def _with_its_chain(cur: Cursor, start: int, place: Place) -> Skip:
+    """What is skipped, and the chain that is passed with it taken: "skip first dc and ch"."""
+    at = cur.at
+    if cur.accept("and"):
+        cur.accept("the", "next", "the next", "following", "first", "1st")
+        if cur.accept("ch", "chain", "sp", "space", "loop", "lp") and cur.low() in (*STOPS, ""):
+            at = cur.at
+    cur.at = at
     return Skip(cur.span(start), cur.said(start), place)
 
 

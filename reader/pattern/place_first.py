@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from reader.pattern.chained_places import groups_in_chains
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.loops_entered import skip_loop_words
-from reader.pattern.place_words import RING_WORDS
+from reader.pattern.place_words import CHAIN_NOUNS, RING_WORDS
 from reader.pattern.places import find_place
 from reader.pattern.tree import Act, Deed, Group, Node, Place, Where, Work
-from reader.terms.stitches import Craft
+from reader.terms.stitches import Craft, Kind
 
 VERBS = ("work", "make", "place", "worked", "working", "complete", "finish", "go", "goes",
          "putting", "placing", "making")
@@ -44,7 +45,8 @@ def place_first(cur: Cursor) -> bool:
         return False
     for ahead in range(1, FARTHEST):
         if cur.low(ahead) in VERBS and cur.low(ahead - 1) != "same":
-            return True
+            # "In each dc across, working last dc in turning ch" tells of one of them.
+            return cur.low(ahead + 1) != "last" and cur.words("the last", ahead + 1) == 0
         if cur.low(ahead) == "crochet" and cur.low(ahead - 1) not in OF_CROCHET:
             return True
         chained = cur.low(ahead) in ("ch", "chain") and cur.low(ahead - 1) == ","
@@ -60,9 +62,16 @@ def place_first(cur: Cursor) -> bool:
         _parted(cur, at)
     counted = cur.kind() == "num" and cur.low(1) not in NOT_OURS and cur.stitch(1) is not None
     counted = counted or (cur.kind() == "num" and cur.low(1) in ("stitches", "sts"))
-    counted = counted or cur.stitch() is not None or cur.low() in ("(", "[", *VERBS)
+    counted = counted or cur.stitch() is not None or cur.low() in VERBS or _listed(cur)
     cur.at = at
     return place is not None and counted
+
+
+def _listed(cur: Cursor) -> bool:
+    """Whether a bracket of stitches stands here, and no remark: "and in next 2 ch (made)"."""
+    if cur.low() not in ("(", "["):
+        return False
+    return cur.kind(1) == "num" or cur.stitch(1) is not None or cur.low(1) in CHAIN_NOUNS
 
 
 def each_first(cur: Cursor) -> bool:
@@ -156,6 +165,21 @@ def _in_bracket(cur: Cursor) -> tuple[Node, ...]:
     return body
 
 
+NAME_MADE = re.compile(
+    r"\(?(?:an? |1 |first )?(?P<name>[a-z][a-z -]*?)(?: st| stitch)? (?:made|completed)\)?",
+    re.IGNORECASE,
+)
+
+
+def _name_made(cur: Cursor, body: tuple[Node, ...]) -> str:
+    """What the group is called behind its stitches, "(shell made)"; "" where nothing is said."""
+    last = body[-1]
+    found = NAME_MADE.fullmatch(last.words) if isinstance(last, Act) else None
+    special = cur.book.specials.get(found["name"].lower()) if found else None
+    stitch = special.stitch if special is not None else None
+    return stitch.name if stitch is not None and stitch.kind is Kind.GROUP else ""
+
+
 def inverted(cur: Cursor, start: int) -> Node | None:
     """A place and the stitches told behind it, as one group; a remark where only loops are named;
     None (nothing taken) where no place stands here.
@@ -183,7 +207,7 @@ def inverted(cur: Cursor, start: int) -> Node | None:
     only = body[0] if len(body) == 1 else None
     if place.where is Where.RING and isinstance(only, Work) and only.between:
         return replace(only, span=cur.span(start), words=cur.said(start), place=place)
-    return Group(cur.span(start), cur.said(start), body, place)
+    return Group(cur.span(start), cur.said(start), body, place, name=_name_made(cur, body))
 
 
 def _all_of_them(cur: Cursor, place: Place) -> Place:

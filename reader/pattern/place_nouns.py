@@ -9,6 +9,7 @@ from reader.pattern.place_words import (
     ADJECTIVES,
     AFTER,
     ALONG,
+    AROUND,
     BEFORE_NOUN,
     CHAIN_NOUNS,
     DANGLING,
@@ -19,6 +20,7 @@ from reader.pattern.place_words import (
     STITCH_NOUNS,
     TO_LAST,
 )
+from reader.terms.stitches import Craft
 
 
 def counts_stitches(cur: Cursor) -> bool:
@@ -264,6 +266,28 @@ def every_other(cur: Cursor) -> bool:
     cur.at += 1
     take_after(cur)
     return True
+
+
+def how_manieth(cur: Cursor) -> int:
+    """Takes "third stitch" behind "every", or "third" alone: "with 2 in every third"."""
+    if cur.kind() != "ord":
+        return 0
+    nth = cur.peek().value
+    if cur.low(1) in STITCH_NOUNS or (nth > 1 and cur.low(1) == "one"):
+        cur.at += 2
+        take_after(cur)
+        return nth
+    bare = cur.book.craft is Craft.CROCHET and cur.low(1) in ("", ".", ";", ",")
+    named = cur.stitch(1)
+    if nth > 1 and named is not None and cur.low(1 + named.length) in (*STOPS, "", *AROUND):
+        # "2 sc in every 5th sc": the stitch is the place's, and nothing more is made.
+        cur.at += 1 + named.length
+        take_after(cur)
+        return nth
+    if nth < 2 or not bare:
+        return 0
+    cur.at += 1
+    return nth
 
 
 def every_nth_opening(cur: Cursor) -> tuple[int, int]:

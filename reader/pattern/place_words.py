@@ -228,7 +228,8 @@ OF_SPACE = frozenset(["side", "edge", "straight", "small", "little", "big", "wid
 TOPS = (
     "center of", "centre of", "middle of", "the center of", "the centre of", "the middle of",
     "center st of", "centre st of", "top st of", "top stitch of", "the top st of",
-    "center ch of", "center dc of", "middle st of", "middle dc of", "back of", "between",
+    "center ch of", "center dc of", "top ch of", "top chain of", "middle st of",
+    "middle dc of", "back of", "between",
     "post of", "posts of", "the post of", "stem of", "tip of", "the tip of", "tips of",
     "head of", "the head of", "top of", "the top of", "tops of", "base of",
     "the base of", "foot of", "the foot of", "bottom of", "the eye of", "eye of", "the eyes of",

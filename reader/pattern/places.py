@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
+from reader.pattern.along_edge import in_row_ends
 from reader.pattern.around import around_alone
 from reader.pattern.between import behind_space, between_all, between_groups, past_edge_stitches
 from reader.pattern.cursor import STOPS, Cursor
@@ -28,6 +29,7 @@ from reader.pattern.place_nouns import (
     every_other,
     find_noun,
     find_noun_chain,
+    how_manieth,
     nth_of_hook,
     of_row_below,
     take_after,
@@ -56,7 +58,8 @@ def find_place(cur: Cursor) -> Place | None:
         cur.at = start
         return None
     loops = skip_loop_words(cur)
-    place = where_joined(cur, start) or between_all(cur, start) or _place(cur, start, loops)
+    place = in_row_ends(cur) or where_joined(cur, start) or between_all(cur, start)
+    place = place or _place(cur, start, loops)
     if place is None:
         if loops:
             return Place(Where.PLAIN, cur.span(start), text=cur.said(start))
@@ -189,7 +192,7 @@ def _each(cur: Cursor, here: object) -> Place:
     if apart:
         return replace(place, noun="sp", nth=apart, chain=chain)
     remaining = cur.accept("remaining", "rem", "following", "unworked", "other")
-    nth = _how_manieth(cur)
+    nth = how_manieth(cur)
     if nth:
         return replace(place, nth=nth)
     noun, chain = find_noun_chain(cur)
@@ -205,22 +208,6 @@ def _each(cur: Cursor, here: object) -> Place:
     return replace(
         place, noun=nouns[0], among=tuple(nouns[1:]), chain=chain, remaining=remaining, sides=sides
     )
-
-
-def _how_manieth(cur: Cursor) -> int:
-    """Takes "third stitch" behind "every", or "third" alone: "with 2 in every third"."""
-    if cur.kind() != "ord":
-        return 0
-    nth = cur.peek().value
-    if cur.low(1) in STITCH_NOUNS or (nth > 1 and cur.low(1) == "one"):
-        cur.at += 2
-        take_after(cur)
-        return nth
-    bare = cur.book.craft is Craft.CROCHET and cur.low(1) in ("", ".", ";", ",")
-    if nth < 2 or not bare:
-        return 0
-    cur.at += 1
-    return nth
 
 
 def _more_nouns(cur: Cursor, nouns: list[str]) -> int:
@@ -291,7 +278,7 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     if ahead and (cur.low(-1) in SEVERAL or cur.any_words(AROUND)):
         # "in each of the following loops", "each of next st around": all that are left.
         said.where = Where.EACH
-    if not each and noun != "sp" and _all_the_way(cur, said):
+    if not each and noun != "sp" and _all_the_way(cur, said, noun):
         said.each, said.where = True, Where.EACH
     if before & {"base", "foot"} and (noun in ("ch", "tch") or chain):
         # "base of 3ch": the stitch that the first chain stands on.
@@ -312,8 +299,12 @@ def _numbered(cur: Cursor, here: object, each: bool = False) -> Place | None:
     return _finish(cur, start, said, noun, chain)
 
 
-def _all_the_way(cur: Cursor, said: Said) -> bool:
-    """Whether all are meant that lie there: "in the stitches across", "in next sts to ch-2 sp"."""
+def _all_the_way(cur: Cursor, said: Said, noun: str) -> bool:
+    """Whether all are meant that lie there: "in the stitches across", "in next sts to ch-2 sp",
+    "shell in shell across".
+    """
+    if noun in GROUPS and not (said.number or said.nth or said.determiner):
+        return cur.any_words(AROUND) > 0
     if said.number or said.nth or cur.low(-1) not in SEVERAL:
         return False
     if not said.determiner and cur.any_words(AROUND):

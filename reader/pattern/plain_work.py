@@ -198,6 +198,8 @@ def told_to_leave(made: list[Node], craft: Craft) -> list[Node]:
     if not isinstance(last, Work) or not all(isinstance(one, Act | Chain) for one in behind):
         return made
     turned = any(isinstance(one, Act) and one.deed in (Deed.TURN, Deed.FINISH) for one in behind)
+    # "Sc in each sc to within last 3 sc." says so by itself.
+    turned = turned or "within" in last.place.text
     to_last = last.place.where is Where.TO_LAST and turned
     only = last.place.number.values[0] > 1 and last.words.lower().endswith(" only")
     if not to_last and not only:

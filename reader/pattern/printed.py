@@ -16,6 +16,8 @@ from reader.pattern.totals import (
     BRACKET,
     FOR_ROWS,
     IN_THIS_ROW,
+    NET_OVER,
+    ONE_SQUARE,
     SO_MANY_LEFT,
     SPOKEN,
     STITCH,
@@ -23,6 +25,7 @@ from reader.pattern.totals import (
     TOLD,
     Printed,
     bracket_total,
+    of_those_before,
 )
 from reader.terms.numbers import SPELLED, word_number
 
@@ -73,12 +76,15 @@ def printed_in(
     brackets are worked, not totals. crochet: a number alone at the end is a total.
     """
     found, words = told_apart(words)
-    text = words
+    text, amid = words, False
     for bracket in BRACKET.finditer(words):
-        one = None if of_a_chain(words, bracket) else _in_bracket(words, bracket, sizes)
+        aside = of_a_chain(words, bracket) or (filet and ONE_SQUARE.fullmatch(bracket["body"]))
+        one = None if aside else _in_bracket(words, bracket, sizes)
         if one is None:
             continue
-        found.append(one)
+        amid = (amid and one.change != 0) or of_those_before(one, words[bracket.end() :])
+        if not amid:
+            found.append(one)
         blank = " " * (bracket.end() - bracket.start())
         text = text[: bracket.start()] + blank + text[bracket.end() :]
     if filet and SQUARES.search(text) and not NET_OVER.search(text):
@@ -132,12 +138,6 @@ HALVES = re.compile(
     re.IGNORECASE,
 )
 """Beside whole groups, the halves at the ends: "4 shells and a half shell at each end"."""
-NET_OVER = re.compile(
-    r"\b(?:across|around|end|turning ch|tch|of ch(?:[- ]\d+)?)\.\s+"
-    r"\d+ (?:bls?|sps?|blocks?|spaces?)\W*$",
-    re.IGNORECASE,
-)
-"""A row of a net that is over, and its total."""
 BESIDE = re.compile(
     r"(?:,|;|&|\+|/|\band)\s*\d+\s+(?:sts?|stitches|h ?d ?c|[sd] ?c|[hd]?tr|doubles|trebles)\b",
     re.IGNORECASE,

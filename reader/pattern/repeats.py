@@ -18,23 +18,12 @@ from reader.pattern.up_to import to_last_of
 from reader.terms.stitches import Craft
 
 ENDING = (
-    "ending with",
-    "end with",
-    "ending",
-    "end",
-    "ends with",
-    "finishing with", "finish with", "and finish with", "and finishing with", "finishing off with",
-    "concluding with", "but finish with", "and close with", "closing with",
-    "and end with",
-    "and end",
-    "and ending with",
-    "but ending with",
-    "but ending",
-    "but end with",
-    "but end",
-    "only ending",
-    "except ending",
-)
+    *(f"{before}{verb}{behind}" for verb in ("ending", "end") for behind in ("", " with")
+      for before in ("", "and ", "but ", "only ", "except ")),
+    *(f"{before}{verb}{behind}" for verb in ("finishing", "finish")
+      for behind in ("", " with", " off with") for before in ("", "and ", "but ")),
+    "ends with", "concluding with", "terminating with", "and close with", "closing with",
+)  # fmt: skip
 ROWS_MEANT = frozenset(
     ["row", "rows", "rnd", "rnds", "round", "rounds", "last", "these", "this", "the", "pattern"]
 )

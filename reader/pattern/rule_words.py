@@ -176,7 +176,7 @@ EVEN = re.compile(
     r"{0,60}?"
     r"(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
     rf"(?<!\bof )\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter"
-    rf"|rib|further)\s+)*{_ROWS}\b(?!{_ROUND_IT})(?P<rest>[^.;]*)",
+    rf"|rib|further)\s+)*{_ROWS}\b(?!{_ROUND_IT})(?!-? ?ends?\b)(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 RIDGES = re.compile(

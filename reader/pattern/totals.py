@@ -180,6 +180,28 @@ def _change(text: str, start: int, end: int) -> Printed | None:
     return Printed(start, end, (number * sides,), change=sign)
 
 
+NET_OVER = re.compile(
+    r"\b(?:across|around|end|turning ch|tch|of ch(?:[- ]\d+)?)\.\s+"
+    r"\d+ (?:bls?|sps?|blocks?|spaces?)\W*$",
+    re.IGNORECASE,
+)
+"""A row of a net that is over, and its total."""
+ONE_SQUARE = re.compile(r"\s*1\s+(?:bl|block|sp|space|mesh)(?:\s+made)?\s*", re.IGNORECASE)
+"""Behind the stitches that it is made of; no row of a net has but one."""
+FEW = 4
+GOES_ON = re.compile(
+    r"\s*[,;] (?!(?:and |then )*(?:turn|join|ch \d|fasten|do not|sl st|rep))(?=[a-z\d*(])",
+    re.IGNORECASE,
+)
+
+
+def of_those_before(one: Printed, after: str) -> bool:
+    """Whether a change of few stitches is that of the instruction before it, and the row goes on:
+    "sc2tog (1 sc decreased), sc in each sc".
+    """
+    return one.change != 0 and max(one.numbers) < FEW and GOES_ON.match(after) is not None
+
+
 def bracket_total(body: str, start: int, end: int) -> Printed | None:
     """The total that a bracket's words state, None when they state none."""
     text = " ".join(body.split()).strip(".")
