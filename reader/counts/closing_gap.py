@@ -4,10 +4,49 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
+from dataclasses import replace
+from typing import TYPE_CHECKING
 
 from reader.counts.entries import Entry
-from reader.pattern.tree import Act, Edge, Node, Work
+from reader.pattern.tree import Act, Edge, Node, Num, Work
+
+if TYPE_CHECKING:
+    from reader.counts.ledger import Ledger
+
+OVER_THEM = re.compile(
+    r"\b(?:over|above|across|where|in place of|replac\w+|at|to replace)\b[^.;]*"
+    r"\b(?:(?:cast|bound|bind)[- ]?off|button ?holes?|gaps?|those|holes?)\b",
+    re.IGNORECASE,
+)
+"""Behind stitches cast on: over those that were bound off."""
+BOUND = re.compile(r"\b(?:cast|bind)(?:ing)?[- ]off|\bbo\b", re.IGNORECASE)
+LOOK_BACK = 3
+"""Rows before in which they were."""
+
+
+def over_gaps(ledger: Ledger, entry: Entry) -> Entry:
+    """A row that casts on over those bound off, "casting on 2 sts over each buttonhole", with all
+    of them; as it is elsewhere.
+    """
+    edges = [one for one in entry.nodes if isinstance(one, Edge) and one.cast_on]
+    if len(edges) != 1 or not ledger.rows or not OVER_THEM.search(edges[0].words):
+        return entry
+    one, lost = edges[0], _bound_off(ledger)
+    each = one.number.at(ledger.size) if one.number is not None else 1
+    if not each or lost % each or lost <= each:
+        return entry
+    all_of_them = replace(one, number=Num((lost,)))
+    return replace(entry, nodes=tuple(all_of_them if at is one else at for at in entry.nodes))
+
+
+def _bound_off(ledger: Ledger) -> int:
+    """How many a row just before bound off and none since has cast on again; 0 elsewhere."""
+    for row in ledger.rows[: -LOOK_BACK - 1 : -1]:
+        if row.count != row.before and row.before and row.count:
+            return max(0, row.before - row.count) if BOUND.search(row.written) else 0
+    return 0
 
 
 def closes_gap(

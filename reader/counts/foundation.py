@@ -72,7 +72,7 @@ def start_inside(
     if before.stitches and AT_ROWS.search(first.words):
         return (), nodes
     later = [nodes[at] for at in works[1:]]
-    picked = first.words.lower().startswith(("pick", "take", "pu")) and any(
+    picked = first.words.lower().startswith(("pick", "take", "pu", "k")) and any(
         isinstance(one, Edge) and one.cast_on for one in later
     )
     if is_start(nodes) or picked:
@@ -108,7 +108,7 @@ ADDED = re.compile(
     r"\b(?:at (?:the )?(?:beg|end|each|start)"
     r"|\d+ (?:more|extra|additional|new|further) (?:sts|stitches)|same needle"
     r"|to (?:complete|close|fill|offset|make up|replace) "
-    r"|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking) up"
+    r"|edges?|over|next row|in place of|(?:pick(?:ed)?|take|taking|k(?:nit)?) up"
     r"|instep|(?<!as )above|opening|join again|holders?|safety pin"
     r"|(?<!in )(?<!with )(?<!using )waste yarn|spare needle|in their place"
     r"|underarms?|towards? (?:the )?\w+"

@@ -15,7 +15,7 @@ from reader.terms.stitches import Craft
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
 
-PICKS = re.compile(r"\W*(?:pick|tak)", re.IGNORECASE)
+PICKS = re.compile(r"\W*(?:pick|tak|k(?:nit)? up)", re.IGNORECASE)
 LEFT_ON = re.compile(
     r"\b(?:bind|cast|binding|casting|bo)\b(?:(?!\b(?:bind|cast) off)[^\n]){0,60}"
     r"\b(?:last|one|1|single)\b",

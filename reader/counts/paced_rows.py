@@ -10,6 +10,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from reader.counts.growing import grow
+from reader.counts.markers import at_each_marker
 from reader.pattern.changes import pace_in
 from reader.pattern.goals import goal_in
 from reader.pattern.layout import WrittenRow
@@ -62,7 +63,13 @@ def paced_row(ledger: Ledger, row: WrittenRow, work: Callable[[WrittenRow], None
 
 
 def at_its_pace(ledger: Ledger, rule: Rule) -> Rule:
-    """The rule at the pace of the row it goes on with, where its own words tell none."""
+    """The rule at the pace of the row it goes on with, where its own words tell none; a change at
+    each marker with as many as lie on the needle.
+    """
+    if ledger.markers and rule.kind == "grow" and not rule.step:
+        step = ledger.markers * at_each_marker(rule.rest)
+        if step:
+            return replace(rule, step=step, paced=False)
     told, every = ledger.pace
     same = bool(told) and all(one.count == one.before for one in ledger.rows[told:])
     if not same or rule.kind != "grow" or rule.every > 1 or rule.step:

@@ -9,6 +9,14 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from typing import TYPE_CHECKING
 
+from reader.counts.as_far import (
+    MEASURE,
+    even_from,
+    first_change,
+    last_shaping,
+    measured,
+    rows_as_far,
+)
 from reader.counts.counted import CountedRow
 from reader.counts.fabric import plain
 from reader.counts.pattern_again import first_row_again
@@ -24,6 +32,7 @@ from reader.counts.questions import ask_of_piece
 from reader.counts.second_side import second_side
 from reader.counts.shaped_down import BINDS_OFF, down_to
 from reader.counts.worked import MoveKind
+from reader.pattern.as_far import AS_FAR
 from reader.pattern.labels import Mark
 from reader.pattern.layout import WrittenRow
 from reader.pattern.line_words import ACTION
@@ -82,6 +91,8 @@ def same_as_piece(
         return True
     if second_side(ledger, row, work):
         return True
+    if _as_far_as_told(ledger, row, work):
+        return True
     told = plainly_quoted(ledger.text[row.start : row.end], row.mark is not None)
     words = told.words
     found = QUOTES.search(words)
@@ -102,6 +113,28 @@ def same_as_piece(
     if TOTAL_ONLY.match(rest):
         ledger.check_total(WrittenRow(None, end, row.end), 0, row.end - end)
     elif ACTION.search(rest) or QUOTES.search(rest):
+        work(WrittenRow(None, end, row.end))
+    return True
+
+
+def _as_far_as_told(
+    ledger: Ledger, row: WrittenRow, work: Callable[[WrittenRow], None]
+) -> bool:
+    """Works a piece before this one up to a place in or above its armholes, and what is written
+    behind; False, and nothing worked, elsewhere.
+    """
+    found = AS_FAR.match(ledger.text[row.start : row.end]) if not ledger.rows else None
+    piece = _piece(ledger, found["name"]) if found else None
+    if found is None or piece is None:
+        return False
+    told = ledger.in_figures(*(row.start + at for at in found.span("far")))
+    rows = rows_as_far(piece.rows, _spot(piece, {"armhole"}), found["far"], told)
+    if rows is None:
+        return False
+    end = row.start + found.end()
+    _again(ledger, rows, WrittenRow(None, row.start, end), _is_half(ledger, piece), piece)
+    rest = ledger.text[end : row.end]
+    if ACTION.search(rest) or QUOTES.search(rest):
         work(WrittenRow(None, end, row.end))
     return True
 
@@ -164,9 +197,9 @@ def _section(
         return [*(begins if numbers[0] == 1 else []), *told] if told else None
     shaped = _spot(piece, set(what.split()) - SHAPES) if found["left"] else None
     if found["way"] and found["left"]:
-        shaped = _first_change(piece, -1 if found["way"].lower() == "dec" else 1)
+        shaped = first_change(piece.rows, -1 if found["way"].lower() == "dec" else 1)
     if shaped is None and found["left"] and set(what.split()) & SHAPINGS:
-        shaped = _last_shaping(piece)
+        shaped = last_shaping(piece.rows)
     if shaped is not None:
         return down_to(ledger, _below(piece, shaped), _left(ledger, found))
     if found["told"] or found["left"] or found["far"]:
@@ -186,35 +219,11 @@ def _section(
     return _below(piece, spot)
 
 
-def _first_change(piece: Piece, sign: int) -> int | None:
-    """The first row of a piece that gains or loses stitches, none of them cast on or bound off."""
-    for at, one in enumerate(piece.rows):
-        gain = (one.count or 0) - (one.before or 0)
-        if one.before and one.count and gain * sign > 0 and not BINDS_OFF.search(one.written):
-            return at
-    return None
-
-
-def _last_shaping(piece: Piece) -> int | None:
-    """The first of the last rows that lose so many stitches at one pace, as raglans do."""
-    shaped = [(at, one) for at, one in enumerate(piece.rows) if not BINDS_OFF.search(one.written)]
-    lost = {at: (one.before or 0) - (one.count or 0) for at, one in shaped}
-    losing = [at for at, number in lost.items() if number > 0]
-    if len(losing) < 2:
-        return losing[0] if losing else None
-    pace, first = losing[-1] - losing[-2], losing[-1]
-    for at in losing[-2::-1]:
-        if first - at != pace or lost[at] != lost[first]:
-            break
-        first = at
-    return first
-
-
 def _below(piece: Piece, spot: int) -> list[CountedRow]:
     """The rows below a heading inside a piece, up to the next one."""
     later = [at for at, _ in piece.spots if at > spot]
     rows = list(piece.rows)[spot : later[0] if later else None]
-    even = next((at for at, one in enumerate(rows) if _measured(one)), None)
+    even = even_from(rows, 0)
     # What is worked even behind it, and what follows that, is no shaping.
     return rows[:even] if even else rows
 
@@ -243,18 +252,11 @@ def _as_far(
     first = (_spot(piece, {"armhole"}) or 0) if deep else 0
     far = int(found["far"][:4])
     for at, one in enumerate(rows[first:], first):
-        told = MEASURE.search(one.written) if _measured(one) else None
+        told = MEASURE.search(one.written) if measured(one) else None
         if told and (deep or ("armhole" not in one.written.lower() and int(told[1]) >= far)):
             return rows[: at + 1]
     spot = _spot(piece, {"armhole"}) if not deep else None
     return rows[:spot] if spot else None
-
-
-MEASURE = re.compile(
-    r"\b(\d{1,3})(?:\s*[½¼¾⅓⅔⅛]|[ -]\d/\d)?\s*(?:\([^()]*\)\s*)?(?:inch|ins?\b|cm|\")",
-    re.IGNORECASE,
-)
-"""How far a piece is worked."""
 
 
 def _is_start(one: CountedRow) -> bool:
@@ -269,15 +271,11 @@ def _so_many(rows: list[CountedRow], number: int) -> list[CountedRow]:
     for one in rows:
         if one.label == "Start":
             continue
-        measured = _measured(one)
-        out += [replace(one, assumed=())] * (number - len(out) if measured else 1)
+        takes_all = measured(one)
+        out += [replace(one, assumed=())] * (number - len(out) if takes_all else 1)
         if len(out) >= number:
             break
     return out[:number]
-
-
-def _measured(one: CountedRow) -> bool:
-    return any("measure" in said for said in one.assumed)
 
 
 def _spot(piece: Piece, words: set[str]) -> int | None:
@@ -334,7 +332,7 @@ def _again(
             gain = gain // 2 if not gain % 2 else None
         count = -1 if gain is None else (ledger.below.stitches or 0) + gain
         why = f"{QUOTED}; at one edge, since this is one half" if half and gain else QUOTED
-        ledger.even(count, None, at.start, at.end, why, _measured(one))
+        ledger.even(count, None, at.start, at.end, why, measured(one))
 
 
 OVER = re.compile(

@@ -42,13 +42,23 @@ RETURN = Sought(
     rf"(?:the\s+|all\s+)*(?:(?:rem(?:aining)?|other|held)\s+)?(?:(?P<n>\d+)\s+)?{_STS}[^.;,]{{0,40}}?"
     r"\b(?:holders?|spare|waste|thread|pin|scrap)\b[^.;,]{0,40}"
     r"(?P<rest>(?:[.;,]\s*(?:with\s+[^.;,]*\bfacing,?\s*)?(?:re-?join|join|attach)\s+(?:the\s+)?(?:new\s+)?"
-    r"(?:yarn|wool|cotton|thread)(?:(?!complete|finish)[^.;])*)?)",
+    r"(?:yarn|wool|cotton|thread)(?:(?!complete|finish)[^.;])*"
+    r"|[.;,]\s*(?:cast|bind)\s+off\s[^.;]*)?)",
     re.IGNORECASE,
 )
 """The stitches that waited, told by where they wait."""
+TO_END = Sought(
+    ("join", "attach"),
+    r"\b(?:re-?join|join|attach)(?:ing)?\s+(?:the\s+)?(?:new\s+)?(?:yarn|wool|cotton|thread)\b"
+    r"(?P<rest>(?:(?!pick|complete|finish)[^.;])*?\b(?:k|knit|p|purl|work|patt)\s"
+    r"(?:(?!complete|finish)[^.;])*?\b(?:end|across)\b)(?P<n>(?!x)x)?",
+    re.IGNORECASE,
+)
+"""Yarn joined where no stitch is on the needle, and a row worked to its end."""
 DIVIDED = re.compile(
     r"\bturn\b(?:\W+leav|(?:[^.]|\.(?= [a-z,;]))*\b(?:leav|holder|spare|waste|pin|wait))"
     r"|\b(?:leav|holder|spare)(?:[^.]|\.(?= [a-z,;]))*\bturn\b"
+    r"|^\W*(?:\w+\s+){0,3}?(?:k|knit|p|purl|work|patt)\s?\d[^.;]*\brem\w*\b[^.;]*\b(?:holder|spare|waste|pin)"
     r"|\bturn\b\W+(?:\w+\W+){0,5}(?:th(?:ese|ose) (?:last |first )?(?:sts|stitches)"
     r"|(?:set|group) of|first side|th(?:is|e first) (?:side|half|shoulder)|each side)\b",
     re.IGNORECASE,
@@ -75,7 +85,7 @@ def second_side(
     if ledger.pattern.craft is not Craft.KNITTING:
         return False
     text = ledger.text
-    joined = REJOIN.within(text, row.start, row.end) or RETURN.within(text, row.start, row.end)
+    joined = _taken_up(ledger, row)
     again = COMPLETE.within(text, joined.end() if joined else row.start, row.end)
     # The rows before are gone through only for words that may go back to one of them.
     at = _divided(ledger) if joined or again else None
@@ -109,6 +119,13 @@ def second_side(
         measured = any("measure" in said for said in one.assumed)
         ledger.even(count, None, again.start(), again.end(), WHY, measured)
     return True
+
+
+def _taken_up(ledger: Ledger, row: WrittenRow) -> re.Match[str] | None:
+    """The words that take up the stitches of the second side."""
+    ways = (REJOIN, TO_END, RETURN) if ledger.below.stitches == 0 else (REJOIN, RETURN)
+    found = (way.within(ledger.text, row.start, row.end) for way in ways)
+    return next((one for one in found if one is not None), None)
 
 
 def _divided(ledger: Ledger) -> int | None:
@@ -150,7 +167,7 @@ def _left(ledger: Ledger, at: int, before: str, joined: re.Match[str]) -> int | 
     waiting = (row.before or 0) - (row.count or 0)
     if not DIVIDED.search(row.written):
         waiting = ledger.waiting[0]
-    slipped = SLIPPED.search(before)
+    slipped = SLIPPED.search(before) or SLIPPED.search(joined["rest"])
     told = int(joined["n"]) if joined["n"] else waiting - (int(slipped["n"]) if slipped else 0)
     off = OFF.search(joined["rest"])
     left = told - (int(off["n"]) if off else 0)

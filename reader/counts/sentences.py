@@ -33,7 +33,7 @@ NEXT_SENTENCE = re.compile(
     r"|stockinette?|st\.?\s?st|g\s?st|on\s+(?:these|those)|next\s+(?:row|make|work|knit|purl)"
     r"|with\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side)\s+(?:of\s+work\s+)?facing"
     r"|(?:re-?join|join|attach)\s+(?:the\s+)?(?:yarn|wool|cotton|thread)"
-    r"|\*\s*(?=[kp(\[])|change\s+to|place|(?:slip|put)\s+(?:the\s+)?(?:next|first|last)\s+\d+"
+    r"|\*\s*(?=[kp(\[])|change\s+to|place|leave\s+cent\w+\s+\d+[^.;]*\bjoin\b|(?:slip|put)\s+(?:the\s+)?(?:next|first|last)\s+\d+"
     r"|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
     r"(?:sts|stitches)\s+(?:back\s+)?(?:from|on|off|to)\b)\b))",
     re.IGNORECASE,

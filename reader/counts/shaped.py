@@ -15,8 +15,8 @@ LAST = re.compile(r"\b(?:off|bo|the) (?:last|rem|remaining) \d", re.IGNORECASE)
 
 
 RATE = re.compile(
-    r"(?:pick|pu\b|tak)[^.;]*?(?:\d|\bsame\b|\b(?:a|one) \w+ (?:in|for|from|to|at) (?:each"
-    r"|every)\b)"
+    r"(?:pick|pu\b|tak|k(?:nit)? up)[^.;]*?(?:\d|\bsame\b|\b(?:a|one) \w+ (?:in|for|from|to|at)"
+    r" (?:each|every)\b)"
     r"|(?:cast on|co|set up)\b.*?\b(?:number|multiples?|as many|required|desired)\b",
     re.IGNORECASE,
 )

@@ -35,7 +35,7 @@ def starts_work(ledger: Ledger, entry: Entry) -> bool:
 
 TO_TURN = re.compile(r"\bch(?:ain)?s? \d+(?: \w+)?\s(?:to|for) turn", re.IGNORECASE)
 """A chain that only turns the work, told by itself: "then ch 1 more to turn"."""
-PICKS = re.compile(r"\b(?:pick|take|taking)(?:ing)? up\b", re.IGNORECASE)
+PICKS = re.compile(r"\b(?:pick|take|taking|k(?:nit)?)(?:ing)? up\b", re.IGNORECASE)
 
 
 def _told_otherwise(ledger: Ledger, entry: Entry) -> bool:

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING
 
+from reader.counts.closing_gap import over_gaps
 from reader.counts.fabric import plain
 from reader.counts.instep_on_hand import INSTEP_LOT, instep_on_hand
 from reader.counts.new_worked_over import new_worked_over
@@ -128,7 +129,8 @@ def brought(ledger: Ledger, entry: Entry) -> Entry:
     """A first row that takes up the stitches which wait for its piece, "sl sts from holder", with
     their number; as it is where nothing tells which they are.
     """
-    entry = new_worked_over(ledger, instep_on_hand(ledger, _put_already(ledger, entry)))
+    entry = instep_on_hand(ledger, _put_already(ledger, entry))
+    entry = over_gaps(ledger, new_worked_over(ledger, entry))
     works = [at for at, one in enumerate(entry.nodes) if not isinstance(one, Act)]
     first = entry.nodes[works[0]] if works else None
     if not isinstance(first, Edge) or not first.waited:

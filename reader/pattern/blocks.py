@@ -151,7 +151,10 @@ PIECE = re.compile(
 """What a piece, or a part of one, may be called."""
 PIECE_BEGINS = re.compile(
     r"(?:with \w+,? )?(?:ch(?:ain)? ?\d|\d+ ?ch|[sd] ?c in|h ?d ?c in|join |attach |rejoin |cast on"
-    r"|pick up|make \d|sl st|work (?:in|across|\d)|sk\w* \d|miss \d"
+    r"|(?:(?:work|make|knit|follow) )?(?:(?:exactly|just|the) )*"
+    r"(?:same|as|(?:instruct|direct)ions) "
+    r"|(?:with|from) (?:rs|right side)\b|(?:pick|k|knit) up|make \d|sl st|work (?:in|across|\d)"
+    r"|sk\w* \d|miss \d"
     r"|[*(\[]?\s?(?:\d+ )?(?:s ?c|h ?d ?c|d ?c|h?tr)\b(?! ?[=:—-])(?! stands?\b))", re.IGNORECASE,
 )
 """How its work begins."""

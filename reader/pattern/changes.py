@@ -163,7 +163,7 @@ def change_once(words: str, one_row: bool = False) -> tuple[int, bool]:
     which = IN_THE_LAST.search(found.group("where"))
     at_ends = one_row and (BOTH_ENDS.search(found.group()) or ONE_SPOT.search(found.group()))
     spread = SPREAD.search(found.group("where")) or words[: found.start()].endswith("evenly ")
-    told = found.group("n") is not None and (which or spread)
+    told = found.group("n") is not None and (which or spread or one_row)
     if not told and not at_ends:
         return 0, False
     number = int((found.group("n") or "1")[:4]) * (2 if BOTH_ENDS.search(found.group()) else 1)
@@ -298,7 +298,7 @@ def _told_by(found: re.Match[str], words: str) -> Change:
     way = found.group("way").lower().replace("ing ", " ")
     said = found.group("n")
     marked = AT_MARKERS.search(found.group())
-    ends = _spots(marked) if marked else 2 if BOTH_ENDS.search(found.group()) else 1
+    ends = spots_at(marked) if marked else 2 if BOTH_ENDS.search(found.group()) else 1
     places = IN_PLACES.search(found.group())
     ends = int(places["n"]) if places else ends
     if not ends:
@@ -322,7 +322,7 @@ def _left_out(found: re.Match[str]) -> Change:
     return Change(found.start(), -number, pace_in(found.group()), None, True, end=found.end())
 
 
-def _spots(marked: re.Match[str]) -> int:
+def spots_at(marked: re.Match[str]) -> int:
     """At how many places the change is made; 0 where nothing tells how many markers there are."""
     each = 1 if marked["two"].lower() in ("before", "after", "at") else 2
     said = (marked["n"] or "").lower()

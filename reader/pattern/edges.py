@@ -69,7 +69,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     again = _edge_again(cur)
     manner = cur.low() in MANNERS and cur.any_words(BIND_OFF, 1)
     cur.at += 1 if manner else 0
-    cast_on = _cast_on_before(cur, start) if again else _adds(cur) or cur.accept(*CAST_ON)
+    cast_on = _cast_on_before(cur, start) if again else _adds(cur) or _puts_on(cur)
     if not again and not cast_on and (cur.low(-1) in NAMES_IT or not cur.accept(*BIND_OFF)):
         return None
     if cast_on and _takes_up_none(cur):
@@ -90,7 +90,7 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if number is not None:
         cur.at += 1
     cur.accept("sts", "st", "stitches", "stitch")
-    picked = cast_on and cur.low(start - cur.at).startswith(("pick", "pu", "tak"))
+    picked = cast_on and cur.low(start - cur.at).startswith(("pick", "pu", "tak", "k"))
     if picked:
         number = _picked_up(cur, number)
     elif cast_on:
@@ -103,6 +103,15 @@ def find_edge(cur: Cursor, start: int) -> Node | None:
     if "at a time" in cur.said(start).lower():
         number = None
     return Edge(cur.span(start), cur.said(start), number, cast_on, rows)
+
+
+def _puts_on(cur: Cursor) -> bool:
+    """Takes words of casting on or picking up, "k up" only before a number."""
+    knits_up = cur.any_words(("k up", "knit up"))
+    if knits_up and cur.kind(knits_up) == "num":
+        cur.at += knits_up
+        return True
+    return cur.accept(*CAST_ON)
 
 
 def _takes_up_none(cur: Cursor) -> bool:

@@ -74,9 +74,9 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     cur.accept("sts", "st", "stitches")
     cur.accept("back", "off", "aside")
     _detour(cur)
-    cur.accept(*FROM_HOLDER)
+    back = cur.accept(*FROM_HOLDER)
     cur.accept("back")
-    return _put_there(cur, start, verb, number)
+    return _put_there(cur, start, verb, number, back)
 
 
 AMID = ("center", "centre", "middle")
@@ -84,11 +84,15 @@ ONE_OF = ("next", "following", "foll", "first", *AMID)
 """Before "st" these tell of one stitch."""
 
 
-def _put_there(cur: Cursor, start: int, verb: str, number: Num) -> Node | None:
-    """Where so many stitches go: to a holder, to a needle, or to a cable needle."""
+def _put_there(
+    cur: Cursor, start: int, verb: str, number: Num, back: bool = False
+) -> Node | None:
+    """Where so many stitches go: to a holder, to a needle (back: from a holder), or to a cable
+    needle.
+    """
     if not _onto(cur) or (verb.startswith("tak") and not cur.any_words(HOLDERS)):
         return None
-    if verb != "sl" and cur.any_words(NEEDLES):
+    if (back or verb != "sl") and cur.any_words(NEEDLES):
         # Stitches that waited on a holder are taken up again.
         take_phrase(cur)
         return Edge(cur.span(start), cur.said(start), number, True)

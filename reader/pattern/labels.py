@@ -183,7 +183,7 @@ LETTERED = re.compile(
 SPOKEN = led(rf"{_NUM}(?:{_JOIN}{_NUM})*")
 SPOKEN_FIRST = led_first(rf"{_ORD}(?:{_JOIN}{_ORD})*")
 SETUP = re.compile(
-    rf"(?P<name>set-?up|preparation)(?P<what>)(?P<side>{SIDE})\s*(?P<loose>:)(?=\s)", re.IGNORECASE
+    rf"(?P<name>set[- ]?up|preparation)(?P<what>)(?P<side>{SIDE})\s*(?P<loose>:)(?=\s)", re.I
 )
 """At a line's start the row that sets the work up may go without its word."""
 ORDINAL_ALONE = re.compile(

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field, replace
 
+from reader.pattern.as_far import AS_FAR
 from reader.pattern.at_rows import at_rows
 from reader.pattern.bare_calls import calls_rows
 from reader.pattern.beginnings import begins_work
@@ -54,13 +55,15 @@ from reader.pattern.where_begun import only_begun
 from reader.terms.numbers import SPELLED
 
 BEGUN = re.compile(
-    r"\W*(?:(?:with|using)\b[^.;:]{1,40}?[, ]\s*)?(?:loosely\s+)?(?:ch|chain|cast on|co)\s+\d",
-    re.IGNORECASE,
+    r"\W*(?:(?:with|using)\b[^.;:]{1,40}?[, ]\s*)?(?:loosely\s+)?(?:ch|chain|cast on|co)\s+\d", re.I
 )
 """How the first line of the work itself begins."""
 SAID_FIRST = re.compile(r"[^.;:]+[.;]\s+(?=[^.;:]{0,40}\bcast on \d)", re.IGNORECASE)
 """A sentence before the one that casts on: "Made in two halves. For each half cast on 40"."""
-THEN_BEGUN = re.compile(r"[.;]\s+(?=(?:cast on|co)\s+\d)", re.IGNORECASE)
+THEN_BEGUN = re.compile(
+    r"[.;]\s+(?=(?:(?:cast on|co)\s|[^.;]{0,90}?\b(?:(?:pick|k|knit) up|pu)\s"
+    rf"(?:(?:and|&)\s\w+\s)?)(?:\d|(?:{SPELLED})\b))", re.IGNORECASE,
+)
 """Behind a remark, where the work begins: "Multiple of 12 sts plus 1. Cast on 37 sts."."""
 
 
@@ -122,15 +125,11 @@ AS_PART = re.compile(
 """So much of a piece before this one, or all of it turned about; one that is wholly like it needs
 no rows of its own.
 """
-
-
 FOLLOWED = re.compile(
     r"\W*(?:follow|see|use)\s+(?:the\s+)?(?P<name>[a-z]+(?: [a-z]+)??)(?:'s)?"
     r"\s+(?:rows?|rounds?|rnds?)\s+\d(?P<turned>(?!))?", re.IGNORECASE,
 )
 """Rows of a piece before this one, named behind it: "follow head rounds 1-3"."""
-
-
 SO_OFTEN = re.compile(
     r"^\W*(?:continue|cont|work|carry on|keep (?:going|on)|proceed|go on)\b[^.;:\d]{0,40}\b"
     rf"(?:\d+|{SPELLED}) (?:(?:more |additional |further )?times|x more)\b",
@@ -344,11 +343,11 @@ class _LayingOut:
         if said and not self.begun and not ACTION.search(said.group()):
             self.note("note", start, start + said.end())
             start, words = start + said.end(), words[said.end() :]
-        if FINISHING.match(words.strip()) or of_strands(words):
-            self.note("finishing", start, end)
-        elif self.only_notes(words) and not self.quotes_a_part(words):
+        by_hand = FINISHING.match(words.strip()) is not None or of_strands(words)
+        if by_hand or (self.only_notes(words) and not self.quotes_a_part(words)):
             begun = THEN_BEGUN.search(words)
-            self.note("note", start, start + begun.end() if begun else end)
+            kind = "finishing" if by_hand else "note"
+            self.note(kind, start, start + begun.end() if begun else end)
             if begun:
                 self.unlabelled(start + begun.end(), end)
         elif self.works(words):
@@ -369,11 +368,13 @@ class _LayingOut:
     def quotes_a_part(self, words: str) -> bool:
         """Whether words tell of a piece by one before it: "work same as back to armhole".
         """
-        found = AS_PART.search(words) or FOLLOWED.match(words) or FIRST_ROWS.match(words)
-        names = {part.name.lower() for part in self.parts if part.items}
-        if found is None or (self.crocheted and found["turned"] is not None):
-            return False
-        return found["name"].lower() in names
+        told = AS_PART.search(words), FOLLOWED.match(words), FIRST_ROWS.match(words)
+        names = {f" {part.name.lower()} " for part in self.parts if part.items}
+        return any(
+            found is not None and not (self.crocheted and found["turned"] is not None)
+            and any(f" {found['name'].lower()} " in one for one in names)
+            for found in (*told, AS_FAR.match(words))
+        )
 
     def done(self) -> Layout:
         """The finished layout; parts without a row give their remarks to the whole."""

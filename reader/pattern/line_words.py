@@ -68,14 +68,15 @@ RUN_IN = re.compile(
     r"|(?!Row|Round|Rnd|ROW|ROUND|RND)[A-Z][A-Za-z'& -]{2,24} ?— ?[A-Z][A-Za-z0-9'& -]{2,24}"
     r"|\d(?:st|nd|rd|th|ST|ND|RD|TH) [A-Z][A-Z ]+)(?:\s*\([^)]{1,24}\))?)\s*:\s+(?=\S)"
     r"|^(?P<caps>(?!(?:ROW|ROUND|RND|NEXT|NOTE|WITH|JOIN|TURN|KNIT|PURL|CAST|BIND|SSK|REPEAT"
-    r"|REP)\b)"
-    r"[A-Z]{3,}(?:[ &/'-]+[A-Z]{2,}){0,4})\.\s+(?=[A-Z*(\d])"
+    r"|REP|GAUGE|TENSION|SIZES?|MATERIALS?)\b)"
+    r"[A-Z]{3,}(?:[ &/'-]+[A-Z]{2,}){0,4})(?:\.\s+|\.?\s?(?:—|--)\s?)(?=[A-Z*(\d])"
     r"|^(?P<dash>(?!(?:Note|Then|Next|Now|Row|Round)\b)[A-Z][A-Za-z]{2,}(?: [A-Za-z]+){0,3})\s?\.?"
-    r"\s?(?:—|--)\s*(?=(?:With\b[^.;]{0,40}\bcast|Using\b[^.;]{0,40}\bcast|Cast on|Set up|CO \d"
-    r"|Ch \d|Chain \d|Pick up|Take up)\b)"
+    r"\s?(?:—|--)\s*(?=(?:(?:With|Using|From)\b[^.;]{0,60}\b(?:cast on|(?:pick|k|knit) up)\b"
+    r"|(?:(?:Work|Make|Knit|Follow)\s)?(?:(?:exactly|just|the)\s)*(?:[Ss]ame|[Aa]s|[Ll]ike|instruct\w+"
+    r"|direct\w+)\s|Cast on|Set up|CO \d|Ch \d|Chain \d|Pick up|Take up)\b)"
 )
-"""A heading run in with its text, "BODY: With red, ch 4"; in capitals a full stop will do, and a
-dash where the work begins behind it, "Front—Cast on 56".
+"""A heading run in with its text, "BODY: With red, ch 4"; in capitals a full stop or a dash will
+do, elsewhere a dash where the work begins behind it, "Front—Cast on 56".
 """
 STITCHY = re.compile(
     r"\b(?:ch|chains?|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"

@@ -31,6 +31,11 @@ CAST_ON = re.compile(
     re.IGNORECASE,
 )
 """A cast-on of several sizes, "CO 92 (100) sts": a total behind it would need no bracket."""
+CAST_ON_ALONE = re.compile(
+    rf"\bcast\W+on\s+\d+\s*[\(\[]\s*({_ONE}(?:\s*[,:;/—-]\s*{_ONE})+)\s*[\)\]](?=\s*(?:[.;\n]|$))",
+    re.IGNORECASE,
+)
+"""The same with no word behind: no total is a list."""
 CAST_ON_BARE = re.compile(
     r"\b(?:cast\W+on|co)\s+\d+((?:\s?[-,;/]\s?\d+)+)\s*(?:sts?|stitches)\b", re.IGNORECASE
 )
@@ -115,7 +120,8 @@ def sizes_named(text: str) -> tuple[str, ...]:
         return names
     if _begun_for_two(text):
         return _by_brackets(text) or ("size 1", "size 2")
-    cast_on = [values_in(one) for one in CAST_ON.findall(text)] if lists else []
+    begun_with = (*CAST_ON.findall(text), *CAST_ON_ALONE.findall(text)) if lists else ()
+    cast_on = [values_in(one) for one in begun_with]
     for common in sorted(set(lists), key=lambda n: (-lists.count(n), -n)):
         often = lists.count(common)
         told = IN_BRACKETS.search(text) or _by_letters(text, common + 1)

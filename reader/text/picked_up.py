@@ -12,14 +12,14 @@ from reader.text.sought import Sought
 
 _N = rf"(?:\d+|(?:{SPELLED})\b)"
 _STS = r"(?:sts?|stitch(?:es)?|loops?)"
-_PICK = rf"\b(?:pick(?:ing)?|take|taking|knit) up(?: (?:and|&) (?:k|knit|p|purl))? {_N}"
+_PICK = rf"\b(?:pick(?:ing)?|take|taking|k(?:nit)?) up(?: (?:and|&) (?:k|knit|p|purl))? {_N}"
 BROKEN_DOWN = Sought(
-    ("pick", "take", "taking", "knit up"),
+    ("pick", "take", "taking", "knit up", "k up"),
     rf"(?P<pick>{_PICK}(?: {_STS})?[^.;:()\n]{{0,80}}?)(?P<parts>[ ]\((?:[^()]*\d[^()]*)\))",
     re.IGNORECASE,
 )
 TOLD_APART = Sought(
-    ("pick", "take", "taking", "knit up"),
+    ("pick", "take", "taking", "knit up", "k up"),
     rf"(?P<pick>{_PICK}(?: {_STS})?[^.;:(),\d\n]{{0,60}}?)"
     r"(?P<parts>(?:,| -|:|;) (?:that is |viz\.? )?"
     rf"{_N}(?: {_STS})? (?:on|along|from|down|up|across|at|each|for|in)\b[^.;()\n]*?)"
@@ -30,7 +30,7 @@ TOLD_APART = Sought(
 BOTH = re.compile(r"\b(?:each|either|both) (?:side|edge|end|front|half|needle)s?\b", re.IGNORECASE)
 LOT = re.compile(r"(?:[(,;+]|\band|\bthen)\s*(?:\w+ )?(\d+)(?= [a-z])", re.IGNORECASE)
 TOTAL = Sought(
-    ("pick", "take", "taking", "knit up"),
+    ("pick", "take", "taking", "knit up", "k up"),
     rf"(?P<pick>{_PICK}\b[^.;()\n]{{0,120}}?)"
     rf"(?:(?P<lead>,? (?:for|giving|making|so|to (?:have|make|give))(?: a total of| now)? |[.,;] )"
     rf"(?P<n>{_N})(?P<sts> {_STS})(?P<behind>(?: (?:on (?:the )?needles?|in all|total|altogether"

@@ -20,7 +20,11 @@ SPELLED_OUT = re.compile(
     re.IGNORECASE,
 )
 
-
+BEHIND = re.compile(
+    r"(?P<rib>\brib(?:bing)?)\s+(?P<told>\d\s?(?:[x×X/]|-?by-?)\s?\d|k ?\d ?/ ?p ?\d)\b(?!\s*rib)",
+    re.IGNORECASE,
+)
+"""The figures behind: "rib 1/1", "rib k1/p1"."""
 OF_STITCHES = re.compile(
     r"(?<=rib)(?P<more>(?:bing)?)(?P<told> (?:of )?k(?:nit)? ?[1-4],? (?:and )?p(?:url)? ?[1-4],?)"
     r"(?= (?:for|until|to|and|till)\b)",
@@ -31,6 +35,7 @@ OF_STITCHES = re.compile(
 
 def ribs_named(text: str) -> str:
     """The text with them put so; any text goes in."""
+    text = BEHIND.sub(lambda found: found["rib"].ljust(len(found.group())), text)
     text = BY_FIGURES.sub(lambda found: " " * len(found.group()), text)
     for shape in (FIGURES_BEHIND, SPELLED_OUT, OF_STITCHES):
         text = shape.sub(lambda found: found["more"] + " " * len(found["told"]), text)

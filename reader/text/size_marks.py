@@ -24,11 +24,11 @@ SPACED = re.compile(r"(?<!\d)[\[({]\d{1,4}(?:[ ]{1,2}\d{1,4}){2,}[\])}]")
 WITHIN = re.compile(r"(?<!\d[ ])(?<!\d)[\[({]\d{1,4}(?:,[ ]?\d{1,4}){2,}[\])}]")
 BEGUN_WITHIN = re.compile(r"\b(?:cast[ -]?on|co|ch|chain)\s+[\[({]\d", re.IGNORECASE)
 USUAL = re.compile(r"\d,?[ ]?[\[(]\d{1,4}(?:\s?[,:;/-]\s?\d{1,4})+[\])]")
-_CODE = r"(?:\([A-Za-z]{1,3}\)|(?<![\w(])[A-Za-z]{1,3}[:=]?)"
+_CODE = r"(?:\([A-Za-z]{1,3}\)|(?<![\w(])[A-Za-z]{1,3}[:=]?|(?<![\w(])[a-zA-Z]\))"
 CODED = re.compile(
-    rf"(?<![\w-]){_CODE}[ ]?\d{{1,4}}(?:(?:,|;|[ ]?/|,? and)?[ ]{_CODE}[ ]?\d{{1,4}})+(?![\d/])"
+    rf"(?<![\w-]){_CODE}[ ]?\d{{1,4}}(?:(?:,|;|[ ]?[/-]|,? and)?[ ]{_CODE}[ ]?\d{{1,4}})+(?![\d/])"
 )
-NEXT_CODE = re.compile(r"\d(?:[,;]|[ ]?/|,? and)?[ ]\(?[A-Za-z]{1,3}[):=]{0,2}[ ]?\d")
+NEXT_CODE = re.compile(r"\d(?:[,;]|[ ]?[/-]|,? and)?[ ]\(?[A-Za-z]{1,3}[):=]{0,2}[ ]?\d")
 """What every such list holds: a number, and the next with its code."""
 CODES = re.compile(r"(?P<code>[A-Za-z]{1,3})\)?[:=]?[ ]?(?P<n>\d{1,4})")
 NO_CODES = frozenset(
@@ -146,9 +146,11 @@ def _coded(text: str) -> str:
     if not lists or lists.most_common(1)[0][1] < LEAST:
         return text
     most = lists.most_common(1)[0][0]
-    return CODED.sub(
+    text = CODED.sub(
         lambda found: _uncoded(found) if _codes_of(found) == most else found.group(), text
     )
+    # "a) 3 months - b) 6 months": the names of the sizes, and no more than these.
+    return re.sub(rf"(?<![\w(])(?:{'|'.join(most)})\)", "  ", text)
 
 
 def _codes_of(found: re.Match[str]) -> tuple[str, ...] | None:

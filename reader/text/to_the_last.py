@@ -26,12 +26,25 @@ LEFT = Sought(
     r"|(?:before|from) (?:the )?end))?)(?=[,;] ?\S)",
     re.IGNORECASE,
 )
+MADE = Sought(
+    ("m1", "m 1", "make 1"),
+    r"(?P<at>^\s*|[:.;]\s+)(?P<list>(?:k|p|rib|knit|purl) ?\d{1,2}),? (?P<made>m ?1[lr]?|make 1)"
+    rf",? to (?:the )?last {_N} (?:sts|stitches)\b",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "K5, m1 to last 5 sts": both, since one that is made takes no stitch to go on with."""
 SAYS_LEFT = re.compile(r"\blast\b|\bfinal\b|^leaving\b|\bleft\b", re.IGNORECASE)
 
 
 def to_the_last(text: str) -> str:
     """The text so put; any text goes in."""
-    return LEFT.sub(_as_usual, text)
+    return MADE.sub(_both, LEFT.sub(_as_usual, text))
+
+
+def _both(found: re.Match[str]) -> str:
+    told = f"{found['at']}({found['list']},{found['made']}) to last {found['n']} st"
+    whole = found.group()
+    return told.ljust(len(whole)) if len(told) <= len(whole) else whole
 
 
 def _as_usual(found: re.Match[str]) -> str:
