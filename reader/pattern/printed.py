@@ -14,6 +14,7 @@ from reader.pattern.row_then_total import without_each
 from reader.pattern.total_lists import BEHIND_COLON, SENTENCE, in_a_sentence, in_turn, listed
 from reader.pattern.totals import (
     BRACKET,
+    COMES_OUT,
     FOR_ROWS,
     IN_THIS_ROW,
     NET_OVER,
@@ -368,7 +369,7 @@ def _changes(text: str, found: list[Printed]) -> str:
 
 
 def _spoken(text: str, found: list[Printed]) -> str:
-    for said in [*SPOKEN.finditer(text), *SO_MANY_LEFT.finditer(text)]:
+    for said in [*SPOKEN.finditer(text), *SO_MANY_LEFT.finditer(text), *COMES_OUT.finditer(text)]:
         raw = said.group("n") or said.groupdict().get("word") or ""
         value = int(raw[:6]) if raw.isdigit() else word_number(raw)
         if value is None or value < 2:

@@ -118,6 +118,13 @@ SEVERAL = re.compile(
 BOTH = re.compile(r"\bboth\b", re.IGNORECASE)
 
 
+OF_A_LIST = re.compile(
+    r"(?:^|[.;:])(?![^.;:]*\b(?:ends?|around|round|across|sts|every|each|all|rows?|knit|purl)\b)"
+    r"[^.;:]*[a-z\d)\]][,;]? (?:(?:and|then) )*$", re.IGNORECASE,
+)
+"""Before "repeat that six times" a list that does not go all the way: "sc 1, inc, and ..."."""
+
+
 def last_again(words: str, rows: bool) -> Rule | None:
     """ "Repeat the last 2 rows 15 times", "keep doing that till you've got 18 rows"; rows: whether
     the words name any.
@@ -127,7 +134,7 @@ def last_again(words: str, rows: bool) -> Rule | None:
         row = int(kept.group("row")[:4])
         return Rule("last", start=kept.start(), end=kept.end(), rest=kept.group(), until_row=row)
     this = REPEAT_THIS.search(words)
-    if this:
+    if this and not OF_A_LIST.search(words, 0, this.start()):
         return _again("last", words, this, 0, 0, 1)
     them = THEM_AGAIN.search(words)
     if them:

@@ -63,21 +63,23 @@ TAIL = re.compile(
 )
 SPOKEN = re.compile(
     r"(?<!until )(?<!till )(?<!when )(?<!if )(?<!once )(?<!as )"
-    r"(?:(?<!that )(?:you'll|we'll|you|we|and|now|which|should|will)"
-    r" (?:should |will |'ll |now |again |find (?:that )?you )*"
-    r"(?:now |then )?"
-    r"(?:ought (?:now )?to )?(?:have|be at)(?: a total of| now)?|that gives you"
+    r"(?:(?:so that |(?<!that ))(?:(?:you|we|i)(?:'ll|'ve)?|and|now|which|should|will)"
+    r" (?:should |will |must |'ll |now |again |then |still |find (?:that )?you )*"
+    r"(?:ought (?:now )?to )?(?:have(?: got)?|got|get|be (?:up |down |back )*(?:at|to)"
+    r"|finish (?:up )?with|(?:are |be )?left with)(?: a total of| now)?|that gives you"
+    r"|(?:bringing|brings|taking) (?:you|us|it|the (?:stitch )?(?:count|total))"
+    r" (?:up |down |back )*to|resulting in|equals|equalling|totall?ing|(?:stitch )?count:"
     r"|which gives you|which gives|which makes"
     r"|(?:you're|we're|you are|we are|now|back) (?:up |down )?(?:at|on|to)"
     r"|(?:that|this|which|it) (?:should |will |'ll )?(?:leaves?|takes|brings|gets|puts)"
     r" (?:you|us|me|things) (?:up |down |back )*(?:with|at|to|on)"
     r"|(?:you|we)(?:'ll| will| should)? end (?:up |this round )?(?:with|at|on)"
     r"|(?:that|this|it) (?:comes|works out|adds up) (?:out )?(?:at|to)"
-    r"|the count is(?: now)?|your count is(?: now)?|the total is(?: now)?"
+    r"|(?:(?:the|your) )?(?:stitch )?(?:count|total) (?:is|comes to|stands at|will be)(?: now)?"
     r"|(?:this|the|your) (?:round|rnd|row) (?:now |will |should )*"
     r"(?:makes?|gives?|has|have|totals?)"
-    r"|(?:that|this|which)(?:'s| is| makes| leaves| will leave| gives| brings us (?:up |back )?to"
-    r"| brings you to)|giving you|giving|making|for a total of|we are back to|we're at"
+    r"|(?:that|this|which|it)(?:(?:'s| is)(?: now)?| makes| leaves| will leave| gives(?: you)?)"
+    r"|giving you|giving us|giving|making|for a total of|we are back to|we're at"
     r"|there (?:are|is|should(?: now)? be|will(?: now)? be|must(?: now)? be|ought to be)(?: now)?"
     r"|still|back to|up to|total of|leaving(?: you with)?"
     r"|having(?: now)?|should be|(?<!\b\w\wc )(?<!\bsc )(?<!\bdc )(?<!\btr )"
@@ -88,7 +90,7 @@ SPOKEN = re.compile(
     r"|d c|s c|v[- ]?st(?:itche)?s|v sts|shells|fans|groups|loops|spaces)?"
     r"(?:\s+(?:with|plus|and) [^.:;!\d]{3,50}(?=[.!]|$))?"
     r"(?:\s*\((?:including|counting|not counting|with)\b[^()]{2,60}\))?(?:\s+"
-    r"(?:in all|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
+    r"(?:in all|in total|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
     r"(?:needles?|pins?|wires?)|on needle"
     r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)|so far|to work with|made|worked"
     r"|(?:at|by|after) (?:the )?end(?: of (?:(?:the|this|your|each) )?(?:row|round|rnd))?"
@@ -106,6 +108,18 @@ SO_MANY_LEFT = re.compile(
     re.IGNORECASE,
 )
 """A total that begins its clause: "decrease eight times, 8 left"."""
+COMES_OUT = re.compile(
+    r"(?:[,;:.(—]|-(?=\s))\s*(?:(?:and|so|thus|now|then) )*(?:(?:(?:to )?"
+    r"(?:end|finish)(?:s|ing)?(?: up)?) with|to (?:make|give|get|have|leave)|makes?|gives?|leaves?"
+    r"|for|so(?: that)?|thus|altogether|in all|total)"
+    rf" (?P<n>(?:[5-9]|\d{{2,4}})(?![\d-])|{SPELLED})"
+    r"(?P<more>\s*[\(\[][\d,;:\s]+[\)\]])?\s*(?P<kind>stitches|sts)"
+    r"(?:\s+(?:in all|in total|now|total|altogether|remaining|left|rem|around|at (?:the )?end"
+    r"(?: of (?:(?:the|this) )?(?:row|round|rnd))?|in (?:the |this )?(?:row|round|rnd|circle)"
+    r"|on (?:the )?needles?))*\s*(?=[.!;)]|$)",
+    re.IGNORECASE,
+)
+"""What a row comes to, behind words that alone may be work: ", ending with 24 sts"."""
 STITCHES = ("", "sts", "stitches", "st")
 PLAIN_KINDS = (
     "sc", "s c", "dc", "d c", "hdc", "tr", "htr", "tr c", "singles", "doubles", "trebles",

@@ -45,6 +45,8 @@ from reader.text.rounds_told import rounds_told
 from reader.text.row_adjectives import without_row_adjectives
 from reader.text.row_lists import rows_of_lists
 from reader.text.row_notes import without_row_notes
+from reader.text.rows_that_are import rows_that_are
+from reader.text.run_in_labels import lines_of_labels
 from reader.text.said_alike import labelled_alike
 from reader.text.same_length import (
     joined_ligatures,
@@ -78,12 +80,12 @@ def set_right(text: str) -> tuple[CleanText, str]:
     """The text clean, and plain: what copies and authors set in their own way set as usual."""
     told = without_page_lines(without_links(without_front_matter(text)))
     source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = without_figures(without_marks(without_boxes(source.text)))
+    plain = lines_of_labels(without_figures(without_marks(without_boxes(source.text))))
     plain = totals_in_brackets(plain_as_double(plain))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = labels_first(rows_called_lines(unmarked(unbulleted(plain))))
     plain = totals_told(with_cast_on(with_times_told(sizes_as_usual(plain))))
-    plain = rounds_told(totals_alike(plain))
+    plain = rounds_told(rows_that_are(totals_alike(plain)))
     plain = with_as(rows_in_figures(labels_counted(with_known_words(plain))))
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))

@@ -1,0 +1,79 @@
+"""Rows that run on in one line, their labels in one manner counting on from 1, "(1) 6 sc in ring
+(2) inc around (3) ...", "1st rnd. 6 dc in ring 2nd rnd. ...": each label begins a line of its own;
+length kept.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import defaultdict
+
+LEAST = 3
+"""Labels in one manner that count on without a gap."""
+SHORTEST = 60
+"""Letters of a line that may hold more than one row."""
+LABEL = re.compile(
+    r"(?:^|(?<=[ ]))(?P<open>[\[(*]{0,3})"
+    r"(?P<word>(?:rounds?|rnds?|rds?|rows?|steps?|no)\b\.?[ ]?|R(?=\d))?(?P<sign>#[ ]?)?"
+    r"(?P<first>\d{1,3})(?P<th>st|nd|rd|th|d)?(?:[ ]?(?:-|to|and|&)[ ]?R?(?P<last>\d{1,3})(?:th)?)?"
+    r"(?P<close>[\])*]{0,3})(?P<noun>(?(th)[ ](?:rows?|rounds?|rnds?)\b|(?!)))?"
+    r"(?P<mark>[ ]?(?:of \d{1,3})?[ ]?(?:[:.>|=;,)]|-+|\*\*)*)(?=[ ][A-Za-z(*\[\d])",
+    re.IGNORECASE | re.MULTILINE,
+)
+AMID = re.compile(r"[^\s:][ ]+\Z")
+"""Before a label inside a line, but behind a colon: "Large size only: 5th round: ..."."""
+SPOKEN_OF = re.compile(
+    r"(?:\b(?:rep|repeat|as|of|work|like|than|from|to|and|through|after|before|in|for|until|till|by"
+    r"|with|at|on|this|that|the|next|last|every|rows?|rnds?|rounds?|same|[kp]|[rw]s|side|facing)|[,&+/-])\s*$",
+    re.IGNORECASE,
+)
+"""Before a number that labels nothing, "repeat row 2"."""
+
+
+def lines_of_labels(text: str) -> str:
+    """The text with such labels at the start of lines; any other text as it is."""
+    spots: list[int] = []
+    start = 0
+    for paragraph in text.split("\n\n"):
+        if any(len(line) >= SHORTEST for line in paragraph.split("\n")):
+            spots += [start + spot for spot in _run_in(paragraph)]
+        start += len(paragraph) + 2
+    for spot in spots:
+        text = f"{text[: spot - 1]}\n{text[spot:]}"
+    return text
+
+
+def _run_in(paragraph: str) -> list[int]:
+    """Where labels stand inside the lines of a paragraph, each behind the last without a gap."""
+    runs: dict[tuple[str, ...], list[re.Match[str]]] = defaultdict(list)
+    for one in LABEL.finditer(paragraph):
+        manner = _manner(one)
+        run = runs[manner]
+        awaited = int(run[-1]["last"] or run[-1]["first"]) + 1 if run else 1
+        if int(one["first"]) == awaited and _may_label(paragraph, one, manner):
+            run.append(one)
+    spots = [
+        [at for at in map(re.Match.start, run) if AMID.search(paragraph[max(0, at - 9) : at])]
+        for run in runs.values()
+        if len(run) >= LEAST
+    ]
+    return max(spots, key=len, default=[])
+
+
+def _manner(label: re.Match[str]) -> tuple[str, ...]:
+    """What the labels of one manner have in common."""
+    word = (label["word"] or "").strip(" .").removesuffix("s")
+    th = "th" if label["th"] else ""
+    noun = (label["noun"] or "").removesuffix("s")
+    mark = re.sub(r"\d", "", label["mark"]).strip()
+    return label["open"], word, label["sign"] or "", th, label["close"], noun, mark
+
+
+def _may_label(paragraph: str, label: re.Match[str], manner: tuple[str, ...]) -> bool:
+    """Whether a number with its marks can label a row there."""
+    before = paragraph[max(0, label.start() - 12) : label.start()]
+    if not any(manner[:3]) and not (manner[3] and manner[5]) and manner[4] != ")":
+        # A bare number may be one of the row before: only behind its end it is a label.
+        ended = before.rstrip()[-1:] in ("", ".", ";", ":", ")", "]", "!")
+        return ended and manner[6] in (".", ":", ".-", ":-")
+    return not SPOKEN_OF.search(before)
