@@ -8,6 +8,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from reader.pattern.cursor import Cursor
+from reader.pattern.explanations import explains
 from reader.pattern.going_on import to_its_end
 from reader.pattern.over_stitches import over_so_many
 from reader.pattern.place_words import AROUND
@@ -53,6 +54,8 @@ def names(cur: Cursor, made: list[Node], inner: list[Token]) -> bool:
     if cur.kind() in ("num", "times") and cur.low(1) in ("times", "x", "more"):
         return False
     form = " ".join(token.low for token in inner)
+    if explains(form, last):
+        return True
     if cur.low(-len(inner) - 3) == "," and so_often(cur):
         return False
     if form in cur.book.known and not any(token.kind == "num" for token in inner):

@@ -8,6 +8,7 @@ from dataclasses import replace
 from reader.pattern.alone_totals import number_alone
 from reader.pattern.apart_totals import told_apart
 from reader.pattern.chain_sayings import of_a_chain
+from reader.pattern.explanations import of_one_stitch
 from reader.pattern.needle_totals import by_needle, lists_needles
 from reader.pattern.remarks_behind import LONGEST_TAIL, before_remarks
 from reader.pattern.row_then_total import without_each
@@ -106,7 +107,7 @@ def _in_bracket(words: str, bracket: re.Match[str], sizes: int) -> Printed | Non
     before, after = words[: bracket.start()], words[bracket.end() :]
     if not TOTAL_FIRST.match(body) or FOLLOWS.match(after) or ONE_FOR.match(body):
         return None
-    if "needle" in body and lists_needles(bracket.group()):
+    if of_one_stitch(body, words) or ("needle" in body and lists_needles(bracket.group())):
         return None
     if "," in body and (TIMES_ONLY.fullmatch(before) or ALL_ROUND.match(after)):
         return None
@@ -355,8 +356,6 @@ DASHED = re.compile(
     re.IGNORECASE,
 )
 """A change told behind a dash: "k2—2 sts dec'd."."""
-
-
 def _changes(text: str, found: list[Printed]) -> str:
     for said in [*CHANGED.finditer(text), *DASHED.finditer(text)]:
         raw = said.group("n")

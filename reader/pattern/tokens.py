@@ -21,9 +21,11 @@ TOKEN = re.compile(
     r"|(?P<mark>[^\sA-Za-z0-9])",
     re.IGNORECASE,
 )
-TIMES_LISTED = re.compile(r"^x\d+(?:[-/]\d+)+$")
+TIMES_LISTED = re.compile(r"(?P<word>x)(?P<list>\d+(?:[-/]\d+)+)$")
 FIRST = re.compile(r"(?:^|[02-9])1st$")
 """The end of an ordinal: "1st", "21st", and not "11st"."""
+GLUED_LIST = re.compile(r"(?P<word>[a-z]{1,3}?)(?P<list>\d+(?:[-/]\d+)+)$", re.IGNORECASE)
+"""A number for each size right behind a letter: "k20/22/24", "x6-7-8"."""
 GLUED = re.compile(r"^([a-z]+)(\d+)$")
 CHANGED_TIMES = re.compile(r"^(inc|dec|sc2tog|k2tog)(x\d+)$")
 """How often behind a change, without a blank: "incx6"."""
@@ -60,6 +62,10 @@ def tokens_of(text: str, offset: int, sizes: int, known: frozenset[str]) -> list
             continue
         spaced = match.start() > last_end or match.start() == 0
         last_end = match.end()
+        listed = GLUED_LIST.match(match.group()) if sizes > 1 and kind == "word" else None
+        if listed and len(re.findall(r"\d+", listed["list"])) == sizes:
+            _add_list(found, listed, match.start() + offset, spaced)
+            continue
         _add(found, kind, match.group(), match.start() + offset, spaced, known)
     found = _clusters_named(_words_to_numbers(_needles_joined(found)), known)
     return _sizes_joined(found, sizes) if sizes > 1 else found
@@ -122,13 +128,7 @@ def _add_word(
         return
     listed = TIMES_LISTED.match(low)
     if listed:
-        # "x6-7-8": times for each size.
-        found.append(Token("word", "x", start, start + 1, (), spaced))
-        for piece in re.finditer(r"\d+|[-/]", low):
-            at, digit = start + piece.start(), piece.group().isdigit()
-            values = (int(piece.group()[:9]),) if digit else ()
-            kind = "num" if digit else "mark"
-            found.append(Token(kind, piece.group(), at, start + piece.end(), values, False))
+        _add_list(found, listed, start, spaced)
         return
     changed = CHANGED_TIMES.match(low)
     if changed:
@@ -153,6 +153,17 @@ def _add_word(
         _hyphened(found, low, start, spaced, known)
         return
     found.append(Token("word", low, start, end, (), spaced))
+
+
+def _add_list(found: list[Token], listed: re.Match[str], start: int, spaced: bool) -> None:
+    """Adds "x6-7-8": what the numbers are of, and a number for each size."""
+    word = listed["word"].lower()
+    found.append(Token("word", word, start, start + len(word), (), spaced))
+    for piece in re.finditer(r"\d+|[-/]", listed["list"]):
+        at, digit = start + len(word) + piece.start(), piece.group().isdigit()
+        values = (int(piece.group()[:9]),) if digit else ()
+        kind = "num" if digit else "mark"
+        found.append(Token(kind, piece.group(), at, at + len(piece.group()), values, False))
 
 
 def _rest_of_word(

@@ -24,9 +24,13 @@ SPACED = re.compile(r"(?<!\d)[\[({]\d{1,4}(?:[ ]{1,2}\d{1,4}){2,}[\])}]")
 WITHIN = re.compile(r"(?<!\d[ ])(?<!\d)[\[({]\d{1,4}(?:,[ ]?\d{1,4}){2,}[\])}]")
 BEGUN_WITHIN = re.compile(r"\b(?:cast[ -]?on|co|ch|chain)\s+[\[({]\d", re.IGNORECASE)
 USUAL = re.compile(r"\d,?[ ]?[\[(]\d{1,4}(?:\s?[,:;/-]\s?\d{1,4})+[\])]")
-_CODE = r"(?:\([A-Za-z]{1,3}\)|(?<![\w(])[A-Za-z]{1,3}[:=]?|(?<![\w(])[a-zA-Z]\))"
+_CODE = (
+    r"(?:\([A-Za-z]{1,3}\)"
+    r"|(?<![\w(])(?!(?:[kp]|[shd]{1,2}c|h?tr|ch|sl|st)[ \d])[A-Za-z]{1,3}[:=)]?)"
+)
 CODED = re.compile(
-    rf"(?<![\w-]){_CODE}[ ]?\d{{1,4}}(?:(?:,|;|[ ]?[/-]|,? and)?[ ]{_CODE}[ ]?\d{{1,4}})+(?![\d/])"
+    rf"(?<![\w-]){_CODE}[ ]?\d{{1,4}}"
+    rf"(?:(?:,|;|[ ]?[/-]|,? and)?[ ]{_CODE}[ ]?\d{{1,4}})+(?![\d/])"
 )
 NEXT_CODE = re.compile(r"\d(?:[,;]|[ ]?[/-]|,? and)?[ ]\(?[A-Za-z]{1,3}[):=]{0,2}[ ]?\d")
 """What every such list holds: a number, and the next with its code."""
@@ -38,6 +42,8 @@ NO_CODES = frozenset(
      "sm", "the", "all"]
 )  # fmt: skip
 """Short words before a number that name no size."""
+SIZE_NAMES = frozenset(["xs", "s", "m", "l", "xl", "xxl", "sm", "med", "lg"])
+"""Where all words of a list are such, its "M" makes no stitch."""
 
 
 def sizes_as_usual(text: str) -> str:
@@ -156,7 +162,8 @@ def _coded(text: str) -> str:
 def _codes_of(found: re.Match[str]) -> tuple[str, ...] | None:
     codes = tuple(one["code"] for one in CODES.finditer(found.group()))
     low = [one.lower() for one in codes]
-    apart = len(set(low)) == len(low) and not NO_CODES & set(low)
+    named = SIZE_NAMES.issuperset(low) or not NO_CODES & set(low)
+    apart = len(set(low)) == len(low) and named
     return codes if apart and len(codes) == len(_numbers(found.group())) else None
 
 
