@@ -42,6 +42,17 @@ HANDS = re.compile(
 """What the hands do to make a stitch: loops drawn up and worked off."""
 
 
+CHANGES = re.compile(
+    r"\b(?:inc|dec|tog|narrow|widen|shap|skip|sk\b|miss|omit|cast|bind|off\b|yo\b|over|yfwd|wfwd|m1"
+    r"|make|cluster|shell|loop\b|ch\b|chain|sp\b|space|join|divid"
+    r"|leav|hold|left|pick|slip|sl\b"
+    r"|psso|ssk|skp|kfb|more st|less st|fewer|extra|each end|both ends|corner|motif"
+    r"|\d+ (?:sts?|stitches)|count|until|till|edge|side)",
+    re.IGNORECASE,
+)
+"""Words of rows that may leave another number of stitches than they found."""
+
+
 def _by_hand(entry: Entry, words: str) -> bool:
     """Whether a crocheted row tells what the hands do, of which no stitch was made out."""
     return not knits(entry.nodes) and HANDS.search(words) is not None
@@ -56,7 +67,9 @@ def set_apart(
     unlabelled = entry.row.mark is None
     if nothing_worked(entry.nodes, unlabelled):
         lost = not unlabelled and (_numbers_lost(entry) or _by_hand(entry, where.words))
-        return not lost, unclear(where, stated) if lost else None
+        # Of words that speak of no change the question is enough: the rows behind can be counted.
+        aside = not lost or (stated is None and CHANGES.search(where.words) is None)
+        return aside, unclear(where, stated) if lost else None
     told = unlabelled and knits(entry.nodes)
     if told and _only_moves(entry, solved):
         return True, unclear(where, None)

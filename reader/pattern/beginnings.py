@@ -8,7 +8,9 @@ head of a clause or behind what it is done with; what tells says that something 
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
+from reader.pattern.said_only import STARTS
 from reader.terms.numbers import SPELLED
 
 _NUMBER = rf"(?:\d+|{SPELLED})"
@@ -46,8 +48,41 @@ COLON_SIZES = re.compile(r"(?<=\d):(?=\d)")
 
 def begins_work(words: str) -> bool:
     """Whether a clause of the words begins a piece; any words go in."""
+    if STARTS.search(words) is None:
+        return False
     plain = COLON_SIZES.sub(",", ASIDE.sub(" ", " ".join(words.split())))
     return any(
         RING.match(one) is not None or (BEGINS.match(one) is not None and not TELLS.search(one))
         for one in CLAUSE.split(plain)
     )
+
+
+CASTS_ON = re.compile(r"\bcast(?:ing)?[ -]on\b|\bc\.? ?o\.?(?=\s*\d)|\bmount\b", re.IGNORECASE)
+SETS_UP = re.compile(
+    r"\b(?:cast|pick|knit up|set[ -]?up|provisional|loops?|sts?|stitches|chain|ch \d|row|rnd|round)"
+    r"\b(?!-)",
+    re.IGNORECASE,
+)
+"""Words of knitting that may begin a piece before stitches are cast on."""
+
+
+LISTS = re.compile(
+    r"\W*(?:abbrev|materials|gauge|tension|note\b)|.*?\b(?:gauge|tension)\b[^.]*\d", re.IGNORECASE
+)
+"""Words of a list or of a gauge."""
+
+
+@lru_cache(maxsize=4)
+def _first_cast_on(text: str) -> int:
+    """Where a text first casts on stitches; 0 where it casts on none."""
+    first = CASTS_ON.search(text)
+    return first.start() if first else 0
+
+
+def before_cast_on(words: str, start: int, text: str) -> bool:
+    """Whether words that begin at `start` stand before the first stitches that the text casts on,
+    and speak of none.
+    """
+    if start >= _first_cast_on(text) or CASTS_ON.search(words):
+        return False
+    return SETS_UP.search(words) is None or LISTS.match(words) is not None

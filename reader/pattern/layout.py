@@ -8,7 +8,7 @@ from dataclasses import dataclass, field, replace
 from reader.pattern.as_far import AS_FAR
 from reader.pattern.at_rows import at_rows
 from reader.pattern.bare_calls import calls_rows
-from reader.pattern.beginnings import begins_work
+from reader.pattern.beginnings import before_cast_on, begins_work
 from reader.pattern.blocks import blocks, is_heading
 from reader.pattern.copies import MANY, make_of
 from reader.pattern.for_sizes import (
@@ -40,7 +40,6 @@ from reader.pattern.remark_kinds import kind_of, told_kind
 from reader.pattern.rules import plain_rows_only
 from reader.pattern.said_only import (
     CROCHETED,
-    STARTS,
     defines,
     lists_meanings,
     only_says,
@@ -264,17 +263,18 @@ class _LayingOut:
         if founded:
             self.add_row(None, founded.end(), end)
 
-    def only_notes(self, words: str) -> bool:
+    def only_notes(self, words: str, start: int) -> bool:
         """Whether words without a label work nothing."""
-        noted = not self.begun and NOTES_FIRST.match(words) is not None
-        by_hand = BY_HAND.match(words) is not None
+        if BY_HAND.match(words) or (not self.begun and NOTES_FIRST.match(words)):
+            return True
         begun = self.crocheted and only_begun(words)
-        return noted or by_hand or begun or only_says(words) or self.begins_nothing(words)
+        return begun or only_says(words) or (not self.begun and self.begins_nothing(words, start))
 
-    def begins_nothing(self, words: str) -> bool:
+    def begins_nothing(self, words: str, start: int) -> bool:
         """Whether words before the first row of all start no work."""
-        told = "" if self.begun or not self.crocheted else without_rules(words)
-        return bool(told) and (STARTS.search(told) is None or not begins_work(told))
+        if not self.crocheted:
+            return before_cast_on(words, start, self.text)
+        return bool(told := without_rules(words)) and not begins_work(told)
 
     def explains(self, head: str) -> bool:
         """Whether a head followed by words stands in a list of stitches."""
@@ -344,7 +344,7 @@ class _LayingOut:
             self.note("note", start, start + said.end())
             start, words = start + said.end(), words[said.end() :]
         by_hand = FINISHING.match(words.strip()) is not None or of_strands(words)
-        if by_hand or (self.only_notes(words) and not self.quotes_a_part(words)):
+        if by_hand or (self.only_notes(words, start) and not self.quotes_a_part(words)):
             begun = THEN_BEGUN.search(words)
             kind = "finishing" if by_hand else "note"
             self.note(kind, start, start + begun.end() if begun else end)

@@ -13,7 +13,8 @@ _WORD = r"(?:rounds?|rnds?|rds?|rows?)"
 _ORD = r"(?:st|nd|rd|th|d)"
 _LABEL = (
     rf"(?P<label>^[ \t]*(?:{_WORD}\.? ?\d[^:.)\n]{{0,16}}[:.)]|R\d[^:.)\n]{{0,10}}[:.)]"
-    rf"|\d{{1,3}}{_ORD}[^:.\n]{{0,14}}{_WORD}[:.])[ ]+)"
+    rf"|\d{{1,3}}{_ORD}[^:.\n]{{0,14}}{_WORD}[:.]|{_WORD} ?\d[\d to,&-]{{0,9}} [-—]"
+    r"|\d{1,3}(?: ?(?:-|—|to) ?\d{1,3})?[.:)])[ ]+)"
 )
 CALLED = Sought(
     ("row", "rnd", "round", "rd"),
@@ -21,7 +22,7 @@ CALLED = Sought(
     rf" ?(?:and|&|-|—|to|,|through) ?(?:{_WORD} )?(?P<b>\d{{1,3}})"
     rf"|(?P<c>\d{{1,3}}){_ORD} ?(?:and|&|-|—|to|through) ?(?P<d>\d{{1,3}}){_ORD} {_WORD}))"
     r"(?P<turns>,? (?:alternately|in turn|by turns|over and over|in alternation))?"
-    r"(?=[ ]*(?:[.;,]|$|(?:once|twice|thrice|\w+ times|\w+ more)\b))",
+    r"(?=[ ]*(?:[.;,]|$|(?:once|twice|thrice|\w+ times|\w+ more|again|over again|repeated)\b))",
     re.IGNORECASE | re.MULTILINE,
 )
 

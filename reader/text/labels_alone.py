@@ -25,16 +25,24 @@ def with_colons(text: str) -> str:
     something new; any other text as it is.
     """
     found = list(ALONE.finditer(text))
-    if len(found) < 2:
-        return text
+    alone = len(found) == 1
     out: list[str] = []
     last = at = 0
     for one in found:
         numbers = [int(n) for n in re.findall(r"\d+", one["n"] or one["nth"])]
-        if numbers[0] not in (1, last + 1) and not OVER.search(text[: one.start()]):
+        follows = numbers[0] in (1, last + 1) and not alone
+        before = text[: one.start()]
+        if not (follows or OVER.search(before) or _next_of(before, numbers[0])):
             continue
         last = numbers[-1]
         gap = one.start("gap")
         out += [text[at:gap], ":", " " * (one.end("gap") - gap - 1)]
         at = one.end("gap")
     return "".join(out) + text[at:]
+
+
+def _next_of(before: str, number: int) -> bool:
+    """Whether the last line above is labelled with the number before."""
+    line = before.rstrip()[before.rstrip().rfind("\n") + 1 :]
+    label = rf"[ \t]*(?:rows?|rnds?|rounds?|rds?)\b[^:\n]{{0,9}}?\b{number - 1}[ ]?[:.) -]"
+    return re.match(label, line, re.IGNORECASE) is not None
