@@ -39,19 +39,19 @@ def test_second_sides(taken_up: str) -> None:
         assert (like_it, rows[-18:], counted.problems) == (like_it, [*SIDE, *SIDE], ())
 
 
-LETTERED = """BLOOMERS
-Sizes : a) 3 months - b) 6 months - c) 12 months
-LEG : cast on a) 40 - b) 44 - c) 48 sts.
-Rows 1 to 8 : rib 1/1.
-Row 9 : knit, increasing 6 sts evenly in the row = a) 46 - b) 50 - c) 54 sts.
-Row 10 : Inc 1 st each side = a) 48 - b) 52 - c) 56 sts.
+LETTERED = """STEVEDORE'S WAISTCOAT
+Sizes : a) small - b) medium - c) large
+BACK : cast on a) 60 - b) 66 - c) 72 sts.
+Rows 1 to 6 : rib 1/1.
+Row 7 : knit, increasing 4 sts evenly in the row = a) 64 - b) 70 - c) 76 sts.
+Row 8 : Inc 1 st each side = a) 66 - b) 72 - c) 78 sts.
 """
 
 
 def test_sizes_by_letters() -> None:
     pattern = parse_pattern(LETTERED)
     last = [count_pattern(pattern, size).parts[-1].rows[-1] for size in range(3)]
-    assert [row.count for row in last] == [row.stated for row in last] == [48, 52, 56]
+    assert [row.count for row in last] == [row.stated for row in last] == [66, 72, 78]
 
 
 def test_a_list_cast_on_alone() -> None:

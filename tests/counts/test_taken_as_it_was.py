@@ -46,8 +46,8 @@ def test_rows_told_by_others(label: str, words: str) -> None:
     "chatter",
     [
         "HARBOUR BAND - knit along with me!",
-        "so the one everybody makes is the mooring cloth. literally just knit stitch.",
-        "hi all, as promised. worsted wool, 4 mm dpns, gauge 5 sts to the inch.",
+        "a cloth for the mooring's brass, nothing in it but the knit stitch.",
+        "hello again, here it is: thick wool, 5 mm pins, tension 4 sts to the inch.",
         "a pullover, knitted from the bottom up",
         "3 (4) ozs. wool. Gauge: 7 sts = 1 inch",
     ],
