@@ -5,6 +5,7 @@ they may.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from reader.counts.counted import Problem
 from reader.counts.entries import Entry, nothing_worked, orders
@@ -44,13 +45,13 @@ HANDS = re.compile(
 
 CHANGES = re.compile(
     r"\b(?:inc|dec|tog|narrow|widen|shap|skip|sk\b|miss|omit|cast|bind|off\b|yo\b|over|yfwd|wfwd|m1"
-    r"|make|cluster|shell|loop\b|ch\b|chain|sp\b|space|join|divid"
-    r"|leav|hold|left|pick|slip|sl\b"
-    r"|psso|ssk|skp|kfb|more st|less st|fewer|extra|each end|both ends|corner|motif"
-    r"|\d+ (?:sts?|stitches)|count|until|till|edge|side)",
+    r"|make|cluster|shell|loop\b|ch\b|chain|sp\b|space|join|divid|leav|hold|left|pick|slip|sl\b"
+    r"|psso|ssk|skp|kfb|more st|less st|fewer|extra|each end|both ends|corner|motif|\d+ sts?"
+    r"|\d+ stitches|count|until|till|edge|side)",
     re.IGNORECASE,
 )
 """Words of rows that may leave another number of stitches than they found."""
+UNCHANGED = "Until then the number of stitches is taken as unchanged."
 
 
 def _by_hand(entry: Entry, words: str) -> bool:
@@ -68,8 +69,11 @@ def set_apart(
     if nothing_worked(entry.nodes, unlabelled):
         lost = not unlabelled and (_numbers_lost(entry) or _by_hand(entry, where.words))
         # Of words that speak of no change the question is enough: the rows behind can be counted.
-        aside = not lost or (stated is None and CHANGES.search(where.words) is None)
-        return aside, unclear(where, stated) if lost else None
+        kept = lost and stated is None and CHANGES.search(where.words) is None
+        question = unclear(where, stated) if lost else None
+        if kept and question is not None:
+            question = replace(question, message=f"{question.message} {UNCHANGED}")
+        return not lost or kept, question
     told = unlabelled and knits(entry.nodes)
     if told and _only_moves(entry, solved):
         return True, unclear(where, None)

@@ -23,8 +23,8 @@ OWN_CHANGE = re.compile(
 """What the stitches before were: "1 st increased", "increase at both ends made"."""
 HOW = re.compile(
     r"(?:to |by |work(?:ing)? )?(?:(?:make|making) (?:1|one)|m1|inc(?:rease)?|dec(?:rease)?"
-    r"|increasing|decreasing|knitting|purling|picking|lifting|slipping|inserting|passing)\b.*\b(?:by|into|pick\w*"
-    r"|lift\w*|front|back|strand|bar|loop|over|tog\w*|twice)\b.*"
+    r"|increasing|decreasing|knitting|purling|picking|lifting|slipping|inserting|passing)\b"
+    r".*\b(?:by|into|pick\w*|lift\w*|front|back|strand|bar|loop|over|tog\w*|twice)\b.*"
     r"|(?:pick|lift) up .*\b(?:strand|bar|loop|thread)\b.*|insert\b.*|pull up a loop\b.*"
     r"|draw up a loop\b.*"
 )

@@ -9,22 +9,17 @@ import re
 BY_FIGURES = re.compile(
     r"\b\d\s?(?:[x×X/]|-?by-?)\s?\d\s+(?=(?:twisted\s+|garter\s+|broken\s+)?rib)", re.IGNORECASE
 )
-FIGURES_BEHIND = re.compile(
-    r"(?<=\brib)(?P<more>(?:bing)?)(?P<told>,? \d ?(?:[x×X/]|-?by-?) ?\d)\b"
-    r"(?=[ ]*(?:[.,;(\n]|$|for\b|until\b|to\b))",
-    re.IGNORECASE,
-)
-"""The same behind the word: "work in rib 2x2"."""
 SPELLED_OUT = re.compile(
     r"(?<=rib)(?P<more>(?:bing)?\s*)(?P<told>[(\[]\s*k\s*\d\s*(?:tbl\s*)?,?\s*p\s*\d\s*[)\]])",
     re.IGNORECASE,
 )
 
 BEHIND = re.compile(
-    r"(?P<rib>\brib(?:bing)?)\s+(?P<told>\d\s?(?:[x×X/]|-?by-?)\s?\d|k ?\d ?/ ?p ?\d)\b(?!\s*rib)",
+    r"(?P<rib>\brib(?:bing)?),?\s+"
+    r"(?P<told>\d\s?(?:[x×X/]|-?by-?)\s?\d|k ?\d ?/ ?p ?\d)\b(?!\s*rib)",
     re.IGNORECASE,
 )
-"""The figures behind: "rib 1/1", "rib k1/p1"."""
+"""The figures behind: "rib 1/1", "work in rib 2x2", "rib k1/p1"."""
 OF_STITCHES = re.compile(
     r"(?<=rib)(?P<more>(?:bing)?)(?P<told> (?:of )?k(?:nit)? ?[1-4],? (?:and )?p(?:url)? ?[1-4],?)"
     r"(?= (?:for|until|to|and|till)\b)",
@@ -37,6 +32,6 @@ def ribs_named(text: str) -> str:
     """The text with them put so; any text goes in."""
     text = BEHIND.sub(lambda found: found["rib"].ljust(len(found.group())), text)
     text = BY_FIGURES.sub(lambda found: " " * len(found.group()), text)
-    for shape in (FIGURES_BEHIND, SPELLED_OUT, OF_STITCHES):
+    for shape in (SPELLED_OUT, OF_STITCHES):
         text = shape.sub(lambda found: found["more"] + " " * len(found["told"]), text)
     return text

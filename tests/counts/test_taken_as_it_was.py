@@ -19,6 +19,7 @@ def test_words_of_no_change_are_asked_about_and_gone_on_with() -> None:
     counted = count_pattern(parse_pattern(text))
     assert [row.count for row in counted.parts[0].rows] == [20, 20, 20, 21, 21, 21, 20]
     assert [(one.label, one.verdict) for one in counted.problems] == [("Row 5", Verdict.UNCLEAR)]
+    assert "taken as unchanged" in counted.problems[0].message
 
 
 def test_words_that_may_change_the_count_stay_uncounted() -> None:
