@@ -94,6 +94,7 @@ def as_json(counted: CountedPattern) -> dict[str, object]:
         "terms_why": counted.terms_why,
         "sizes": list(counted.sizes),
         "size": counted.size + 1,
+        "assumed": list(counted.assumed),
         "parts": [_part(part) for part in counted.parts],
         "problems": [_problem(one) for one in counted.problems if one.verdict is not echo],
         "echoes": [_problem(one) for one in counted.problems if one.verdict is echo],

@@ -26,6 +26,7 @@ from reader.pattern.parser import Pattern
 from reader.terms.stitches import Craft
 from reader.text.span import Span
 
+MISSPELT = '"{}" is taken for "{}", misspelt'
 ROWS = 20_000
 """Rows opened in one pattern at most; what lies beyond is told in a problem."""
 
@@ -69,7 +70,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         size, tuple(parts),
         mark_echoes(problems), tuple(by_kind.get("materials", ())), tuple(by_kind.get("gauge", ())),
         (*by_kind.get("note", ()), *by_kind.get("unread", ())), tuple(by_kind.get("finishing",
-        ())), pattern.key,
+        ())), pattern.key, tuple(MISSPELT.format(*one) for one in pattern.source.misspelt),
     )  # fmt: skip
 
 

@@ -129,13 +129,14 @@ at once."""
 @dataclass(frozen=True, slots=True)
 class CleanText:
     """Clean text; starts/shifts: from starts[i] on, an offset plus shifts[i] is the original
-    offset.
+    offset. misspelt: words as written, each beside the one that stands here for it.
     """
 
     text: str
     starts: tuple[int, ...]
     shifts: tuple[int, ...]
     length: int
+    misspelt: tuple[tuple[str, str], ...] = ()
 
     def straight(self, start: int, end: int) -> bool:
         """Whether the clean text of a stretch is the original, letter for letter."""

@@ -28,6 +28,7 @@ from reader.text.labels_behind import labels_first
 from reader.text.last_first import last_first
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
+from reader.text.misspelt import spelled
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.numbered import numbered
 from reader.text.odd_totals import totals_set_off
@@ -57,6 +58,7 @@ from reader.text.same_length import (
     without_multiples,
     without_ticks,
 )
+from reader.text.sentence_ends import sentences_ended
 from reader.text.shorthand import with_times
 from reader.text.size_lists import with_usual_brackets
 from reader.text.size_marks import sizes_as_usual
@@ -79,8 +81,9 @@ from reader.text.undotted import undotted
 def set_right(text: str) -> tuple[CleanText, str]:
     """The text clean, and plain: what copies and authors set in their own way set as usual."""
     told = without_page_lines(without_links(without_front_matter(text)))
-    source = clean(joined_ligatures(with_ones(without_blank_lines(told))))
-    plain = lines_of_labels(without_figures(without_marks(without_boxes(source.text))))
+    source = spelled(clean(joined_ligatures(with_ones(without_blank_lines(told)))))
+    plain = sentences_ended(without_boxes(source.text))
+    plain = lines_of_labels(without_figures(without_marks(plain)))
     plain = totals_in_brackets(plain_as_double(plain))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = labels_first(rows_called_lines(unmarked(unbulleted(plain))))

@@ -17,6 +17,8 @@ def report_lines(counted: CountedPattern) -> Iterator[str]:
     yield f"Read as {counted.craft}{terms}."
     if len(counted.sizes) > 1:
         yield f"Size: {counted.sizes[counted.size]} (of {', '.join(counted.sizes)})."
+    for said in counted.assumed:
+        yield f"assumed: {said}"
     for part in counted.parts:
         yield ""
         yield (
