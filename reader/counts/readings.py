@@ -305,7 +305,7 @@ def times_of_list(nodes: Sequence[Node]) -> Num | None:
     """The "x 6" behind the last of several plain stitches, None where there is none."""
     works = [one for one in nodes if not isinstance(one, Act)]
     if len(works) < 2 or not all(
-        isinstance(one, Work) and one.place.where is Where.PLAIN for one in works
+        isinstance(one, Work) and one.place.where in (Where.PLAIN, Where.NEXT) for one in works
     ):
         return None
     by = [one.by for one in works if isinstance(one, Work)]

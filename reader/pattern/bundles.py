@@ -16,6 +16,8 @@ SHARED = (Where.NEXT, Where.EACH, Where.FIRST, Where.LAST, Where.SAME, Where.ONE
 OPENINGS = frozenset({"sp", "corner", "group", "shell", "v-st", "fan"})
 CHANGES = (Kind.INCREASE, Kind.DECREASE, Kind.SLIP)
 
+SINGLY = re.compile(r"\b(?:each|every|ea)\b", re.IGNORECASE)
+
 
 def bundle_from(
     made: Sequence[Node], last: Node, clause: int, joined: bool = False
@@ -95,6 +97,9 @@ def _knitted_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
         return None
     works = [one for one in made[clause:] if not isinstance(one, Act)]
     if last.place.where is not Where.EACH or not 0 < len(works) < 5:
+        return None
+    if not SINGLY.search(last.place.text):
+        # "K1, k2tog, k rem sts": to the end, not each.
         return None
     told = [*works, last]
     single = all(

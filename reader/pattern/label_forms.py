@@ -89,6 +89,10 @@ _DOES = (
     r"|repeat|chain|ch|k|p|put|one|two|three|four|five|six|\d|narrow|widen|slip|sl|cast"
     r"|bind)\b|[kp]\s?\d)"
 )
+WORKS_ALL = re.compile(
+    r"(?:knit|purl|plain|[kp])\s(?:row|round|rnd)\s*\.(?=\s|$)", re.IGNORECASE
+)
+"""Behind a label not another, but all that is worked: "Row 2: Purl row."."""
 FIRST_FEW = re.compile(r"(?:first|1st) ", re.IGNORECASE)
 """ "First 3 rows:" are rows 1 to 3."""
 

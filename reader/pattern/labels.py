@@ -19,6 +19,7 @@ from reader.pattern.label_forms import (
     ORDINAL_BARE,
     ORDINAL_WIDE,
     ROW_BARE,
+    WORKS_ALL,
     counts_on,
     led,
     led_first,
@@ -27,14 +28,7 @@ from reader.pattern.label_forms import (
     so_many,
 )
 from reader.pattern.label_places import TOTAL_SAID, ends_sentence, last_words, may_begin
-from reader.pattern.label_sides import (
-    SIDE,
-    SIDE_ALONE,
-    SIDE_ENDS,
-    WORKED,
-    past_marks,
-    side_of,
-)
+from reader.pattern.label_sides import SIDE, SIDE_ALONE, SIDE_ENDS, WORKED, past_marks, side_of
 from reader.pattern.sized_labels import sized_label
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
@@ -383,6 +377,7 @@ def labels_in(text: str, start: int, end: int) -> list[Mark]:
             mark = None
         last = marks[-1].end if marks else start
         bare = not text[last:spot].strip()
+        mark = None if bare and WORKS_ALL.match(text, spot) else mark
         if mark and bare and mark.name and marks and marks[-1].numbers:
             # "3rd ROW: Inc row: ch 7": the number is the label, the name a remark.
             marks[-1], at = replace(marks[-1], end=mark.end), mark.end

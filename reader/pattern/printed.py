@@ -107,7 +107,7 @@ def _in_bracket(words: str, bracket: re.Match[str], sizes: int) -> Printed | Non
     before, after = words[: bracket.start()], words[bracket.end() :]
     if not TOTAL_FIRST.match(body) or FOLLOWS.match(after) or ONE_FOR.match(body):
         return None
-    if of_one_stitch(body, words) or ("needle" in body and lists_needles(bracket.group())):
+    if of_one_stitch(body, words, after) or ("needle" in body and lists_needles(bracket.group())):
         return None
     if "," in body and (TIMES_ONLY.fullmatch(before) or ALL_ROUND.match(after)):
         return None

@@ -119,7 +119,8 @@ BOTH = re.compile(r"\bboth\b", re.IGNORECASE)
 
 
 OF_A_LIST = re.compile(
-    r"(?:^|[.;:])(?![^.;:]*\b(?:ends?|around|round|across|sts|every|each|all|rows?|knit|purl)\b)"
+    r"(?:^|[.;:])(?![^.;:]*\b(?:ends?|around|round|across|(?<!\d )(?:sts|stitches)|every|all|rows?"
+    r"|each(?! of (?:the )?next)|(?:knit|purl)(?! \d| next))\b)"
     r"[^.;:]*[a-z\d)\]][,;]? (?:(?:and|then) )*$", re.IGNORECASE,
 )
 """Before "repeat that six times" a list that does not go all the way: "sc 1, inc, and ..."."""

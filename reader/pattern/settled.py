@@ -9,6 +9,7 @@ from reader.pattern.brackets import alike_named
 from reader.pattern.by_turns import over_and_over
 from reader.pattern.chained_places import loops_in_each, nth_at_first
 from reader.pattern.cursor import Cursor
+from reader.pattern.ends_plain import ends_plain
 from reader.pattern.in_kind import one_in_each
 from reader.pattern.last_chain import at_its_top
 from reader.pattern.last_square import last_squares
@@ -29,5 +30,7 @@ def settled(made: list[Node], cur: Cursor) -> tuple[Node, ...]:
         nodes = points(closed_on_last(nouns_understood(passed_over(changed_every_nth(nodes)))))
         nodes = one_in_each(nodes)
         nodes = last_squares(nth_at_first(counted_with_missed(nodes)))
+    else:
+        nodes = ends_plain(nodes)
     read = loops_in_each(alike_named(told_to_leave(nodes, cur.book.craft)))
     return over_and_over(read) if cur.book.craft is Craft.CROCHET else read

@@ -1,5 +1,5 @@
 """Knitting text -> the same text, length kept, with overs cut short in other ways than most as
-"yf" or "yo": "w.f., k.2 tog.", "wl. fd., k 1", "yfrn, p1", "y.f., k.2 tog.", "w.o., k1".
+"yf" or "yo": "y/o", "w.f., k.2 tog.", "wl. fd., k 1", "yfrn, p1", "y.f., k.2 tog.", "w.o., k1".
 """
 
 from __future__ import annotations
@@ -30,7 +30,9 @@ ROUND = Sought(
     rf"{_BARE}{_YARN}\.?[ ]{{0,2}}{_ROUND}\b\.?(?={_TIMES}{_NEXT}{_ANY})",
     re.IGNORECASE,
 )
-OVER = Sought(("w",), rf"{_BARE}wl?\.?[ ]{{0,2}}o\b\.?(?={_TIMES}{_NEXT}{_ANY})", re.IGNORECASE)
+OVER = Sought(
+    ("w", "y/o"), rf"{_BARE}(?:wl?\.?[ ]{{0,2}}|y/)o\b\.?(?={_TIMES}{_NEXT}{_ANY})", re.IGNORECASE
+)
 
 
 def overs_named(text: str) -> str:

@@ -9,9 +9,9 @@ import re
 from reader.text.sought import Sought
 
 PUT = Sought(
-    ("pop ", "stick ", "tuck ", "squeeze ", "cram "),
-    r"\b(?:pop|stick|tuck|squeeze|cram)(?= (?:in )?(?:\d+|two|three|four|five|six|seven|eight) "
-    r"(?:[a-z]+ ){0,3}in(?:to)?\b)",
+    ("pop ", "stick ", "tuck ", "squeeze ", "cram ", "place "),
+    r"\b(?:pop|stick|tuck|squeeze|cram|place(?= \w+ (?:[shd]{1,2}c|tr|single|double|half)\b))"
+    r"(?= (?:in )?(?:\d+|two|three|four|five|six|seven|eight) (?:[a-z]+ ){0,3}in(?:to)?\b)",
     re.IGNORECASE,
 )
 """Said of stitches that are worked: "pop three into every ninth"."""
@@ -36,6 +36,45 @@ ASIDE = re.compile(
     re.IGNORECASE,
 )
 """Which stitch it is, between brackets."""
+_NAME = r"(?:[shd]{1,2}c|h?tr|(?:single|double|half double) crochets?|singles|doubles)"
+USUAL = Sought(
+    ("regular", "normal", "ordinary", "standard"),
+    rf"\b(?:regular|normal|ordinary|standard) (?={_NAME}\b)",
+    re.IGNORECASE,
+)
+FOR_SO_MANY = Sought(
+    (" for ",),
+    rf"(?<=[a-z])(?<!each) for (?P<the>(?:the )?)(?=(?:next|following|first|last|remaining|rem"
+    rf"|\d+|two|three|four|five|six|seven|eight)\b (?:\w+ )?(?:sts?|stitches|{_NAME})\b)",
+    re.IGNORECASE,
+)
+""" "Sc for the next 3 stitches"."""
+NAMED = re.compile(rf"(?:^|[^\w]){_NAME}$", re.IGNORECASE)
+SO_OFTEN_IN_ONE = Sought(
+    ("2x", "3x", "4x", "2 x", "3 x", "4 x"),
+    rf"\b(?P<name>{_NAME}) (?P<n>[234]) ?x(?= in(?:to)? (?:the )?(?:next|same|first|last|one)\b)",
+    re.IGNORECASE,
+)
+""" "Sc 2x in next st"."""
+EACH_PAIR = Sought(
+    ("each 2", "each two", "every 2", "every two", "pair"),
+    r"\b(?:inv(?:isible)? )?dec(?:rease)? (?:in|over|across|on) (?:each|every) (?:2|two|pair of)"
+    r" (?:sts|stitches|sc)\b(?: a?round\b)?",
+    re.IGNORECASE,
+)
+CLOSED = Sought(
+    ("end", "finish", "complet", "clos"),
+    r"\b(?:end|finish|complete|close)(?:ing)?(?: (?:the )?(?:round|rnd))?(?: off)? with (?:a|1|one)"
+    r" (?:sl st|slip st(?:itch)?|sl-st|slst|ss)(?=\s*(?:[.;(\[=]|$))",
+    re.IGNORECASE | re.MULTILINE,
+)
+ONE_SLIP = Sought(
+    ("1 s", "one s", "a s"),
+    r"(?<=, )(?:1|one|a) (?=(?:sl st|slip st(?:itch)?|sl-st|slst|ss) (?:in|into|to|on) (?:the )?"
+    r"(?:first|1st|top|beg\w*)\b)",
+    re.IGNORECASE,
+)
+"""The slip stitch that joins a round."""
 
 
 def in_plain_words(text: str) -> str:
@@ -43,5 +82,22 @@ def in_plain_words(text: str) -> str:
     text = ALL_DOUBLED.sub(lambda found: "inc in each st".ljust(len(found.group())), text)
     text = DOUBLED.sub(lambda found: "inc in".ljust(len(found.group())), text)
     text = CHN.sub(lambda found: f"{found[1]}{' ' * (len(found.group()) - 2)}", text)
+    text = USUAL.sub(_blank, SO_OFTEN_IN_ONE.sub(_number_first, ONE_SLIP.sub(_blank, text)))
+    text = CLOSED.sub(lambda found: "join".ljust(len(found.group())), text)
+    text = EACH_PAIR.sub(lambda found: "dec around".ljust(len(found.group())), text)
+    text = FOR_SO_MANY.sub(_into, text)
     text = PUT.sub(lambda found: "put".ljust(len(found.group())), text)
     return ASIDE.sub(lambda found: f" {found['which']} ", text)
+
+
+def _blank(found: re.Match[str]) -> str:
+    return " " * len(found.group())
+
+
+def _number_first(found: re.Match[str]) -> str:
+    return f"{found['n']} {found['name']}".ljust(len(found.group()))
+
+
+def _into(found: re.Match[str]) -> str:
+    stitch = NAMED.search(found.string[max(0, found.start() - 24) : found.start()])
+    return f" in  {found['the']}" if stitch else found.group()

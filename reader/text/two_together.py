@@ -1,5 +1,6 @@
 """Crochet text -> the same text, length kept, with two stitches worked together in words of their
-own as the decrease they are: "crochet two together", "sc every 2 sts tog", "two and two together".
+own as the decrease they are: "crochet two together", "sc every 2 sts tog", "two and two together",
+"sc the next 2 sts tog".
 """
 
 from __future__ import annotations
@@ -27,6 +28,15 @@ EVERY_TWO = Sought(
     r"(?: of (?:the )?(?:round|row))?",
     re.IGNORECASE,
 )
+NEXT_TOGETHER = Sought(
+    ("tog",),
+    r"\b(?P<name>[shd]{1,2}c|h?tr|single crochet|double crochet|half double crochet)"
+    r"(?: (?:in |into |over )?the (?:next|following)| (?:in |over )(?:next|following))?"
+    r" (?P<n>2|3|4|two|three|four) (?:sts|stitches|sc|dc|hdc) (?:tog(?:ether)?)\b",
+    re.IGNORECASE,
+)
+SHORT = {"single crochet": "sc", "double crochet": "dc", "half double crochet": "hdc"}
+NUMBERS = {"two": "2", "three": "3", "four": "4"}
 ALL_ROUND = Sought(
     ("all the way", "all around", "all round", "the whole round"),
     r"(?<=[a-z\d])\. (?:(?:do|repeat|keep doing|and so on|keep going) "
@@ -39,8 +49,15 @@ ALL_ROUND = Sought(
 def two_together(text: str) -> str:
     """The text with them so; any text goes in."""
     text = CROCHET_TWO.sub(lambda found: "dec".ljust(len(found.group())), text)
+    text = NEXT_TOGETHER.sub(_next_together, text)
     text = EVERY_TWO.sub(lambda found: "dec around".ljust(len(found.group())), text)
     return ALL_ROUND.sub(_all_round, text)
+
+
+def _next_together(found: re.Match[str]) -> str:
+    name, number = found["name"].lower(), found["n"].lower()
+    said = f"{SHORT.get(name, name)}{NUMBERS.get(number, number)}tog"
+    return said.ljust(len(found.group()))
 
 
 def _all_round(found: re.Match[str]) -> str:
