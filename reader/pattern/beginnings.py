@@ -14,7 +14,7 @@ from reader.pattern.said_only import STARTS
 from reader.terms.numbers import SPELLED
 
 _NUMBER = rf"(?:\d+|{SPELLED})"
-_CHAIN = r"(?:ch(?:ain)?s?|c)\b"
+_CHAIN = r"(?:(?:ch(?:ain)?s?|c)\b|ch(?=\d))"
 _SIZES = r"(?: ?[(\[][\d,; /-]+[)\]])*"
 BEGINS = re.compile(
     r"\W*(?:[a-z\d]+\b(?:[^.;:]|\.\s?\d){0,60}?\s)?"

@@ -79,7 +79,7 @@ RUN_IN = re.compile(
 do, elsewhere a dash where the work begins behind it, "Front—Cast on 56".
 """
 STITCHY = re.compile(
-    r"\b(?:ch|chains?|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
+    r"\b(?:ch\d*|chains?|sc|dc|hdc|tr|s c|d c|sl st|ss|inc|dec|k\d*|p\d*|knit|purl|k2tog|yo|sts?"
     r"|stitch(?:es)?|cast(?:ing)? o(?:ff|n)|co ?\d+|bind(?:ing)? off|bo ?\d*|bo"
     r"|singles?|doubles?|trebles?|rnds?|rounds?|rows?"
     r"|increase\w*|decrease\w*|narrow|widen|pearl|purled|seam(?:ed)?|make one|take in|pick up"
@@ -96,7 +96,7 @@ ACTION = re.compile(
     r"\b(?:cont(?:inue)?\b[^.]{0,90}\b(?:until|till)\b"
     r"|(?:proceed|go on|keep on|carry on)\b[^.]{0,80}\b(?:until|till)\b"
     r"|so on\b[^.]{0,20}\b(?:until|till)\b"
-    r"|ch(?:ain)?\s+\w+|\d+ ?ch(?:ain)?s?\b"
+    r"|ch(?:ain)?\s+\w+|ch\d+|\d+ ?ch(?:ain)?s?\b"
     r"|(?:\d+|each|next|in)\s+\w*\s*(?:sc|dc|hdc|tr|st|sts|ch|s c|d c)\b"
     r"|(?:sc|dc|hdc|tr|htr|t[skpf]s)\b[^.]{0,12}\b(?:in|around|across|next|each)|k\s*\d+|p\s*\d+"
     r"|knit|purl|[kp]\d ?tog|sl ?\d|ss[kp]|cdd"

@@ -34,6 +34,7 @@ from reader.text.decreases_named import decreases_named
 from reader.text.dropped_down import worked_down
 from reader.text.evenly_said import evenly_said
 from reader.text.everyday_words import everyday_words
+from reader.text.first_chains import first_chains
 from reader.text.halves import halves_told
 from reader.text.held_told import held_told
 from reader.text.keeps_at_it import keeps_at_it
@@ -333,7 +334,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = without_new_stitches(unannounced(on_lines(sides_told(plain))))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:
-        plain = turned_amid(slips_named(pieces_apart(without_short_names(plain))))
+        plain = turned_amid(slips_named(pieces_apart(first_chains(without_short_names(plain)))))
     sizes, plain = _with_sizes(source, plain)
     codes = letter_codes(plain, which, chosen)
     plain = with_circled(plain, codes)

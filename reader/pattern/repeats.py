@@ -264,11 +264,19 @@ def _how_often(cur: Cursor, target: str, named: str) -> Found:
     return Found(target, until, times, ending, altered, noun)
 
 
-MORE_TIMES = ("more times", "more time", "additional times", "times more", "time more", "more")
+MORE_TIMES = (
+    "more times", "more time", "additional times", "further times", "extra times", "times more",
+    "time more", "more", "times further", "times again",
+)  # fmt: skip
+MORE_FIRST = ("another", "a further", "an additional", "an extra")
+SO_OFTEN = ("times", "time", "more", "x", "additional", "further", "extra")
 
 
 def _told_times(cur: Cursor) -> tuple[Until, Num]:
     """The "twice more", "4 times in all", "x 6" that stands here, taken; open where none does."""
+    length = cur.any_words(MORE_FIRST)
+    further = length > 0 and cur.kind(length) == "num" and cur.low(length + 1) in ("times", "x")
+    cur.at += length if further else 0
     number = cur.number()
     if cur.kind() == "times":
         cur.at += 1
@@ -276,12 +284,12 @@ def _told_times(cur: Cursor) -> tuple[Until, Num]:
         cur.accept("altogether")
         return Until.MORE if more else Until.AGAIN, number or ONE
     counted = cur.kind() == "num" and number is not None
-    if counted and cur.low(1) in ("times", "time", "more", "x", "additional"):
+    if counted and cur.low(1) in SO_OFTEN:
         cur.at += 1
         more = cur.accept(*MORE_TIMES)
         if not more:
             cur.at += 1
-            more = cur.accept("more")
+            more = cur.accept("more") or further
         in_all = cur.accept("in all", "altogether", "in total", "total")
         return Until.TIMES if in_all else Until.MORE if more else Until.AGAIN, number or ONE
     if cur.low() in ("x", "*") and cur.kind(1) == "num":

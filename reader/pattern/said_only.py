@@ -66,7 +66,7 @@ GROUP_IS = re.compile(
     r"(?:shell|fan|v-? ?st(?:itch)?|cluster|popcorn|bobble|puff|group|picot)s?\s*="
 )
 STARTS = re.compile(
-    r"\b(?:ch(?:ain)?s?|ring|circle|mr|mc|magic|cast|co ?\d+|f[sh]?d?c|foundation|join|attach"
+    r"\b(?:ch(?:ain)?s?|ch\d+|ring|circle|mr|mc|magic|cast|co ?\d+|f[sh]?d?c|foundation|join|attach"
     r"|rejoin|pick(?:ing)? up|loop|fasten|knot|unite)\b|\dch\b",
     re.IGNORECASE,
 )

@@ -21,7 +21,9 @@ _VERB = (
     r"(?:(?:worked|made|done|knit|knitted|crocheted|works?|do|goes)[ ])?"
     r"(?:exactly[ ]|just[ ]|again[ ]|the[ ])*"
     r"(?:(?:like|same[ ]as|as)(?:[ ](?:for|in|on|per))?|identical[ ](?:to|with)|a[ ]repeat[ ]of"
-    r"|follow|copy|see|use|per|repeats|duplicate)"
+    r"|follow|copy|see|use|per|repeats|duplicate|as[ ]given[ ]for|repeat[ ]as|ditto(?:[ ]of)?"
+    r"|another|(?:(?:rep(?:eat)?|same|use|follow)[ ])?(?:the[ ])?instructions[ ](?:for|of|from|as)"
+    r"|same[ ]instructions[ ]as)"
 )
 CALLED = re.compile(
     rf"(?P<label>{_LABEL})(?P<verb>{_VERB})"
@@ -35,6 +37,18 @@ IS_ROW = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """ "Row 4 = row 2"."""
+STANDS_FOR = Sought(
+    (": = ", ". = "),
+    rf"^(?P<label>[ \t]*(?:(?:{_ROW}s?|R)[ ]?\d{{1,3}}|\d{{1,3}}(?:st|nd|rd|th) {_ROW})[:.]) = "
+    rf"(?=(?:the )?(?:{_ROW}s?[ ]?\d|R\d|{_ORD}[ ]{_ROW}\b|{_ROW}[ ]{SPELLED}\b))",
+    re.IGNORECASE | re.MULTILINE,
+)
+NAMED_AGAIN = re.compile(
+    rf"^(?P<label>{_LABEL})(?P<row>(?:{_ROW}[ ]?\d{{1,3}}|R\d{{1,3}}))[ ]"
+    r"(?P<again>again|repeat(?:ed|s)?|once more)(?=[ ]*\.?[ ]*(?:$|[(\[]))",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Row 4: Row 2 again"."""
 BUT_ONE = Sought(
     ("but one", "before last", "before the last"),
     rf"^(?P<before>[ \t]*(?:{_ROW}s?[ .#]?|R[ .#]?)?(?P<n>\d{{1,3}})(?!\d|[ ]?[-&,])[^\n]{{0,40}}?)"
@@ -47,17 +61,25 @@ STOPPED = re.compile(
 )
 VERBS = (
     "like", "same as", " as", "identical", "repeat", "follow", "copy", "see", "use", "per ",
-    "duplicate",
+    "duplicate", "instructions", "ditto", "another",
 )  # fmt: skip
 """One of these stands in every such row: far sooner looked for."""
-USUAL = frozenset(["as", "like", "same as", "the same as", "as for", "as in", "as per"])
+AGAINS = (" again", " repeat", " once more")
+USUAL = frozenset(["as", "like", "same as", "the same as", "as for", "as in"])
 
 
 def with_one_verb(text: str) -> str:
     """The text with "as" for such verbs; any text goes in."""
     text = STOPPED.sub(r"\g<rep> ", BUT_ONE.sub(_two_back, text))
     text = CALLED.sub(_as, text) if has_any(text, VERBS) else text
+    text = STANDS_FOR.sub(r"\g<label>as ", text)
+    text = NAMED_AGAIN.sub(_named, text) if has_any(text, AGAINS) else text
     return IS_ROW.sub(r"\g<label>:as ", text)
+
+
+def _named(found: re.Match[str]) -> str:
+    label = found["label"]
+    return label + f"as {found['row']}".ljust(len(found.group()) - len(label))
 
 
 def _two_back(found: re.Match[str]) -> str:

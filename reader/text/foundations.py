@@ -30,7 +30,19 @@ WITH_TURN = re.compile(
     re.IGNORECASE,
 )
 """The foundation with the chains to turn with: "Ch 20, plus 1 turning ch"."""
-SET_UP = re.compile(r"^(?P<lead>[ \t]*setup ?[:=—-])(?= ?(?:ch|chain|make|work)\b)", re.I | re.M)
+SET_UP = re.compile(
+    r"^[ \t]*(?:set[ -]?up|(?:foundation|base|starting|beginning)"
+    r"(?: (?:row|round|rnd|ch(?:ain)?))?)"
+    r" ?[:=.—-](?= ?(?:(?:ch|chain|make|work)\b[^\d\n,;]{0,16}\d{1,4}(?:[ ]ch(?:ain)?s?)?"
+    r"(?: sts?| stitches)?\.?[ \t]*$))"
+    r"|^[ \t]*setup ?[:=—-](?= ?(?:ch|chain|make|work)\b)", re.IGNORECASE | re.MULTILINE,
+)
+"""Before a line with nothing but the chain, what it is for."""
+CHAIN_ONLY = re.compile(
+    r"^(?P<lead>[ \t]*)ch(?:ain)?(?: up|:| =|=| -)[ ]?(?P<n>\d{1,4})"
+    r"(?=[ ]*(?:sts?|stitches)?\.?[ \t]*$)",
+    re.IGNORECASE | re.MULTILINE,
+)
 
 
 def _in_all(found: re.Match[str]) -> str:
@@ -45,4 +57,5 @@ def with_chain(text: str) -> str:
     text = BY_CHAINING.sub(
         lambda m: f"{m['lead']}ch {m['n']}{m['more'] or ''}".ljust(len(m.group())), text
     )
+    text = CHAIN_ONLY.sub(lambda m: f"{m['lead']}ch {m['n']}".ljust(len(m.group())), text)
     return FOUNDATION.sub(lambda m: f"{m['lead']}ch {m['n']}".ljust(len(m.group())), text)

@@ -75,6 +75,23 @@ ONE_SLIP = Sought(
     re.IGNORECASE,
 )
 """The slip stitch that joins a round."""
+MANY_IN_BRACKETS = Sought(
+    ("(s)", "(es)"),
+    r"\b(?P<one>st|stitch|ch|sp|space|loop|row|round|rnd|time|sc|dc|hdc|tr)\((?P<end>e?s)\)"
+    r"(?!\w)",
+    re.IGNORECASE,
+)
+MANY_BY_STROKE = Sought(
+    ("'s",), r"\b(?P<one>st|ch|sp|sc|dc|hdc|htr|tr|rnd)'(?P<end>s)\b", re.IGNORECASE
+)
+""" "Stitch(es)", "st's": several, as some write them."""
+BOTH_ENDS = Sought(
+    ("tog at ", "tog on "),
+    r"\b(?:[shd]{1,2}c|h?tr|[kp])(?: ?2 ?)tog (?:at|on) (?:each|both) ends?\b"
+    r"(?: of (?:the |this )?(?:row|rnd|round)\b)?",
+    re.IGNORECASE,
+)
+""" "Sc2tog at each end"."""
 
 
 def in_plain_words(text: str) -> str:
@@ -82,6 +99,8 @@ def in_plain_words(text: str) -> str:
     text = ALL_DOUBLED.sub(lambda found: "inc in each st".ljust(len(found.group())), text)
     text = DOUBLED.sub(lambda found: "inc in".ljust(len(found.group())), text)
     text = CHN.sub(lambda found: f"{found[1]}{' ' * (len(found.group()) - 2)}", text)
+    text = MANY_BY_STROKE.sub(_several, MANY_IN_BRACKETS.sub(_several, text))
+    text = BOTH_ENDS.sub(lambda found: "dec at each end".ljust(len(found.group())), text)
     text = USUAL.sub(_blank, SO_OFTEN_IN_ONE.sub(_number_first, ONE_SLIP.sub(_blank, text)))
     text = CLOSED.sub(lambda found: "join".ljust(len(found.group())), text)
     text = EACH_PAIR.sub(lambda found: "dec around".ljust(len(found.group())), text)
@@ -92,6 +111,10 @@ def in_plain_words(text: str) -> str:
 
 def _blank(found: re.Match[str]) -> str:
     return " " * len(found.group())
+
+
+def _several(found: re.Match[str]) -> str:
+    return f"{found['one']}{found['end']}".ljust(len(found.group()))
 
 
 def _number_first(found: re.Match[str]) -> str:

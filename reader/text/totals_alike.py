@@ -61,6 +61,11 @@ LEAST = 3
 FIGURE_LAST = re.compile(r"\d[^\d\n]{0,12}$")
 ONLY_LABEL = re.compile(r"(?:^|\n)[^\n:]{0,9}\d[ ]?[:.)]\D{0,12}$")
 """The figure of a short row is its label's: "Rows 33-35: knit."."""
+NAMES_ROW = re.compile(
+    r"(?:\b(?:as|like|per|for|in|rep(?:eat)?\.?|see|follow|copy|use|same|ditto|another)|[=:.])\s+"
+    r"(?:rows?|rounds?|rnds?|rds?|R)\s?#?\d+\s*\.?\s*$", re.IGNORECASE,
+)
+"""The figure of a row that is called back: "Row 7: as row 2"."""
 LONGEST = 60
 """Characters at a row's end that are looked at."""
 
@@ -82,7 +87,8 @@ def totals_alike(text: str) -> str:
     lasts = [(max(0, end - LONGEST, start), end) for start, end in zip(starts, ends, strict=True)]
     told = [
         (a, text[a:b]) for a, b in lasts
-        if FIGURE_LAST.search(text, max(a, b - 14), b) and not ONLY_LABEL.search(text[a:b])
+        if FIGURE_LAST.search(text, max(a, b - 14), b)
+        and not (ONLY_LABEL.search(text[a:b]) or NAMES_ROW.search(text, a, b))
     ]
     odd = [(a, last) for a, last in told if not USUAL.search(last)]
     for shape in ENDINGS if len(odd) >= LEAST and 3 * len(odd) >= 2 * len(told) else ():

@@ -52,6 +52,24 @@ CROCHETED = {
         ", finish with a slip st",
     ),
 }
+FLAT = "Buoy mat\n\n{}\nRow 1: {}.\nRow 2: ch 1, turn, sc across.\nRow 3: {}.\nRow 4: {}.\n"
+CHAINS = (
+    "Ch21", "Ch21, turn", "Chain: 21", "Chain up 21.", "Set up: ch 21", "Foundation row: Ch 21.",
+    "Foundation chain: 21",
+)
+FIRST_ROWS = (
+    "sc in each ch starting from the 2nd ch from hook",
+    "sc in each ch across beginning in second ch from the hook",
+    "insert hook in 2nd ch from hook, sc in each ch across",
+    "sc in 2nd ch from hook and in each ch(s) across, make 1 ch, turn",
+)
+AS_BEFORE = (
+    "= row 2", "row 2 again", "as row 2", "rep row 2", "as per row 2", "as given for row 2",
+    "ditto row 2", "repeat as row 2", "same instructions as row 2", "rep instructions for row 2",
+    "another row 2", "row 2 repeat", "ch 1, turn, sc in each st's across",
+    "ch 1, turn, 1 sc in every stitch(es)",
+)
+AT_ENDS = ("sc2tog at each end of row", "sc2tog at both ends", "dec 1 st at each end")
 CASES = [
     (frame.format(row.format(said)), at, count)
     for frame, at, rows in ((KNIT, 2, KNITTED), (ROUNDS, 4, CROCHETED))
@@ -81,3 +99,49 @@ def test_a_list_may_still_go_into_each_stitch(row: str) -> None:
     counted = count_pattern(parse_pattern(KNIT.format(row)))
     rows = {row.number: row.count for part in counted.parts for row in part.rows}
     assert rows[2] == 56
+
+
+@pytest.mark.parametrize(
+    ("chain", "first", "again", "ends"),
+    [
+        *((chain, FIRST_ROWS[0], AS_BEFORE[0], AT_ENDS[0]) for chain in CHAINS),
+        *((CHAINS[0], first, AS_BEFORE[1], AT_ENDS[1]) for first in FIRST_ROWS),
+        *((CHAINS[2], FIRST_ROWS[1], again, AT_ENDS[2]) for again in AS_BEFORE),
+    ],
+)
+def test_a_cloth_is_the_same(chain: str, first: str, again: str, ends: str) -> None:
+    text = FLAT.format(chain, first, again, f"ch 1, turn, {ends}")
+    counted = count_pattern(parse_pattern(text))
+    rows = {row.number: row.count for part in counted.parts for row in part.rows}
+    assert [rows[at] for at in range(1, 5)] == [20, 20, 20, 18]
+    assert not counted.problems
+
+
+def test_rows_that_call_others_end_in_no_total() -> None:
+    again = "\n".join(f"Row {at}: as row {at - 2}" for at in range(4, 9))
+    text = f"Buoy mat\n\nCh 21.\nRow 1: sc in 2nd ch from hook and in each ch across.\n{again}"
+    text = text.replace("Row 4: as row 2", "Row 2: ch 1, turn, sc across\nRow 3: as row 2\n"
+                        "Row 4: as row 3")
+    counted = count_pattern(parse_pattern(text))
+    assert {row.count for part in counted.parts for row in part.rows if row.number} == {20}
+    assert not counted.problems
+
+
+@pytest.mark.parametrize(
+    "often", ["another 2 times", "2 further times", "2 more times", "a further 2 times",
+              "2 times again", "an additional 2 times"],
+)  # fmt: skip
+def test_so_often_more(often: str) -> None:
+    text = (
+        "Buoy square\n\nCh 6, join to form a ring.\nRound 1: Ch 3 (counts as dc), 2 dc in ring, "
+        f"*ch 3, 3 dc in ring; rep from * {often}, ch 3, join.\n"
+    )
+    counted = count_pattern(parse_pattern(text))
+    assert [row.count for part in counted.parts for row in part.rows if row.number] == [12]
+    assert not counted.problems
+
+
+def test_each_end_in_knitting() -> None:
+    counted = count_pattern(parse_pattern(KNIT.format("K2tog at each end of row.")))
+    rows = {row.number: row.count for part in counted.parts for row in part.rows}
+    assert (rows[2], rows[3]) == (26, 26)
