@@ -83,7 +83,7 @@ ORDINAL_FIRST = re.compile(
 BARE = re.compile(
     r"(?P<nums>\d+(?:\.?\s*(?:-|—|to|,)\s*\d+)*)(?:\s?(?:-|—|to)\s?n)?"
     r"(?P<side>\s?[(\[](?:RS|WS|right side|wrong side)[)\]])?(?P<end>[.)]|:)(?:\s+(?=\S)"
-    r"|(?=\*)|(?<=:)(?=[a-z(\[]))"
+    r"|(?=\*)|(?<=:)(?=[A-Za-z(\[]))"
 )
 NAMED = re.compile(
     rf"(?<![\w-])(?:for\s+the\s+(?=next|following))?(?P<name>next|following|last|(?:first|1st)(?=\s+(?:\d|{_WORD}))|foundation|base|set-?up|(?:{_ORD}\s+)?(?:inc"

@@ -19,7 +19,7 @@ AT_LINE = re.compile(
 BARE = re.compile(
     rf"^(?P<label>[ \t]*(?P<first>\d{{1,3}}){_LAST})(?P<mark>[ ])"
     r"(?!(?:rows?|rnds?|rounds?|rds?)\b)"
-    r"(?=(?:[a-z(\[*]|\d+ ?(?:sc|dc|hdc|tr|htr|ch|inc|dec)\b))", re.MULTILINE,
+    r"(?=(?:[a-z(\[*]|[A-Z][a-z]* |\d+ ?(?:sc|dc|hdc|tr|htr|ch|inc|dec)\b))", re.MULTILINE,
 )
 LETTERED = re.compile(
     r"(?:^|(?<=[.;] ))(?P<label>[ \t]*(?P<word>[a-jlo-z])(?P<first>\d{1,3})"
