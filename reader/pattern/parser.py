@@ -52,6 +52,7 @@ from reader.text.picked_up import picked_up
 from reader.text.pieces_amid import pieces_apart
 from reader.text.plain_stretches import plain_stretches
 from reader.text.ribs import ribs_named
+from reader.text.row_words import row_words
 from reader.text.rows_spoken_of import rows_spoken_of
 from reader.text.same_manner import as_last_row
 from reader.text.set_right import set_right
@@ -329,7 +330,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = plain_stretches(all_but_told(by_kind(plain)))
         plain = undashed(with_commas(without_stops(plain)))
         plain = lines_told(told_aloud(in_english_knitting(plain)))
-        plain = evenly_said(everyday_words(keeps_at_it(bound_off(picked_up(plain)))))
+        plain = evenly_said(everyday_words(keeps_at_it(bound_off(picked_up(row_words(plain))))))
         plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
         plain = without_new_stitches(unannounced(on_lines(sides_told(plain))))
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)

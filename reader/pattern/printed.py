@@ -46,7 +46,7 @@ FOLLOWS = re.compile(
 
 
 TOTAL_FIRST = re.compile(
-    r"\s*(?:\d|total|count|stitch (?:count|total)|you|we\b|there|this|makes|=|inc|dec|now)",
+    r"\s*(?:[+-]? ?\d|total|count|stitch (?:count|total)|you|we\b|there|this|makes|=|inc|dec|now)",
     re.IGNORECASE,
 )
 TIMES_ONLY = re.compile(

@@ -118,6 +118,13 @@ SEVERAL = re.compile(
 BOTH = re.compile(r"\bboth\b", re.IGNORECASE)
 
 
+ON_THE_NEXT = re.compile(
+    r"(?:^\W*|[.;] )(?:rep(?:eat)?(?: this| that)?(?: shaping)?|do the same)"
+    r" (?:on|for|at (?:the )?(?:beg\w*|start) of) (?:the )?(?:next|following|foll)"
+    r" (?:(?P<n>\d) )?(?:rows?|rounds?|rnds?)\b(?=\W*$)",
+    re.IGNORECASE,
+)
+""" "BO 4 sts, k to end. Repeat on next row."."""
 OF_A_LIST = re.compile(
     r"(?:^|[.;:])(?![^.;:]*\b(?:ends?|around|round|across|(?<!\d )(?:sts|stitches)|every|all|rows?"
     r"|each(?! of (?:the )?next)|(?:knit|purl)(?! \d| next))\b)"
@@ -137,6 +144,10 @@ def last_again(words: str, rows: bool) -> Rule | None:
     this = REPEAT_THIS.search(words)
     if this and not OF_A_LIST.search(words, 0, this.start()):
         return _again("last", words, this, 0, 0, 1)
+    following = ON_THE_NEXT.search(words)
+    if following:
+        at, end, many = following.start(), following.end(), following["n"]
+        return Rule("last", times=int(many or 1), start=at, end=end, rest=following.group())
     them = THEM_AGAIN.search(words)
     if them:
         return _again("last", words, them, 0, 0, int(them["n"][:3]))

@@ -20,7 +20,7 @@ _AGAIN = r"(?:rep(?:eat)?(?:ing)?|work|knit|do)"
 REPEAT_LAST = re.compile(
     rf"(?:\b{_AGAIN}\s+|^\W*(?=(?:the|this|that|these|those)\s[^.;]{{0,24}}{_ROWS}\s(?:\d+ )?"
     rf"(?:more |over )?(?:times|again|twice|once)))"
-    rf"(?:the(?=\s+\d+\s+{_ROWS})|(?:the\s+)?(?:last|these|those|this|that|previous|preceding|foregoing"
+    rf"(?:the(?=\s+\d+\s+{_ROWS})|(?:the\s+)?(?:last|these|those|this|that|prev(?:ious)?|preceding|foregoing"
     r"|above|both(?:\s+of\s+these)?)(?:\s+(?:last|same|previous|preceding|foregoing|above))?)\s*"
     rf"(?:(\d+)|{_ONES})?\s*(?:(?:pattern|patt|dec\w*|inc\w*)\s+)?{_ROWS}",
     re.IGNORECASE,
@@ -52,9 +52,9 @@ REPEAT_ROWS = re.compile(
     rf"|(?:^|(?<=[.;] ))(?:work|do|knit)(?= (?!.{{0,50}}\bchart)[^.;]{{3,60}}? {_OFTEN}))\s*"
     r"(?:the\s+)?"
     rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:(?:\s*,\s*\d+)*\s*(?:-|—|to"
-    rf"|through|thru|&|,?\s*and)\s*(?:{_ROWS}\s*)?(?P<b>\d+))?|(?P<c>\d+)(?:st|nd|rd|th|d)(?:\s*{_ROWS})?"
-    rf"(?:\s*(?:,\s*and|,|-|to|through|thru|and|&)\s*(?:the )?(?:\d+(?:st|nd|rd|th)\s*"
-    rf"(?:,\s*and|,|and)\s*)*(?P<d>\d+)(?:st|nd|rd|th))?\s*{_ROWS})",
+    rf"|through|thru|&|,?\s*and)\s*(?:{_ROWS}\s*)?(?P<b>\d+)(?! ?st))?|(?P<c>\d+)(?:st|[nr]?d|th)"
+    rf"(?:\s*{_ROWS})?(?:\s*(?:,\s*and|,|-|to|through|thru|and|&)\s*(?:the )?(?:\d+(?:st|[nr]d|th)"
+    rf"\s*(?:,\s*and|,|and)\s*)*(?P<d>\d+)(?:st|[nr]d|th))?\s*{_ROWS})",
     re.IGNORECASE,
 )
 UP_TO_ROW = re.compile(

@@ -18,6 +18,7 @@ from reader.pattern.plain_work import told_to_leave
 from reader.pattern.points import points
 from reader.pattern.ring_chain import before_ring
 from reader.pattern.rows_below import long_stitches
+from reader.pattern.told_of_change import told_of_change
 from reader.pattern.tree import Node
 from reader.pattern.understood import changed_every_nth, nouns_understood, passed_over
 from reader.terms.stitches import Craft
@@ -25,7 +26,7 @@ from reader.terms.stitches import Craft
 
 def settled(made: list[Node], cur: Cursor) -> tuple[Node, ...]:
     """The instructions of a whole row; cur: the words that they were read from."""
-    nodes = at_its_top(before_ring(long_stitches(made, cur)))
+    nodes = at_its_top(before_ring(long_stitches(told_of_change(made), cur)))
     if cur.book.craft is Craft.CROCHET:
         nodes = points(closed_on_last(nouns_understood(passed_over(changed_every_nth(nodes)))))
         nodes = one_in_each(nodes)

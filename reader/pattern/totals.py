@@ -183,8 +183,14 @@ CHANGE = re.compile(
 )
 
 
+SIGNED = re.compile(r"([+-]) ?(\d{1,3}) ?(?:sts?|stitches|[shd]{1,2}c)$", re.IGNORECASE)
+
+
 def _change(text: str, start: int, end: int) -> Printed | None:
-    """How many stitches more or fewer a bracket tells of: "4 inc", "dec 2 sts"."""
+    """How many stitches more or fewer a bracket tells of: "4 inc", "dec 2 sts", "+6 sts"."""
+    signed = SIGNED.match(text)
+    if signed is not None:
+        return Printed(start, end, (int(signed[2]),), change=1 if signed[1] == "+" else -1)
     change = CHANGE.match(text)
     if change is None:
         return None

@@ -39,7 +39,8 @@ IS_ROW = Sought(
 """ "Row 4 = row 2"."""
 STANDS_FOR = Sought(
     (": = ", ". = "),
-    rf"^(?P<label>[ \t]*(?:(?:{_ROW}s?|R)[ ]?\d{{1,3}}|\d{{1,3}}(?:st|nd|rd|th) {_ROW})[:.]) = "
+    rf"^(?P<label>[ \t]*(?:(?:{_ROW}s?|R)[ ]?\d{{1,3}}(?: ?[—-] ?\d{{1,3}})?"
+    rf"|\d{{1,3}}(?:st|nd|rd|th) {_ROW})[:.]) = "
     rf"(?=(?:the )?(?:{_ROW}s?[ ]?\d|R\d|{_ORD}[ ]{_ROW}\b|{_ROW}[ ]{SPELLED}\b))",
     re.IGNORECASE | re.MULTILINE,
 )

@@ -85,6 +85,11 @@ MANY_BY_STROKE = Sought(
     ("'s",), r"\b(?P<one>st|ch|sp|sc|dc|hdc|htr|tr|rnd)'(?P<end>s)\b", re.IGNORECASE
 )
 """ "Stitch(es)", "st's": several, as some write them."""
+AT_BASE = Sought(
+    (" base",), rf"(?P<one>\b1 {_NAME}|\b{_NAME}) (?:at|in|into) (?:the )?base\b(?! (?:of|ch|row))",
+    re.IGNORECASE,
+)
+""" "Ch 3, 1 dc at base"."""
 BOTH_ENDS = Sought(
     ("tog at ", "tog on "),
     r"\b(?:[shd]{1,2}c|h?tr|[kp])(?: ?2 ?)tog (?:at|on) (?:each|both) ends?\b"
@@ -100,6 +105,7 @@ def in_plain_words(text: str) -> str:
     text = DOUBLED.sub(lambda found: "inc in".ljust(len(found.group())), text)
     text = CHN.sub(lambda found: f"{found[1]}{' ' * (len(found.group()) - 2)}", text)
     text = MANY_BY_STROKE.sub(_several, MANY_IN_BRACKETS.sub(_several, text))
+    text = AT_BASE.sub(lambda m: f"{m['one']} in same".ljust(len(m.group())), text)
     text = BOTH_ENDS.sub(lambda found: "dec at each end".ljust(len(found.group())), text)
     text = USUAL.sub(_blank, SO_OFTEN_IN_ONE.sub(_number_first, ONE_SLIP.sub(_blank, text)))
     text = CLOSED.sub(lambda found: "join".ljust(len(found.group())), text)

@@ -69,6 +69,7 @@ from reader.text.tables import untabled
 from reader.text.tick_boxes import without_boxes
 from reader.text.time_marks import without_times
 from reader.text.to_the_last import to_the_last
+from reader.text.told_in_front import without_told_in_front
 from reader.text.total_remarks import plain_totals
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
@@ -94,7 +95,8 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = rows_in_figures(labels_counted(with_known_words(plain)))
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))
-    plain = in_plain_words(without_row_notes(parted_totals(plain_totals(plain))))
+    plain = without_told_in_front(without_row_notes(parted_totals(plain_totals(plain))))
+    plain = in_plain_words(plain)
     plain = two_together(wholly_short(as_rows(in_english(plain))))
     plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_as(plain)

@@ -145,3 +145,115 @@ def test_each_end_in_knitting() -> None:
     counted = count_pattern(parse_pattern(KNIT.format("K2tog at each end of row.")))
     rows = {row.number: row.count for part in counted.parts for row in part.rows}
     assert (rows[2], rows[3]) == (26, 26)
+
+
+CHANGE_TOLD = {
+    (ROUNDS, 24): (
+        "inc 6 evenly: (2 sc, inc) x 6", "inc 6 sts evenly as follows: (2 sc, inc) x 6",
+        "increase 6 sts: (2 sc, inc) x 6", "inc 6 sts evenly - (2 sc, inc) x 6",
+        "inc 6 evenly (2 sc, inc) x 6", "(2 sc, inc) x 6, increasing 6 sts evenly",
+        "increase 6: *2 sc, inc*; rep around", "(2 sc, inc) x 6 [+6 sts]", "inc 6 sts evenly",
+        "sc around, increasing 6 sts evenly", "(2 sc, inc) x 6 (6 sts increased)",
+    ),
+    (KNIT, 26): (
+        "dec 1 st at each end: k1, k2tog, k to last 3 sts, ssk, k1.",
+        "decrease 1 st each end as follows: k1, ssk, k to last 3 sts, k2tog, k1.",
+        "k1, k2tog, k to last 3 sts, ssk, k1, decreasing 1 st at each end.",
+        "dec 1 st at each end, k all else.", "k1, k2tog, k to last 3 sts, ssk, k1 (-2 sts)",
+    ),
+    (KNIT, 21): (
+        "dec 7 sts evenly: *k2, k2tog; rep from * to end.", "(k2, k2tog) across, decreasing 7 sts.",
+        "dec 7 sts across: k2, k2tog, repeat to end.", "knit, decreasing 7 sts evenly.",
+        "decrease 7 sts evenly across by working (k2, k2tog) to end.",
+    ),
+}
+
+
+@pytest.mark.parametrize(
+    ("text", "at", "count"),
+    [
+        (frame.format(row), 4 if frame == ROUNDS else 2, count)
+        for (frame, count), rows in CHANGE_TOLD.items()
+        for row in rows
+    ],
+)
+def test_what_a_list_does_is_done_once(text: str, at: int, count: int) -> None:
+    counted = count_pattern(parse_pattern(text))
+    rows = {row.number: row.count for part in counted.parts for row in part.rows}
+    assert (rows[at], rows[at + 1]) == (count, count)
+    assert not counted.problems
+
+
+BEGUN = [
+    f"{begins} {row}, {work}"
+    for begins in ("Starting with", "Beg with", "Commencing on", "Beginning with")
+    for row in ("a purl row", "purl row", "a P row", "a WS row")
+    for work in ("work 4 rows in stocking stitch.", "work 4 rows st st.")
+]
+
+
+@pytest.mark.parametrize("begun", BEGUN)
+def test_with_which_row_a_fabric_begins_is_no_row(begun: str) -> None:
+    text = f"Buoy band\n\nCast on 20 sts.\nRow 1: Knit.\n{begun}\nRow 6: k1, k2tog, k to end.\n"
+    counted = count_pattern(parse_pattern(text))
+    rows = [row.count for part in counted.parts for row in part.rows if row.label != "Cast on"]
+    assert rows == [20] * 5 + [19]
+    assert not counted.problems
+
+
+MARKED = "Buoy hat\n\nCast on 40 sts, join in the round.\nRnd 1: *K10, pm; rep from * around.\n"
+AT_MARKERS = (
+    "k to 2 sts before each marker, k2tog.", "knit to 2 stitches before every marker, ssk, sm.",
+    "*k to 2 sts from marker, k2tog; rep from * to end.",
+    "*k to 2 sts before marker, k2tog, sm; rep from * around.",
+)
+FLAT_ROWS = {
+    "kfb in first and last st.": 22, "inc in first and last st.": 22,
+    "decrease 1 stitch at beginning and 1 stitch at end of row.": 18, "no shaping": 20,
+    "without shaping.": 20, "dec one st at beg and one st at the end.": 18,
+}
+
+
+@pytest.mark.parametrize("row", AT_MARKERS)
+def test_a_change_at_each_marker(row: str) -> None:
+    counted = count_pattern(parse_pattern(f"{MARKED}Rnd 2: {row}\nRnd 3: Knit.\n"))
+    assert [row.count for part in counted.parts for row in part.rows][-2:] == [36, 36]
+    assert not counted.problems
+
+
+@pytest.mark.parametrize(("row", "count"), FLAT_ROWS.items())
+def test_a_row_in_few_words(row: str, count: int) -> None:
+    text = f"Buoy band\n\nCast on 20 sts.\nRow 1: Knit.\nRow 2: {row}\nRow 3: Purl.\n"
+    counted = count_pattern(parse_pattern(text))
+    assert [row.count for part in counted.parts for row in part.rows][-2:] == [count, count]
+    assert not counted.problems
+
+
+@pytest.mark.parametrize(
+    "again", ["Repeat on next row.", "Rep at beg of next row.", "Repeat for the following row."]
+)
+def test_a_row_again_on_the_next(again: str) -> None:
+    text = (
+        "Buoy band\n\nCast on 20 sts.\nRow 1: Knit.\n"
+        f"Row 2: BO 4 sts, k to end. {again}\nRow 4: Knit.\n"
+    )
+    counted = count_pattern(parse_pattern(text))
+    assert [row.count for part in counted.parts for row in part.rows][-3:] == [16, 12, 12]
+    assert not counted.problems
+
+
+@pytest.mark.parametrize("again", ["Rep prev 2 rows 3x.", "Repeat prev 2 rows three times."])
+def test_the_rows_before(again: str) -> None:
+    text = (
+        "Buoy band\n\nCast on 20 sts.\nRow 1: K2tog, k to last 2 sts, k2tog.\nRow 2: Purl.\n"
+        f"{again}\nRow 9: Knit.\n"
+    )
+    counted = count_pattern(parse_pattern(text))
+    assert [row.count for part in counted.parts for row in part.rows][-3:] == [12, 12, 12]
+    assert not counted.problems
+
+
+def test_a_goal_in_stitches_is_no_row() -> None:
+    text = "Buoy band\n\nCast on 8 sts.\nRow 1: kfb, k to end.\nRep row 1 to 12 sts.\nRow 5: Knit."
+    counted = count_pattern(parse_pattern(text))
+    assert max(row.count or 0 for part in counted.parts for row in part.rows) <= 12
