@@ -52,9 +52,9 @@ REPEAT_ROWS = re.compile(
     rf"|(?:^|(?<=[.;] ))(?:work|do|knit)(?= (?!.{{0,50}}\bchart)[^.;]{{3,60}}? {_OFTEN}))\s*"
     r"(?:the\s+)?"
     rf"(?P<from>from\s+)?(?:the\s+)?(?:{_ROWS}\s*(?P<a>\d+)(?:(?:\s*,\s*\d+)*\s*(?:-|—|to"
-    rf"|through|thru|&|,?\s*and)\s*(?:{_ROWS}\s*)?(?P<b>\d+)(?! ?st))?|(?P<c>\d+)(?:st|[nr]?d|th)"
-    rf"(?:\s*{_ROWS})?(?:\s*(?:,\s*and|,|-|to|through|thru|and|&)\s*(?:the )?(?:\d+(?:st|[nr]d|th)"
-    rf"\s*(?:,\s*and|,|and)\s*)*(?P<d>\d+)(?:st|[nr]d|th))?\s*{_ROWS})",
+    rf"|through|thru|&|,?\s*and)\s*(?:{_ROWS}\s*)?(?P<b>\d+)(?!\d| ?st))?|(?P<c>\d+)"
+    rf"(?:st|[nr]?d|th)(?:\s*{_ROWS})?(?:\s*(?:,\s*and|,|-|to|through|thru|and|&)\s*(?:the )?"
+    rf"(?:\d+(?:st|[nr]d|th)\s*(?:,\s*and|,|and)\s*)*(?P<d>\d+)(?:st|[nr]d|th))?\s*{_ROWS})",
     re.IGNORECASE,
 )
 UP_TO_ROW = re.compile(

@@ -92,7 +92,8 @@ AT_BASE = Sought(
 """ "Ch 3, 1 dc at base"."""
 BOTH_ENDS = Sought(
     ("tog at ", "tog on "),
-    r"\b(?:[shd]{1,2}c|h?tr|[kp])(?: ?2 ?)tog (?:at|on) (?:each|both) ends?\b"
+    r"\b(?:[shd]{1,2}c|h?tr|[kp])(?: ?2 ?)tog (?:at|on)"
+    r" (?:(?:each|both) ends?|(?:beg|beginning|start) and (?:at )?end)\b"
     r"(?: of (?:the |this )?(?:row|rnd|round)\b)?",
     re.IGNORECASE,
 )

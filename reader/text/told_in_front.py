@@ -13,6 +13,7 @@ from reader.text.sought import Sought
 _N = rf"(?:\d+|{SPELLED})"
 _LABEL = (
     r"^[^\n:]{0,24}(?:\b(?:row|rnd|round)\b[^\n:]{0,14}|\bR?\d{1,3}[^\n:\w]{0,2}):[ ]*"
+    r"(?:(?:ch ?[1-3]|1 ch|turn)[.,]? (?:and )?){0,2}"
 )
 _WHERE = (
     r"(?: (?:evenly(?: spaced)?|across|around|round|at (?:each|both) ends?|each (?:end|side)"

@@ -69,7 +69,10 @@ AS_BEFORE = (
     "another row 2", "row 2 repeat", "ch 1, turn, sc in each st's across",
     "ch 1, turn, 1 sc in every stitch(es)",
 )
-AT_ENDS = ("sc2tog at each end of row", "sc2tog at both ends", "dec 1 st at each end")
+AT_ENDS = (
+    "sc2tog at each end of row", "sc2tog at both ends", "dec 1 st at each end",
+    "dec 1 st at each end: sc2tog, sc to last 2 sts, sc2tog", "sc2tog at beg and end of row",
+)
 CASES = [
     (frame.format(row.format(said)), at, count)
     for frame, at, rows in ((KNIT, 2, KNITTED), (ROUNDS, 4, CROCHETED))
@@ -107,6 +110,7 @@ def test_a_list_may_still_go_into_each_stitch(row: str) -> None:
         *((chain, FIRST_ROWS[0], AS_BEFORE[0], AT_ENDS[0]) for chain in CHAINS),
         *((CHAINS[0], first, AS_BEFORE[1], AT_ENDS[1]) for first in FIRST_ROWS),
         *((CHAINS[2], FIRST_ROWS[1], again, AT_ENDS[2]) for again in AS_BEFORE),
+        *((CHAINS[0], FIRST_ROWS[0], AS_BEFORE[2], ends) for ends in AT_ENDS),
     ],
 )
 def test_a_cloth_is_the_same(chain: str, first: str, again: str, ends: str) -> None:
