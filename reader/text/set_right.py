@@ -38,6 +38,7 @@ from reader.text.one_stitch import one_stitch
 from reader.text.ordinals_stopped import with_labels
 from reader.text.other_rows import labelled_others
 from reader.text.other_ways import without_other_ways
+from reader.text.over_pages import brought_together
 from reader.text.own_labels import with_known_words
 from reader.text.page_lines import without_page_lines
 from reader.text.page_tags import without_tags
@@ -83,8 +84,9 @@ from reader.text.undotted import undotted
 
 def set_right(text: str) -> tuple[CleanText, str]:
     """The text clean, and plain: what copies and authors set in their own way set as usual."""
-    told = without_page_lines(without_links(without_tags(without_front_matter(text))))
-    source = spelled(clean(joined_ligatures(with_ones(without_blank_lines(told)))))
+    told = without_links(without_tags(without_front_matter(text)))
+    told = brought_together(without_blank_lines(without_page_lines(told)))
+    source = spelled(clean(joined_ligatures(with_ones(told))))
     plain = sentences_ended(without_boxes(source.text))
     plain = labelled_as_usual(without_figures(without_marks(plain)))
     plain = totals_in_brackets(plain_as_double(lines_of_labels(plain)))
