@@ -23,7 +23,8 @@ _WAY = (
 )
 _COUNTED = (
     r"(?:\s+(?P<n>\d+(?![\d.])|one\b|twice\b|an?(?= (?:st|loop|more)))(?! times))?"
-    r"\s*(?:sts?\b|stitch(?:es)?|sc\b|s c\b|dc\b|d c\b)?\.?\s*"
+    r"\s*(?:sts?\b|stitch(?:es)?|(?:half )?(?:single|double|treble) crochets?|[sd] ?c\b|hdc\b"
+    r"|h?tr\b|(?:single|double|treble)s\b)?\.?\s*"
 )
 _BY_MEASURE = (
     r"\b(?:every|each) (?:other )?(?:\d+[ -]?)?(?:[½¼¾⅓⅔⅛⅜⅝]|\d/\d)? ?(?:inch(?:es)?|in\b\.?|ins\b"
@@ -45,6 +46,7 @@ _EVERY = (
     r"(?:foll\w*\s+)?"
     rf"(?:\w+\s+)?(?:{_ROWS}|(?:needles?|pins?)(?![^.;]*\b(?:rounds?|rows?|rnds?)))\b"
     r"|\b(?:of|in) (?:each|every)(?: (?:one|1))?(?=\s*[,.;]|\s+(?:until|till)\b|\s*$)"
+    rf"|\b(?:per|a) (?:row|rnd|round)\b|\b(?:each|every) time(?=\s*(?:[,.;]|until\b|till\b|$))"
     rf"|{_BY_MEASURE}"
 )
 _OTHER = (

@@ -129,8 +129,8 @@ BY_KIND = re.compile(
 )
 """A part of a row that says what is done to all stitches of a kind: "knit the cream sts"."""
 NOT_STITCHES = re.compile(
-    r"\s*(?:in\b(?! (?:each|every)\b)|inch|cm|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges"
-    r"|ribs|(?:open |rows of )?holes|eyelets|buttonholes"
+    r"\s*(?:in\b(?! (?:each|every|all|(?:(?:the|this|your) )?(?:rnd|round|row|whole))\b)|inch|cm"
+    r"|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|(?:open |rows of )?holes|eyelets|buttonholes"
     r"|repeats|patterns|scallops|motifs|blocks|times|points|stripes|bands|tiers|layers|colou?rs"
     r"|yards?|yds?|met(?:er|re)s?|skeins?|balls?|grams?|ounces?|oz|squares|rings|petals|shells|fans|spokes|sections|pieces|inc\w*|dec\w*)\b"
     r"|between (?:the |each |every )?(?:two )?(?:m\b|markers?|inc\w*|dec\w*|widen\w*|narrow\w*"

@@ -19,8 +19,13 @@ _NEEDLE = (
     r"|cm|inch|thin|fine|thick|larger|smaller|big|small)\.?[\s-]+){0,6}"
     r"(?:needles?|ndls?|pins|dpns?|circular)\b"
 )
+_MINE = (
+    r"(?:(?:(?:i|we)(?:'ve)? (?:used|use|cast on|did|have|made|chose)|mine (?:is|was|has)|shown"
+    r"|here|e\.?g\.?|for (?:this|the|mine) \w+):? )?"
+)
+"""What goes before the number of an author's own piece."""
 CAST = Sought(
-    ("cast", "c/", "c.", "co"),
+    ("cast", "c/", "c.", "co", "waste", "provisional", "scrap"),
     r"\b(?:"
     rf"c[/.]\s?on\b\s*[:=—-]?\s*{_N.replace('P<n>', 'P<a>')}{_STS}?"
     rf"|c\.\s?o\.\s*[:=—-]?\s*{_N.replace('P<n>', 'P<b>')}{_STS}?"
@@ -33,6 +38,15 @@ CAST = Sought(
     rf"|(?:work\s+|make\s+)?(?:a|the)\s+cast[ -]?on\s+of\s+{_N.replace('P<n>', 'P<h>')}{_STS}?"
     r"|cast(?:ing)?[ -]on,?\s+(?:using|with|by|in)\s+[^.;:\d\n]{2,50}?,?\s+"
     rf"{_N.replace('P<n>', 'P<i>')}{_STS}"
+    r"|cast[ -]on\s+(?:an?|any)\s+(?:even|odd|multiple)\b[^.;\n]{0,50}?[(:,—-]\s*"
+    rf"{_MINE}{_N.replace('P<n>', 'P<j>')}{_STS}?(?:\s(?:shown|here|used|in mine))?(?:\)|(?=[.;,]))"
+    r"|cast[ -]?on\s+(?:to|on|onto|on to)\s+(?:\w+\s+){1,3}(?:needles?|pins?),?\s+"
+    rf"{_N.replace('P<n>', 'P<k>')}{_STS}"
+    r"|cast[ -]on,\s(?:(?:rather|very|quite)\s)?\w+ly,\s"
+    rf"{_N.replace('P<n>', 'P<l>')}{_STS}"
+    r"|(?:remove|take out|undo|unpick|unravel|pull out)\s[^.;\n]{0,40}?"
+    r"\b(?:waste|provisional|scrap)\b[^.;\n]{0,20}[;,.:]\s"
+    rf"{_N.replace('P<n>', 'P<m>')}{_STS}{_NEEDLE}"
     r")",
     re.IGNORECASE,
 )
@@ -55,7 +69,9 @@ ON_NEEDLE = re.compile(
 )
 BEGIN_WITH = re.compile(
     rf"(?P<lead>(?:^|(?<=[.;:!\n]))[ ]*(?:(?:so|now|first|ok|okay|well),?\s+)?)"
-    rf"(?:(?:we|you|i)\s+)?(?:start|begin)(?:\s+off)?\s+(?:it\s+)?with\s+{_N}{_STS}(?:\s+cast on)?"
+    r"(?:(?:(?:we|you|i)\s+)?(?:start|begin|commence|go)(?:n?ing)?(?:\s+off)?\s+(?:it\s+)?(?:with|on)"
+    r"|(?:you(?:'ll| will)?|we)\s+need|work(?:ed)? over|to (?:start|begin):?)"
+    rf"\s+{_N}{_STS}(?:\s+cast on)?"
     r"(?=\s*[.,;!]|\s*$|\s+and\b|\s+in\b)"
     r"|(?P<lead2>(?:^|(?<=[.;:!\n]))[ ]*)(?:notch|strike|knock|beat|mount|dial|type|wind|nail|hit"
     r"|set|make|recruit|fold|lay|throw|put|open)"
@@ -69,12 +85,14 @@ FIRST = re.compile(
 )
 """Stitches told at a line's start, with no verb at all."""
 ANY_CAST = re.compile(
-    rf"\bcast(?:ing)?\b[^.\n]{{0,60}}?(?:\d|\b(?:{SPELLED})\b)|\bco\s*\d", re.IGNORECASE
+    r"\bcast(?:ing)?\b(?![ -]?on(?: method)?,? (?:put|place|get|have|lay|string)\b)"
+    rf"[^.\n]{{0,60}}?(?:\d|\b(?:{SPELLED})\b)|\bco\s*\d", re.IGNORECASE
 )
 ROW_FIRST = re.compile(r"^\W*(?:(?:row|rnd|round)s?\s?\d|1st (?:row|round))", re.I | re.M)
 HEADING = re.compile(r"[^\W\d][^\d.,;\n]{1,30}:?[ ]*\Z")
 PICKED = re.compile(
-    r"\b(?:pick(?:ed|ing)? up|needle|gauge|tension|measures?|knit|knitted|worked|purled)\b",
+    r"\b(?:pick(?:ed|ing)? up|needle|gauge|tension|measures?|(?:knit|knitted)(?! cast)|worked"
+    r"|purled)\b",
     re.IGNORECASE,
 )
 

@@ -18,6 +18,7 @@ from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
 from reader.text.counting_labels import labels_counted
 from reader.text.crosses import starred
+from reader.text.explained_changes import changes_alone
 from reader.text.figure_heads import without_figures
 from reader.text.footnotes import without_marks
 from reader.text.foundations import with_chain
@@ -71,6 +72,7 @@ from reader.text.tick_boxes import without_boxes
 from reader.text.time_marks import without_times
 from reader.text.to_the_last import to_the_last
 from reader.text.told_in_front import without_told_in_front
+from reader.text.told_to_repeat import lists_told
 from reader.text.total_remarks import plain_totals
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
@@ -87,7 +89,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     told = without_links(without_tags(without_front_matter(text)))
     told = brought_together(without_blank_lines(without_page_lines(told)))
     source = spelled(clean(joined_ligatures(with_ones(told))))
-    plain = sentences_ended(without_boxes(source.text))
+    plain = changes_alone(sentences_ended(without_boxes(source.text)))
     plain = labelled_as_usual(without_figures(without_marks(plain)))
     plain = totals_in_brackets(plain_as_double(lines_of_labels(plain)))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
@@ -104,6 +106,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = with_as(plain)
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
-    plain = chains_first(unnamed_loops(to_the_last(labelled_alike(with_one_verb(plain)))))
+    plain = to_the_last(lists_told(labelled_alike(with_one_verb(plain))))
+    plain = chains_first(unnamed_loops(plain))
     plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
     return source, plain

@@ -13,17 +13,26 @@ from reader.text.sought import Sought
 
 _N = rf"(?P<n>\d{{1,2}}|{SPELLED})"
 _THING = r"(?P<thing>(?:chs?|chains?|sts?|stitches|[shd]{1,2}c|h?tr|loops?))"
+_THINGS = [_THING.replace("thing", f"thing{n}") for n in range(4)]
 _LEAD = (
-    r"(?:until|till|til|up to|leaving|ending)"
+    r"(?:until|till|til|up to|as far as|leaving|ending)"
     r"(?: (?:there (?:are|is)|you(?:'ve| have| reach| get to| are at| come to)|only|just|the|last"
     r"|final))*"
 )
+_LIST = r"(?P<list>(?:[*)\]}]|(?<!from )\*(?!s\b)[^*()\[\].;\n]{3,90}?)[ ,;.]*)"
+_ON = (
+    r"(?P<on>(?:(?:rep(?:eat)?(?: from \*)?|all|across|along|over and over(?: again)?|the way"
+    r"|the row|row|again and again|like this|this way)[ ])*)"
+)
 LEFT = Sought(
-    ("until", "till", "til ", "up to", "leaving", "ending"),
-    rf"(?P<list>[*)\]][ ,;]*(?:rep(?:eat)?[ ])?(?:all )?(?:across )?)(?P<far>{_LEAD} {_N}"
-    rf"(?: (?:unworked|unused))?(?: {_THING})?"
-    r"(?P<end> (?:(?:are |is )?(?:left|remain(?:s|ing)?|unworked)"
-    r"|(?:before|from) (?:the )?end))?)(?=[,;] ?\S)",
+    ("until", "till", "til", "to", "as far", "leaving", "ending"),
+    rf"{_LIST}{_ON}(?P<far>{_LEAD} {_N}(?: (?:unworked|unused))?(?: {_THING})?"
+    r"(?P<end> (?:(?:are |is )?(?:left|remain(?:s|ing)?|rem\b\.?|unworked)"
+    r"|(?:before|from) (?:the )?end))?"
+    rf"|(?P<near>to within|to|until|till) (?P<n2>\d{{1,2}}|{SPELLED})(?: {_THINGS[2]})?"
+    r" (?:of|from|before) (?:the )?end(?: of (?:the )?(?:row|round))?"
+    rf"|(?P<usual>to (?:the )?last (?:\d{{1,2}}|{SPELLED})(?: {_THINGS[3]})?))"
+    r"(?=[,;] ?\S| (?:then|and) \S)",
     re.IGNORECASE,
 )
 MADE = Sought(
@@ -33,6 +42,12 @@ MADE = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """ "K5, m1 to last 5 sts": both, since one that is made takes no stitch to go on with."""
+BARE = re.compile(
+    r"(?:^|[*,;]|\bthen|\band) ?(?:[kp]|knit|purl|rib|work|[shd]{1,2}c|h?tr)[a-z ]*$",
+    re.IGNORECASE,
+)
+"""A list that ends in stitches worked so far themselves, "*k1, ssk, k to last 3 sts"."""
+AGAIN = re.compile(r"[^.\n]*\brep(?:eat)?\b[^.\n]*\*", re.IGNORECASE)
 SAYS_LEFT = re.compile(r"\blast\b|\bfinal\b|^leaving\b|\bleft\b", re.IGNORECASE)
 
 
@@ -48,8 +63,20 @@ def _both(found: re.Match[str]) -> str:
 
 
 def _as_usual(found: re.Match[str]) -> str:
-    far, thing = found["far"], found["thing"]
-    if not found["end"] and SAYS_LEFT.search(far) is None:
-        return found.group()
-    said = f"to last {found['n']}" + (f" {thing}" if thing else "")
-    return found["list"] + said.ljust(len(far)) if len(said) <= len(far) else found.group()
+    far, listed, on, whole = found["far"], found["list"], found["on"], found.group()
+    thing = found["thing"] or found["thing2"]
+    lead = found["usual"] or found["near"] or found["end"] or SAYS_LEFT.search(far)
+    opened = listed.startswith("*") and bool(listed[1:].strip(" ,;."))
+    if opened and (BARE.search(listed) or AGAIN.match(found.string, found.end())):
+        return whole
+    again = on.lower().startswith("rep")
+    if not lead or (found["usual"] and (again or not (opened or on))):
+        return whole
+    said = found["usual"] or f"to last {found['n'] or found['n2']}" + (f" {thing}" if thing else "")
+    if opened and not again:
+        # The list is told to end where it is repeated to: "*sc, ch 1, skip 1 to last 2 sts".
+        told = f"{listed.rstrip(' ,;.')}* {said}"
+        told = told if len(told) <= len(whole) else told.replace("* to", "*to")
+    else:
+        told = f"{listed}{on * again}{said}"
+    return told.ljust(len(whole)) if len(told) <= len(whole) else whole
