@@ -106,7 +106,7 @@ ACTION = re.compile(
     r"|\d+ (?:rows|rnds|rounds) (?:of |in )?(?:garter|moss|seed|stocking|stockinette?|st st|g st"
     r"|rib)"
     r"|rib \d+[^.;a-z]{0,6}(?:cm\b|ins?\b|inch)|(?:rib|patt(?:ern)?) \d+(?=,)"
-    r"|rib (?:\d+|\w+) (?:rows|rounds)|do \w+ rows|do (?:rows?|rounds?|rnds?) \d"
+    r"|rib (?:\d+|\w+) (?:rows|rounds)|do \w+ rows|do (?:(?:rows?|rounds?|rnds?) |r)\d"
     r"|(?:sc|dc|hdc|tr|htr|crochet) (?:for )?(?:\d+|two|three|four|five|six)"
     r" (?:rows?|rnds?|rounds?)"
     r"|alternat(?:e|ing) (?:between )?(?:rows?|rnds?|rounds?)"

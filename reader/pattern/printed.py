@@ -19,6 +19,7 @@ from reader.pattern.totals import (
     FOR_ROWS,
     IN_THIS_ROW,
     NET_OVER,
+    OF_SIZES,
     ONE_SQUARE,
     SO_MANY_LEFT,
     SPOKEN,
@@ -32,9 +33,9 @@ from reader.pattern.totals import (
 from reader.terms.numbers import SPELLED, word_number
 
 MORE_KINDS = re.compile(
-    rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}|ch[- ]?\d* "
-    rf"?sps?|corners?|[A-Z]\b)|\s*\+\s*(?:\d+ ?ch(?:ains?)?|ch[ -]?\d)\b)*\s*(?:total|in all|around"
-    rf"|at each end|rem\w*|on needles?|each|now|made|formed)?\s*\.?$",
+    rf"^(?:\s*(?:,|;|and|&|\+)\s*\d+{OF_SIZES}\s*(?:ch[- ]?\d+\s*)?(?:corner\s*)?(?:{STITCH}"
+    rf"|ch[- ]?\d* ?sps?|corners?|[A-Z]\b)|\s*\+\s*(?:\d+ ?ch(?:ains?)?|ch[ -]?\d)\b)*\s*(?:total"
+    rf"|in all|around|at each end|rem\w*|on needles?|each|now|made|formed)?\s*\.?$",
     re.IGNORECASE,
 )
 FOLLOWS = re.compile(
@@ -43,7 +44,6 @@ FOLLOWS = re.compile(
     r"|around\s+\w+\s+post|\*\s*\d|(?:(?:and|then)\s+)*(?:rep(?:eat\w*)?|do (?:this|that))\b)",
     re.IGNORECASE,
 )
-
 
 TOTAL_FIRST = re.compile(
     r"\s*(?:[+-]? ?\d|total|count|stitch (?:count|total)|you|we\b|there|this|makes|=|inc|dec|now)",

@@ -29,7 +29,8 @@ _STITCH = "|".join(
         map(re.escape, name if name in ("sc", "dc", "hdc") else name.split())
     )
     + ("s?" if len(name) > 3 else "")
-    for name in sorted(_NAMES, key=len, reverse=True)
+    # Sets have no order: names of one length stand by their letters, the same in every run.
+    for name in sorted(_NAMES, key=lambda name: (len(name.replace(" ", "")), name), reverse=True)
 )
 _OPENINGS = r"(?:spaces?|sps?|loops?|lps?|arch(?:es)?)"
 STITCH = rf"{_STITCH}|(?:corner\s+)?ch[- ]?\d+[- ]?(?:corner\s+)?{_OPENINGS}"
@@ -46,14 +47,16 @@ WHOLE = re.compile(
     re.IGNORECASE,
 )
 _ROW = r"(?:row|rnd|round|rd)"
+OF_SIZES = r"(?:\s*[\(\[][\d,;:/\s]+[\)\]])?"
+"""Behind a number, those of the other sizes."""
 TAIL = re.compile(
     rf"(?:^|(?<=[\s.,;:)\]*])|(?=—)|(?<=[a-z0-9])(?:(?==)"
     rf"|(?=:\s*\d+(?:\s*[\(\[][\d,;:\s]+[\)\]])?\s*(?:sts?|stitches)?[\s.]*$)))"
     rf"(?:(?:[-—=]+>?|-->|→|:|total(?: of)?:?)\s*(?P<a>\d+)(?P<alist>"
     rf"\s*[\(\[][\d,;:\s]+[\)\]]|(?:/\d+)+)?(?:\s*(?P<ak>{STITCH}))?|(?P<b>\d+)(?P<blist>\s*[\(\[][\d,;:\s]+["
-    rf"\)\]]|(?:/\d+)+)?\s*(?P<bk>{STITCH}))(?:\b|(?<=[)\]]))(?P<rest>(?P<others>(?:\s*(?:and|,|,\s*and|&|\+)\s*\d+\s+"
+    rf"\)\]]|(?:/\d+)+)?\s*(?P<bk>{STITCH}))(?:\b|(?<=[)\]]))(?P<rest>(?P<others>(?:\.?\s*(?:and|,|,\s*and|&|\+)\s*\d+{OF_SIZES}\s+"
     rf"(?:half )?(?:{_STITCH})\b(?!-))*)"
-    rf"(?:\s*(?:and|,|,\s*and|&|\+|/)\s*(?:\d+\s*)?(?:corner\s*|cnr\s*)?"
+    rf"(?:\.?\s*(?:and|,|,\s*and|&|\+|/)\s*(?:\d+{OF_SIZES}\s*)?(?:corner\s*|cnr\s*)?"
     rf"(?:ch-\d+s?\b(?!\s*\w)|(?:ch[- ]?\d*\s*)?(?:corner\s*)?"
     rf"(?:sps?|spaces?|loops?|lps?|corners?|arches|picots?|sl sts?|ss)\b))*(?:\s*(?:on needles?"
     rf"|rem(?:ain(?:ing)?)?|left|in all|total|(?:at (?:the )?end of|after|in|on) (?:{_ROW} \d+|"

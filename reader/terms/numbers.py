@@ -90,7 +90,7 @@ def ordinal_number(words: str) -> int | None:
     return value + (TENS[tens[0]] if tens else 0)
 
 
-_BELOW_TWENTY = "|".join(sorted(set(UNITS) - {"zero", "no"}, key=len, reverse=True))
+_BELOW_TWENTY = "|".join(sorted(sorted(set(UNITS) - {"zero", "no"}), key=len, reverse=True))
 _TENS = "|".join(TENS)
 SPELLED = (
     r"(?=[aefnost])"

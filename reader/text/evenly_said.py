@@ -40,6 +40,15 @@ SPREAD = Sought(
 )
 
 
+APART = Sought(
+    ("interval", "distance", "spac"),
+    rf"(?P<way>{_WAY}\s+{_N}(?:\s+(?:sts|stitches|[sdh]{{1,2}} ?c|h?tr|times"
+    r"|(?:half\s)?(?:single|double|treble)(?:\scrochets?)?))?\s+)"
+    r"(?P<how>at\s+(?:even|regular|equal)\s+(?:intervals|distances)(?:\s+(?:apart|around|across))*"
+    r"|(?:equally|regularly)\s+spaced)",
+    re.IGNORECASE,
+)
+"""The same of any stitch, where nothing but the distance tells it."""
 OTHERWISE = Sought(
     ("evenly",),
     r"\b(?P<way>narrow(?:ing|ed)?|reduc(?:e|ing)|los(?:e|ing)|drop(?:ping)?|remov(?:e|ing)"
@@ -65,6 +74,11 @@ ONE_ROW = Sought(
     re.IGNORECASE,
 )
 """One row with a change in every so manieth stitch."""
+
+
+def spread_apart(text: str) -> str:
+    """The text with changes at equal distances said to be made evenly."""
+    return APART.sub(lambda m: m["way"] + "evenly".ljust(len(m["how"])), text)
 
 
 def evenly_said(text: str) -> str:

@@ -18,6 +18,7 @@ from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
 from reader.text.counting_labels import labels_counted
 from reader.text.crosses import starred
+from reader.text.evenly_said import spread_apart
 from reader.text.explained_changes import changes_alone
 from reader.text.figure_heads import without_figures
 from reader.text.footnotes import without_marks
@@ -106,7 +107,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = with_as(plain)
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
-    plain = to_the_last(lists_told(labelled_alike(with_one_verb(plain))))
+    plain = to_the_last(lists_told(spread_apart(labelled_alike(with_one_verb(plain)))))
     plain = chains_first(unnamed_loops(plain))
     plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
     return source, plain

@@ -45,7 +45,10 @@ SHORT = {
     "yo": ("yarn over", "thread over"),
 }  # fmt: skip
 """Short names, by letters, and the long ones they stand for."""
-_NAMES = sorted({name for names in SHORT.values() for name in names}, key=len, reverse=True)
+_NAMES = sorted(
+    {name for names in SHORT.values() for name in names},
+    key=lambda name: (len(name), name), reverse=True,
+)  # fmt: skip
 BROUGHT_IN = re.compile(r"\((?P<short>[A-Za-z]{1,4}(?:[. ]{1,2}[A-Za-z]{1,2}){0,3}\.?)\)")
 BEFORE = re.compile(rf"(?:^|[^A-Za-z])(?P<long>{'|'.join(_NAMES)})\s$", re.IGNORECASE)
 
