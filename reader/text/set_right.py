@@ -51,6 +51,7 @@ from reader.text.rounds_told import rounds_told
 from reader.text.row_adjectives import without_row_adjectives
 from reader.text.row_lists import rows_of_lists
 from reader.text.row_notes import without_row_notes
+from reader.text.rows_form import rows_repeated
 from reader.text.rows_that_are import rows_that_are
 from reader.text.run_in_labels import lines_of_labels
 from reader.text.said_alike import labelled_alike
@@ -107,7 +108,8 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = with_as(plain)
     plain = with_times(without_multiples(without_other_ways(plain)))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
-    plain = to_the_last(lists_told(spread_apart(labelled_alike(with_one_verb(plain)))))
+    plain = labelled_alike(with_one_verb(rows_repeated(plain)))
+    plain = to_the_last(lists_told(spread_apart(plain)))
     plain = chains_first(unnamed_loops(plain))
     plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
     return source, plain
