@@ -12,7 +12,8 @@ from itertools import pairwise
 from reader.terms.numbers import ORDINALS, TENTHS, ordinal_number, word_number
 
 LEAST = 3
-"""Labels that are numbers alone, counting on, in one manner."""
+"""Labels that make a manner wherever they stand; of two, one may go on with a line's sentence."""
+ENDED = re.compile(r"(?:^|[.:!?)\]*])\s*\Z")
 _CARDINAL = (
     r"(?:(?:twenty|thirty|forty|fifty)[ -])?(?:one|two|three|four|five|six|seven|eight|nine)\b"
     r"|ten\b|eleven\b|twelve\b|(?:thir|four|fif|six|seven|eigh|nine)teen\b|twenty\b|thirty\b"
@@ -122,6 +123,8 @@ def _count_on(labels: list[re.Match[str]], told: bool) -> bool:
     """Whether half the labels at least number the row behind the one before; of numbers alone
     several must, none may go back but to the first rows, and brackets must stand around them.
     """
+    if len(labels) < LEAST and not all(map(_begins, labels)):
+        return False
     if not told and not (labels[0]["open"] and labels[0]["close"]):
         return False
     if not told and labels[0]["own"]:
@@ -135,6 +138,11 @@ def _count_on(labels: list[re.Match[str]], told: bool) -> bool:
     if 2 * on < len(labels) - 1:
         return False
     return on > 0 if told else on >= LEAST - 1 and 4 * back <= on and _numbers(labels[0])[0] < LEAST
+
+
+def _begins(label: re.Match[str]) -> bool:
+    """Whether nothing goes on with it that a line before it began."""
+    return ENDED.search(label.string[max(0, label.start() - 40) : label.start()]) is not None
 
 
 def _usual(label: re.Match[str], mixed: bool) -> str:

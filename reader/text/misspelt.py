@@ -121,10 +121,10 @@ def spelled(source: CleanText) -> CleanText:
     pieces: list[str] = []
     moved: list[tuple[int, int]] = []
     at = gained = 0
-    words = "|".join(slips)
-    for found in re.finditer(rf"(?<![\w'-])(?:{words})(?![\w'-])", text):
+    for found in WORD.finditer(text):
         word = found.group()
-        if word[0].isupper() and not word.isupper() and not _opens(text, found.start()):
+        named = word[0].isupper() and not word.isupper() and not _opens(text, found.start())
+        if word not in slips or named:
             continue
         right = _like(word, slips[word])
         pieces += (text[at : found.start()], right)

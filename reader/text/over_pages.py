@@ -44,6 +44,7 @@ ENDS_A_ROW = re.compile(
 )
 
 
+MANY_ROWS = re.compile(r"\d+ (?:more )?(?:rows?|rnds?|rounds?)\b", re.IGNORECASE)
 NUMBERED = re.compile(r"\d+(?:-\d+)?[.:)]")
 
 
@@ -56,6 +57,12 @@ def _joined(found: re.Match[str]) -> str:
     ends = ENDS_A_ROW.fullmatch(found["before"]) is not None
     labelled = NUMBERED.match(found.string, found.end()) is not None
     amid = found.string.endswith(", ", 0, found.start())
+    alone = not amid and found["before"].lower().rstrip(".") in ("k", "p")
+    if alone and (found.string.endswith(": ", 0, found.start()) or not MANY_ROWS.match(
+        found.string, found.end()
+    )):  # fmt: skip
+        # A row may be one word, "Row 3: k", and what stands below it begins with a number.
+        return found.group()
     if ends and (found["row"] or (labelled and not amid)):
         # "1-3. k" over "4. k2tog": the number labels a row.
         return found.group()

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 
-from reader.text.sought import Sought, has_any
+from reader.text.sought import has_any
 
 _HEARTS = (
     "\u2600-\u2604\u2607-\u260f\u2614-\u26ff\u2702-\u2712\u2728\u273f\u2740\u2763\u2764\u2b50"
@@ -21,8 +21,6 @@ SMILE = re.compile(
 )
 """What ends a line and says nothing."""
 HEART = re.compile(rf"[ \t]*[{_HEARTS}](?:[ \t]*[{_HEARTS}])*(?=(?P<next>[ \t]*\S)?)")
-BREAK = Sought(("<br",), r"<br ?/?>", re.IGNORECASE)
-"""How a page ends a line."""
 _NUMBER = r"\d{1,4}(?: ?[(\[][\d,;:/ -]+[)\]])?"
 _KIND = (
     r"(?: ?(?:v[- ]?sts|sts?|stitches|[sdh]{1,2}[. ]?c|h[. ]?tr|d?[. ]?tr|singles|doubles|trebles"
@@ -80,7 +78,6 @@ def _blank(found: re.Match[str]) -> str:
 
 def sentences_ended(text: str) -> str:
     """The text with a full stop where a sentence ends; any text goes in."""
-    text = BREAK.sub(lambda found: " " * len(found.group()), text)
     if has_any(text, SMILES_IN) or not text.isascii():
         text = SMILE.sub(lambda found: _stopped(found, ""), text)
     if not text.isascii():
