@@ -25,7 +25,6 @@ from reader.text.footnotes import without_marks
 from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
 from reader.text.label_numbers import rows_in_figures
-from reader.text.labels_alike import labelled_as_usual
 from reader.text.labels_alone import with_colons
 from reader.text.labels_behind import labels_first
 from reader.text.last_first import last_first
@@ -40,7 +39,6 @@ from reader.text.one_stitch import one_stitch
 from reader.text.ordinals_stopped import with_labels
 from reader.text.other_rows import labelled_others
 from reader.text.other_ways import without_other_ways
-from reader.text.over_pages import brought_together
 from reader.text.own_labels import with_known_words
 from reader.text.page_lines import without_page_lines
 from reader.text.page_tags import without_tags
@@ -89,11 +87,11 @@ from reader.text.undotted import undotted
 def set_right(text: str) -> tuple[CleanText, str]:
     """The text clean, and plain: what copies and authors set in their own way set as usual."""
     told = without_links(without_tags(without_front_matter(text)))
-    told = brought_together(without_blank_lines(without_page_lines(told)))
+    told = without_blank_lines(without_page_lines(told))
     source = spelled(clean(joined_ligatures(with_ones(told))))
     plain = changes_alone(sentences_ended(without_boxes(source.text)))
-    plain = labelled_as_usual(without_figures(without_marks(plain)))
-    plain = totals_in_brackets(plain_as_double(lines_of_labels(plain)))
+    plain = lines_of_labels(without_figures(without_marks(plain)))
+    plain = totals_in_brackets(plain_as_double(plain))
     plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
     plain = labels_first(rows_called_lines(unmarked(unbulleted(plain))))
     plain = totals_told(with_cast_on(with_times_told(sizes_as_usual(plain))))
