@@ -29,17 +29,6 @@ HOW = re.compile(
     r"|draw up a loop\b.*"
 )
 """How an increase or a decrease is worked."""
-_IN_ONE = r"in(?:to)? (?:the )?(?:same|next|following|one|1|an?|each)(?: [a-z]+)?"
-TWICE_SAID = re.compile(
-    rf"(?:work |make |put )?(?:(?:2|two) (?:[a-z]+ ){{1,3}}{_IN_ONE}"
-    rf"|[a-z ]{{1,20}} twice {_IN_ONE}|(?:make|made) (?:1|one)(?: st| stitch)?|m1|inc(?:rease)?"
-    r"(?: (?:1|one))?(?: st| stitch)?)"
-)
-"""An increase said again in other words: "inc (2 sc in next st)", "M1 (make one)"."""
-TOGETHER_SAID = re.compile(
-    r"(?:work |knit |purl |k|p|[shd]{1,2}c )?(?:the )?(?:next )?(?:2|two) ?(?:[a-z]+ ){0,2}"
-    r"tog(?:ether)?|dec(?:rease)?(?: (?:1|one))?(?: st| stitch)?"
-)
 SLIPS = re.compile(r"(?:sl|slip) ?\d?\b.*\b(?:tog|together|k2tog|over|psso|tbl)\b.*")
 SAME_SPOT = re.compile(
     r"(?:2|two|3|three) (?:[a-z]+ ){1,3}in(?:to)? (?:the )?same (?:st|stitch|place)"
@@ -62,9 +51,6 @@ def explains(words: str, last: Work) -> bool:
     if SAID_SO.match(words) or OWN_CHANGE.fullmatch(words):
         return True
     if last.number is not None and last.number.values[0] > 1 and SAME_SPOT.fullmatch(words):
-        return True
-    again = {Kind.INCREASE: TWICE_SAID, Kind.DECREASE: TOGETHER_SAID}.get(last.stitch.kind)
-    if again is not None and again.fullmatch(words):
         return True
     changes = last.stitch.kind in CHANGES
     return changes and (HOW.fullmatch(words) or SLIPS.fullmatch(words)) is not None

@@ -20,7 +20,9 @@ _IN_ONE = (
 _RAISED = (
     rf"(?:{_SAYS} )*(?:(?:2|two) ?{_STS}? {_IN_ONE}|twice {_IN_ONE}"
     rf"|(?:1|one) (?:{_STS} )?(?:more|extra|added)|makes? (?:2|two)(?: {_STS})?|\+ ?1"
-    r"|k(?:nit)? (?:in(?:to)? )?(?:the )?(?:front and back|f ?& ?b)[^()\[\]]{0,30}|kfb|m1[lr]?)"
+    r"|k(?:nit)? (?:in(?:to)? )?(?:the )?(?:front and back|f ?& ?b)[^()\[\]]{0,30}|kfb|m1[lr]?"
+    rf"|[a-z ]{{1,20}} twice {_IN_ONE}|(?:make|made) (?:1|one)(?: st| stitch)?"
+    r"|inc(?:rease)?(?: (?:1|one))?(?: st| stitch)?)"
 )
 _TWO = r"(?:the )?(?:next )?(?:2|two)(?: sts?| stitches| sc| dc| single crochets?)?"
 _LOWERED = (
@@ -30,14 +32,16 @@ _LOWERED = (
     rf"|skip (?:1|one)(?: st| stitch)?|makes? (?:1|one)(?: st)?|- ?1"
     rf"|{_SC} {_TWO} (?:sts )?tog(?:ether)?"
     r"|(?:in )?(?:the )?front loops? (?:only )?of [^()\[\]]{3,40}"
+    r"|dec(?:rease)?(?: (?:1|one))?(?: st| stitch)?"
     r"|(?:insert|pull up|draw up|yo,|yarn over)\b[^()\[\]]{8,120})"
 )
 _SAID = rf"(?(up){_RAISED}|{_LOWERED})"
 EXPLAINED = Sought(
-    ("inc", "dec", "tog", " in ", "ssk"),
-    r"(?:\b(?P<up>(?:inc|increase)(?: 1)?"
+    ("inc", "dec", "tog", " in ", "ssk", "m1", "m 1", "kfb", "yo", "yrn"),
+    r"(?:\b(?P<up>(?:inc|increase)(?: 1)?|m ?1[lr]?|kfb|yo|yrn"
     r"|2 (?:sc|dc|hdc) in (?:the )?(?:next|each) (?:st|stitch|sc|dc))"
-    r"|\b(?P<down>(?:(?:inv|invisible)\.? ?)?(?:dec|decrease)(?: 1)?|(?:sc|dc|hdc) ?2 ?tog|ssk)),?"
+    r"|\b(?P<down>(?:(?:inv|invisible)\.? ?)?(?:dec|decrease)(?: 1)?|(?:sc|dc|hdc|k|p) ?2 ?tog"
+    r"|ssk))"
     rf"(?P<said> ?(?:\((?:{_SAID})[ .]*\)|\[(?:{_SAID})[ .]*\]))",
     re.IGNORECASE,
 )

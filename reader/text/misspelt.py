@@ -7,7 +7,7 @@ then lost without a trace; so these few words are worth knowing in their usual s
 from __future__ import annotations
 
 import re
-from functools import cache
+from functools import lru_cache
 
 from reader.text.clean import CleanText
 
@@ -67,7 +67,7 @@ for _word in LONG:
         SHORTER.setdefault(_less, set()).add(_word)
 
 
-@cache
+@lru_cache(maxsize=4096)
 def put_right(word: str) -> str:
     """The word of the trade that a word in small letters is a slip of, "" where it is none, or
     might be two.

@@ -39,12 +39,14 @@ CARE = Sought(
 )
 """A sentence that only asks for care, behind what is to be done: "Be sure to work over the tail."
 """
-ROW = re.compile(r"(?:R|rnds?|rounds?|rows?|rds?)?\.? ?\d{1,3}\b", re.IGNORECASE)
+ROW = re.compile(
+    r"(?:R|rnds?|rounds?|rows?|rds?)?\.? ?\d{1,3}(?:st|nd|rd|th)?\b", re.IGNORECASE
+)
 
 
 def without_row_notes(text: str) -> str:
     """The text without them; any text goes in."""
-    text = NOTE.sub(lambda found: _kept(found, text), text)
+    text = NOTE.sub(_kept, text)
     text = CARE.sub(lambda found: " " * len(found.group()), text)
     return ASIDE.sub(_without, text)
 
@@ -54,9 +56,13 @@ def _without(found: re.Match[str]) -> str:
     return said if COUNTS.search(said) or OF_CHAIN.search(said) else " " * len(said)
 
 
-def _kept(found: re.Match[str], text: str) -> str:
-    start = text.rfind("\n", 0, found.start()) + 1
-    labelled = ROW.match(text[start : found.start()].lstrip(" -*>"))
-    if labelled is None or COUNTS.search(found.group()):
+def behind_a_label(found: re.Match[str]) -> bool:
+    """Whether the line of what was found begins as a row's does."""
+    start = found.string.rfind("\n", 0, found.start()) + 1
+    return ROW.match(found.string[start : found.start()].lstrip(" \t-*>")) is not None
+
+
+def _kept(found: re.Match[str]) -> str:
+    if not behind_a_label(found) or COUNTS.search(found.group()):
         return found.group()
     return " " * len(found.group())

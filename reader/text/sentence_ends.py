@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 
+from reader.text.row_notes import behind_a_label
 from reader.text.sought import has_any
 
 _HEARTS = (
@@ -17,7 +18,7 @@ _SMILES = r"[:;]-?[)D]|<3|(?<=\s)x{2,3}|_{2,}|\[done\]|\(:"
 SMILES_IN = (":)", ":-)", ":D", ";)", ";-)", "<3", " xx", "__", "[done]", "(:")
 """Of these every text with a smile has one."""
 SMILE = re.compile(
-    rf"(?P<gap>[ \t]*)(?<=\s)(?:(?:{_SMILES}|[{_HEARTS}])[ \t]*)+[ \t.]*$", re.MULTILINE
+    rf"[ \t]*(?<=\s)(?:(?:{_SMILES}|[{_HEARTS}])[ \t]*)+[ \t.]*$", re.MULTILINE
 )
 """What ends a line and says nothing."""
 HEART = re.compile(rf"[ \t]*[{_HEARTS}](?:[ \t]*[{_HEARTS}])*(?=(?P<next>[ \t]*\S)?)")
@@ -38,27 +39,22 @@ WORKS = re.compile(
     r"|[kp]|knit\w*|purl\w*|tog\w*|fasten\w*|cast\w*|bind\w*|rounds?|rows?|rnds?|times|twice|once"
     r"|more|less|fewer|each|every|next|last|first|skip\w*|miss\w*|work\w*|spaces?|sps?|loops?"
     r"|corners?|sides?|total|all|altogether|remain\w*|left|rem|needles?|hook|between|in"
-    r"|plain\w*|around|across|garter|rib\w*|even|evenly|same|again|established|usual|set|cut\w*|break\w*|pull\w*|draw\w*"
-    r"|sew\w*|stuff\w*|chang\w*|attach\w*|with|place\w*|move\w*|mark\w*|cable\w*|slip\w*"
+    r"|plain\w*|around|across|garter|rib\w*|even|evenly|same|again|established|usual|set"
+    r"|cut\w*|break\w*|pull\w*|draw\w*|sew\w*|stuff\w*|chang\w*|attach\w*|with|place\w*|move\w*|mark\w*|cable\w*|slip\w*"
     r"|colou?rs?|yarn|leav\w*|keep to|continue\w*|straight|follow\w*|pattern|begin\w*|start\w*"
     r"|only|both|sizes?|small\w*|large\w*|big\w*"
-    r"|american|english|british|uk|us|end\w*|finish\w*|off|on|back|front|over|under|through|before|after|until|till)\b"
+    r"|american|english|british|uk|us|end\w*|finish\w*|off|on|back|front"
+    r"|over|under|through|before|after|until|till)\b"
     r"|\b(?:not |ex|in)?(?:count|clud)(?:ing|ed|s)\b",
     re.IGNORECASE,
 )
 """Words that may tell what is to be worked, or what the total counts."""
-
-
 TALK = re.compile(
     r"(?<=[.)\]] )[A-Z][A-Za-z']*,?(?: [A-Za-z',-]+){1,16}[.?](?=[ ]*$| [A-Z\d(\[*])", re.MULTILINE
 )
 """A sentence without a number behind another."""
 NOT_WORKED = re.compile(r"\btension even\b|\beven tension\b|\ball right\b", re.IGNORECASE)
 """Words of work that are none here."""
-LABELLED = re.compile(
-    r"[ \t>*-]*(?:R|rnds?|rounds?|rows?|rds?)?\.? ?\d{1,3}(?:st|nd|rd|th)?\b", re.IGNORECASE
-)
-"""How a line of a row begins."""
 
 
 def without_talk(text: str) -> str:
@@ -69,11 +65,9 @@ def without_talk(text: str) -> str:
 
 
 def _blank(found: re.Match[str]) -> str:
-    said, text = found.group(), found.string
-    if WORKS.search(NOT_WORKED.sub("", said)):
-        return said
-    line = text.rfind("\n", 0, found.start()) + 1
-    return " " * len(said) if LABELLED.match(text, line) else said
+    said = found.group()
+    works = WORKS.search(NOT_WORKED.sub("", said)) is not None
+    return said if works or not behind_a_label(found) else " " * len(said)
 
 
 def sentences_ended(text: str) -> str:
