@@ -29,8 +29,8 @@ def starts_work(ledger: Ledger, entry: Entry) -> bool:
         return not turned and not _told_otherwise(ledger, entry)
     chained = all(isinstance(one, Chain | Act) for one in entry.nodes)
     joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in entry.nodes)
-    first = not ledger.rows and len(numbers_of(entry.row.mark)) == 1
-    return chained and first and not joined and entry.row.mark.numbers == (1,)
+    first = not ledger.rows and numbers_of(entry.row.mark) in ((None,), (0,), (1,))
+    return chained and first and not joined
 
 
 TO_TURN = re.compile(r"\bch(?:ain)?s? \d+(?: \w+)?\s(?:to|for) turn", re.IGNORECASE)
@@ -151,12 +151,15 @@ def _same_paragraph(ledger: Ledger, before: Entry, entry: Entry) -> bool:
 
 
 def _number(ledger: Ledger, entry: Entry, chain: Chain, stated: int | None) -> None:
-    """ "Row 1: ch 11 (11)": a row of its own, of chains."""
+    """ "Row 1: ch 11 (11)": a row of its own, of chains; before the first of all without a number,
+    "Foundation row: ch 11".
+    """
     count = chain.number.at(ledger.size)
     agrees = stated is None or stated == count
-    ledger.number = 1
+    number = numbers_of(entry.row.mark)[0]
+    ledger.number = number or 0
     ledger.rows[-1] = replace(
-        ledger.rows[-1], label=ledger.name(entry.row.mark, 1), number=1, stated=stated,
+        ledger.rows[-1], label=ledger.name(entry.row.mark, number), number=number, stated=stated,
         count=count if agrees else None,
         verdict=Verdict.FITS if stated == count else Verdict.NO_TOTAL, of="ch",
     )  # fmt: skip

@@ -21,7 +21,8 @@ _SIDES = (
 TOTAL = Sought(
     ("side", "edge"),
     rf"(?:[(\[]\s*(?:(?:{TOLD})\s+)?(?P<a>{_LIST}) (?:{_KIND} )?{_SIDES}\s*[.)\]]+"
-    rf"|(?:(?<=[.;)] )|(?<=— )|(?<=- )|(?<== )|^(?=[a-z]))(?:(?:{TOLD})\s+)?(?P<b>{_LIST})"
+    rf"|(?:(?<=[.;)] )|(?<=— )|(?<=- )|(?<== )|^(?=[a-z]))(?:(?:{TOLD})\s+)?(?P<b>"
+    rf"(?:(?P<whole>{_LIST}) {_KIND}[,:] (?:i\.e\. |that is,? |or )?)?{_LIST})"
     rf" (?:{_KIND} )?{_SIDES}\s*[.)]*\s*$)",
     re.IGNORECASE,
 )
@@ -41,15 +42,24 @@ def told_apart(words: str) -> tuple[list[Printed], str]:
     found: list[Printed] = []
     for told in [*TOTAL.finditer(words), *BESIDE_CHAIN.finditer(words)]:
         sides = told.re is TOTAL.shape
+        if sides and told["b"] and _inside(words, told.start()):
+            continue
         if not sides and not _made(int(told["ch"].split("(")[0]), words[: told.start()]):
             continue
-        said = told["a"] or told["b"] if sides else told["a"]
+        whole = told["whole"] if sides else None
+        said = whole or (told["a"] or told["b"] if sides else told["a"])
         numbers = tuple(int(one) for one in re.findall(r"\d+", said))
-        kind = SIDE if sides else " ".join(told["kind"].lower().split())
-        found.append(Printed(told.start(), told.end(), numbers, kind, each=sides))
+        kind = "" if whole else SIDE if sides else " ".join(told["kind"].lower().split())
+        found.append(Printed(told.start(), told.end(), numbers, kind, each=sides and not whole))
         blank = " " * (told.end() - told.start())
         words = words[: told.start()] + blank + words[told.end() :]
     return found, words
+
+
+def _inside(words: str, at: int) -> bool:
+    """Whether a bracket is open there, which tells more than this."""
+    before = words[:at]
+    return max(before.rfind("("), before.rfind("[")) > max(before.rfind(")"), before.rfind("]"))
 
 
 def _made(number: int, before: str) -> bool:

@@ -57,6 +57,38 @@ def begins_work(words: str) -> bool:
     )
 
 
+BEGINS_SOON = re.compile(
+    r"\W*(?:(?:ch|chain|cast on|co)\b(?! [-=]|\s+(?:ch(?:ain)?s?|sts?|stitch)\b)|make\b|with\b"
+    r"|(?:starting|beginning|commencing|begin|start|holding|using|working|work)\b[^.;:()]{1,60}?"
+    r"\b(?:ch|chain|cast on|co) \d)",
+    re.IGNORECASE,
+)
+"""How words below a list of materials, or of what is short for what, begin the work."""
+FOUNDS = re.compile(
+    rf"\b(?:{_CHAIN}\W*(?:of )?\(?{_NUMBER}\b"
+    rf"|{_NUMBER}{_SIZES} ?(?:loose |base |foundation )?{_CHAIN}"
+    rf"|cast(?:ing)? on (?:[a-z]+ ){{0,2}}{_NUMBER}\b|co ?\d)", re.IGNORECASE
+)
+"""So many chains, or stitches cast on."""
+
+FOUNDATION = re.compile(r"\W*(?:foundation|base|starting) ?(?:chain|ch|row)?:", re.IGNORECASE)
+
+
+def founds(words: str) -> bool:
+    """Whether words below a list of materials, or of what is short for what, begin the work; in any
+    words do the chain or the cast on of a first clause: "To begin, ch 33."
+    """
+    if BEGINS_SOON.match(words):
+        return True
+    plain = FOUNDATION.sub("", " ".join(words.split()))
+    first = CLAUSE.split(plain, maxsplit=1)[0]
+    return (
+        FOUNDS.search(first) is not None
+        and BEGINS.match(first) is not None
+        and not TELLS.search(first)
+    )
+
+
 CASTS_ON = re.compile(r"\bcast(?:ing)?[ -]on\b|\bc\.? ?o\.?(?=\s*\d)|\bmount\b", re.IGNORECASE)
 SETS_UP = re.compile(
     r"\b(?:cast|pick|knit up|set[ -]?up|provisional|loops?|sts?|stitches|chain|ch \d|row|rnd|round)"

@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.cursor import STOPS, Cursor
+from reader.pattern.labels import Mark
 from reader.pattern.so_often import list_ahead
 from reader.pattern.tree import Node, Num, Place, Where, Work
 from reader.terms.forms import stitch_named
@@ -82,7 +83,13 @@ def all_in_colour(cur: Cursor, made: list[Node]) -> Node | None:
     """ "All in A", "B only": a row of which only its colour is told, taken; None (nothing taken)
     for other words.
     """
-    if made or cur.at or cur.book.craft is not Craft.CROCHET:
+    if made or cur.at:
+        return None
+    start, end = cur.tokens[0].start, cur.tokens[-1].end
+    if LABELLED.search(cur.text, max(0, start - 6), start) and colour_alone(cur.text[start:end]):
+        cur.at = len(cur.tokens)
+        return _rest(cur)
+    if cur.book.craft is not Craft.CROCHET:
         return None
     looped = in_loops(cur, made)
     if looped is not None:
@@ -94,9 +101,41 @@ def all_in_colour(cur: Cursor, made: list[Node]) -> Node | None:
     short = LETTER.fullmatch(cur.text[one.start : one.end]) is not None
     cur.at += 1
     only = cur.accept(*WHOLE) or only
-    stitch = stitch_named("st", Craft.CROCHET)
     if not (short or one.low in COLOURS) or not only or cur.low() not in (".", "", "(", ";"):
         cur.at = 0
         return None
+    return _rest(cur)
+
+
+def _rest(cur: Cursor) -> Node | None:
+    """Whatever is left, in plain stitches."""
+    craft = cur.book.craft
+    stitch = stitch_named("k" if craft is Craft.KNITTING else "st", craft)
     rest = Place(Where.REST, cur.span(0))
     return Work(cur.span(0), cur.said(0), stitch, None, rest) if stitch else None
+
+
+LABELLED = re.compile(r"\d[)\]]?\s?[.:)—-]+\s*$")
+"""A label's end; a yarn that is taken up without one works nothing: "Join B."."""
+ALONE = re.compile(
+    r"\W*(?i:(?:all|only|just|whole round|plain)\W+)?(?i:(?:in|with|using)\s+)?"
+    r"(?i:(?:yarn|colou?r)\s+)?"
+    rf"(?:(?![KPSM]\b){LETTER.pattern}|(?i:(?:dark|light|pale)\s+)?(?i:{'|'.join(sorted(COLOURS))}))"
+    r"(?i:\s+(?:yarn|only|again|all round|throughout|all around|around|across))?\W*"
+)
+
+
+def colour_alone(words: str) -> bool:
+    """Whether words are a colour and nothing else: "A.", "in white", "only B"."""
+    return len(words) < LONGEST and ALONE.fullmatch(words) is not None
+
+
+LONGEST = 40
+
+
+def next_in_colour(before: Mark | None, mark: Mark, words: str) -> bool:
+    """Whether a row of which only the colour is told numbers the one behind the row before; rows
+    of a list of colours begin anew.
+    """
+    numbers = before.numbers if before is not None else ()
+    return bool(numbers) and mark.numbers[:1] == (numbers[-1] + 1,) and colour_alone(words)

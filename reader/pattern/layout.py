@@ -5,12 +5,14 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field, replace
 
-from reader.pattern.as_far import AS_FAR
+from reader.pattern.as_part import tells_as_part
 from reader.pattern.at_rows import at_rows
 from reader.pattern.bare_calls import calls_rows
-from reader.pattern.beginnings import before_cast_on, begins_work
+from reader.pattern.beginnings import before_cast_on, begins_work, founds
 from reader.pattern.blocks import blocks, is_heading
+from reader.pattern.by_colour import next_in_colour
 from reader.pattern.copies import MANY, make_of
+from reader.pattern.first_line import title_line
 from reader.pattern.for_sizes import (
     row_sizes,
     run_in_sizes,
@@ -24,10 +26,8 @@ from reader.pattern.labels import Mark, bulleted, labels_in
 from reader.pattern.line_words import (
     ACTION,
     BEGINS,
-    BEGINS_SOON,
     BY_HAND,
     FINISHING,
-    FIRST_ROWS,
     FOUNDED,
     MATERIALS,
     NO_HEADING,
@@ -113,22 +113,6 @@ def lay_out(text: str, sizes: tuple[str, ...] = ()) -> Layout:
     return reading.done()
 
 
-AS_PART = re.compile(
-    r"\b(?:work|make|worked|made|knit|complete|begin|start)\s+(?:exactly\s+|the\s+|to\s+)*"
-    r"(?:same as|as for|as|like|match|correspond (?:to|with))\s+(?:for\s+)?(?:the\s+)?"
-    r"(?P<name>[a-z]+(?: [a-z]+)??)(?:\s+(?:up )?(?:to|until|for|through)\b"
-    r"|\s*[,:;.]?\s*(?:work\s+)?(?:the\s+first\b|(?:rows?|rounds?|rnds?)\s+\d)"
-    r"|(?P<turned>),?\s+(?:but\s+)?(?:revers\w+|with\s+(?:all\s+)?shaping\w*\s+reversed|in\s+reverse)\b)",
-    re.IGNORECASE,
-)
-"""So much of a piece before this one, or all of it turned about; one that is wholly like it needs
-no rows of its own.
-"""
-FOLLOWED = re.compile(
-    r"\W*(?:follow|see|use)\s+(?:the\s+)?(?P<name>[a-z]+(?: [a-z]+)??)(?:'s)?"
-    r"\s+(?:rows?|rounds?|rnds?)\s+\d(?P<turned>(?!))?", re.IGNORECASE,
-)
-"""Rows of a piece before this one, named behind it: "follow head rounds 1-3"."""
 SO_OFTEN = re.compile(
     r"^\W*(?:continue|cont|work|carry on|keep (?:going|on)|proceed|go on)\b[^.;:\d]{0,40}\b"
     rf"(?:\d+|{SPELLED}) (?:(?:more |additional |further )?times|x more)\b",
@@ -313,7 +297,7 @@ class _LayingOut:
         for index, mark in enumerate(marks):
             stop = marks[index + 1].start if index + 1 < len(marks) else end
             words = " ".join(self.text[mark.end : stop].split())
-            if of_strands(words) or not (STITCHY.search(words) or IN_A_ROW.search(words)):
+            if self.only_told(mark, words):
                 self.note("note", mark.start, stop)
             elif mark.is_heading and FINISHING.match(mark.name):
                 self.section = "finishing"
@@ -330,13 +314,21 @@ class _LayingOut:
                 if last < stop:
                     self.add_row(None, last, stop)
 
+    def only_told(self, mark: Mark, words: str) -> bool:
+        """Whether words behind a label are no row's; a colour alone is, behind the row before."""
+        if not of_strands(words) and (STITCHY.search(words) or IN_A_ROW.search(words)):
+            return False
+        items = self.parts[-1].items
+        last = items[-1].mark if items and isinstance(items[-1], WrittenRow) else None
+        return not next_in_colour(last, mark, words)
+
     def unlabelled(self, start: int, end: int) -> None:
         """Words without a label: instructions, or a remark."""
         words = self.text[start:end]
         if BEGUN.match(words):
             # The work has begun: what a heading above listed is over.
             self.section = ""
-        if self.section in ("materials", "key", "note", "gauge") and not BEGINS_SOON.match(words):
+        if self.section in ("materials", "key", "note", "gauge") and not founds(words):
             self.note(self.section, start, end)
             return
         said = SAID_FIRST.match(words)
@@ -366,15 +358,9 @@ class _LayingOut:
         return self.begun and not self.crocheted and COMPLETE.match(words.lstrip()) is not None
 
     def quotes_a_part(self, words: str) -> bool:
-        """Whether words tell of a piece by one before it: "work same as back to armhole".
-        """
-        told = AS_PART.search(words), FOLLOWED.match(words), FIRST_ROWS.match(words)
-        names = {f" {part.name.lower()} " for part in self.parts if part.items}
-        return any(
-            found is not None and not (self.crocheted and found["turned"] is not None)
-            and any(f" {found['name'].lower()} " in one for one in names)
-            for found in (*told, AS_FAR.match(words))
-        )
+        """Whether words tell of a piece by one before it: "work same as back to armhole"."""
+        named = {f" {part.name.lower()} " for part in self.parts if part.items}
+        return tells_as_part(words, named, self.crocheted)
 
     def done(self) -> Layout:
         """The finished layout; parts without a row give their remarks to the whole."""
@@ -390,11 +376,8 @@ class _LayingOut:
 
     def first_line(self) -> str:
         """The first line as the title, where it is a few words and no instruction; else ""."""
-        line = self.text.strip().split("\n")[0].strip()
-        plain = len(line) <= 60 and line[:1].isupper() and line[-1:] not in ".:;"
-        if not plain or STITCHY.search(line) or MATERIALS.match(line):
-            return ""
-        for at, note in enumerate(self.notes[:1]):
+        line = title_line(self.text)
+        for at, note in enumerate(self.notes[:1] if line else ()):
             rest = max(note.start, self.text.index(line) + len(line))
             self.notes[at] = WrittenNote(note.kind, rest, note.end)
         return line

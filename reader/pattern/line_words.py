@@ -140,16 +140,3 @@ BEGINS = re.compile(
     re.IGNORECASE,
 )
 """A line that starts a piece of work."""
-BEGINS_SOON = re.compile(
-    r"\W*(?:(?:ch|chain|cast on|co)\b(?! [-=]|\s+(?:ch(?:ain)?s?|sts?|stitch)\b)|make\b|with\b"
-    r"|(?:starting|beginning|commencing|begin|start|holding|using|working|work)\b[^.;:()]{1,60}?"
-    r"\b(?:ch|chain|cast on|co) \d)",
-    re.IGNORECASE,
-)
-"""How words below a list of materials, or of what is short for what, begin the work."""
-FIRST_ROWS = re.compile(
-    r"\W*(?:(?:with|using)\s[^.;:]{1,30}?\s)?(?:work|make|follow|repeat)\s+(?:the\s+)?(?:first|1st)"
-    r"\s+[\w-]+\s+(?:rows?|rounds?|rnds?)\s+(?:same as|as|like|of)\s+(?:for\s+)?(?:the\s+)?"
-    r"(?P<name>[a-z]+)\b(?P<turned>(?!))?", re.IGNORECASE,
-)
-"""So many rows of it: "make the first 2 rounds as flower"."""

@@ -199,6 +199,8 @@ def _each(cur: Cursor, here: object) -> Place:
     noun, _ = behind_space(cur, noun, chain)
     nouns = [noun or "st"]
     chain = _more_nouns(cur, nouns) or chain
+    # What lies between them: "each sp and each dc" goes where "each dc and each sp" does.
+    nouns.sort(key=lambda one: one == "sp")
     sides = take_after(cur)
     (up_to_corner if among_openings(nouns) else up_to_opening)(cur)
     grouped = of_the_group(cur)

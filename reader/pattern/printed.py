@@ -12,6 +12,7 @@ from reader.pattern.explanations import of_one_stitch
 from reader.pattern.needle_totals import by_needle, lists_needles
 from reader.pattern.remarks_behind import LONGEST_TAIL, before_remarks
 from reader.pattern.row_then_total import without_each
+from reader.pattern.sized_totals import by_commas, whole_list
 from reader.pattern.total_lists import BEHIND_COLON, SENTENCE, in_a_sentence, in_turn, listed
 from reader.pattern.totals import (
     BRACKET,
@@ -30,6 +31,7 @@ from reader.pattern.totals import (
     bracket_total,
     of_those_before,
 )
+from reader.pattern.totals_explained import stated_part
 from reader.terms.numbers import SPELLED, word_number
 
 MORE_KINDS = re.compile(
@@ -111,17 +113,19 @@ def _in_bracket(words: str, bracket: re.Match[str], sizes: int) -> Printed | Non
         return None
     if "," in body and (TIMES_ONLY.fullmatch(before) or ALL_ROUND.match(after)):
         return None
-    if sizes > 1 and re.search(r"\d\s*$", before) and not _whole_list(before, sizes):
+    if sizes > 1 and re.search(r"\d\s*$", before) and not whole_list(before, sizes):
         return None
     some = SIZES_OPEN.search(before.rstrip())
     if sizes > 1 and some and len(re.findall(r"\d+", some.group())) < sizes:
         return None
-    body = _by_commas(HALVES.sub("", " ".join(body.split())), sizes)
+    body = by_commas(HALVES.sub("", " ".join(body.split())), sizes)
     one = bracket_total(body, bracket.start(), bracket.end())
     if one is None or not _whole(body, one):
         one = listed(body, bracket.start(), bracket.end(), before, after)
         if one is None and sizes == 1:
             one = in_turn(body, bracket.start(), bracket.end())
+        stated = "" if one is not None else stated_part(body, before, after)
+        one = bracket_total(stated, bracket.start(), bracket.end()) if stated else one
     return one
 
 
@@ -149,20 +153,6 @@ BESIDE = re.compile(
 def _mixed(total: str) -> bool:
     """Whether a total counts stitches beside what it names first."""
     return BESIDE.search(total) is not None
-
-
-def _whole_list(before: str, sizes: int) -> bool:
-    """Whether words end with a number for every size already, "x6-7-8"."""
-    found = re.search(r"\d+(?:\s?[-/:]\s?\d+)+\s*$", before)
-    return found is not None and len(re.findall(r"\d+", found.group())) == sizes
-
-
-def _by_commas(body: str, sizes: int) -> str:
-    """The words of a bracket with the numbers of all sizes parted by commas: "60-70-80"."""
-    found = re.match(r"\d+(?:\s?[-/:]\s?\d+)+", body)
-    if found is None or len(re.findall(r"\d+", found.group())) != sizes or sizes < 2:
-        return body
-    return re.sub(r"\s?[-/:]\s?", ", ", found.group()) + body[found.end() :]
 
 
 NUMBER = re.compile(
@@ -273,11 +263,15 @@ ROW_OVER = re.compile(
     re.IGNORECASE,
 )
 
+ALL_OVER = re.compile(r"\beach (?:st|stitch|[shd]{1,2}c|h?tr) (?:all )?a(?:round|cross),$", re.I)
+"""Every stitch is worked into: nothing is left for stitches behind it."""
+
 
 def _over(before: str, tail: re.Match[str]) -> bool:
     """Whether a comma at most parts a total from a row that is over: "... across, 15 stitches"."""
     kind = (tail.group("bk") or "").lower()
-    return kind in ("sts", "stitches") and ROW_OVER.search(before) is not None
+    plain = kind in ("sts", "stitches") and ROW_OVER.search(before) is not None
+    return plain or ALL_OVER.search(before) is not None
 
 
 def _is_over(before: str) -> bool:

@@ -94,7 +94,7 @@ SPOKEN = re.compile(
     r"(?:\s+(?:with|plus|and) [^.:;!\d]{3,50}(?=[.!]|$))?"
     r"(?:\s*\((?:including|counting|not counting|with)\b[^()]{2,60}\))?(?:\s+"
     r"(?:in all|in total|now|total|altogether|remaining|left|rem|on (?:the |your |each )?"
-    r"(?:needles?|pins?|wires?)|on needle"
+    r"(?:needles?|pins?|wires?|work|hook)|on needle"
     r"|as (?:at|in) (?:the )?(?:first|beginning|commencement)|so far|to work with|made|worked"
     r"|(?:at|by|after) (?:the )?end(?: of (?:(?:the|this|your|each) )?(?:row|round|rnd))?"
     r"|at this point|when (?:you are |you're )?(?:done|finished)"

@@ -85,16 +85,6 @@ def without_front_matter(text: str) -> str:
     return "\n".join([" " * len(line) for line in lines[:top]] + lines[top:])
 
 
-MULTIPLE = Sought(
-    ("multiple",),
-    r"\b(?:ch|chain|cast on|co) (?:a |in |any )?multiples? of [^.;:\n]{1,60}[.;:]\s*"
-    r"(?:(?:sample|example|for example|e\.g\.|i used|mine is|mine was|shown)[:,]?\s*)"
-    r"(?=ch|cast|co)",
-    re.IGNORECASE,
-)
-"""How many chains any width takes, before those of this piece."""
-
-
 ANY_NUMBER = Sought(
     ("number", "multiple"),
     r"\b(?P<verb>cast on|set up)\s+(?:any|an?|some)\s+(?:(?:even|odd|uneven|certain)\s+)?"
@@ -107,12 +97,11 @@ ANY_NUMBER = Sought(
 """How many stitches any width takes, and then a number that will do."""
 
 
-def without_multiples(text: str) -> str:
-    """The text with "Chain a multiple of 3 plus 4. Sample:" turned to spaces before "chain 31", and
-    "cast on any number that divides by six; ninety-six is a good size" as "cast on 96".
+def without_any_number(text: str) -> str:
+    """The text with "cast on any number that divides by six; ninety-six is a good size" as "cast
+    on 96".
     """
-    text = ANY_NUMBER.sub(_that_number, text)
-    return MULTIPLE.sub(lambda found: " " * len(found.group()), text)
+    return ANY_NUMBER.sub(_that_number, text)
 
 
 def _that_number(found: re.Match[str]) -> str:

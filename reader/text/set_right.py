@@ -31,6 +31,7 @@ from reader.text.last_first import last_first
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
 from reader.text.misspelt import spelled
+from reader.text.multiples import without_multiples
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.numbered import numbered
 from reader.text.odd_totals import totals_set_off
@@ -56,10 +57,10 @@ from reader.text.said_alike import labelled_alike
 from reader.text.same_length import (
     joined_ligatures,
     with_ones,
+    without_any_number,
     without_emphasis,
     without_front_matter,
     without_links,
-    without_multiples,
     without_ticks,
 )
 from reader.text.sentence_ends import sentences_ended
@@ -76,6 +77,7 @@ from reader.text.told_to_repeat import lists_told
 from reader.text.total_remarks import plain_totals
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
+from reader.text.totals_below import totals_above
 from reader.text.totals_first import with_cast_on
 from reader.text.totals_in_column import totals_told
 from reader.text.translated import in_english
@@ -99,12 +101,13 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = rows_in_figures(labels_counted(with_known_words(plain)))
     plain = without_emphasis(with_usual_brackets(plain))
     plain = untabled(without_columns(without_ticks(plain)))
-    plain = without_told_in_front(without_row_notes(parted_totals(plain_totals(plain))))
+    plain = totals_above(parted_totals(plain_totals(plain)))
+    plain = without_told_in_front(without_row_notes(plain))
     plain = in_plain_words(plain)
     plain = two_together(wholly_short(as_rows(in_english(plain))))
     plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
     plain = with_as(plain)
-    plain = with_times(without_multiples(without_other_ways(plain)))
+    plain = with_times(without_multiples(without_any_number(without_other_ways(plain))))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
     plain = labelled_alike(with_one_verb(rows_repeated(plain)))
     plain = to_the_last(lists_told(spread_apart(plain)))
