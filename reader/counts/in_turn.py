@@ -9,7 +9,7 @@ from dataclasses import replace
 from reader.pattern.totals import Printed
 
 _UNITS = r"\s*(?:sts?|stitches|sc|s c|dc|d c|tr|htr|hdc)\b\s*[\])]?\.?(?=\s|$)"
-_BEFORE = r"[.;:)\s]*[\[(]?\s*(?!\d*1st\b)\d+"
+_BEFORE = r"(?:[.;:)\s]*|\s*(?:,|—|-+)\s*)[\[(]?\s*(?!\d*1st\b)\d+"
 TOTAL_ALONE = re.compile(rf"{_BEFORE}{_UNITS}", re.IGNORECASE)
 LIST_ALONE = re.compile(rf"{_BEFORE}(?:\s*(?:[,;/]|and\b)\s*\d+)*{_UNITS}", re.IGNORECASE)
 

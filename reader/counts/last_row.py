@@ -17,7 +17,8 @@ if TYPE_CHECKING:
 
 _STS = r"(?:sts?|stitches)"
 IN_LAST = re.compile(
-    rf"[,;.]?\s*(?:and |at the same time |while )*(?P<way>inc|dec)\w*\.?\s+(?P<n>\d+|{SPELLED})"
+    rf"[,;.]?\s*(?:and |at the same time |while )*(?P<way>inc|dec)\w*\.?\s+"
+    rf"(?P<to>to\s+(?:have\s+)?)?(?P<n>\d+|{SPELLED})"
     rf"(?P<others>\s*[(\[][\d\s,;:/-]+[)\]])?\s*(?:{_STS}\s+)?(?:evenly\s+)?(?:spaced\s+)?"
     r"(?:(?:at|in|on)\s+(?:the\s+|(?P<both>each\s+|both\s+))?"
     r"(?:beg\w*\.?|start|ends?|middle|centre|center|sides?)\s+)?"
@@ -50,7 +51,8 @@ def _booked(ledger: Ledger, found: re.Match[str]) -> bool:
         return False
     sides = 2 if found["both"] else 1
     way = 1 if found["way"].lower() == "inc" else -1
-    count = here + _number(found, ledger.size) * sides * way
+    number = _number(found, ledger.size)
+    count = number if found["to"] else here + number * sides * way
     last = ledger.rows[-1]
     if count < 0 or last.count != here:
         return False

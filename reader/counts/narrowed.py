@@ -153,9 +153,7 @@ def worked_on(words: str) -> int | None:
         return _value(laid.group("n"))
     for sentence in re.split(r"[.;]", words):
         only = ONLY.search(sentence)
-        ribbed = only is not None and RIBBED.search(sentence[: only.start()]) is not None
-        if ribbed:
-            # "K 1, P 1 across last 6 sts": a part of the row.
+        if only is not None and _part_of_row(only, sentence):
             continue
         if only and WORKING.search(sentence) and not _passing(only.group(), sentence):
             told = ("n", "rest", "left", "those")
@@ -181,6 +179,24 @@ def told_last(words: str) -> bool:
 
 
 RIBBED = re.compile(r"\b(?:k|p|knit|purl) ?\d+\)?,?\s*$", re.IGNORECASE)
+IN_FABRIC = re.compile(
+    r"\b(?:pat|patt|pattern|seed|moss|garter|rib|ribbing|stockinette|cable|twist)\b\.?"
+    r"(?:\s+st(?:itch)?\b)?\.?\s*$",
+    re.IGNORECASE,
+)
+THOSE_AHEAD = re.compile(r"\w+\s+(?:the\s+)?(?:first|1st|next|last)\b", re.IGNORECASE)
+GOES_ON_SO = re.compile(r"\b(?:only|alone|inch|inches|until|till|for \d+|rows)\b", re.IGNORECASE)
+
+
+def _part_of_row(only: re.Match[str], sentence: str) -> bool:
+    """Whether so many stitches are a part of the row: "K 1, P 1 across last 6 sts", "work row 1 of
+    pattern st on last 15 sts".
+    """
+    before = sentence[: only.start()]
+    if RIBBED.search(before):
+        return True
+    ahead = IN_FABRIC.search(before) and THOSE_AHEAD.match(only.group())
+    return ahead is not None and GOES_ON_SO.search(sentence, only.end()) is None
 
 
 SEPARATELY = re.compile(

@@ -48,7 +48,7 @@ QUOTES = Sought(
     r"|,?\s+(?:until|till)\s+(?:the\s+)?(?P<told>\d+)\s+rows(?:\s+(?:of|in)\s+[\w ]{2,20}?)?\s+"
     r"(?:have\s+been|has\s+been|are|were)\s+(?:worked|completed|done|complete)"
     r"|,?\s+(?:until|till|for|to\s+where)\s+(?:(?:the\s+|your\s+)?(?P<deep>\w+)\s+measures?\s+)?(?P<far>\d+)"
-    r"[^.;,]{0,4}(?:\([^()]*\)\s*)?\s*(?:inch(?:es)?|ins?\b|cm|\")[^.;,]*)?"
+    r"[^.;,]{0,4}\s*(?:\([^()]*\)\s*)?(?:inch(?:es)?|ins?\b|cm|\")[^.;,]*)?"
     r"(?:,?\s+(?:up\s+)?(?:to|through|thru|until|till|as far as|ending (?:with|after))\s+"
     r"(?:and including\s+)?(?:the\s+)?(?:end\s+of\s+)?(?:the\s+)?"
     r"(?:(?:row|rnd|round)\s+(?P<upto>\d+)|(?P<nth>\d+)(?:st|nd|rd|th)\s+(?:row|rnd|round))"

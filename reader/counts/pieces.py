@@ -35,7 +35,8 @@ class Piece:
 
 
 SECTION = re.compile(
-    r"(?:shap(?:e|ing)|divide|neck|armholes?|shoulders?|cap|crown)\b", re.IGNORECASE
+    r"(?:to\s+)?(?:shap(?:e|ing)|divide|neck|armholes?|shoulders?|cap|crown|raglans?)\b",
+    re.IGNORECASE,
 )
 """What heads a section of a piece, and no piece of its own."""
 

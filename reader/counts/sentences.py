@@ -20,7 +20,8 @@ NEXT_SENTENCE = re.compile(
     r"|(?<=\))(?=\s*(?:\n|\*+\s)))\s+(?:sts\.?\s+)?(?:\*\*+\s*|\*[ \t]*\n\s*)?"
     r"(?=(?:(?!(?:[a-z]+\s){0,2}(?:needles?|rows?|rounds?|rnds?|size|note)\b)"
     r"[a-z]+(?:\s[a-z]+){0,2}:\s+)?(?:(?:then|now|next|hereafter|thereafter|afterwards?),?\s+)?"
-    r"(?:(?:keeping|maintaining|still|always|having|(?<=then,\s)with)\b[^.;,:\d]{1,60},\s+)?"
+    r"(?:(?:keeping|maintaining|still|always|having|(?<=then,\s)with|working\s+(?:on\s+)?both)\b"
+    r"[^.;,:\d]{1,60},\s+)?"
     r"(?:working (?:on|each|both|one|only)|work|continue|cont\b|bind\s+off"
     rf"|cast\s+(?:o(?:ff|n)|{SPELLED})"
     r"|bo\s+(?:\d|in\b|all\b|loosely|rem|sts\b|each\b|cent)|dec\b|inc\b|decrease|increase"
@@ -28,10 +29,11 @@ NEXT_SENTENCE = re.compile(
     r"|rep(?:eat)?\b(?!\s*(?:(?:from\s*)?\*|[.]|$|to (?:the )?end"
     r"|(?:all |the whole )?(?:a?round|across)))|shape|k\s*\d+|p\s*\d+|beg\s+with"
     r"|(?:for|to\s+make)\s+(?:the|each|a|one)\s+(?:[a-z]+,?\s+){1,3}cast\s+on"
-    r"|at\s+(?:the\s+|each\s+|both\s+)?(?:neck|armhole|arm|front|side|shoulder)\s+edges?\b"
+    r"|at\s+(?:the\s+|each\s+|both\s+)?(?:neck|armhole|arm|front|side|shoulder|center|centre)\s+edges?\b"
     r"|pick\s+up|return\s\d+|add\s+\d+|\d+\s+(?:rows|rnds|rounds)|garter|moss|seed|stocking"
     r"|stockinette?|st\.?\s?st|g\s?st|on\s+(?:these|those)|next\s+(?:row|make|work|knit|purl)"
     r"|with\s+(?:the\s+)?(?:rs|ws|right\s+side|wrong\s+side)\s+(?:of\s+work\s+)?facing"
+    r"|from\s+(?:the\s+)?(?:right|wrong)\s+side,\s+work"
     r"|(?:re-?join|join|attach)\s+(?:the\s+)?(?:yarn|wool|cotton|thread)"
     r"|\*\s*(?=[kp(\[])|change\s+to|place|leave\s+cent\w+\s+\d+[^.;]*\bjoin\b|(?:slip|put)\s+(?:the\s+)?(?:next|first|last)\s+\d+"
     r"|(?:sl|slip|put|return)\s+(?:the\s+)?(?:\w+\s+)?"
@@ -227,10 +229,16 @@ STITCHES_BEHIND = re.compile(
 )
 
 
+SIZES_LAST = re.compile(r"\b[kp]\s*\d+\s*\(\d[\d\s,:-]*\)\s*$", re.IGNORECASE)
+"""Before a star, stitches with their numbers for other sizes: "K 13 (15-17) * P 2, K 10"."""
+
+
 def _leaves_them(words: str, cut: int) -> bool:
     """Whether the sentence before a cut stops before the row's last stitches, and what is behind it
-    works these.
+    works these; or the cut is amid a list.
     """
+    if words[cut : cut + 1] == "*" and SIZES_LAST.search(words, max(0, cut - 50), cut):
+        return True
     leaves = LEAVES_LAST.search(words, max(0, cut - 50), cut)
     return leaves is not None and STITCHES_BEHIND.match(words, cut) is not None
 

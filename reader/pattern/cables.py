@@ -77,7 +77,9 @@ def _ribbed(cur: Cursor, start: int) -> Node | None:
     return _so_many(cur, start, number)
 
 
-PANELS = ("chart", "panel", "pattern panel", "cable panel", "lace panel", "motif", "diagram",
+IN_PATTERN = ("pattern st", "pattern stitch", "pat st", "patt st")
+PANELS = (*IN_PATTERN, "chart", "panel", "pattern panel",
+          "cable panel", "lace panel", "motif", "diagram",
           "cable pattern", "centre panel", "center panel", "charts", "panels", "graph")  # fmt: skip
 ROWS = ("row", "rnd", "round", "rows")
 
@@ -96,6 +98,7 @@ def _panel(cur: Cursor, start: int) -> Node | None:
         cur.at += 1
     cur.accept("of", "from")
     cur.accept("the", "cable", "lace", "centre", "center", "appropriate")
+    known = cur.any_words(IN_PATTERN)
     if not cur.accept(*PANELS) and cur.low(-1) != "cable":
         return None
     if len(cur.low()) == 1 or cur.kind() == "num":
@@ -106,7 +109,7 @@ def _panel(cur: Cursor, start: int) -> Node | None:
     if number is not None and (over or cur.low(-1) not in ("of",)):
         cur.at += 2
         return _so_many(cur, start, number)
-    if cur.low() not in (*STOPS, "", "and", "then"):
+    if known or cur.low() not in (*STOPS, "", "and", "then"):
         return None
     return Unread(cur.span(start), cur.said(start))
 

@@ -64,8 +64,9 @@ CHANGES = re.compile(
     re.IGNORECASE,
 )
 BOTH_ENDS = re.compile(
-    r"\b(?:each|both|either) (?:(?:armhole|neck|front|side|raglan|outer|outside) )?"
-    r"(?:end|side|edge)s?|\b(?:armhole|side|raglan) edges\b|\bfirst and last\b|1st and last"
+    r"\b(?:each|both|either) (?:(?:armhole|neck|front|side|raglan|outer|outside|center|centre|inner"
+    r"|inside|arm|shoulder) )?(?:end|side|edge)s?|\b(?:each|both) (?:underarms?|side seams?)\b"
+    r"|\b(?:armhole|side|raglan) edges\b|\bfirst and last\b|1st and last"
     r"|\bbeg(?:inning)? (?:of \w+ )?and (?:\d+ )?(?:(?:sts?|stitches) )?(?:at )?(?:the )?end"
     r"|\b(?:beg\w*|end) of (?:\w+ ){1,2}(?:needle|pin) and (?:at |on )?(?:the )?(?:beg|end)",
     re.IGNORECASE,

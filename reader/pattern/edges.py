@@ -41,15 +41,16 @@ BESIDE = (
     "in pattern", "knitwise", "purlwise", "all", *LAST,
 )  # fmt: skip
 """Between the verb and how many."""
+_EACH = r"(?:each|both) (?:arm|armhole|side|neck|center|centre|front|shoulder|end)\w*"
 EACH_EDGE = re.compile(
-    r"\b(?:(?:each|both) (?:arm|armhole|side|neck|end)\w*(?: edges?)?|both (?:ends|sides))"
+    rf"\b(?:{_EACH}(?: edges?)?|both (?:ends|sides))"
     r"(?: of (?:the |this |your )?\w+)?(?:,? (?:and|then))?\s*$"
     r"|\b(?:for|on) (?:each|both) sleeves?\s*$|\b(?:each|either|both) (?:end|side)s? for\b[\w ]*$",
     re.IGNORECASE,
 )
 """At both edges: one row after the other."""
 EACH_EDGE_BEFORE = re.compile(
-    rf"{EACH_EDGE.pattern}|\b(?:each|both) (?:arm|armhole|side|neck|end)\w*", re.IGNORECASE
+    rf"{EACH_EDGE.pattern}|\b{_EACH}", re.IGNORECASE
 )
 """The same, told of the stitches bound off before: "3 sts at each neck edge once, then 2 sts"."""
 

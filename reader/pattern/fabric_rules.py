@@ -7,6 +7,7 @@ from __future__ import annotations
 import re
 
 from reader.pattern.changes import find_change
+from reader.pattern.goals import value_of
 from reader.pattern.rule import Rule
 from reader.pattern.rule_words import (
     BY_KIND,
@@ -105,3 +106,21 @@ def in_fabric(words: str) -> Rule | None:
         return None
     rows = max(1, int(chart.group(2)[:4]) - int(chart.group(1)[:4]) + 1)
     return Rule("even", rows=rows, start=0, end=chart.end(), rest=words, charted=True)
+
+
+TURN_ABOUT = re.compile(
+    r"\b(?:knit|k|work|purl|p) (?:a|one|1) row,? (?:and |then )?"
+    r"(?:purl|p|knit|k) (?:a|one|1) row,? "
+    r"(?:(?P<n>\d{1,3}) times|(?P<word>[a-z]+) times|(?P<two>twice))(?: more| in all)?\b",
+    re.IGNORECASE,
+)
+"""A knit and a purl row, so many times."""
+
+
+def turned_about(words: str) -> Rule | None:
+    """ "Knit a row, purl a row, five times"."""
+    found = TURN_ABOUT.search(words)
+    if found is None:
+        return None
+    rows = 2 * (value_of(found["n"], found["word"] or found["two"]) or 1)
+    return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())

@@ -81,3 +81,18 @@ def section_goal(words: str) -> int | None:
 
 STAYING = re.compile(r"^(?: only| are| is| left| remain(?:ing|s)?| rem)+\b", re.IGNORECASE)
 """Between a number of stitches and where they lie."""
+
+
+TO_GOAL_LAST = re.compile(
+    r",?\s*(?:and\s+)?\b(?:inc|dec)\w*\.?\s+(?:evenly\s+)?to\s+(?:have\s+)?\d+[^.;]{0,24}?"
+    r"\b(?:on|in|across)\s+(?:the\s+)?last\s+row\b",
+    re.IGNORECASE,
+)
+"""A change in the last of the rows, told by how many stitches there are then."""
+MEASURED_FROM = re.compile(
+    r"\bfrom (?:the )?(?:(?:1st|first|last|beg\w*|start|armhole|underarm|neck) (?:of )?){0,3}"
+    r"(?:dec|inc|shap|bind|bound|cast)\w*(?: off)?(?: row)?(?: sts| edge)?"
+    r"|\b(?:start|beg|end)\w*\.? (?:with|on|after) (?:\w+ ){0,2}?(?:row|rnd|round) \d+",
+    re.IGNORECASE,
+)
+"""Where a measure is taken from."""

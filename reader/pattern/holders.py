@@ -55,9 +55,12 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     if not cur.accept(*VERBS):
         return None
     if cur.accept("these", "these sts", "these stitches", "them", "those sts", "those stitches"):
-        if cur.kind() == "num":
-            cur.at += 1 + (cur.low(1) in ("sts", "stitches"))
-        return _the_last(cur, start)
+        told = cur.number() if cur.kind() == "num" else None
+        cur.at += 0 if told is None else 1 + (cur.low(1) in ("sts", "stitches"))
+        if verb in STAY and cur.accept("on needle", "on the needle", "on needles"):
+            take_phrase(cur)
+            return act_here(cur, start, Deed.NOTE)
+        return _the_last(cur, start, told)
     cur.accept("the")
     which = cur.accept(
         "next", "following", "foll", "first", "last", "remaining", "rem", "other", *ALL_OTHERS,
@@ -79,6 +82,7 @@ def set_aside(cur: Cursor, start: int) -> Node | None:
     return _put_there(cur, start, verb, number, back)
 
 
+STAY = ("leave", "leaving", "keep", "keeping")
 AMID = ("center", "centre", "middle")
 ONE_OF = ("next", "following", "foll", "first", *AMID)
 """Before "st" these tell of one stitch."""
@@ -172,12 +176,14 @@ def _the_rest(cur: Cursor, start: int) -> Node | None:
     return LeaveRest(cur.span(start), cur.said(start))
 
 
-def _the_last(cur: Cursor, start: int) -> Node | None:
-    """ "knit 20 and slip these on to a holder": those that were worked just now."""
+def _the_last(cur: Cursor, start: int, told: Num | None = None) -> Node | None:
+    """ "knit 20 and slip these on to a holder": those that were worked just now; told: how many
+    the words say they are.
+    """
     if not _onto(cur) or not cur.any_words(HOLDERS):
         return None
     take_phrase(cur)
-    place = Place(Where.SAME, cur.span(start), text=ASIDE)
+    place = Place(Where.SAME, cur.span(start), told or ONE, text=ASIDE)
     return Skip(cur.span(start), cur.said(start), place)
 
 
@@ -188,7 +194,7 @@ def waits(made: list[Node], node: Node) -> bool:
     if not isinstance(node, Skip) or node.place.text != ASIDE or node.place.where is not Where.SAME:
         return False
     last = made[-1] if made else None
-    worked = _worked_last(made)
+    worked = _worked_last(made) or _narrowed_last(made, node.place.number)
     if worked:
         first = min(worked)
         words, span = " ".join(one.words for one in (*made[first:], node)), made[first].span
@@ -218,6 +224,26 @@ def _worked_last(made: list[Node]) -> dict[int, Num]:
             break
         out[at] = one.number
     return out
+
+
+def _narrowed_last(made: list[Node], told: Num) -> dict[int, Num]:
+    """The stitches that the last ones were worked in, two together among them, where they come to
+    as many as the words say: "work 26, p 2 tog, slip these 27 sts to a holder"; {} elsewhere.
+    """
+    took: dict[int, Num] = {}
+    left = told.at(0)
+    for at in range(len(made) - 1, -1, -1):
+        one = made[at]
+        if isinstance(one, Act) and one.deed is Deed.NOTE:
+            continue
+        if not isinstance(one, Work) or one.place.where is not Where.PLAIN:
+            break
+        times = (one.number or ONE).values
+        left -= times[0] * one.stitch.makes
+        took[at] = Num(tuple(n * one.stitch.takes for n in times))
+        if left <= 0:
+            break
+    return took if left == 0 else {}
 
 
 def _sum(numbers: list[Num]) -> Num:

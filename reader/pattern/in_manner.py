@@ -24,7 +24,8 @@ _KIND = (
     r" ?\d) ){0,4}"
 )
 _FABRIC = (
-    r"(?:patt(?:ern)?s?|pat|st st|stst|stocking st(?:itch)?|stockinette(?: st(?:itch)?)?"
+    r"(?:(?:patt(?:ern)?s?|pat)(?: st(?:itch)?)?|st st|stst|stocking st(?:itch)?"
+    r"|stockinette(?: st(?:itch)?)?"
     r"|garter(?: st(?:itch)?)?|g st|(?:seed|moss)(?: st(?:itch)?)?|rib(?:bing)?|lace|cables?"
     r"|charts?(?: [a-h]\b(?! ))?|colou?rwork|stripes?|sequence|fabric)"
 )
@@ -42,12 +43,12 @@ _OBJECT = (
 MANNER = re.compile(
     rf"(?: (?:even(?:ly)?|straight|plain|on|correct(?:ly)?))*(?: (?:(?:in|with|from|to keep)"
     rf" {_KIND}{_FABRIC}|{_AS}|{_OBJECT}))?(?: {_AS})?(?: (?:even(?:ly)?|straight|correct(?:ly)?))*"
-    r"(?= (?:to|until|till|across|over|along|up|all|for)\b)"
+    r"(?= (?:to|until|till|across|over|along|up|all|for|on)\b)"
 )
 """What stands between a verb and how far it is worked."""
 GOES_ON = frozenset(["continue", "continuing", "cont", "keep", "keeping", "proceed"])
 """What no other rule reads where no manner stands behind it."""
-ALL_ACROSS = ("across", "over", "along", "for", "all across", "across all", "over all")
+ALL_ACROSS = ("across", "over", "on", "along", "for", "all across", "across all", "over all")
 WHICH = ("the next", "next", "the first", "first", "the last", "last", "the", "these", "all",
          "remaining", "rem", "the remaining", "the rem", "the other", "other")  # fmt: skip
 NOUNS = ("sts", "st", "stitches", "stitch")

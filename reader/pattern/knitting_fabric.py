@@ -142,7 +142,9 @@ FABRICS = (
     "patt", "pattern", "rib", "work in rib", "work in ribbing", "work", "moss st", "m st", "moss",
     "work cable", "cable", "work cables", "work twist", "twist", "work cross", "cross",
     "cable twist", "cable cross", "make cable", "make twist", "work chart", "in rib", "in patt",
-    "in pattern", "work patt", "work even", "g st", "garter st",
+    "in pattern", "work patt", "work even", "g st", "garter st", "seed st", "seed stitch",
+    "work in seed st", "work in seed", "work seed st", "in seed st", "work pattern", "work pat",
+    "in pat", "work in pat", "pat",
 )  # fmt: skip
 
 
@@ -167,10 +169,10 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
     back = taken_up(cur, start, None) if not plain else None
     if back is not None:
         return back
-    cur.accept("across", "over")
+    cur.accept("across", "over", "on")
     at = cur.at
     cur.accept("the")
-    cur.accept("remaining", "rem", "other", "last", "first", "next")
+    cur.accept("remaining", "rem", "other", "last", "first", "1st", "next", "center", "centre")
     if cur.kind() != "num":
         cur.at = at
         cur.accept("the next", "next", "the")
@@ -190,7 +192,8 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
     return None if plain else _rest_in_fabric(cur, start, stitch)
 
 
-AS_IT_IS = ("as before", "as set", "in patt", "in pattern", "in rib")
+AS_IT_IS = ("as before", "as set", "in patt", "in pattern", "in rib", "in ribbing", "in pattern st",
+            "in pat st", "in pat", "in stockinette st", "in seed st", "in garter st")  # fmt: skip
 
 
 def _rest_in_fabric(cur: Cursor, start: int, stitch: Stitch) -> Node | None:

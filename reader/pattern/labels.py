@@ -58,12 +58,12 @@ _AIM = (
     r"|\s*(?:\+|(?:and|,)?\s*(?:onwards?|upwards?|following)|and (?:on|up|after))(?=\s*[:.—]))?"
 )
 _LOOSE = (
-    r"(?P<loose>,(?=\s+(?!(?:and|or|then)\b)[a-z(*\d])"
+    r"(?P<loose>,(?=\s+(?!(?:and|or|then)\b)[a-z(*\d])|;(?=\s+(?:rep|repeat|same)\b)"
     r"|\s+(?=(?:is|was|will|we|you|i'm|i|it's|just|(?:the )?same|as|like|plain|purl(?:ed)?"
     r"|pearl(?:ed)?|seam(?:ed)?|knit(?:ted)?(?! (?:row|round|stitch|side)s?\b)|worked"
     r"|(?:in|de)crease(?= (?:in|at|on|\d|one|two|every|each)\b)|cast off|bind off|slip)\b))"
 )
-"""Behind a label that begins a sentence a comma, or a verb, may stand for the colon."""
+"""Behind a label that begins a sentence a comma, ";", or a verb, may stand for the colon."""
 _ROUND = r"rounds?|rnds?|rns?|rds?|rows?"
 
 WORD_FIRST = re.compile(

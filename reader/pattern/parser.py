@@ -19,6 +19,7 @@ from reader.pattern.named_groups import GROUPS, OWN_KEY, named_groups, parts_of
 from reader.pattern.own_key import learn_key
 from reader.pattern.own_names import own_names
 from reader.pattern.sizes import names_of, sizes_named
+from reader.pattern.unwrapped import unwrapped
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
@@ -38,9 +39,12 @@ from reader.text.first_chains import first_chains
 from reader.text.halves import halves_told
 from reader.text.held_told import held_told
 from reader.text.keeps_at_it import keeps_at_it
+from reader.text.leaflet_words import leaflet_words
 from reader.text.left_waiting import sides_told
 from reader.text.lines_told import lines_told
 from reader.text.lists_alike import lists_alike, put_in_brackets
+from reader.text.lots_picked_up import lots_picked_up
+from reader.text.manner_first import number_first
 from reader.text.named_pieces import on_lines
 from reader.text.needle_rows import at_each_needle, at_so_many_markers
 from reader.text.new_stitches import without_new_stitches
@@ -61,6 +65,7 @@ from reader.text.short_together import together_told
 from reader.text.size_lists import in_brackets, letters_told
 from reader.text.slips import slips_named
 from reader.text.sought import Sought
+from reader.text.stars_over_rows import without_side_stars
 from reader.text.stops import without_stops
 from reader.text.stops_for_commas import with_commas
 from reader.text.times_before import with_stars
@@ -318,24 +323,31 @@ def _with_sizes(source: CleanText, plain: str) -> tuple[tuple[str, ...], str]:
     return sizes, told_for_some(in_brackets(plain, len(sizes)), sizes)
 
 
+def _knitting_as_usual(plain: str) -> str:
+    """The text with what knitters and their printers say in other words put as it is read."""
+    plain = lots_picked_up(leaflet_words(number_first(unwrapped(plain))))
+    plain = as_last_row(noughts(decreases_named(plain)))
+    plain = without_adjectives(together_told(begun_with(with_stars(worked_down(plain)))))
+    plain = in_rows(old_words(overs_named(held_told(rows_spoken_of(plain)))))
+    plain = plain_stretches(all_but_told(by_kind(plain)))
+    plain = undashed(with_commas(without_stops(plain)))
+    plain = lines_told(told_aloud(in_english_knitting(plain)))
+    plain = evenly_said(everyday_words(keeps_at_it(bound_off(picked_up(row_words(plain))))))
+    plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
+    return without_new_stitches(unannounced(on_lines(sides_told(plain))))
+
+
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
     source, plain = set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
-        plain = as_last_row(noughts(decreases_named(plain)))
-        plain = without_adjectives(together_told(begun_with(with_stars(worked_down(plain)))))
-        plain = in_rows(old_words(overs_named(held_told(rows_spoken_of(plain)))))
-        plain = plain_stretches(all_but_told(by_kind(plain)))
-        plain = undashed(with_commas(without_stops(plain)))
-        plain = lines_told(told_aloud(in_english_knitting(plain)))
-        plain = evenly_said(everyday_words(keeps_at_it(bound_off(picked_up(row_words(plain))))))
-        plain = ribs_named(without_part_nouns(without_asides(halves_told(plain))))
-        plain = without_new_stitches(unannounced(on_lines(sides_told(plain))))
+        plain = _knitting_as_usual(plain)
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:
-        plain = turned_amid(slips_named(pieces_apart(first_chains(without_short_names(plain)))))
+        plain = first_chains(without_short_names(without_side_stars(plain)))
+        plain = turned_amid(slips_named(pieces_apart(plain)))
     sizes, plain = _with_sizes(source, plain)
     codes = letter_codes(plain, which, chosen)
     plain = with_circled(plain, codes)

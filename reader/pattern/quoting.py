@@ -9,7 +9,7 @@ from reader.pattern.repeats import ends_with
 from reader.pattern.tree import Node, Quoted
 
 AGAIN = ("work", "repeat", "rep", "continue", "proceed", "finish", "complete", "end", "work as")
-FROM = ("from", "as from", "same as from", "in same manner from")
+FROM = ("from", "as from", "same as from", "in same manner from", "between", "between the")
 COMPLETE = ("complete", "finish", "continue", "work", "end")
 THE_ROW = (
     "row", "the row", "round", "the round", "rnd", "rest of row", "the rest of the row",
@@ -50,6 +50,8 @@ def _from_star(cur: Cursor) -> int | None:
     if cur.kind() != "stars":
         return None
     cur.at += 1
+    if not cur.accept("' s", "'s", "s", "stars") and cur.accept("to", "and"):
+        cur.at += cur.kind() == "stars"
     if cur.kind() == "stars" or not cur.accept("of", "in", "on"):
         return None
     return _row(cur)

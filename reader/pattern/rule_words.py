@@ -303,12 +303,6 @@ MEASURE = re.compile(
     re.IGNORECASE,
 )
 """Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""
-MEASURED_FROM = re.compile(
-    r"\bfrom (?:the )?(?:(?:1st|first|last|beg\w*|start|armhole|underarm|neck) (?:of )?){0,3}"
-    r"(?:dec|inc|shap|bind|bound|cast)\w*(?: off)?(?: row)?(?: sts| edge)?",
-    re.IGNORECASE,
-)
-"""Where a measure is taken from: nothing is worked there."""
 SHAPED = re.compile(
     r"\b(?:(?<!without )(?<!no )(?:inc(?!h)|dec|shap|widen|narrow)|adding \d|rnds? \d|rows? \d"
     r"|pick up|cast o|bind off|bo \d|\d ?tog)", re.IGNORECASE

@@ -18,9 +18,24 @@ from reader.pattern.changes import (
     find_change,
     of_which_row,
 )
-from reader.pattern.fabric_rules import bare_measure, fabric_rows, in_fabric, ridges, work_even
+from reader.pattern.fabric_rules import (
+    bare_measure,
+    fabric_rows,
+    in_fabric,
+    ridges,
+    turned_about,
+    work_even,
+)
 from reader.pattern.figures import place_in, tightened
-from reader.pattern.goals import changed_by, goal_in, section_goal, times_in, value_of
+from reader.pattern.goals import (
+    MEASURED_FROM,
+    TO_GOAL_LAST,
+    changed_by,
+    goal_in,
+    section_goal,
+    times_in,
+    value_of,
+)
 from reader.pattern.halving import halved
 from reader.pattern.layers import layers_joined
 from reader.pattern.mirroring import mirrored
@@ -46,7 +61,6 @@ from reader.pattern.rule_words import (
     IN_EVERY_STITCH,
     LIKE_LAST,
     MEASURE,
-    MEASURED_FROM,
     MORE,
     NEXT_ROW,
     OPEN_END,
@@ -131,7 +145,7 @@ def _one_rule(words: str, labelled: bool) -> Rule | None:
         or mirrored(words)
         or layers_joined(words)
         or in_fabric(words)
-        or (_turned_about(words) if rows else None)
+        or (turned_about(words) if rows else None)
         or (_even(words) if rows else None)
         or (fabric_rows(words) if rows else None)
         or ridges(words)
@@ -148,6 +162,7 @@ def _measured(words: str) -> Rule | None:
     if not found:
         return None
     beyond = FURTHER_WORK.search(words, found.start("rest"), found.end())
+    beyond = TO_GOAL_LAST.search(words, found.start("rest"), found.end()) or beyond
     end = beyond.start() if beyond else found.end()
     told = MEASURED_FROM.sub("", words[found.start() : end])
     step, at_first = change_once(told)
@@ -201,24 +216,6 @@ AT_CORNERS = re.compile(
 
 
 def _counted_even(rows: int, found: re.Match[str]) -> Rule:
-    return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
-
-
-TURN_ABOUT = re.compile(
-    r"\b(?:knit|k|work|purl|p) (?:a|one|1) row,? (?:and |then )?"
-    r"(?:purl|p|knit|k) (?:a|one|1) row,? "
-    r"(?:(?P<n>\d{1,3}) times|(?P<word>[a-z]+) times|(?P<two>twice))(?: more| in all)?\b",
-    re.IGNORECASE,
-)
-"""A knit and a purl row, so many times."""
-
-
-def _turned_about(words: str) -> Rule | None:
-    """ "Knit a row, purl a row, five times"."""
-    found = TURN_ABOUT.search(words)
-    if found is None:
-        return None
-    rows = 2 * (value_of(found["n"], found["word"] or found["two"]) or 1)
     return Rule("even", rows=rows, start=found.start(), end=found.end(), rest=found.group())
 
 

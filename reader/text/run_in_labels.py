@@ -8,6 +8,8 @@ from __future__ import annotations
 import re
 from collections import defaultdict
 
+from reader.text.wrapped import is_wrapped
+
 LEAST = 3
 """Labels in one manner that count on without a gap."""
 SHORTEST = 60
@@ -20,6 +22,9 @@ LABEL = re.compile(
     r"(?P<mark>[ ]?(?:of \d{1,3})?[ ]?(?:[:.>|=;,)]|-+|\*\*)*)(?=[ ][A-Za-z(*\[\d])",
     re.IGNORECASE | re.MULTILINE,
 )
+WRAPPED = re.compile(r"(?<=[^\n]{46})(?:(?<![.:;!)\]\s])\n(?=[ ]*[^\s\n])"
+    r"|(?<=\d\))\n(?=[ ]*(?:[a-z*\d(]|[KP][ ]?\d)))")
+"""The end of a wide line amid a sentence."""
 AMID = re.compile(r"[^\s:][ ]+\Z")
 """Before a label inside a line, but behind a colon: "Large size only: 5th round: ..."."""
 SPOKEN_OF = re.compile(
@@ -32,15 +37,17 @@ SPOKEN_OF = re.compile(
 
 def lines_of_labels(text: str) -> str:
     """The text with such labels at the start of lines; any other text as it is."""
-    spots: list[int] = []
-    start = 0
-    for paragraph in text.split("\n\n"):
+    paragraphs = text.split("\n\n")
+    for at, paragraph in enumerate(paragraphs):
         if any(len(line) >= SHORTEST for line in paragraph.split("\n")):
-            spots += [start + spot for spot in _run_in(paragraph)]
-        start += len(paragraph) + 2
-    for spot in spots:
-        text = f"{text[: spot - 1]}\n{text[spot:]}"
-    return text
+            spots = _run_in(paragraph)
+            # Lines cut short by the labels would no longer be seen to have been wrapped.
+            if spots and is_wrapped(paragraph.strip("\n").split("\n")):
+                paragraph = WRAPPED.sub(" ", paragraph)
+            for spot in spots:
+                paragraph = f"{paragraph[: spot - 1]}\n{paragraph[spot:]}"
+            paragraphs[at] = paragraph
+    return "\n\n".join(paragraphs)
 
 
 def _run_in(paragraph: str) -> list[int]:
