@@ -39,8 +39,8 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     earlier: dict[str, list[Entry]] = {}
     pieces, solutions, lots = dict[str, Piece](), Solutions(), list[Lot]()
     left, copies, opened = Below(), 1, 0
-    for part in pattern.layout.parts:
-        ledger = Ledger(pattern, size, part.name, ROWS - opened, earlier, left, copies)
+    for at, part in enumerate(pattern.layout.parts):
+        ledger = Ledger(pattern.of_part(at), size, part.name, ROWS - opened, earlier, left, copies)
         ledger.pieces, ledger.solutions, ledger.lots = pieces, solutions, lots
         evens = _begun(ledger, not parts)
         notes: list[Remark] = []
@@ -49,7 +49,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         for item, coming, ledger.coming in zip(items, _next_numbers(items), rows, strict=True):
             if isinstance(item, WrittenNote):
                 notes.append(remark(pattern, item, len(ledger.rows)))
-                if item.kind == "note" and pattern.craft is Craft.KNITTING:
+                if item.kind == "note" and ledger.pattern.craft is Craft.KNITTING:
                     heard(ledger, item.start, item.end)
             else:
                 add(ledger, item, coming, evens)

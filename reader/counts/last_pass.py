@@ -101,7 +101,7 @@ def last_part(
         prefix = body[:length]
         if not any(isinstance(one, Work | Group | Repeat) for one in prefix):
             return None
-        if node.chained and not isinstance(prefix[-1], Chain):
+        if node.chained != isinstance(prefix[-1], Chain) and (node.chained or tally.turned):
             continue
         if walk.left <= keep and not (again or node.chained or "sp" in names_in(prefix)):
             return None

@@ -12,7 +12,7 @@ from reader.counts.lists import knits
 from reader.counts.lost_items import lost_words
 from reader.counts.plainly import plainly_read
 from reader.counts.solved import Solved
-from reader.pattern.tree import LeaveRest, Node, Repeat, Skip
+from reader.pattern.tree import LeaveRest, Node, Repeat, Skip, Unread
 
 SO_MANY = re.compile(
     r"\b(?:last|final|rem(?:aining)?|other|rest of(?: the)?)\s+(?P<n>\d+)(?![\d,;/(\[ ]*[\d(\[])"
@@ -61,3 +61,18 @@ def _question(left: int, below: int, said: str, where: Where, solved: Solved) ->
 def _flat(nodes: Sequence[Node]) -> Iterator[Node]:
     for one in nodes:
         yield from _flat(one.body) if isinstance(one, Repeat) else (one,)
+
+
+LEAVES = re.compile(
+    r"\b(?:hold\w*|leav\w*|left|wait\w*|needles?|pins?|turn\w*|off|tog\w*|drop\w*|thread)\b"
+)
+
+
+def works_the_rest(nodes: Sequence[Node], unread: bool) -> bool:
+    """Whether the words of a knitted row that were not read, and are asked about, work the stitches
+    that no others do: none of them says that stitches are left or lost.
+    """
+    if not unread or not knits(nodes):
+        return False
+    told = [one.words.lower() for one in nodes if isinstance(one, Unread)]
+    return bool(told) and not any(LEAVES.search(words) for words in told)

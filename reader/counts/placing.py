@@ -326,10 +326,11 @@ def _into_openings(work: Work, n: int, m: int, tally: Tally) -> None:
     place, walk = work.place, tally.walk
     spaces = 1 if BETWEEN.search(place.text) else m
     tally.spaced = True
-    if "pineapple" in place.text and (place.where is Where.FIRST or "remaining" in place.text):
+    of_pineapple = "pineapple" in place.text
+    if of_pineapple and (place.where is Where.FIRST or "remaining" in place.text):
         walk.to_pineapple()
     which = wanted(place, walk)
-    begun = place.where is Where.FIRST and walk.known and walk.space_takes > 0
+    begun = place.where is Where.FIRST and walk.known and walk.space_takes > 0 and not of_pineapple
     if not begun or walk.count_spaces(which):
         # Where none is left, "the 1st loop" is the one that the round began in.
         walk.take_spaces(spaces, which)

@@ -42,7 +42,7 @@ from reader.counts.steady import Stride
 from reader.counts.tally import A_PASS, MOST_MADE, NOTHING, Need, Tally
 from reader.counts.walk import Walk
 from reader.counts.worked import Move
-from reader.pattern.tree import Act, Chain, Group, Node, Num, Repeat, Until, Where, Work
+from reader.pattern.tree import Act, Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Craft
 
 PASSES = 5_000
@@ -244,10 +244,18 @@ def work_each(node: Repeat, tally: Tally, behind: Need, work_all: Worker) -> Non
         pass_over_others(node, tally, keep)
     add_passes(passes, node, tally)
     over = 0 if fixed(node) or group else (tally.walk.left or 0) - keep
-    single = all(isinstance(one, Work | Chain | Act) for one in node.body)
-    begun_before = tally.walk.slipped or (single and not tally.walk.spaces)
+    begun_before = tally.walk.slipped or (_single(node, tally) and not tally.walk.spaces)
     if over > 0 and (over != tally.walk.before or not begun_before):
         tally.uneven = tally.uneven or (over, over + 1)
+
+
+def _single(node: Repeat, tally: Tally) -> bool:
+    """Whether a body has no repeat of its own, and skips no stitch of the row below."""
+    return all(
+        isinstance(one, Work | Chain | Act | Group)
+        or (isinstance(one, Skip) and is_opening(one.place, tally.walk))
+        for one in node.body
+    )
 
 
 def _on_trial(node: Repeat, tally: Tally, opened: int, work_all: Worker) -> Tally:

@@ -11,6 +11,7 @@ from reader.counts.back_at_first import back_in_first, skipped_at_close
 from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
 from reader.counts.chain_named import stands_for
+from reader.counts.chained_gaps import chained_gaps
 from reader.counts.edge_loops import begins_in_shell
 from reader.counts.endings import only_openings, with_closing
 from reader.counts.ends import (
@@ -28,6 +29,7 @@ from reader.counts.first_of_group import in_first_of_groups
 from reader.counts.first_square import first_square, loop_begun
 from reader.counts.gaps_between import gaps_between
 from reader.counts.joined_chain import fills_ring, in_ring
+from reader.counts.left_unworked import works_the_rest
 from reader.counts.lists import knits, repeated, slips_on, to_last_loop, whole_row
 from reader.counts.long_loops import lies_below
 from reader.counts.loops_of_stitches import loops_of_stitches
@@ -56,7 +58,6 @@ from reader.pattern.tree import (
     Repeat,
     Skip,
     Start,
-    Unread,
     Until,
     Where,
     Work,
@@ -74,8 +75,8 @@ def work_row(
     rest = on_stitch(ends.body) if choice.on_stitch else without_turns(ends.body)
     rest = to_last_loop(between_stitches(over_loops(by_needles(rest), below), below))
     rest = over_the_tall(rest if below.half else with_closing(with_last(rest)), below)
-    joined = any(isinstance(one, Act) and one.deed is Deed.JOIN for one in rest)
-    tally = Tally(size, below, choice, Walk(below), carried=carried, room=room, joined=joined)
+    tally = Tally(size, below, choice, Walk(below), carried=carried, room=room)
+    tally.joined, tally.turned = _ended(rest, ends)
     for one in ends.lead:
         tally.moves.append(Move(_lead_kind(one), one.words, one.span))
         if isinstance(one, Act) and one.deed is Deed.OTHER_SIDE:
@@ -106,6 +107,13 @@ def work_row(
     tally.runs = closed_round(rest, tally.runs, tally.grouped)
     next_chain = ends.next_chain.number.at(size) if ends.next_chain else 0
     return _close(tally, choice, chained, next_chain, ends)
+
+
+def _ended(rest: Sequence[Node], ends: Ends) -> tuple[bool, bool]:
+    """Whether the row is joined to its beginning, and whether the work is turned behind it."""
+    acts = {one.deed for one in rest if isinstance(one, Act)}
+    joined = Deed.JOIN in acts
+    return joined, not joined and (Deed.TURN in acts or ends.next_chain is not None)
 
 
 def _shares_first(rest: Sequence[Node]) -> bool:
@@ -262,7 +270,8 @@ def _close(tally: Tally, choice: Choice, chained: bool, next_chain: int, ends: E
     made = tally.makes
     # More taken away than there is to take: the words cannot mean that.
     tally.unsure = tally.unsure or made < 0
-    if left and (short_row(ends) or _works_the_rest(ends, tally) or leaves_on_needle(ends)):
+    rest = works_the_rest(ends.body, tally.unread)
+    if left and (short_row(ends) or rest or leaves_on_needle(ends)):
         tally.elastic = True
     if left and left == skipped_at_close(ends.body, tally):
         # "* ch 3, skip 1, sc in next; repeat 6 times, ch 3, join": the last chain passes over as
@@ -318,21 +327,6 @@ def at_half(runs: Sequence[Run]) -> bool:
     return loops > 2 and len(runs) > 2 and runs[-1].is_stitch and runs[-2].name == SPACE
 
 
-LEAVES = re.compile(
-    r"\b(?:hold\w*|leav\w*|left|wait\w*|needles?|pins?|turn\w*|off|tog\w*|drop\w*|thread)\b"
-)
-
-
-def _works_the_rest(ends: Ends, tally: Tally) -> bool:
-    """Whether the words of a knitted row that were not read, and are asked about, work the stitches
-    that no others do: none of them says that stitches are left or lost.
-    """
-    if not tally.unread or not knits(ends.body):
-        return False
-    unread = [one.words.lower() for one in ends.body if isinstance(one, Unread)]
-    return bool(unread) and not any(LEAVES.search(words) for words in unread)
-
-
 def balanced(moves: Sequence[Move]) -> bool:
     """Whether a pass of the row's repeat leaves as many stitches as it takes."""
     first = [move for move in moves if move.passes and move.passes[0].number == 1]
@@ -368,13 +362,13 @@ def best(
     """The reading that closes the row and agrees with the printed total, the usual one where
     several do. room: moves that may be opened.
     """
-    nodes, below = gaps_between(in_first_of_groups(in_ring(nodes, below), below), below)
+    nodes = in_first_of_groups(in_ring(nodes, below), below)
+    nodes, below = gaps_between(chained_gaps(nodes, below), below)
     ends = ends_of(loops_of_stitches(nodes, below), below.stitches is not None)
     found: Solved | None = None
     mark = -1e9
-    for number, choice in enumerate(
-        readings(ends.body, chains, below, begins_in_same(ends) and not below.in_loop)
-    ):
+    same = begins_in_same(ends) and not below.in_loop
+    for number, choice in enumerate(readings(ends.body, chains, below, same)):
         most = (3.0 + EXACTLY) * (stated is not None) + 2.0 - 0.2 * choice.oddity()
         most -= 0.1 * (number > 0)
         if most <= mark:

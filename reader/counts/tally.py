@@ -89,8 +89,8 @@ class Tally:
     to come belong to the same loop. closed: the chain that closes the round was made though no word
     had told of it yet. fastened: a slip stitch into the row below ended the last chain. untold:
     stitches that the row goes on over though no word tells of them. joined: the row is joined to
-    its own beginning. parted: the last repeat ended with a part of a pass. kept: what was worked
-    once for the whole row.
+    its own beginning. turned: the work is turned behind it, so that no chain ends it. parted: the
+    last repeat ended with a part of a pass. kept: what was worked once for the whole row.
     """
 
     size: int
@@ -120,6 +120,7 @@ class Tally:
     closed: bool = False
     fastened: bool = False
     joined: bool = False
+    turned: bool = False
     parted: bool = False
     kept: Kept = field(default_factory=lambda: Kept())
 

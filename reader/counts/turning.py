@@ -104,7 +104,28 @@ def _by_height(
     if isinstance(first, Skip) and first.place.where is Where.FIRST and height == tall:
         # "Ch 2, skip first st, hdc in each st across"
         usual = usual or first.place.number == ONE
+    usual = usual or (height == tall == HALF_DOUBLE and begins_increase(body))
     return [usual, not usual]
+
+
+HALF_DOUBLE = 2
+"""Chains of the turning chain for it, which counts in some books and not in others."""
+
+
+def begins_increase(body: Sequence[Node]) -> bool:
+    """Whether a round without repeats has one stitch beside its chain and increases next: "ch 2,
+    hdc in same space, 3 hdc in next st", so that the chain makes two of the first.
+    """
+    works = [one for one in body if isinstance(one, Work | Group | Repeat)]
+    if len(works) < 3 or any(isinstance(one, Repeat) for one in works):
+        return False
+    first, second = works[:2]
+    if not isinstance(first, Work) or not isinstance(second, Work):
+        return False
+    alone = first.place.where is Where.SAME and first.number in (None, ONE)
+    several = second.number is not None and second.number.values[0] > 1
+    into_one = second.place.where is Where.NEXT and second.place.number == ONE
+    return alone and several and into_one and first.stitch == second.stitch
 
 
 NTH_OF_CHAIN = re.compile(

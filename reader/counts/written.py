@@ -9,10 +9,12 @@ from reader.counts.differing import as_before
 from reader.counts.entries import Entry, without_sayings
 from reader.counts.joined_pieces import over_pieces
 from reader.counts.sentences import without_heading
+from reader.counts.two_in_each import two_in_each
 from reader.pattern.chained_between import chained_between
 from reader.pattern.chains_too import chains_too
 from reader.pattern.closing_stitch import closed_by_stitch
 from reader.pattern.clusters import begun_with_chain
+from reader.pattern.edge_corners import as_many_as_sides
 from reader.pattern.ends_by_size import of_one_size
 from reader.pattern.from_beginning import chain_begins_once
 from reader.pattern.layout import WrittenRow
@@ -49,8 +51,8 @@ def _as_read(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
 
 def _begun_and_ended(nodes: tuple[Node, ...]) -> tuple[Node, ...]:
     """A crocheted row with its chain worked once, and nothing behind its end."""
-    begun = chain_begins_once(begun_with_chain(chains_too(nodes)))
-    return closed_by_stitch(chained_between(over_pieces(off_the_hook(begun))))
+    begun = chain_begins_once(begun_with_chain(chains_too(tuple(two_in_each(nodes)))))
+    return as_many_as_sides(closed_by_stitch(chained_between(over_pieces(off_the_hook(begun)))))
 
 
 def off_the_hook(nodes: tuple[Node, ...]) -> tuple[Node, ...]:

@@ -28,6 +28,7 @@ STARTED = tuple(
     for chain in ("", " ch", " chain")
 )
 """The chain as the edge that the piece began with."""
+LENGTHS = ("long", "short", "longer", "shorter")
 LONGEST = 5
 
 
@@ -44,7 +45,9 @@ def along_edge(cur: Cursor, number: Num | None) -> Place | None:
         cur.at = start
         return None
     each = cur.accept("each", "every")
-    sides = 2 if each and cur.low() in ("long", "short", "longer") else 1
+    if each and cur.low(2) in LENGTHS:
+        cur.accept("of the")
+    sides = 2 if each and cur.low() in LENGTHS else 1
     all_of = cur.accept("of the four", "of the 4", "of four", "of all four") if each else False
     all_of = all_of or cur.accept("all four", "all 4", "the four", "the 4")
     sides = 4 if all_of else sides
@@ -106,6 +109,35 @@ def in_row_ends(cur: Cursor) -> Place | None:
     return Place(Where.ELSEWHERE, cur.span(start), number, "edge", text=cur.said(start))
 
 
+FREE = ("free", "unworked", "unused")
+LEFT_FREE = tuple(f"{left}{free}" for left in ("left ", "") for free in FREE)
+
+
+def stitches_left_free(cur: Cursor) -> Place | None:
+    """Stitches that a row before left alone, "in each of the 7 free sts of toe", "in 7 sts left
+    free", taken; None (nothing taken) where no such words stand here.
+    """
+    start = cur.at
+    all_over = cur.accept("along", "across", "over")
+    cur.accept("in", "into", "on")
+    cur.accept("each of the", "each of", "each", "the")
+    number = cur.number() if cur.kind() == "num" else None
+    cur.at += number is not None
+    before = number is not None and cur.accept(*FREE)
+    found = cur.stitch() if cur.low() not in STITCHES else None
+    cur.at += found.length if found is not None else cur.low() in STITCHES
+    named = found is not None or cur.low(-1) in STITCHES
+    if number is None or not named or not (before or cur.accept(*LEFT_FREE)):
+        cur.at = start
+        return None
+    if cur.low() in ("of", "at", "on"):
+        while cur.low() not in (*STOPS, "", "and", "then"):
+            cur.at += 1
+    number = Num((1,)) if all_over else number
+    return Place(Where.ELSEWHERE, cur.span(start), number, "edge", text=cur.said(start))
+
+
+STITCHES = ("st", "sts", "stitch", "stitches", "loop", "loops", "lps")
 MANY = 6
 """Stitches: fewer may be of a corner or a group."""
 

@@ -44,6 +44,8 @@ def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | Skip | Act | None:
     if not told:
         return None
     start = cur.at
+    if _kept_free(cur, lows):
+        _but_those(cur, lows, made)
     short = _of_a_short_row(cur, lows, made)
     cur.at += len(lows)
     if short:
@@ -151,6 +153,16 @@ def _cut_short(cur: Cursor, lows: list[str], made: list[Node]) -> bool:
         return False
     made[-1] = replace(last, place=replace(last.place, where=Where.TO_LAST, number=number))
     return True
+
+
+def _but_those(cur: Cursor, lows: list[str], made: list[Node]) -> None:
+    """ "sc in each st around, leaving 7 sts free": works the row but for those."""
+    back = next((n for n in range(1, len(made) + 1) if not isinstance(made[-n], Act)), 1)
+    last = made[-back] if made else None
+    at = next((n for n in range(1, len(lows)) if cur.kind(n) == "num"), 0)
+    number = cur.number(at) if at else None
+    if isinstance(last, Work) and last.place.where in (Where.EACH, Where.REST) and number:
+        made[-back] = replace(last, place=replace(last.place, where=Where.TO_LAST, number=number))
 
 
 def _phrase(cur: Cursor) -> list[str]:

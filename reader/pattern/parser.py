@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 
 from reader.pattern.chain_rules import chain_rules
 from reader.pattern.changed_for_sizes import told_for_some
@@ -19,6 +19,7 @@ from reader.pattern.named_groups import GROUPS, OWN_KEY, named_groups, parts_of
 from reader.pattern.own_key import learn_key
 from reader.pattern.own_names import own_names
 from reader.pattern.sizes import names_of, sizes_named
+from reader.pattern.two_crafts import Stretch, mixed, rewritten, stretches, within
 from reader.pattern.unwrapped import unwrapped
 from reader.terms.crafts import CROCHET_WORDS, KNITTING_WORDS, Terms
 from reader.terms.forms import forms, name_of, stitch_named
@@ -78,7 +79,7 @@ from reader.text.turns_and_ribs import in_rows
 @dataclass(frozen=True, slots=True)
 class Pattern:
     """A pattern as written, for all sizes at once. reading: the clean text as it is read, place for
-    place, without what only abbreviates.
+    place, without what only abbreviates. knitted: the parts of a text of crochet that are knitted.
     """
 
     title: str
@@ -93,6 +94,12 @@ class Pattern:
     chain_counts: dict[int, bool]
     silent_counts: bool | None
     reading: str
+    knitted: dict[int, Book] = field(default_factory=dict)
+
+    def of_part(self, number: int) -> Pattern:
+        """The pattern as the part with that number (0-based) is to be read: in its own craft."""
+        book = self.knitted.get(number)
+        return self if book is None else replace(self, craft=book.craft, book=book)
 
 
 DEFINED = re.compile(
@@ -353,7 +360,10 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     plain = with_circled(plain, codes)
     if which is Craft.KNITTING:
         plain = at_so_many_markers(at_each_needle(plain, needles_told(plain)))
-    layout = lay_out(plain, sizes)
+    layout, knitted = lay_out(plain, sizes), list[Stretch]()
+    if not craft and mixed(plain, which) and (knitted := stretches(plain, layout)):
+        plain = rewritten(plain, knitted, _knitting_as_usual)
+        layout = lay_out(plain, sizes)
     groups = tuple(named_groups(plain, chosen)) if which is Craft.CROCHET else ()
     specials, key = specials_in(plain, which, chosen, groups)
     for name, own in (own_names(plain, chosen) if which is Craft.CROCHET else {}).items():
@@ -370,5 +380,14 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     rules, silent = chain_rules(plain)
     return Pattern(
         layout.title, which, chosen, why, sizes, layout, key, source, book, rules, silent,
-        plain,
+        plain, _knitted_parts(layout, knitted, book),
     )  # fmt: skip
+
+
+def _knitted_parts(layout: Layout, knitted: list[Stretch], book: Book) -> dict[int, Book]:
+    """The parts of a text of crochet that are knitted, with what their words mean."""
+    if not knitted:
+        return {}
+    knits = Book(Craft.KNITTING, book.terms, book.sizes, source=book.source, lines=book.lines)
+    knits.learn()
+    return {at: knits for at, part in enumerate(layout.parts) if within(part, knitted)}

@@ -7,7 +7,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 
-from reader.pattern.along_edge import in_row_ends
+from reader.pattern.along_edge import in_row_ends, stitches_left_free
 from reader.pattern.around import around_alone
 from reader.pattern.between import behind_space, between_all, between_groups, past_edge_stitches
 from reader.pattern.cursor import STOPS, Cursor
@@ -59,7 +59,7 @@ def find_place(cur: Cursor) -> Place | None:
         return None
     loops = skip_loop_words(cur)
     place = in_row_ends(cur) or where_joined(cur, start) or between_all(cur, start)
-    place = place or _place(cur, start, loops)
+    place = place or stitches_left_free(cur) or _place(cur, start, loops)
     if place is None:
         if loops:
             return Place(Where.PLAIN, cur.span(start), text=cur.said(start))

@@ -41,14 +41,16 @@ COUNTED = re.compile(
 """So many in the row, wherever they are."""
 ONE_END = re.compile(
     r"\bat (?:the )?(?:beg\w*|start|end|one end|one side) of (?:the |each |every )?\w+"
+    r"|\bin (?:the )?(?:first|1st|last|end) (?:st|stitch) (?:of|on|in) (?:each|every)\b"
     r"|\bat (?:the )?(?:neck|armhole|front|side|inner|outer|inside|centre|center|shoulder) edge"
     r"|\b(?:at|in) (?:the )?(?:exact )?(?:center|centre|middle)(?: back| front)?"
     r"(?: of (?:the )?(?:row|round|back|front|toe|heel|sole|work|piece|section|neck))?$"
 )
 OF_A_ROW = re.compile(
     r"^(?:increasing|decreasing|inc|increase|dec|decrease) \d+"
-    r"(?: (?:sts?|stitches|h?dc|sc|h?tr|times))?(?: (?:in|on|across|over|at|during))?(?: (?:the"
-    r" )?(?:next|this|same|last|first)| the)? (?:row|rnd|round)$"
+    r"(?: (?:sts?|stitches|h?dc|sc|[hs] d c|[sd] c|h?tr(?: c)?|times))?"
+    r"(?: (?:in|on|across|over|at|during))?"
+    r"(?: (?:the )?(?:next|this|same|last|first|each|every)| the)? (?:row|rnd|round)$"
 )
 """So many in a row that is named."""
 OVER = re.compile(r"\bof the (\d+)")
@@ -57,13 +59,16 @@ IN_PLACE = re.compile(r"^(?:inc|dec) in (?:next|each|every st|first|last)")
 ROWS_AFTER = re.compile(r".{0,2}(?:row|rnd|round)")
 
 
+OMITS = ("omitting", "omit", "leaving", "skipping", "skip", "missing")
+
+
 def _words(cur: Cursor) -> tuple[list[str], int]:
     lows: list[str] = []
     for ahead in range(LOOK):
         low = cur.low(ahead)
         if low in (",", ";", ".", "(", "[", ")", "]", "*", "") and ahead > 0:
             break
-        if low in ("and", "then", "&") and cur.low(ahead + 1) in WORDS:
+        if low in ("and", "then", "&") and cur.low(ahead + 1) in (*WORDS, *OMITS):
             break
         ordinal = cur.kind(ahead) == "ord" and not low[0].isdigit() and "every" in lows
         lows.append(f"{cur.peek(ahead).value}th" if ordinal else low)

@@ -18,6 +18,9 @@ from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
 from reader.text.counting_labels import labels_counted
 from reader.text.crosses import starred
+from reader.text.edges_told import sides_first
+from reader.text.ended_with_slip import without_levelling
+from reader.text.even_then import stopped
 from reader.text.evenly_said import spread_apart
 from reader.text.explained_changes import changes_alone
 from reader.text.figure_heads import without_figures
@@ -33,6 +36,7 @@ from reader.text.markdown import unmarked
 from reader.text.misspelt import spelled
 from reader.text.multiples import without_multiples
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
+from reader.text.not_above_shaping import without_advice
 from reader.text.numbered import numbered
 from reader.text.odd_totals import totals_set_off
 from reader.text.old_totals import in_brackets as totals_in_brackets
@@ -111,6 +115,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
     plain = labelled_alike(with_one_verb(rows_repeated(plain)))
     plain = to_the_last(lists_told(spread_apart(plain)))
-    plain = chains_first(unnamed_loops(plain))
+    plain = sides_first(plain)
+    plain = chains_first(unnamed_loops(without_levelling(without_advice(stopped(plain)))))
     plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
     return source, plain

@@ -57,6 +57,14 @@ BESIDE = Sought(
     r"(?=[ .]*[)\]]|\.|[ ]*$)",
     re.IGNORECASE | re.MULTILINE,
 )
+OF_LAST = Sought(
+    (" last r", " final r"),
+    rf"(?<=[(\[]){_NUMBER} ?{_THING}?(?!\w))"
+    r" ?(?:in|on|at|for) (?:the )?(?:end of )?(?:the )?(?:last|final) (?:row|rnd|round)"
+    r"(?P<close>[ .]*[)\]])",
+    re.IGNORECASE,
+)
+"""The total of the last of several rows, which is what a total behind them all is."""
 CORRECTED = Sought(
     ("[corr", "[ed", "[note", "[sic", "[errat", "[n.b", "[was", "[first print"),
     r"[ ]?\[(?:corr|ed\.|note|sic|errat|n\.b|was|first print)\w*\b[^\[\]\n]{0,160}\]",
@@ -69,6 +77,7 @@ def plain_totals(text: str) -> str:
     """The text with such totals alone; any other text as it is."""
     text = CORRECTED.sub(lambda m: " " * len(m.group()), text)
     text = BESIDE.sub(_with_chain, text)
+    text = OF_LAST.sub(_closed, text)
     return REMARK.sub(_alone, text) if has_any(text, SAID_IN) else text
 
 
@@ -80,6 +89,10 @@ def _alone(found: re.Match[str]) -> str:
     before = found.string[max(0, found.start() - 3) : found.start()]
     if not found["close"] and not BEGINS.search(before):
         return found.group()
+    return _closed(found)
+
+
+def _closed(found: re.Match[str]) -> str:
     return (found["total"] + (found["close"] or "").strip(" .")).ljust(len(found.group()))
 
 
