@@ -9,6 +9,7 @@ from reader.counts.fabric import PICOT, SPACE, units_of
 from reader.counts.openings import UNITS
 from reader.counts.solved import Solved
 from reader.counts.tally import Tally
+from reader.pattern.totals import STITCHES
 from reader.terms.crafts import Terms
 from reader.terms.forms import forms, stitch_named
 from reader.terms.stitches import Craft, Kind
@@ -57,6 +58,12 @@ def counts_stitches(kind: str) -> bool:
     """Whether a total counts stitches of one kind, which spaces are not."""
     found = stitch_named(one_of(kind), Craft.CROCHET) if kind else None
     return found is not None and found.kind is not Kind.GROUP and found.name != "st"
+
+
+def exactly(one: Solved, stated: int | None, kind: str) -> bool:
+    """Whether a printed total of stitches is the row's count, the first chain as the words have it.
+    """
+    return one.count == stated and (kind in STITCHES or counts_stitches(kind))
 
 
 def in_groups(

@@ -89,12 +89,16 @@ def completes(work: Work) -> bool:
 
 
 def to_other_edge(tally: Tally) -> None:
-    """Goes on along the other side of the foundation chain; without one nothing is known of what
-    lies there.
+    """Goes on along the other side of the foundation chain, as far as the first side went, and
+    without its last chain where the work went around that; without a chain nothing is known of
+    what lies there.
     """
     chain = sum(run.n for run in tally.below.runs) if tally.below.chained else 0
     if chain:
-        tally.walk.over(foundation(chain, True))
+        worked = (one for one in reversed(tally.moves[-4:]) if one.kind is MoveKind.WORK)
+        last = next(worked, None)
+        around = last is not None and last.makes > last.takes > 0
+        tally.walk.over(foundation(max(1, chain - tally.turning - around), True))
         tally.elastic = True
     else:
         tally.walk.lost()

@@ -6,12 +6,13 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from reader.counts.agreeing import counts_stitches, values
+from reader.counts.agreeing import exactly, values
 from reader.counts.back_at_first import back_in_first, skipped_at_close
 from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
 from reader.counts.chain_named import stands_for
 from reader.counts.chained_gaps import chained_gaps
+from reader.counts.chains_passed import chains_passed
 from reader.counts.edge_loops import begins_in_shell
 from reader.counts.endings import only_openings, with_closing
 from reader.counts.ends import (
@@ -99,8 +100,8 @@ def work_row(
         _count_chain(ends, rest, height, tally)
     elif loop := loop_begun(rest, height, passed, below if tally.walk.known else None):
         tally.make_space(loop)
-    skipped = first_work(rest) if passed else None
-    tally.turning = 0 if chained else max(height, skipped.place.nth - 1 if skipped else 0)
+    over = chains_passed(first_work(rest), rest) if passed else 0
+    tally.turning = 0 if chained else max(height, over)
     rest = as_stitches(two_in_one(rest) if choice.doubled else rest)
     rest = repeated(rest, choice, size, below.edge if choice.over_again else 0)
     work_all(whole_row(slips_on(rest), tally), tally)
@@ -378,7 +379,7 @@ def best(
         agrees = stated is not None and one.count is not None and stated in values(one, kind)
         score = (
             3.0 * agrees
-            + EXACTLY * (one.count == stated and counts_stitches(kind))
+            + EXACTLY * exactly(one, stated, kind)
             + 2.0 * (one.fits is True)
             - 0.2 * choice.oddity()
             - 0.1 * (number > 0)

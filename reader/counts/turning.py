@@ -7,6 +7,7 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
+from reader.counts.chains_passed import chains_in, told_by_height
 from reader.counts.edge_loops import beside_group, goes_on_netting, loop_at_edge
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run
@@ -48,7 +49,7 @@ def chain_options(
     if craft is Craft.KNITTING:
         return [False]
     if ends.foundation is not None or (below.chained and ends.chain is None and not carried):
-        return _skipped(work, nodes, chain_is_worked(coming), below)
+        return _skipped(work, nodes, chain_is_worked(coming), below, held)
     chain = ends.chain
     height = chain.number.at(size) if chain is not None else carried
     if chain is not None and chain.counts is not None:
@@ -346,10 +347,14 @@ def mirrored(body: Sequence[Node], size: int) -> bool:
 
 
 def _skipped(
-    work: Work | None, body: Sequence[Node], worked: bool | None, below: Below
+    work: Work | None,
+    body: Sequence[Node],
+    worked: bool | None,
+    below: Below,
+    held: dict[int, bool],
 ) -> list[bool | None]:
     """Whether the chains passed over at the start of a foundation count. worked: whether the next
-    row ends in them as in a stitch.
+    row ends in them as in a stitch. held: what is known of turning chains by their height.
     """
     chains = sum(run.n for run in below.runs) if below.chained else 0
     if work is not None and work.place.nth > SHORTEST_RING and work.place.nth == chains:
@@ -362,6 +367,8 @@ def _skipped(
         told = chain.counts
     if told is not None:
         return [told]
+    if (rule := told_by_height(work, body, held)) is not None:
+        return [rule, not rule]
     if work is not None and work.stitch.height == 1 and work.place.nth > 3 and worked:
         # "Sc in 4th ch from hook": the next row ends in the chains that were passed.
         return [True, False]
@@ -378,7 +385,7 @@ def _skipped(
     if first is work and drawn_together(work.stitch) and not work.stitch.parts:
         # Told by the hands, it is the row's own stitch, of which the chain is none.
         return [False, True]
-    passed = first.place.number.values[0] + 1 if isinstance(first, Skip) else nth
+    passed = chains_in(first) + 1 if isinstance(first, Skip) else nth
     if first is work and work.number is not None and loop_at_edge(work, body, nth - 1):
         return [False, True]
     return [True, False] if passed >= work.stitch.height + 1 else [False, True]

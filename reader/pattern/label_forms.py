@@ -66,12 +66,20 @@ tr"."""
 ROW_BARE = re.compile(
     r"(?P<what>(?i:rows?|rnds?|rounds?))\s+(?P<nums>\d+(?:\s?(?:-|—|to|and|&)\s?\d+)?)(?P<end>\s+)"
     r"(?=(?:[KPkp]\s?\d|[KP][ ,.]|Knit|Purl|Pearl|Work|Sl(?:ip)?|Cast|Bind|\*|\(|\[|Yo\b|YO\b"
+    r"|(?i:ch \d|[shd]?dc in\b|sc in\b|tr in\b)"
     r"|(?i:[kp] (?:to|all|across|every|each|f|in)\b|[kp]1?f ?&?b\b|ssk\b|skpo?\b|yo\b|sl \d|m1"
     r"|(?:inc|dec)\b)"
     r"|(?i:rep(?:eat)?|as|same as) (?i:row|rnd|round)s? ?\d)"
     r"(?!.{0,3}(?:[Rr]ows?|[Rr]ounds?)\b))"
 )
 """At a line's start a label may go without any mark: "Row 1 Knit"."""
+SPREAD = re.compile(
+    r"[\[(]?(?P<what>(?i:(?P<many>rounds|rnds|rows|rds)|round|rnd|row|rd))\s?"
+    r"(?P<nums>\d{1,3}\s(?:-|—)\s?\d{1,3})(?P<end>[\])]\s+(?=\S)"
+    r"|\s+(?=(?i:ch(?:ain)?\s\d|work\b|rep|as\b|same\b|knit\b|purl\b|[kp]\d)|[*\[])"
+    r"|(?(many)\s+(?=[A-Z(])|(?!)))"
+)
+"""At a line's start the dash of a range between spaces, which ends no label: "Rows 2 - 6 Ch 3"."""
 NEXT_ALONE = re.compile(r"(?<![\w-])Next,(?=\s+[a-z*(\d])")
 """Behind a row: "Next, plain."."""
 NEXT_COLON = re.compile(r"next:(?=\s)", re.IGNORECASE)

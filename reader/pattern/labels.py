@@ -19,6 +19,7 @@ from reader.pattern.label_forms import (
     ORDINAL_BARE,
     ORDINAL_WIDE,
     ROW_BARE,
+    SPREAD,
     WORKS_ALL,
     counts_on,
     led,
@@ -75,7 +76,7 @@ WORD_FIRST = re.compile(
 )
 ORDINAL_FIRST = re.compile(
     rf"(?<![\w-])(?P<nums>{_ORD}(?:(?:\s+(?:{_ROUND}))?{_JOIN}(?:{_ORD}"
-    rf"|\d+))*)\s+{_MANNER}(?P<what>{_ROUND})"
+    rf"|\d+))*)\s+{_MANNER}(?P<what>{_ROUND}|r(?=\.?:))"
     rf"(?:\s+(?:of\s+petals|incl\w*))?\.?(?P<side>{SIDE}){_AIM}(?P<end>{_END}|;(?=\s+\d)"
     rf"|{SIDE_ENDS}|{_LOOSE})",
     re.IGNORECASE,
@@ -219,12 +220,12 @@ def _label_at(text: str, start: int, line_start: bool) -> Mark | None:
     others = _for_others(text, start) or _by_size(text, start)
     if others is not None:
         return others
-    ordinal = ORDINAL_FIRST.match(text, start)
-    ordinal = ordinal or ORDINAL_ALONE.match(text, start)
+    if line_start and (spread := SPREAD.match(text, start)):
+        return _numbered(spread, start)
+    ordinal = ORDINAL_FIRST.match(text, start) or ORDINAL_ALONE.match(text, start)
     word = WORD_FIRST.match(text, start)
-    if ordinal or (word and (line_start or word.group("what") != "r")):
-        found = ordinal or word
-        assert found is not None
+    found = ordinal or (word if word and (line_start or word.group("what") != "r") else None)
+    if found:
         return _numbered(found, start, side_of(_said(found, "side")))
     if NEXT_ALONE.match(text, start) or (line_start and NEXT_COLON.match(text, start)):
         return Mark(start, start + 5, (), "Next row", loose=True)
@@ -312,7 +313,7 @@ def _said(found: re.Match[str], group: str) -> str:
 
 def _numbered(found: re.Match[str], start: int, side: str = "", every_other: str = "") -> Mark:
     numbers, is_round = opened(found.group("nums")), _is_round(found.group("what"))
-    loose = bool(_said(found, "loose"))
+    loose = bool(_said(found, "loose")) and not found.group().rstrip().endswith(".")
     return Mark(start, found.end(), numbers, "", 1, is_round, side, every_other, loose)
 
 

@@ -88,7 +88,7 @@ def _with_its_chain(cur: Cursor, start: int, place: Place) -> Skip:
 def _from_chain(cur: Cursor, start: int) -> Node | None:
     """ "starting in 2nd ch from hook, work 1 sc in each ch": the chains before it are passed."""
     at = cur.at
-    if not cur.accept("starting", "beginning", "start", "begin"):
+    if not cur.accept("starting", "beginning", "start", "begin", "beg", "commencing", "commence"):
         return None
     cur.accept("in the", "with the", "at the", "from the", "in", "with", "at", "from")
     nth = cur.peek().value if cur.kind() == "ord" else 0

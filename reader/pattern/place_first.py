@@ -46,6 +46,8 @@ def place_first(cur: Cursor) -> bool:
     for ahead in range(1, FARTHEST):
         if cur.low(ahead) in VERBS and cur.low(ahead - 1) != "same":
             # "In each dc across, working last dc in turning ch" tells of one of them.
+            if cur.low(-1) == "and" and _placed_behind(cur, ahead):
+                return False
             return cur.low(ahead + 1) != "last" and cur.words("the last", ahead + 1) == 0
         if cur.low(ahead) == "crochet" and cur.low(ahead - 1) not in OF_CROCHET:
             return True
@@ -65,6 +67,20 @@ def place_first(cur: Cursor) -> bool:
     counted = counted or cur.stitch() is not None or cur.low() in VERBS or _listed(cur)
     cur.at = at
     return place is not None and counted
+
+
+def _placed_behind(cur: Cursor, verb: int) -> bool:
+    """Whether what is worked behind a comma has a place of its own, so that the place before is the
+    stitch's before it: "sc in 2nd ch and in next 7 ch, work 3 sc in last ch".
+    """
+    if cur.low(verb - 1) != ",":
+        return False
+    for ahead in range(verb + 1, verb + 6):
+        if cur.low(ahead) in STOPS or not cur.low(ahead):
+            return False
+        if cur.low(ahead) in ("in", "into"):
+            return True
+    return False
 
 
 def _listed(cur: Cursor) -> bool:

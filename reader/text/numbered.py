@@ -49,6 +49,9 @@ DOTTED = re.compile(
 """ "R.3 sc in each"."""
 LEAST = 3
 """Lines labelled so, one after the other from 1, that make them rows."""
+FEWEST = 2
+"""The same where the labels have their word, "R1 dc in ...", "R2-6 ch 3 ...".
+"""
 
 
 def numbered(text: str) -> str:
@@ -67,7 +70,7 @@ def numbered(text: str) -> str:
         text = DOTTED.sub(
             lambda found: f"{found['label']}{found['first']}:".ljust(len(found.group())), text
         )
-    if _counts_on(BARE, text):
+    if _counts_on(BARE, text, FEWEST):
         text = NAMED.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
         text = BARE.sub(lambda found: f"{found['label']}:".ljust(len(found.group())), text)
     text = SO_MANY.sub(lambda found: f"{found['label']} row:".ljust(len(found.group())), text)
@@ -226,7 +229,7 @@ def _without_brackets(found: re.Match[str]) -> str:
 LABELLED = re.compile(
     r"^[ ]*(?P<what>R|rnds?|rns?|rounds?|rows?|rds?)[ ]?(?P<first>\d{1,3})"
     r"(?:(?P<gap>[ ]?)(?P<dash>[-—])[ ]?(?P<last>\d{1,3})\b(?P<end>[ ]?[:.)—-])?"
-    r"(?P<stitch>[ ]?(?:ch|sc|hdc|dc|tr|htr|inc|dec|sts?|stitches|k|p)\b)?)?",
+    r"(?P<stitch>[ ]?(?:ch|sc|hdc|dc|tr|htr|inc|dec|sts?|stitches|k|p)\b(?! \d))?)?",
     re.MULTILINE | re.IGNORECASE,
 )
 
@@ -251,10 +254,10 @@ def _no_ranges(text: str) -> str:
     return "".join(out)
 
 
-def _counts_on(shape: re.Pattern[str], text: str) -> bool:
+def _counts_on(shape: re.Pattern[str], text: str, least: int = LEAST) -> bool:
     firsts = [
         int(found["first"] or found.groupdict().get("step") or 0) for found in shape.finditer(text)
     ]
-    if len(firsts) < LEAST or firsts[0] != 1:
+    if len(firsts) < least or firsts[0] != 1:
         return False
     return all(a < b or b == 1 for a, b in pairwise(firsts))

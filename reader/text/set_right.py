@@ -5,6 +5,8 @@ set as usual, each pass in its turn; length kept.
 from __future__ import annotations
 
 from reader.text.all_capitals import as_sentences
+from reader.text.all_round import all_round
+from reader.text.asides_worked import led_to_other_side
 from reader.text.bare_row_calls import with_as
 from reader.text.bare_times import with_times_told
 from reader.text.blank_lines import without_blank_lines
@@ -114,8 +116,8 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = with_times(without_multiples(without_any_number(without_other_ways(plain))))
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
     plain = labelled_alike(with_one_verb(rows_repeated(plain)))
-    plain = to_the_last(lists_told(spread_apart(plain)))
-    plain = sides_first(plain)
-    plain = chains_first(unnamed_loops(without_levelling(without_advice(stopped(plain)))))
+    plain = all_round(to_the_last(lists_told(spread_apart(plain))))
+    plain = without_levelling(without_advice(stopped(sides_first(plain))))
+    plain = led_to_other_side(chains_first(unnamed_loops(plain)))
     plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
     return source, plain
