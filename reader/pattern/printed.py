@@ -119,6 +119,7 @@ def _in_bracket(words: str, bracket: re.Match[str], sizes: int) -> Printed | Non
     if sizes > 1 and some and len(re.findall(r"\d+", some.group())) < sizes:
         return None
     body = by_commas(HALVES.sub("", " ".join(body.split())), sizes)
+    body = OWN_CHAIN.sub("", body) if CHAIN_AMID.search(before) else body
     one = bracket_total(body, bracket.start(), bracket.end())
     if one is None or not _whole(body, one):
         one = listed(body, bracket.start(), bracket.end(), before, after)
@@ -138,6 +139,11 @@ def _alone(text: str, found: list[Printed], crochet: bool) -> str:
     return text[: last.start] + " " * (last.end - last.start) + text[last.end :]
 
 
+CHAIN_AMID = re.compile(r"(?:sts?|\d|[shd]c|h?tr|leg|around),? (?:and )?ch [2-5]\b", re.IGNORECASE)
+OWN_CHAIN = re.compile(
+    r"(?<=[a-z]) ?(?:\+|and|plus) ?(?:[2-5][ -]?ch(?:ain)?s?|ch[ -]?[2-5])\.?$", re.IGNORECASE
+)
+"""Chains told beside the stitches, of a row that makes them amid those: "(27 sc + 3 ch)"."""
 HALVES = re.compile(
     r",? (?:and|with|plus|\+) (?:an? |one |two |1 |2 )?half[- ](?:an? )?[a-z]+"
     r"(?:,? (?:at|on) (?:each|either|both|one) (?:ends?|sides?))?$",

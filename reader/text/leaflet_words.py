@@ -37,7 +37,7 @@ LISTED_ROWS = Sought(
 """ "Rows 6, 8 and 10; Repeat row 2"."""
 NUMBER_ROWS = Sought(
     ("number",),
-    r"\b(?P<which>even|odd)(?P<number>[- ]number(?:ed)?)(?=\s+(?:rows?|rnds?|rounds?)\b)"
+    r"\b(?P<which>even|odd)(?P<number>[- ]number)(?=\s+(?:rows?|rnds?|rounds?)\b)"
     r"(?P<rows>\s+\w+)(?P<mark>,?\s+(?=(?:do|work|repeat|rep|same|as|like)\b))?"
     r"(?P<verb>(?:do|work)\s+(?=row\s+\d|(?:\w+\s+)?same))?",
     re.IGNORECASE,

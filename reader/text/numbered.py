@@ -14,7 +14,11 @@ _NO_COLON = (
     r"|work|worked|side|the)\b))"
 )
 """No colon follows soon, but one behind a word or two of what the row is for."""
-_MORE = r"(?:[ ]?(?:-|to|,|&)[ ]?\d{1,3})?"
+_MORE = (
+    r"(?:[ ]?(?:-|to|&)[ ]?\d{1,3}|,[ ]?\d{1,3}(?![ ]+(?:[shd] ?[cd]\b|[shd]{1,2} ?c|h?tr|ch|st|sl"
+    r"|single|double|treble|half|chain|[kp]\b|[a-z]*sts?\b)))?"
+)
+"""The other rows of a label; behind a comma a number of stitches is none, "Round 1, 8 s c"."""
 DASHED = re.compile(
     rf"^(?P<label>[ ]*(?P<first>\d{{1,3}}){_MORE}) [-—] (?=[A-Za-z(*\[\d])", re.MULTILINE
 )

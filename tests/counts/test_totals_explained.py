@@ -64,3 +64,8 @@ def test_a_wrong_one_below_its_row() -> None:
 
 def test_a_line_without_labels_is_a_row() -> None:
     assert told("6 sc in magic ring\n2 sc in each st\n(sc 1, inc) 6 times")[0] == [6, 12, 18]
+
+
+def test_chains_told_beside_stitches() -> None:
+    row = "Round 2: sc in next 6 sts, ch 3, sc in next 6 sts (12 sc + 3 ch)"
+    assert told(f"Ch 4, join.\nRound 1: 12 sc in ring.\n{row}") == ([12, 12], [])

@@ -90,3 +90,13 @@ def test_labels(one: str, two: str) -> None:
 def test_a_row_called_behind_a_line_without_a_stop() -> None:
     rows = "1st Row. Hdc in 3rd ch from hook and in each ch, turn\n2nd Row. Ch 2, hdc across, turn"
     assert told(f"Ch 18.\n{rows}\n3rd Row. Work as Row 2 (16 stitches).")[0] == [16, 16, 16]
+
+
+def test_a_number_of_stitches_is_no_row() -> None:
+    rows = "Round 1, 8 s c in ring.\nRound 2, 2 s c in each s c.\nRound 3, s c in each s c."
+    assert told(f"Ch 4, join.\n{rows}")[0] == [8, 16, 16]
+
+
+def test_even_numbered_rows() -> None:
+    rows = "Row 1: K1, yo, k to last st, yo, k1.\nEven-numbered rows: purl.\nRow 3: As row 1."
+    assert told(f"Cast on 11 sts.\n{rows}")[0][-1] == 15
