@@ -109,6 +109,12 @@ def _as_before(ledger: Ledger, row: WrittenRow, rule: Rule, counts: list[int]) -
     ledger.check_total(row, rule.start, rule.end)
 
 
+MEASURED = re.compile(
+    r"\b(?:inc|dec|narrow|widen)(?:reas\w+|ing)?\b[^.;]*\b(?:until|till)\b[^.;]*"
+    r"\b(?:inch(?:es)?|ins?|cm)\b",
+    re.IGNORECASE,
+)
+"""Rows that change the count, and go on to a measure."""
 SEEN = 6
 """Counts that tell how rows went."""
 
@@ -122,7 +128,8 @@ def _as_one_row(
     knits = ledger.pattern.craft is Craft.KNITTING
     away = rule.goal is not None and rule.goal != here and SHAPES.search(rule.rest)
     changes = steps_of(counts, rule)[0] or (rule.goal is not None and rule.rows > 1) or away
-    unknown = rule.step or rule.paced or (knits and changes)
+    grows = rule.goal is None and MEASURED.search(rule.rest)
+    unknown = rule.step or rule.paced or (knits and changes) or grows
     told = rule.goal if knits and unknown and sections < 2 and not rule.between else None
     if told is not None:
         why = f"{why}; {told} stitches are taken from the words"

@@ -33,6 +33,10 @@ EVEN_ON = re.compile(
 """Rows that are worked even on so many stitches: as many as there are."""
 
 
+EACH_SIDE = re.compile(r"\b(?:of|on|at|for) each (?:side|half|front)\b", re.IGNORECASE)
+"""Both sides of a neck are worked at once: so many are told of one of them."""
+
+
 def remaining_told(words: str, size: int, sizes: int) -> int | None:
     """The number of stitches that the words say remain; None where they say none."""
     told = tightened(words, size, sizes)
@@ -50,5 +54,7 @@ def hold_against(ledger: Ledger, start: int, end: int) -> None:
     told = remaining_told(ledger.text[start:end], ledger.size, len(ledger.pattern.sizes))
     here = ledger.below.stitches
     if told is None or not ledger.rows or here == told:
+        return
+    if here == 2 * told and EACH_SIDE.search(ledger.text, start, end):
         return
     ledger.settle(told)

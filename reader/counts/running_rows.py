@@ -31,7 +31,8 @@ BEGINS_TURNED = re.compile(
 )
 """A row that has only begun: "Ch 2 (does not count as a st) and turn."."""
 SECOND_SIDE = re.compile(
-    r"\W*(?:(?:skip|miss|sk|leave|leaving)\b[^.;]{0,50}?\b(?:attach|rejoin|join(?!\s*(?:[,.;)]|$)"
+    r"\W*(?:with\s+(?:the\s+)?(?:wrong|right)\s+side\b[^.;,]{0,60},\s*)?"
+    r"(?:(?:skip|miss|sk|leave|leaving)\b[^.;]{0,50}?\b(?:attach|rejoin|join(?!\s*(?:[,.;)]|$)"
     r"|\s+(?:rnd|round|with\s+(?:a\s+)?(?:sl|ss)|(?:in|to)\s+(?:the\s+)?(?:1st|first|top|form))))"
     r"|(?:re-?join|attach"
     r"|join)\b[^.;]{0,60}?\b(?:remaining|other side|skipp?ed|other shoulder|next st))",

@@ -7,6 +7,14 @@ import re
 from reader.pattern.key_lines import tells_meaning
 from reader.pattern.label_places import ends_sentence
 from reader.pattern.labels import bulleted, label_at
+from reader.pattern.line_ends import (
+    DEMANDS,
+    EVERY_LAST,
+    HALF_HEADING,
+    HALF_NAMED,
+    MID_PHRASE,
+    NAMED_BEHIND,
+)
 from reader.pattern.line_widths import SPOKEN_ORDER, by_hand, widths_of
 from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, MEANING, RUN_IN
 from reader.terms.numbers import ORDINALS
@@ -103,19 +111,6 @@ def _open_bracket(before: str) -> bool:
     return opens >= 0 and ")" not in tail[opens:] and "]" not in tail[opens:]
 
 
-HALF_HEADING = re.compile(r"(?:^|[.;:)]\s+)[A-Z]{3,}(?: [A-Z]{2,})*$|[,-]$")
-"""A line that ends inside a heading, "... cut yarn. SHAPE ARMHOLE", or amid a sentence."""
-MID_PHRASE = re.compile(r"\b(?:rep|repeat|as|of|from|than|the|same as)$", re.IGNORECASE)
-"""How a line ends that cannot stand alone."""
-DEMANDS = re.compile(
-    r"(?:^|[\s,;(*])"
-    r"(?:in|into|next|each|every|to|and|or|with|ch|chain|sk|skip|miss|sl|same|first|a|an"
-    r"|(?<!cast )on|over|under|by|for|at|until|till|work|make|k|p|knit|purl|from|of|the|then|rep"
-    r"|repeat|between|through|cast|bind|pick|ending|remaining|foll|following|beg|your|this|these|is|are)$"
-    r"|[(\[*+&/=]$",
-    re.IGNORECASE,
-)
-"""How a line ends that demands another word, whatever its width."""
 GOES_ON = re.compile(r"[a-z(\[*]|\d+(?: ?[a-z(]|,)")
 """How a line begins that may go on with an open one."""
 KNITS = re.compile(r"[KP] ?\d+\b")
@@ -205,6 +200,8 @@ def _labelled(before: str, last: str, line: str) -> bool:
     """Whether a line begins with a row's label, and not with a number of the row before it."""
     label = label_at(line, 0, True)
     if label is None or (label.loose and not ends_sentence(last)):
+        return False
+    if line[0].islower() and EVERY_LAST.search(last, max(0, len(last) - LONGEST_TAIL)):
         return False
     bare = re.match(r"^\d+[.)]", line)
     counts_on = bare and label.numbers and _last_number(before) + 1 == label.numbers[0]
@@ -300,6 +297,8 @@ def _continues(before: str, line: str, width: int) -> bool:
     if _stands_alone(last, line, width):
         return False
     tail = max(0, len(last) - LONGEST_TAIL)
+    if HALF_NAMED.search(last, tail) and NAMED_BEHIND.match(line):
+        return True
     if OPEN_RANGE.search(last, tail) or LABEL_LAST.search(last, tail):
         return True
     if ROW_FIRST.match(line) and ORDINAL_LAST.search(last, tail):

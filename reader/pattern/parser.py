@@ -34,6 +34,7 @@ from reader.text.clean import CleanText
 from reader.text.dashed_sentences import undashed
 from reader.text.decreases_named import decreases_named
 from reader.text.dropped_down import worked_down
+from reader.text.each_round_evenly import each_round_evenly
 from reader.text.evenly_said import evenly_said
 from reader.text.everyday_words import everyday_words
 from reader.text.first_chains import first_chains
@@ -353,7 +354,8 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = _knitting_as_usual(plain)
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:
-        plain = first_chains(without_short_names(without_side_stars(plain)))
+        plain = each_round_evenly(without_side_stars(plain))
+        plain = first_chains(without_short_names(plain))
         plain = turned_amid(slips_named(pieces_apart(plain)))
     sizes, plain = _with_sizes(source, plain)
     codes = letter_codes(plain, which, chosen)

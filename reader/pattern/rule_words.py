@@ -294,8 +294,8 @@ SPELLED_OUT = re.compile(
     re.IGNORECASE,
 )
 MEASURE = re.compile(
-    rf"{_AT}(?:(?:change|switch|with|using)\b(?:(?!\bpick|\bcast|\bbind|\d sts?\b)[^.;])*[.,;]\s*)?"
-    r"(?:then\s+|now\s+)?(?:work"
+    rf"{_AT}(?:(?:change|switch|with|using)\b(?:(?!\bpick|\bcast|\bbind|\d sts?\b)[^.;])*[.,;]\s*"
+    r"|(?:with|using|on)\s+(?:[a-z\d.#]+\s+){1,4}needles?\s+)?(?:then\s+|now\s+)?(?:work"
     rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p "
     rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|{_IN_INCHES}"
     rf"|\blong\b(?! (?:s ?c|d ?c|h ?d ?c|tr|sts?|stitch|singles?|doubles?|trebles?)\b)"

@@ -118,6 +118,13 @@ SAME_MANNER = Sought(
     re.IGNORECASE,
 )
 """ "Work in same manner as back until piece measures 14 inches"."""
+DROPPED = Sought(
+    ("drop",),
+    r"(?:\*\s*)?(?P<k>\b[kp])\s?1,?\s+drop(?:ping)?\s+(?:the\s+|next\s+)?(?:yo|y\s?o|over)\b\s*[.;,]\s+"
+    r"(?:repeat|rep)\.?\s+(?:from\s+\*\s+)?(?:across|to\s+end)(?:\s+(?:of\s+)?(?:the\s+)?row)?(?=\s*(?:[.;,]|$))",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "K 1, drop the yo. Repeat across row": the last pass has no over to drop."""
 SLIPPED_OVER = Sought(
     ("slip",),
     r"(?P<verb>\bslip)(?=\s+(?:it\s+|band\s+)?(?:on(?:\s*to)?|over)\s+(?:the\s+|your\s+)?(?:hat|head|cap"
@@ -179,6 +186,7 @@ def leaflet_words(text: str) -> str:
     text = AND_REPEAT.sub(_and_repeat, text)
     text = NO_LONGER.sub(lambda m: re.sub(r"\S", " ", m.group()), text)
     text = IN_ONE.sub(lambda m: ("Inc" if m["two"][0] == "K" else "inc").ljust(len(m["two"])), text)
+    text = DROPPED.sub(lambda m: f"{m['k']} across dropping yo's".ljust(len(m.group())), text)
     text = SAME_MANNER.sub(lambda m: m["verb"] + "same as".ljust(len(m["how"])), text)
     text = ON_REMAINING.sub(lambda m: m["at"] + re.sub(r"\S", " ", m["said"]), text)
     text = SLIPPED_OVER.sub(lambda m: "Pull" if m["verb"][0] == "S" else "pull", text)
