@@ -160,14 +160,17 @@ def _over_itself(node: Node | None) -> bool:
 
 
 def _on_one_way(rest: list[Node], tally: Tally) -> None:
-    """ "Sl st in next dc and in next sp": the first slip stitch is only the way to the second."""
+    """ "Sl st in next dc and in next sp", "sl st across each tr and to center of next loop": the
+    first slip stitches are only the way to the second.
+    """
     works = [one for one in rest if isinstance(one, Work | Group | Repeat)]
     if len(works) < 2 or not (travels(works[0]) and travels(works[1])):
         return
     first, then = works[0], works[1]
     if not isinstance(first, Work) or not isinstance(then, Work):
         return
-    stitch = first.place.where is Where.NEXT and not is_opening(first.place, tally.walk)
+    stitch = first.place.where in (Where.NEXT, Where.EACH)
+    stitch = stitch and not is_opening(first.place, tally.walk)
     if stitch and then.place.where is Where.NEXT and is_opening(then.place, tally.walk):
         tally.moves.append(Move(MoveKind.SLIP, first.words, first.span))
         rest.remove(first)

@@ -45,7 +45,20 @@ def _aside(node: Node) -> Node:
         return replace(node, body=tuple(map(_aside, node.body)))
     if not isinstance(node, Work) or not BETWEEN.search(node.place.text):
         return node
+    if _is_stitch(node.place):
+        return node
     return replace(node, place=replace(node.place, where=Where.ELSEWHERE, number=ONE, each=False))
+
+
+KINDS = frozenset(("sc", "hdc", "dc", "tr", "dtr", "trtr"))
+OF_STITCH = re.compile(
+    r"^(?:in|into|on|over|to)\b(?! [^,;]*\b(?:sps?|spaces?)\b).+\bbet", re.IGNORECASE
+)
+
+
+def _is_stitch(place: Place) -> bool:
+    """Whether a place is a stitch that stands between others: "in dc between next 2 shells"."""
+    return place.noun in KINDS and OF_STITCH.match(place.text) is not None
 
 
 SPACE = re.compile(r"\b(?:sps?|spaces?)$")
@@ -65,6 +78,8 @@ def _one(node: Node, bare: bool) -> Node:
     if not BETWEEN.search(said) and not alone:
         return node
     place = node.place
+    if _is_stitch(place):
+        return node
     if place.noun in GROUPED or place.where not in (Where.NEXT, Where.EACH, Where.FIRST):
         return node
     node = replace(node, place=_as_stitch(place))

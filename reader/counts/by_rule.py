@@ -16,13 +16,15 @@ from reader.counts.called_back import pineapple, turns
 from reader.counts.casting import cast_on_in
 from reader.counts.changed_at_rows import changed_at_rows
 from reader.counts.colour_rows import told_by_colours
-from reader.counts.copies_joined import only_joins
+from reader.counts.copies_joined import joined_to_first, only_joins
 from reader.counts.corners import in_corners
 from reader.counts.divisions import division_again
 from reader.counts.entries import numbers_of, once_fewer
 from reader.counts.even_amid import rows_apart
 from reader.counts.evenly import evenly, total_within, up_to_label
 from reader.counts.evens import Evens, before_calls
+from reader.counts.first_rows_again import first_rows_again
+from reader.counts.groups_grow import groups_grow
 from reader.counts.growing import HAVING_MORE, by_their_gains, grow
 from reader.counts.grown_as_told import grown_as_told
 from reader.counts.gusset import told_behind, whole_of_part
@@ -94,7 +96,9 @@ FURTHER = re.compile(
 
 CHANGED_TOO = "as the row that is named, changed as the words say"
 
-TOLD_OTHERWISE = (told_by_colours, with_other_chains, wider_square, in_corners, grown_as_told)
+TOLD_OTHERWISE = (
+    told_by_colours, with_other_chains, wider_square, in_corners, grown_as_told, joined_to_first,
+)  # fmt: skip
 """Manners of crochet in which rows are told by others."""
 
 
@@ -179,6 +183,8 @@ def _add_one(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Evens) ->
     if paired or (knits and (only_in_last(ledger, row) or changed_at_rows(ledger, row))):
         return
     told = () if knits else TOLD_OTHERWISE
+    if not knits and (groups_grow(ledger, row, work) or first_rows_again(ledger, row, work)):
+        return
     if any(one(ledger, row) for one in told):
         return
     if same_as_piece(ledger, row, work):

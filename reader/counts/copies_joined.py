@@ -65,6 +65,33 @@ def only_joins(ledger: Ledger, row: WrittenRow, words: str) -> bool:
     return True
 
 
+JOINED_TO_FIRST = re.compile(
+    r"\W*(?:work|make)\s+(?:an?|another|the|one)\s+(?:(?:2nd|second|other|more)\s+)?(?P<of>motif|flower"
+    r"|square|medallion|wheel|rosette|block)\s+(?:in\s+(?:the\s+)?same\s+manner|like\s+(?:the\s+)?"
+    r"(?:1st|first)|(?:the\s+)?same\s+as\s+(?:the\s+)?(?:1st|first))\b[^.;:*]{0,20}\bjoin",
+    re.IGNORECASE,
+)
+"""A second motif, of which only the last round is told, for its joins."""
+
+
+def joined_to_first(ledger: Ledger, row: WrittenRow) -> bool:
+    """Books the last round of a second motif with as many stitches as that of the first, whatever
+    it is joined to; False (nothing booked) for other rows.
+    """
+    text = ledger.text
+    if row.mark is not None or not JOINED_TO_FIRST.match(text, row.start, row.end):
+        return False
+    if not ledger.rows or ledger.below.stitches is None:
+        return False
+    below = ledger.below
+    ledger.even(below.stitches, None, row.start, row.end, AS_FIRST)
+    ledger.below = below
+    return True
+
+
+AS_FIRST = "as many as in the last round of the first, whatever it is joined to"
+
+
 def come_together(ledger: Ledger, entry: Entry) -> None:
     """A part whose first row works more stitches than the part before it left, each lot by its
     number, and prints as many or says that it joins: those of several pieces, not of that one.

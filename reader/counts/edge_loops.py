@@ -5,6 +5,7 @@ dc in next sp, ..., 3 dc in last sp", "2 dc in 6th ch from hook, ch 2, 2 dc in n
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from reader.counts.ends import travels
 from reader.counts.openings import UNITS
@@ -79,3 +80,31 @@ def loop_at_edge(work: Work, body: Sequence[Node], passed: int) -> bool:
     several = work.number is not None and work.number.values[0] > 1
     alike = isinstance(half, Work) and half.stitch == work.stitch and half.number == work.number
     return several and isinstance(chain, Chain) and alike
+
+
+def leads_up(work: Work | None, turned: bool, body: Sequence[Node], height: int) -> bool:
+    """Whether a row's chain is a loop of its passes, or, where the row was turned with it, only
+    leads up to the loop that the row before ended with: "ch 6, sl st in the ch 3 of previous row,
+    ch 3, turn; 8 dc over loop just made".
+    """
+    told = work.place.text.lower() if work is not None and turned else ""
+    if "just made" in told and work is not None and work.place.where is Where.SAME:
+        return True
+    return _begins_as_pass(work, body, height)
+
+
+def _begins_as_pass(work: Work | None, body: Sequence[Node], height: int) -> bool:
+    """Whether a row begins with the very loop and group of its passes, "ch 7, 2 tr in same space, *
+    ch 5, sc in next loop, ch 7, 2 tr in next sc": the chain is that loop, too long for a stitch.
+    """
+    if work is None or work.number is None or work.number.values[0] < 2:
+        return False
+    if height < work.stitch.height + 2:
+        return False
+    first = work.stitch, work.number, work.between
+    for again in body:
+        for chain, one in pairwise(again.body if isinstance(again, Repeat) else ()):
+            looped = isinstance(chain, Chain) and chain.number.values == (height,)
+            if looped and isinstance(one, Work) and (one.stitch, one.number, one.between) == first:
+                return True
+    return False

@@ -115,6 +115,9 @@ def _worked_back(body: Sequence[Node]) -> bool:
     if not isinstance(chain, Chain) or not isinstance(following, Work) or travels(following):
         return False
     nth = following.place.nth if following.place.where is Where.CHAIN else 0
+    if following.stitch.kind is Kind.CLUSTER:
+        # "Ch 7, cluster in 5th ch from hook": it stands on a chain that is a tall stitch.
+        return False
     return 1 < nth < chain.number.values[0]
 
 

@@ -25,7 +25,8 @@ class Run:
 
     name: the stitch's US name, or opening. chains: how many chains a space has. corner: the space
     lies inside stitches that share one place. unit: the group that the space or gap lies in the
-    middle of; of stitches, that they are such a group by themselves, told stitch by stitch.
+    middle of; of stitches, that they are such a group by themselves, told stitch by stitch. ring:
+    chains of the ring amid the space that a slip stitch closed, 0 for none.
     """
 
     name: str
@@ -33,6 +34,7 @@ class Run:
     chains: int = 0
     corner: bool = False
     unit: str = ""
+    ring: int = 0
 
     @property
     def is_stitch(self) -> bool:
@@ -56,14 +58,18 @@ class Run:
             and self.chains == other.chains
             and self.corner == other.corner
             and self.unit == other.unit
+            and self.ring == other.ring
         )
 
 
 @dataclass(frozen=True, slots=True)
 class Held:
-    """Wanted are spaces between several stitches of a kind: "next sp (between dc-groups)"."""
+    """Wanted are spaces between several stitches of a kind: "next sp (between dc-groups)". least:
+    so many on each side, one of a "picot loop", which two low stitches hold.
+    """
 
     name: str
+    least: int = 2
 
     def __call__(self, run: Run) -> bool:
         """Whether a chain space."""
@@ -74,8 +80,13 @@ def held(runs: Sequence[Run], at: int, wanted: Callable[[Run], bool]) -> bool:
     """Whether the stitches beside a space are such as are wanted."""
     if not isinstance(wanted, Held):
         return True
-    beside = runs[at - 1], runs[(at + 1) % len(runs)]
-    return wanted(runs[at]) and all(run.name == wanted.name and run.n > 1 for run in beside)
+    beside = [runs[at - 1], runs[(at + 1) % len(runs)]]
+    if wanted.least == 1 and not at:
+        # A loop that the round begins with stands on the stitch where the one below was joined.
+        del beside[0]
+    return wanted(runs[at]) and all(
+        run.name == wanted.name and run.n >= wanted.least for run in beside
+    )
 
 
 CORNER = "corner"
@@ -307,3 +318,20 @@ def any_opening(run: Run) -> bool:
 def any_picot(run: Run) -> bool:
     """A picot that stands on a stitch."""
     return run.name == PICOT
+
+
+def rings_apart(below: Below) -> Below | None:
+    """The row with the rings amid its loops as loops of their own, and what lies on both sides of
+    each; None where it has none.
+    """
+    if not any(run.ring for run in below.runs):
+        return None
+    runs: list[Run] = []
+    for run in below.runs:
+        side = (run.chains - run.ring) // 2
+        if not run.ring or side < 1:
+            runs.append(run)
+            continue
+        other = run.chains - run.ring - side
+        runs += [Run(SPACE, 1, side), Run(SPACE, 1, run.ring), Run(SPACE, 1, other)] * run.n
+    return replace(below, runs=tuple(runs))

@@ -288,6 +288,23 @@ def other_sense(where: Where, more: bool) -> Problem:
     return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label)
 
 
+def star_put_back(nodes: Sequence[Node], where: Where) -> Problem | None:
+    """A question: a second "repeat from *" of the row goes back to no star of its own, and is read
+    as from where the words of the first one come again. None where no star is missing.
+    """
+    lists: list[Sequence[Node]] = [nodes]
+    while lists:
+        repeats = [one for one in lists.pop() if isinstance(one, Repeat)]
+        lists += [one.body for one in repeats]
+        if any(one.lost for one in repeats[1:]):
+            said = (
+                f"{where.label}: a star seems to be missing before the words that are repeated a "
+                f"second time: {quoted(where.words)}. They are read as the first ones."
+            )
+            return Problem(Verdict.UNCLEAR, said, where.span, where.part, where.label)
+    return None
+
+
 def unclear(where: Where, stated: int | None) -> Problem:
     """A question: the row's words could not be read for certain."""
     said = f"some words could not be read for certain: {quoted(where.words)}"

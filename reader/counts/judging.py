@@ -10,7 +10,7 @@ from reader.counts.by_side import sides_disagree
 from reader.counts.chain_left_out import chain_left_out
 from reader.counts.counted import Problem, Verdict
 from reader.counts.entries import Entry, in_running_text, requoted
-from reader.counts.faults import Where, fault_of, other_sense
+from reader.counts.faults import Where, fault_of, other_sense, star_put_back
 from reader.counts.learned_totals import learn
 from reader.counts.left_unworked import left_otherwise
 from reader.counts.lists import knits
@@ -49,6 +49,7 @@ def judge(
     problem = problem or learn(ledger.learned, solved, kind, stated, where)
     problem = problem or sides_disagree(entry, ledger.size, solved, where)
     problem = problem or chain_left_out(ledger, entry, solved, where, stated)
+    problem = problem or star_put_back(entry.nodes, where)
     return problem or other_times(ledger, entry, solved, where)
 
 

@@ -55,6 +55,14 @@ ROUNDS = re.compile(
 """A round that closes: the chain is told of there by other words."""
 
 
+CAUGHT = re.compile(
+    r"\b(?:sl(?:ip)? ?st(?:itch)?|ss|join|fasten|catch)(?:ed)?(?: with (?:a )?sl st)?"
+    r" (?:in|into|to|on|over|around)(?: the)?(?: end| edge| turning)?"
+    r" (?:(?:ch(?:ain)?)[- ]?\d{1,2}|\d{1,2}[- ]ch(?:ain)?)(?: (?:loop|lp|sp|space))?"
+    r" (?:of|in|on) (?:the )?(?:previous|last|1st|first|2nd|second|foundation|row|\d)",
+    re.IGNORECASE,
+)
+"""A row that is caught down to a chain of the row below, which is so a loop and no stitch."""
 CALLED = re.compile(r"\W*(?:work )?(?:the )?(?:same as|as|like|repeat|rep)\b", re.IGNORECASE)
 """A row that is told by another: what stands last tells how it differs, not how it ends."""
 LIKE = re.compile(
@@ -107,6 +115,8 @@ def chain_is_worked(words: str) -> bool | None:
         return False
     told = CLAUSES.split(words.strip(" .,;:"))
     last = next((one for one in reversed(told) if not AMID.match(one)), told[-1])
+    if (caught := CAUGHT.search(last)) and caught.start() == 0:
+        return False
     if ROUNDS.search(last) or (CALLED.match(words) and "end" not in last):
         return None
     if IN_CHAIN.search(last):

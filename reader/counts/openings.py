@@ -69,6 +69,8 @@ def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
     grouped = OF_GROUPS.search(text)
     if grouped and place.noun == "sp" and walk.has_held(Held(_kind(grouped["of"]))):
         return Held(_kind(grouped["of"]))
+    if "picot lo" in text and place.noun == "sp" and walk.has_held(PICOT_LOOP):
+        return PICOT_LOOP
     sized = OF_SIZE.search(text)
     if sized and place.noun == "sp" and walk.middle_size():
         middle = walk.middle_size()
@@ -90,6 +92,7 @@ def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
     return any_space if LOOP.search(text) and not BETWEEN.search(text) else any_opening
 
 
+PICOT_LOOP = Held("sc", 1)
 LARGE = frozenset(("large", "larger", "big", "bigger", "long", "longer"))
 OF_SIZE = re.compile(
     r"\b(?P<size>large|larger|big|bigger|long|longer|small|smaller|short|shorter|little)"

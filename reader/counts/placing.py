@@ -12,12 +12,15 @@ from reader.counts.openings import BETWEEN, UNITS, is_opening, of_chain_ahead, w
 from reader.counts.putting import cap, put, put_all_apart, put_apart, put_in_every_nth
 from reader.counts.reaching import all_places
 from reader.counts.tally import Need, Tally
+from reader.counts.walk import Walk
 from reader.counts.worked import Move, MoveKind
 from reader.pattern.tree import ONE, Place, Where, Work
 from reader.terms.stitches import Craft, Kind
 
 LONGEST_PICOT = 5
 """Chains; a longer chain closed on its own stitch is a petal or a loop to be worked into."""
+SHORTEST_RING = 6
+"""Chains that a slip stitch closes to a ring amid a loop, which may be worked into by itself."""
 OTHER_EDGE = ("other side", "opposite side", "down the other")
 COMPLETES = re.compile(
     r"\b(?:complete|finish|first|1st|starting|beginning|beg)\b", re.IGNORECASE
@@ -114,8 +117,9 @@ def _slip(
         tally.make(used or places, "sl st")
         return
     if is_opening(place, tally.walk):
+        again = place.where is Where.SAME and (tally.spaced or tally.walk.space_takes > 0)
         tally.spaced = tally.fastened = True
-        tally.walk.take_spaces(1, wanted(place, tally.walk))
+        tally.walk.take_spaces(0 if again else 1, wanted(place, tally.walk))
         return
     own = place.noun in ("ch", "tch") and bool(tally.runs) and not tally.runs[-1].is_stitch
     last = tally.runs[-1] if tally.runs else None
@@ -127,6 +131,8 @@ def _slip(
         whole = last is not None and last.chains == place.nth
         tally.picoted = place.where is Where.CHAIN and not (whole and len(tally.runs) > 1)
         tally.fastened = place.where is Where.CHAIN and not tally.picoted
+        if tally.picoted and last is not None and last.n == 1 and place.nth >= SHORTEST_RING:
+            tally.runs[-1] = replace(last, ring=place.nth)
         if last is not None and last.chains <= LONGEST_PICOT and (whole or not tally.picoted):
             tally.close_picot()
         return
@@ -282,7 +288,7 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
     if stitch.takes > 1:
         total = m if plural and m > stitch.takes and m % stitch.takes == 0 else stitch.takes
         times = max(n, total // stitch.takes)
-        walk.take(times * stitch.takes)
+        walk.take(times * stitch.takes, _kind_in_lace(place, walk, times * stitch.takes))
         put(work, tally, times, 1)
         return
     if place.noun == "tch" and tally.spaced:
@@ -310,6 +316,13 @@ def _into_next(work: Work, n: int, given: bool, tally: Tally) -> None:
     put_apart(work, tally, m) if work.between and per == 1 else put(work, tally, per, m)
 
 
+def _kind_in_lace(place: Place, walk: Walk, many: int) -> str:
+    """The kind of stitch that is named, where so many of it lie ahead in lace: those alone are
+    meant, past what lies between them; "" elsewhere.
+    """
+    return place.noun if walk.opened and walk.named(place.noun) >= many else ""
+
+
 def _alone(work: Work, tally: Tally) -> Work:
     """Stitches with their place as it is meant: "sc between groups" is the gap between them where
     no such stitch stands alone; where one does, the hook goes on to it.
@@ -319,7 +332,7 @@ def _alone(work: Work, tally: Tally) -> Work:
         return work
     if not walk.known or place.number != ONE:
         return work
-    if not walk.has_lone(place.noun):
+    if not walk.has_lone(place.noun) and not walk.to_amid(place.noun):
         return replace(work, place=replace(place, noun="group"))
     walk.to_lone(place.noun)
     return work

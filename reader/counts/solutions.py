@@ -7,7 +7,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from reader.counts.entries import Entry
-from reader.counts.fabric import Below
+from reader.counts.fabric import Below, rings_apart
 from reader.counts.solve import best
 from reader.counts.solved import Solved
 from reader.counts.tally import Tally
@@ -54,11 +54,24 @@ class Solutions:
         if whole is not None:
             over = best(nodes, whole, chains, size, carried, *total, room)
             one = over if over.fits is True and over.count is not None else one
+        rings = rings_apart(below) if not _whole(one) else None
+        if rings is not None:
+            over = best(nodes, rings, chains, size, carried, *total, room)
+            one = over if _whole(over) else one
         one.tally.kept.worked.clear()
         if len(self.kept) >= MOST:
             del self.kept[next(iter(self.kept))]
         self.kept[key] = nodes, one
         return one
+
+
+def _whole(one: Solved) -> bool:
+    """Whether a round uses every loop of the row below, in whole passes; the stitch between the
+    last loop and the first may be left.
+    """
+    walk = one.tally.walk
+    found = one.fits is True or (one.left <= 1 and not (walk.lacking or walk.short))
+    return found and not walk.spaces and not one.tally.parted
 
 
 def moves_of(solved: Solved, entry: Entry) -> tuple[Move, ...]:

@@ -10,7 +10,7 @@ from reader.counts.agreeing import exactly, values
 from reader.counts.back_at_first import back_in_first, skipped_at_close
 from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
-from reader.counts.chain_named import stands_for
+from reader.counts.chain_named import first_into_row, stands_for, under_cluster
 from reader.counts.chained_gaps import chained_gaps
 from reader.counts.chains_passed import chains_passed
 from reader.counts.edge_loops import begins_in_shell
@@ -97,7 +97,7 @@ def work_row(
     if _shares_first(rest) or not (chained and (carried or _stands_alone(ends))):
         begin_in_space(ends, rest, tally, chained)
     if chained:
-        _count_chain(ends, rest, height, tally)
+        _count_chain(ends, rest, under_cluster(first_work(rest), height) or height, tally)
     elif loop := loop_begun(rest, height, passed, below if tally.walk.known else None):
         tally.make_space(loop)
     over = chains_passed(first_work(rest), rest) if passed else 0
@@ -215,7 +215,7 @@ def _begins_in_opening(nxt: Node | None, fastened: str, tally: Tally) -> bool:
 
 def _stand(rest: list[Node], tally: Tally, fastened: str) -> None:
     """Uses the place that the turning chain stands on. fastened: where the yarn was joined."""
-    nxt = next((one for one in rest if isinstance(one, Work | Group | Skip | Repeat)), None)
+    nxt = first_into_row(rest)
     if nxt is not None and travels(nxt):
         # The chain stands where the slip stitches have gone to.
         return

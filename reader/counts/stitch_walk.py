@@ -241,6 +241,30 @@ class StitchWalk:
                 self._go_to(at)
                 return
 
+    def to_amid(self, name: str) -> bool:
+        """Goes on to the stitch in the middle of those of a kind between two shells of the same
+        kind: it stands there by itself; False where none lies so.
+        """
+        for at in range(self.at - (self.into > 0), len(self._runs)):
+            if at < 0 or not self._has_middle(at - 1):
+                continue
+            upto = at
+            while upto < len(self._runs) and self._runs[upto].name == name:
+                upto += 1
+            many = sum(run.n for run in self._runs[at:upto])
+            gone = 0 if self.at < at else self.into + sum(
+                run.n for run in self._runs[at : self.at]
+            )
+            if many % 2 and many > 2 and gone <= many // 2 and self._ends_or_middle(upto):
+                self._go_to(at)
+                self.take(many // 2 - gone)
+                self.takes -= many // 2 - gone
+                return True
+        return False
+
+    def _ends_or_middle(self, at: int) -> bool:
+        return at >= len(self._runs) or self._has_middle(at)
+
     def _go_to(self, at: int) -> None:
         while self.at < at:
             run = self._runs[self.at]

@@ -7,8 +7,9 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
+from reader.counts.chain_named import under_cluster
 from reader.counts.chains_passed import chains_in, told_by_height
-from reader.counts.edge_loops import beside_group, goes_on_netting, loop_at_edge
+from reader.counts.edge_loops import beside_group, goes_on_netting, leads_up, loop_at_edge
 from reader.counts.ends import ends_of, first_work, travels
 from reader.counts.fabric import SPACE, Below, Run
 from reader.counts.first_cluster import belongs_to_cluster, drawn_together
@@ -41,8 +42,7 @@ def chain_options(
     coming: str,
 ) -> list[bool | None]:
     """The answers worth trying, the likelier first. held: what is known by height, added to where
-    the words say it. told: what the pattern's notes say of the whole text, where nothing printed
-    may overrule them. coming: the words of the next row, which may end in that chain.
+    words say it. told: what notes say of the whole text. coming: the words of the next row.
     """
     ends = ends_of(nodes, below.stitches is not None)
     work = first_work([one for one in ends.body if not travels(one)])
@@ -58,20 +58,20 @@ def chain_options(
         return [chain.counts]
     if not height or (height <= 1 and not held.get(height, True)):
         return [False, True] if chain is None and on_the_hook(work) else [False]
-    tall = work.stitch.height if work else 3
-    if makes_loop(work, height, below) or belongs_to_cluster(work, ends.body, size):
-        return [False, True]
+    upon = chain is not None and under_cluster(work, height) > 0
+    looped = makes_loop(work, height, below) or leads_up(work, chain is None, ends.body, height)
+    if upon or looped or belongs_to_cluster(work, ends.body, size):
+        return [upon, not upon]
     netted = goes_on_netting(work, ends.body, height) and not chain_is_worked(coming)
     if height in told or netted:
         return [told.get(height, False)]
-    known = True if height >= 3 and mirrored(ends.body, size) else None
-    known = chain_is_worked(coming) if known is None and height >= 3 else known
+    known = (mirrored(ends.body, size) or chain_is_worked(coming)) if height >= 3 else None
     if work is not None and work.place.where is Where.SAME:
         # "Sl st in shell, ch 6, dc in same": the next row ends in the opening beside the chain.
         known = known or None
     known = held.get(height) if known is None else known
     if known is None:
-        return _by_height(height, tall, work, ends.body, size, silent)
+        return _by_height(height, work, ends.body, size, silent)
     return [known, not known]
 
 
@@ -87,9 +87,10 @@ def on_the_hook(work: Work | None) -> bool:
 
 
 def _by_height(
-    height: int, tall: int, work: Work | None, body: Sequence[Node], size: int, silent: bool | None
+    height: int, work: Work | None, body: Sequence[Node], size: int, silent: bool | None
 ) -> list[bool | None]:
     """The answers where only the height of the chain and the row itself tell."""
+    tall = work.stitch.height if work else 3
     if beside_group(work, body, height):
         return [False, True]
     if tall <= 1 and begins_a_square(body, height):

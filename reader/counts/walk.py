@@ -151,12 +151,14 @@ class Walk(StridingWalk):
         return rest
 
     def _own_half(self, index: int) -> int:
-        """Stitches of one group beside a middle: of those between two middles one half each."""
+        """Stitches of one group beside a middle: of those between two middles one half each, an odd
+        one in their midst is nobody's.
+        """
         one = self._runs[index] if 0 <= index < len(self._runs) else None
         if one is None or not one.is_stitch:
             return 0
         sides = self._runs[max(0, index - 1) : index] + self._runs[index + 1 : index + 2]
-        shared = len(sides) == 2 and all(run.is_middle for run in sides) and one.n % 2 == 0
+        shared = len(sides) == 2 and all(run.is_middle for run in sides) and one.n > 1
         return one.n // 2 if shared else one.n
 
     def leave_unit(self) -> None:

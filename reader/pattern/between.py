@@ -22,11 +22,14 @@ def behind_space(cur: Cursor, noun: str, chain: int) -> tuple[str, bool]:
     at = cur.at
     if noun == "sp" and cur.accept(*OF_A_SIDE):
         return noun, False
-    apart = cur.low(1) in GROUPS or cur.low(2) in GROUPS
-    if cur.low() in WORDS and not chain and (noun == "sp" or (apart and noun not in GROUPS)):
+    apart = cur.low(1) in GROUPS or cur.low(2) in GROUPS or noun not in OF_NO_KIND
+    if cur.low() in WORDS and (noun == "sp" or (not chain and apart and noun not in GROUPS)):
         cur.at += 1
         every = cur.low() in ALL
         sides = _sides(cur)
+        if sides and chain:
+            # "in ch 5 loop between next 2 clusters": the loop is told by its chains.
+            return noun, False
         behind = {cur.low(back - cur.at + at) for back in range(-6, 0)} & {"back", "behind"}
         if sides and noun not in OF_NO_KIND and not behind:
             # "in the single sc between shells": that stitch itself.

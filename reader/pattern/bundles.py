@@ -56,7 +56,9 @@ def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
         if not joins_list(one, chained):
             break
         first -= 1
-    while first < len(made) and not isinstance(made[first], Work):
+    while first < len(made) and not (
+        isinstance(made[first], Work) and not _closed_picot(made, first)
+    ):
         first += 1
     works = [one for one in made[first:] if isinstance(one, Work)]
     if not works:
@@ -71,6 +73,16 @@ def _list_from(made: Sequence[Node], last: Node, clause: int) -> int | None:
         # "3 sc, 2 sc in next st": two of one kind would have been said as five.
         return None
     return first if chained or last.place.noun in OPENINGS or len(works) < 6 else None
+
+
+def _closed_picot(made: Sequence[Node], at: int) -> bool:
+    """Whether a picot only names what was closed before it, "sl st in 4th st from hook for picot":
+    no part of the shell behind it.
+    """
+    one = made[at]
+    before = next((x for x in reversed(made[:at]) if isinstance(x, Work)), None)
+    named = isinstance(one, Work) and one.stitch.name == "picot"
+    return named and before is not None and before.place.where is Where.CHAIN
 
 
 def _is_petal(made: Sequence[Node], last: Work, clause: int) -> bool:

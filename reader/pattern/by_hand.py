@@ -4,6 +4,7 @@ off 2 loops, repeat from * once, thread over and work off all loops at one time"
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, replace
 
 from reader.pattern.clusters import chain_joins_in
@@ -13,7 +14,7 @@ from reader.pattern.held_back import find_held_back
 from reader.pattern.passing import find_skip
 from reader.pattern.places import find_place
 from reader.pattern.star_stitch import find_star_stitch
-from reader.pattern.tree import Node, Num, Place, Skip, Where, Work
+from reader.pattern.tree import ONE, Node, Num, Place, Skip, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind, Stitch
 
@@ -232,8 +233,9 @@ def _stitch(
     if stitch is None or (not done and (passes > 1 or not first.overs)):
         return ()
     here, words = cur.span(start), cur.said(start)
-    if last.place.where in (Where.SAME, Where.RING) or passes == 1:
-        if passes > 1:
+    there = len(legs) == 1 and _one_spot(first)
+    if last.place.where in (Where.SAME, Where.RING) or passes == 1 or there:
+        if passes > 1 and not there:
             chain_joins_in(made)
         return (Work(here, words, stitch, None, first.place),)
     apart = [leg.passed.values[0] for leg in legs[1:] if leg.passed]
@@ -250,6 +252,23 @@ def _stitch(
         before = replace(passed, place=replace(passed.place, number=Num((sum(apart),))))
         return (before, Work(here, words, stitch, None, last.place))
     return (Work(here, words, stitch, None, first.place), passed)
+
+
+def _one_spot(leg: Leg) -> bool:
+    """Whether every pass of a starred insertion goes into the one place that it names, "insert in
+    5th st from hook", "insert in loop": no "next" goes on.
+    """
+    place = leg.place
+    if leg.passed is not None or place.each or place.number != ONE:
+        return False
+    bare = place.where is Where.NEXT and BARE_PLACE.match(place.text.lower()) is not None
+    return bare or (place.where is Where.CHAIN and place.nth > 1)
+
+
+BARE_PLACE = re.compile(
+    r"(?:in|into|under|through|over) (?:the |a |that |this )?(?:st|stitch|loop|lp|sp|space|ch|chain"
+    r"|center|picot)$|.*\b(?:joining|in which|just made|last)\b"
+)
 
 
 def _over(stitch: Stitch, passes: int) -> Stitch:

@@ -32,25 +32,25 @@ MADE_OF_ONE = ("cluster", "popcorn", "puff", "bobble")
 """Stitches that may be called by what they are made of: "3-dc cluster"."""
 
 
-def sized_cluster(cur: Cursor) -> tuple[Found, int, int] | None:
-    """ "5 tr cluster", "3-dc popcorn" that stands here: the one stitch that it is, the stitches it
-    is made of and the tokens it takes; None where none stands. Nothing is taken.
+def sized_cluster(cur: Cursor, ahead: int = 0) -> tuple[Found, int, int] | None:
+    """ "5 tr cluster", "3-dc popcorn" that stands here, or so far ahead: the one stitch that it is,
+    the stitches it is made of and the tokens it takes; None where none stands. Nothing is taken.
     """
-    if cur.kind() != "num" or cur.book.craft is not Craft.CROCHET:
+    if cur.kind(ahead) != "num" or cur.book.craft is not Craft.CROCHET:
         return None
-    at = 1 + (cur.low(1) == "-")
+    at = ahead + 1 + (cur.low(ahead + 1) == "-")
     part = cur.stitch(at)
     if part is None or part.special is not None or part.stitch.kind is not Kind.STITCH:
         return None
     at += part.length
     at += cur.low(at) == "-"
-    group = _sized_group(cur, at, part)
+    group = _sized_group(cur, at, part, ahead)
     if group is not None:
         return group
     whole = cur.stitch(at)
     if whole is None or whole.form.split()[0].rstrip("s") not in (*MADE_OF_ONE, "cl", "pc"):
         return None
-    size = cur.peek().value
+    size = cur.peek(ahead).value
     named = stitch_named(whole.stitch.name if whole.stitch.takes == 1 else "cluster", Craft.CROCHET)
     if named is None or named.name not in MADE_OF_ONE or size < 2:
         return None
@@ -58,16 +58,28 @@ def sized_cluster(cur: Cursor) -> tuple[Found, int, int] | None:
     return replace(whole, stitch=made, special=None), size, at + whole.length
 
 
+def cluster_behind(cur: Cursor) -> bool:
+    """Whether a dash parts the number that stands here from the clusters that it counts: "2-3 tr
+    clusters".
+    """
+    if cur.low(1) != "-":
+        return False
+    bare = cur.stitch(2)
+    return (bare is not None and bare.stitch.name in MADE_OF_ONE) or (
+        sized_cluster(cur, 2) is not None
+    )
+
+
 GROUP_WORDS = ("shell", "shells", "fan", "fans", "scallop", "group", "grp")
 BEFORE_ITEM = frozenset(["", ",", ";", ".", ":", "(", "[", "*", "**", "a", "an", "work", "make",
                          "and", "then", "one"])
 
 
-def _sized_group(cur: Cursor, at: int, part: Found) -> tuple[Found, int, int] | None:
+def _sized_group(cur: Cursor, at: int, part: Found, ahead: int) -> tuple[Found, int, int] | None:
     """ "7-dc shell in next st": so many stitches of one place; None where it is a place itself, "in
     next 7-dc shell".
     """
-    size, shell = cur.peek().value, stitch_named("shell", Craft.CROCHET)
+    size, shell = cur.peek(ahead).value, stitch_named("shell", Craft.CROCHET)
     into = cur.low(at + 1) in ("in", "into")
     if cur.low(at) not in GROUP_WORDS or not into or cur.low(-1) not in BEFORE_ITEM:
         return None

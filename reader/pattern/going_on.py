@@ -4,6 +4,8 @@ of running talk.
 
 from __future__ import annotations
 
+import re
+
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_words import AROUND, STITCH_NOUNS, TO_LAST
 from reader.terms.stitches import Craft
@@ -103,6 +105,20 @@ SO_ALL_ROUND = tuple(
 )
 """These say so where they are told how far: "and so all round"."""
 ROUND = tuple(one for one in AROUND if one not in ("even", "plain", "straight", "back", "evenly"))
+ROUND_SO = tuple(
+    f"{lead}{go}{far}{how}" for lead in ("", "and ", "then ", "and then ")
+    for go in ("continue ", "continue working ", "cont ", "proceed ", "continue to work ",
+               "go on ", "work ")
+    for far in ("", "all around ", "around ", "all round ", "across ", "all across ",
+                "across row ", "around row ", "across the row ")
+    for how in ("in same manner", "in the same manner", "in this manner", "in like manner",
+                "in same way", "in the same way", "in this way")
+)  # fmt: skip
+"""The other way about: "continue all around in same manner"."""
+COMPLETED = re.compile(
+    r"(?:until|till) (?:the |all )?(?:joining|row|rnd|round|motif|side|edge|circle|square|piece)s?"
+    r" (?:is|are|has been) (?:completed?|finished|done|joined)"
+)
 
 
 def goes_on(cur: Cursor) -> bool:
@@ -140,6 +156,8 @@ def so_on(cur: Cursor) -> bool:
     """Takes "and so on", "keep this up", "repeat these two steps", the last ones only where they
     say how far.
     """
+    if _all_around_so(cur):
+        return True
     length = cur.any_words(SO_ON)
     if length and not any(cur.kind(length + ahead) == "stars" for ahead in range(3)):
         cur.at += length
@@ -167,6 +185,24 @@ def so_on(cur: Cursor) -> bool:
     return False
 
 
+def _all_around_so(cur: Cursor) -> bool:
+    """Takes "continue all around in same manner", "continue in same manner until joining is
+    completed".
+    """
+    if cur.low() not in ROUND_SO_FIRST or cur.low(-1) not in (*STOPS, "and", "then", ""):
+        return False
+    length = cur.any_words(ROUND_SO)
+    if not length or cur.book.craft is not Craft.CROCHET:
+        return False
+    far = any(cur.low(ahead) in ("around", "round", "across") for ahead in range(length))
+    behind = COMPLETED.match(" ".join(cur.low(length + ahead) for ahead in range(8)))
+    if not (far or behind):
+        return False
+    cur.at += length + (len(behind.group().split()) if behind else 0)
+    return True
+
+
+ROUND_SO_FIRST = frozenset(one.split()[0] for one in ROUND_SO)
 FROM = (
     "from", "between", "instructions between", "everything from", "directions from",
     "what is between",
@@ -192,3 +228,17 @@ def from_star(cur: Cursor) -> bool:
         if cur.kind(ahead) != "word" or cur.low(ahead) in STOPS or cur.stitch(ahead) is not None:
             return False
     return False
+
+
+STITCHES_ON = re.compile(
+    r"\w+\.? (?:to )?(?:k|knit|p|purl|pearl|take|rib|narrow|this|thus|so|in this way)\b"
+    r"(?![^.]{0,200}\b(?:rows?|rnds?|rounds?|inc|dec)\b)[^.]{0,200}\b(?:end|last|come to)\b"
+    r"|\w+\.? (?:on )?(?:thus|so|in (?:this|the same|same|like) (?:way|manner))\s*,?\s*"
+    r"(?:all (?:the way )?|the whole way )?(?:a?round|across|to (?:the )?end)\b(?! \d| of)"
+    r"|\w+\.? (?:working |to work )?(?:all )?(?:a?round|across)(?: (?:the )?row)?"
+    r" in (?:the )?(?:same|this|like) (?:manner|way)\b(?! (?:until|till|for)\b)"
+    r"|\w+\.? (?:working )?in (?:the )?(?:same|this|like) (?:manner|way) (?:until|till)"
+    r" (?:the |all )?\w+ (?:is|are) (?:completed?|finished|done|joined)\b",
+    re.IGNORECASE,
+)
+"""A row that goes on to its end, not rows that go on."""

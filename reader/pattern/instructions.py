@@ -28,6 +28,7 @@ from reader.pattern.chained_places import chain_in_place
 from reader.pattern.clusters import clustered, counted_as_one
 from reader.pattern.cursor import Book, Cursor, span_of
 from reader.pattern.depth import MOST_DEEP, brackets_deep, repeats_deep
+from reader.pattern.drawn_through import find_drawn_through
 from reader.pattern.drawn_up import find_drawn_up
 from reader.pattern.each_needle import told_of_each
 from reader.pattern.filet import find_mesh
@@ -174,6 +175,7 @@ class _Reading:
             or find_knitting(cur) or find_fabric(cur)
             or find_all_but(cur, self.made) or find_leave(cur, self.made)
             or said_made(cur, self.made)
+            or find_drawn_through(cur, self.made)
             or all_in_colour(cur, self.made) or find_act(cur)
             or find_skip(cur)
             or chain_in_place(cur, self.made)
@@ -315,7 +317,9 @@ class _Reading:
         if found is None:
             return part
         said = cur.said(start)
-        index, body, self.made, found = taken_back(self.made, self.stars, found, said)
+        index, body, self.made, found = taken_back(
+            self.made, self.stars, found, said, self.went_back
+        )
         self.went_back.add(index)
         stops = last_pass_stops(cur, found.ending, found.altered, self.stars, index)
         self.marks = {label: at - index for label, at in self.stars if at > index}
@@ -330,16 +334,11 @@ class _Reading:
             number = Num((passes_to(found, body, self.made),))
             until = found.until if number.values[0] else Until.OPEN
             return in_its_place(Repeat(cur.span(start), cur.said(start), body, until, number))
-        lost = (
-            found.target in ("*", "**")
-            and not any(label == found.target for label, _ in self.stars)
-            and index == 0
-            and not self.stars
-        )
+        lost = found.no_star or (found.target == "*" and index == 0 and not self.stars)
         made = Repeat(
             cur.span(start), cur.said(start), body, found.until, found.number, ending,
             found.ending and not stops, found.altered and not stops,
-            lost and found.target == "*", found.noun,
+            lost, found.noun,
         )  # fmt: skip
         cut = cut_at(made, stops) or last_pass_cut(made, omitted(cur))
         if cut is not None:

@@ -29,6 +29,7 @@ from reader.pattern.line_words import (
     BY_HAND,
     FINISHING,
     FOUNDED,
+    MADE_UP,
     MATERIALS,
     NO_HEADING,
     NOTES_FIRST,
@@ -336,6 +337,7 @@ class _LayingOut:
             self.note("note", start, start + said.end())
             start, words = start + said.end(), words[said.end() :]
         by_hand = FINISHING.match(words.strip()) is not None or of_strands(words)
+        by_hand = by_hand or (self.begun and MADE_UP.match(words) is not None)
         if by_hand or (self.only_notes(words, start) and not self.quotes_a_part(words)):
             begun = THEN_BEGUN.search(words)
             kind = "finishing" if by_hand else "note"

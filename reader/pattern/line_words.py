@@ -43,9 +43,23 @@ NOTES_FIRST = re.compile(
 """Before the first row, what the whole pattern is told by."""
 FINISHING = re.compile(
     r"^\W*(finishing|assembly|to finish|making up|to make up|sew |weave in|block|steam|stuff"
-    r"|fringe|tassel|trim |embroider|to assemble|joining)\b",
+    r"|fringe|tassel|trim |embroider|to assemble"
+    r"|joining(?! (?:motif|square|flower|rosette|medallion|block|unit|diamond|circle)\b))\b",
     re.IGNORECASE,
 )
+_N = r"(?:\d{1,3}|one|two|three|four|five|six|seven|eight|nine|ten|twelve)"
+_MOTIFS = r"(?:motifs|squares|blocks|flowers|medallions|wheels|units|rosettes)"
+_CLOTH = r"(?:linen|fabric|organdy|material|cloth|lining|piece|squares?|strips?|circles?)"
+MADE_UP = re.compile(
+    r"^\W*(?:pin (?:the |crocheted )?(?:edging|lace|piece|motif|corner|doily|\w+ (?:in place|to))\b"
+    rf"|cut (?:\d|(?:the |a |your |out |away )*{_CLOTH}\b)"
+    r"|if (?:napkins?|place mats?|mats|runners?) (?:\w+ ){0,3}(?:desired|wanted|wished)\b"
+    rf"|(?:make|work) {_N} (?:more )?(?:rows|strips) of {_N} (?:more )?{_MOTIFS}\b"
+    rf"|(?:make|work) {_N} ?(?:x|×|by) ?{_N} {_MOTIFS}\b"
+    r"|(?:make|work) (?:the |a )?(?:necessary|required|desired) number of\b)[^*]*$",
+    re.IGNORECASE,
+)
+"""What is cut, pinned or laid out when the pieces are there, with no list of stitches in it."""
 BY_HAND = re.compile(
     r"^\W*(?:place|insert|attach|add|put(?: in)?|fix|glue|position|affix|secure)\s+(?:the |your "
     r"|both "

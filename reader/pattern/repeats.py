@@ -30,6 +30,8 @@ ROWS_MEANT = frozenset(
 """After "repeat", these speak of whole rows, not of stitches."""
 
 
+SO = "so"
+"""What "and so on" goes back to: the star that is open still, else the first one of the row."""
 MANNERS = (
     "in same manner", "in the same manner", "in this manner", "in like manner", "in the same way",
     "in same way", "in this way",
@@ -45,7 +47,7 @@ LAST_ROUND = tuple(
 @dataclass(frozen=True, slots=True)
 class Found:
     """A repeat command: what it goes back to, how often, and whether an ending follows. goal: until
-    there are so many of noun; altered: beside what was made before it.
+    there are so many of noun; altered: beside what was made before it. no_star: its own is missing.
     """
 
     target: str
@@ -55,6 +57,7 @@ class Found:
     altered: bool = False
     noun: str = "st"
     goal: int = 0
+    no_star: bool = False
 
 
 def _target(cur: Cursor) -> str:
@@ -149,7 +152,7 @@ def find_repeat(cur: Cursor, bare: bool = False) -> Found | None:
     cur.at = start if again else cur.at
     if so_on(cur):
         cur.accept(",")
-        return _how_often(cur, "*", "")
+        return _how_often(cur, SO, "")
     if not (goes_on(cur) or cur.accept("rep", "repeat", "repeating", "reps", "repeated")):
         cur.at = cur.at if bare else start
         return _bare(cur, start) if bare else None

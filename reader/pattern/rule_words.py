@@ -335,14 +335,6 @@ GOES_ON = re.compile(
 """Rows go on as they went before, or as the words say."""
 PICKS_UP = re.compile(r"\w+\.? to (?:pick|take|cast|bind|slip)\b", re.IGNORECASE)
 """What is done next, not rows that go on."""
-STITCHES_ON = re.compile(
-    r"\w+\.? (?:to )?(?:k|knit|p|purl|pearl|take|rib|narrow|this|thus|so|in this way)\b"
-    r"(?![^.]{0,200}\b(?:rows?|rnds?|rounds?|inc|dec)\b)[^.]{0,200}\b(?:end|last|come to)\b"
-    r"|\w+\.? (?:on )?(?:thus|so|in (?:this|the same|same|like) (?:way|manner))\s*,?\s*"
-    r"(?:all (?:the way )?|the whole way )?(?:a?round|across|to (?:the )?end)\b(?! \d| of)",
-    re.IGNORECASE,
-)
-"""A row that goes on to its end, not rows that go on."""
 THEN = re.compile(
     r",?\s+(?=(?:and )?(?:then|after that)\b[^.;]{0,120}\b(?:every|each|next|foll\w*)\b)"
     r"|(?<=rows),?\s+(?=(?:and )?(?:(?:on|of|in) )?(?:the )?foll\w* (?:\d|alt|other|every))"

@@ -36,6 +36,7 @@ from reader.pattern.goals import (
     times_in,
     value_of,
 )
+from reader.pattern.going_on import STITCHES_ON
 from reader.pattern.halving import halved
 from reader.pattern.layers import layers_joined
 from reader.pattern.mirroring import mirrored
@@ -70,7 +71,6 @@ from reader.pattern.rule_words import (
     ROW_NAMED,
     ROWS_UNDERSTOOD,
     SHAPED,
-    STITCHES_ON,
     THEN,
     TO_AND_FRO_FOR,
 )

@@ -29,6 +29,27 @@ def that_one(cur: Cursor, start: int) -> Place | None:
     return Place(Where.SAME, cur.span(start), noun=noun, text="same " + cur.said(start))
 
 
+REST_OF = tuple(
+    f"{the}{rest} of{the_}" for the in ("", "the ")
+    for rest in ("remainder", "rest", "balance", "remaining part", "remaining half", "other half",
+                 "other part", "unworked part", "remaining portion", "second half", "2nd half")
+    for the_ in ("", " the")
+)  # fmt: skip
+
+
+def _rest_of_loop(cur: Cursor, start: int) -> Place | None:
+    """ "over remainder of 1st loop": the loop that has stitches already."""
+    at = cur.at
+    if not cur.accept(*REST_OF):
+        return None
+    cur.accept("same", "first", "1st", "last", "previous", "that", "this", "beginning", "starting")
+    if find_noun(cur) == "sp":
+        take_after(cur)
+        return Place(Where.SAME, cur.span(start), noun="sp", text="same " + cur.said(start))
+    cur.at = at
+    return None
+
+
 FORMED = tuple(
     f"{how} by" for how in ("formed", "made", "closed", "completed", "just formed", "just made")
 )
@@ -42,8 +63,10 @@ FORMED_OF = tuple(
 
 def that_holds(cur: Cursor, start: int) -> Place | None:
     """ "in the ch that holds the last sc", "the st in which the last was worked": the same "
-    "place."""
+    "place; and what is left of a loop."""
     at = cur.at
+    if (rest := _rest_of_loop(cur, start)) is not None:
+        return rest
     noun = find_noun(cur)
     if noun and cur.accept("that holds", "that held", "holding", "in which", "where"):
         nexts = cur.low(cur.low() == "the") in ("next", "following")

@@ -13,6 +13,7 @@ from reader.pattern.ends_plain import ends_plain
 from reader.pattern.in_kind import one_in_each
 from reader.pattern.last_chain import at_its_top
 from reader.pattern.last_square import last_squares
+from reader.pattern.legs import on_legs
 from reader.pattern.picots import closed_on_last
 from reader.pattern.plain_work import told_to_leave
 from reader.pattern.points import points
@@ -29,7 +30,7 @@ def settled(made: list[Node], cur: Cursor) -> tuple[Node, ...]:
     nodes = at_its_top(before_ring(long_stitches(told_of_change(made), cur)))
     if cur.book.craft is Craft.CROCHET:
         nodes = points(closed_on_last(nouns_understood(passed_over(changed_every_nth(nodes)))))
-        nodes = one_in_each(nodes)
+        nodes = on_legs(one_in_each(nodes))
         nodes = last_squares(nth_at_first(counted_with_missed(nodes)))
     else:
         nodes = ends_plain(nodes)

@@ -10,7 +10,7 @@ from dataclasses import replace
 
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.one_pass import once_inside, one_pass
-from reader.pattern.repeats import Found
+from reader.pattern.repeats import SO, Found
 from reader.pattern.so_often import IN_TOTAL, SO_OFTEN
 from reader.pattern.tree import Act, Chain, Group, Node, Num, Repeat, Skip, Until, Where, Work
 from reader.terms.stitches import Craft, Kind
@@ -35,16 +35,52 @@ def body_start(made: Sequence[Node], stars: Sequence[tuple[str, int]], target: s
     return found[0] if target.startswith("1st") else found[-1]
 
 
+def _star_meant(
+    found: Found, made: Sequence[Node], stars: Sequence[tuple[str, int]], went_back: set[int]
+) -> tuple[Found, list[tuple[str, int]]]:
+    """The repeat and the row's stars, with the star that "and so on" means as its own; a star that
+    the print lost is put back.
+    """
+    here = [(label, at) for label, at in stars if at < len(made)]
+    if found.target == SO:
+        closed = bool(here) and here[-1][1] in went_back
+        outer = [label for label, _ in here if label == "**"] if closed else []
+        first = f"1st {outer[0] if outer else here[0][0]}" if closed else "*"
+        return replace(found, target=first), list(stars)
+    lost = _lost_star(made, here, went_back) if found.target == "*" else None
+    if lost is None:
+        return found, list(stars)
+    return replace(found, no_star=True), [*stars, ("*", lost)]
+
+
+def _lost_star(
+    made: Sequence[Node], stars: Sequence[tuple[str, int]], went_back: set[int]
+) -> int | None:
+    """Where the star is missing that a row's second "repeat from *" goes back to: before the very
+    words that the first one repeated. None where none is missing.
+    """
+    label, at = stars[-1] if stars else ("", -1)
+    first = made[at] if at in went_back else None
+    if label != "*" or not isinstance(first, Repeat) or first.until is Until.OPEN:
+        return None
+    begin = len(made) - len(first.body)
+    same = [one.words for one in made[begin:]] == [one.words for one in first.body]
+    return begin if begin > at + 1 and same else None
+
+
 PAIR = re.compile(r"(?:\*+ ?(?:to|through|thru|and|-) ?\*|\bbetween\b)")
 
 
 def taken_back(
-    made: list[Node], stars: Sequence[tuple[str, int]], found: Found, said: str
+    made: list[Node], stars: Sequence[tuple[str, int]], found: Found, said: str,
+    went_back: set[int],
 ) -> tuple[int, tuple[Node, ...], list[Node], Found]:
     """What a repeat goes back to: where it begins, its instructions, the list that is left, and the
     repeat itself. "* A *, B, repeat from * to * once" leaves all of the list, and works A as often
-    as is said beside the once that it has. said: the words of the repeat.
+    as is said beside the once that it has. said: the words of the repeat. went_back: the stars that
+    repeats before it went back to.
     """
+    found, stars = _star_meant(found, made, stars, went_back)
     begin = body_start(made, stars, found.target)
     if not stars and _begins_anew(made[begin:]):
         made = made[:-1]

@@ -11,7 +11,7 @@ from reader.pattern.begun_at import begun_at
 from reader.pattern.by_colour import in_colour, skip_colour
 from reader.pattern.center_stitch import in_center
 from reader.pattern.chained_places import over_whole_chain
-from reader.pattern.clusters import over_so_many, sized_cluster
+from reader.pattern.clusters import cluster_behind, over_so_many, sized_cluster
 from reader.pattern.cursor import STOPS, Cursor, Found
 from reader.pattern.evenly_placed import evenly_in
 from reader.pattern.groups_of import find_groups_of
@@ -73,7 +73,7 @@ def find_work(cur: Cursor, made: list[Node]) -> Node | None:
     sized = sized_cluster(cur)
     if sized is None and cur.kind() == "num":
         number = cur.number()
-        cur.at += 1
+        cur.at += 1 + cluster_behind(cur)
         more = cur.accept("more")
         cur.accept("plain", "x", "complete")
     elif cur.accept("a pair of", "a couple of"):

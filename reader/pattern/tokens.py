@@ -247,7 +247,9 @@ def _clusters_named(found: list[Token], known: frozenset[str]) -> list[Token]:
         if token.low.rstrip("s") in CLUSTERS and made:
             of = _of_what(made, known, token.low)
             dashed = of and any(one.low == "-" or one.hyphen for one in made[-of:])
-            single = dashed or not token.low.endswith("s")
+            # "2-3 tr clusters" are two of three.
+            counted = of and [one.low for one in made[-of - 1 : -of]] == ["-"]
+            single = dashed or counted or not token.low.endswith("s")
             if of and made[-of].kind == "num" and not single:
                 # Only the stitch's name goes.
                 of = next(n for n in range(of, 0, -1) if made[-n].low.isalpha())

@@ -27,6 +27,11 @@ HEAVY = Sought(
     r"|TH)\b)(?P<words>[^=]{1,60}?)(?<=[\w.:)])=(?![\w=])",
 )
 """A printed book's heavy letters, as they are set between signs in plain text: "=2nd ROUND=:"."""
+HEAVY_HEAD = Sought(
+    ("=..",),
+    r"^=(?P<name>[A-Z][^=\n]{1,60})=(?P<dots>\.{3,5})(?=\s)", re.MULTILINE,
+)
+"""The name of a part in heavy letters, with dots up to its words: "=EDGING=.... Attach thread"."""
 PICTURE = re.compile(r"!\[[^\]\n]{0,200}\]\([^)\n]{0,300}\)")
 QUOTED = Sought((">",), r"^>+(?=[ \n]|$)", re.MULTILINE)
 """The mark of a quoted line."""
@@ -41,6 +46,7 @@ def unmarked(text: str) -> str:
     if len(QUOTED.findall(text)) * 2 > text.count("\n"):
         text = QUOTED.sub(lambda m: " " * len(m.group()), text)
     text = PICTURE.sub(lambda m: " " * len(m.group()), text)
+    text = HEAVY_HEAD.sub(lambda m: f" {m['name']}:" + " " * len(m["dots"]), text)
     text = HEAVY.sub(lambda m: f" {m['words']} ", text)
     text = BOLD.sub(lambda m: m.group().replace("**", "  "), text)
     text = BOLD_TOTAL.sub(lambda m: f"  {m['words']}  ", text)

@@ -42,10 +42,18 @@ engine leaps from one to the next.
 """
 
 
+SPOILED_SC = re.compile(
+    r"5(?= c\b)(?<=\b(?:next|each|last|same) 5)|5(?= c\b)(?<=\b(?:center|centre|middle) 5)"
+    r"|5(?= c\b)(?<=\b(?:1st|2nd) 5)|5(?= c\b)(?<=\bfirst 5)"
+)
+"""A letter that a copy took for a figure: "in center 5 c of group", "top of last 5 c"."""
+
+
 def with_ones(text: str) -> str:
     """The text with letters that a copy put for figures set right (l for 1, O for 0), and a 10 put
     for "in".
     """
+    text = SPOILED_SC.sub("s", text) if "5 c" in text else text
     return TEN.sub("in", ELL_DIGIT.sub("1", OHS.sub("0", ELL.sub("1", text))))
 
 
