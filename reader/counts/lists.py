@@ -63,15 +63,18 @@ def repeated(rest: list[Node], choice: Choice, size: int, edge: int) -> list[Nod
         return rest
     works = [one for one in rest if not isinstance(one, Act)]
     words = " ".join(one.words for one in works)
-    body = [_in_list(one) for one in rest]
+    # Behind a knitted list the yarn may be cut, which is no part of it.
+    ended = 1 + max(at for at, one in enumerate(rest) if one is works[-1])
+    ended = ended if knits(rest) else len(rest)
+    body, behind = [_in_list(one) for one in rest[:ended]], rest[ended:]
     again = Repeat(works[0].span, words, tuple(body), Until.OPEN)
     if len(works) == 1 and isinstance(works[0], Repeat):
         again = replace(works[0], until=Until.OPEN) if is_once(works[0]) else works[0]
     plain = stitch_named("st", Craft.KNITTING)
     if not edge or plain is None:
-        return [again]
+        return [again, *behind]
     place = Place(Where.PLAIN, again.span)
-    return [again, Work(again.span, "", plain, Num((edge,)), place)]
+    return [again, Work(again.span, "", plain, Num((edge,)), place), *behind]
 
 
 def _in_list(one: Node) -> Node:

@@ -191,6 +191,8 @@ def list_to_end(nodes: Sequence[Node]) -> bool:
     """
     crochets = any(isinstance(one, Work) and one.stitch.craft is Craft.CROCHET for one in nodes)
     listed = [one for one in nodes if not (crochets and isinstance(one, Act))]
+    while listed and isinstance(listed[-1], Act):
+        listed.pop()
     if len(listed) < 2 or not all(isinstance(one, Work) for one in listed):
         return False
     *first, last = [one for one in listed if isinstance(one, Work)]

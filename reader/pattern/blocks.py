@@ -62,7 +62,12 @@ LABEL_LAST = re.compile(
     re.IGNORECASE,
 )
 """A line that ends with the label of what the next one tells."""
-ORDINAL_LAST = re.compile(r"\d(?:st|nd|rd|th)[)\]]?$|\b(?:next|following)(?: \d+)?$", re.IGNORECASE)
+ORDINAL_LAST = re.compile(
+    r"\d(?:st|nd|rd|th)[)\]]?$|\b(?:next|following)(?: \d+)?$"
+    r"|\b(?:all|every|each|and) (?:other )?(?:even|odd|alternate|other|dec|inc|ws|rs)"
+    r"(?:[- ]numbered)?$",
+    re.IGNORECASE,
+)
 ROW_FIRST = re.compile(r"(?:rows?|rnds?|rounds?)\b", re.IGNORECASE)
 """A label that the line's end cuts: "8th to 12th / ROUNDS:"."""
 RUNS_ON = re.compile(

@@ -14,7 +14,8 @@ _N = rf"(?:\d+(?:\s*[(\[][\d\s,:;/-]+[)\]])?|{SPELLED})"
 _STS = r"(?:sts?|stitches|s ?c|h ?d ?c|d ?c|tr ?c?)"
 EACH_ROUND = Sought(
     ("each", "every"),
-    r"(?:\bworking\s+in\s+s ?c,\s+)?"
+    r"(?P<label>\b(?:rounds?|rnds?|rows?)(?:\s+\d+)?:\s+)?"
+    r"(?P<lead>\b(?:working|work)\s+in\s+s ?c,?\s+|\bcontinue\s+(?:to\s+)?)?"
     rf"(?P<way>\b(?:inc|dec)(?:rease|reasing|ing)?\.?)\s+(?P<n>{_N})\s+{_STS}"
     r"(?P<even>,?\s+evenly(?:\s+spaced)?|\s+spaced\s+evenly)?\s+(?:in|on)\s+(?:each|every)\s+"
     r"(?:of\s+(?:these|the)\s+)?(?:rounds?|rnds?|rows?)\b"
@@ -45,6 +46,14 @@ LABELLED = Sought(
 """ "NEXT 2 ROWS: (Dec) Skip 1st d c": what the row is, and no change of its own."""
 
 
+PLAIN_FOR = Sought(
+    ("each",),
+    r"(?P<at>[.;)]\s+)(?P<said>work\s+(?:1\s+|one\s+)?s ?c\s+in\s+each\s+(?:s ?c|st|stitch)"
+    r"(?:\s+around)?\s+for)"
+    rf"(?=\s+{_N}\s+(?:more\s+)?(?:rounds|rnds|rows)\b)",
+    re.IGNORECASE,
+)
+""" "... Work 1 s c in each s c for 10 rounds": rows of their own behind a labelled one."""
 KEPT_ON = Sought(
     ("loops",),
     r"\b(?:keeping|holding|leaving|retaining)\s+(?:all\s+|the\s+)+loops\s+on\s+(?:the\s+)?hook,?\s+"
@@ -58,12 +67,17 @@ def each_round_evenly(text: str) -> str:
     """The text so put; any text goes in."""
     text = IN_LAST.sub(lambda m: m["total"] + ")" + " " * len(m["which"]), text)
     text = LABELLED.sub(lambda m: m["label"] + " " * len(m["said"]), text)
+    text = PLAIN_FOR.sub(lambda m: m["at"] + "Work even for".ljust(len(m["said"])), text)
     text = KEPT_ON.sub(lambda m: re.sub(r"\S", " ", m.group()), text)
     return COMPLETED.sub(_completed, EACH_ROUND.sub(_evenly, text))
 
 
 def _evenly(found: re.Match[str]) -> str:
-    said, whole = f"{found['way']} {found['n']} sts evenly", found.group()
+    """ "Continue to inc 8 sc in each round" says how many rounds only behind a label of so many."""
+    whole, label = found.group(), found["label"] or ""
+    if not label and (found["lead"] or "").lower().startswith("cont"):
+        return whole
+    said = f"{label}{found['way']} {found['n']} sts evenly"
     return said.ljust(len(whole)) if len(said) <= len(whole) else whole
 
 

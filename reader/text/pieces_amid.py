@@ -15,8 +15,9 @@ _PIECE = (
     r"|cowl|band|headband|ribbing|skirt|dress|bodice|yoke|back|front)"
 )
 PIECE = re.compile(
-    rf"\.[ ](?P<name>(?=[A-Z])(?i:{_SIDE}{_PIECE})(?:[ ]\((?:make|work)[^()\n]{{1,16}}\))?):"
-    r"(?=[ ](?:With|Using|Join|Attach|Ch|Chain|Sl|Make|Work|Rnd|Round|Row|R\d|Magic|In|\d|\())"
+    rf"\.(?P<gap>[ ]|\n[ ]*)(?P<name>(?=[A-Z])(?i:{_SIDE}{_PIECE})"
+    r"(?:[ ]\((?:make|work)[^()\n]{1,16}\))?):"
+    r"(?=\s+(?:With|Using|Join|Attach|Ch|Chain|Sl|Make|Work|Rnd|Round|Row|R\d|Magic|In|\d|\())"
 )
 
 
@@ -39,4 +40,4 @@ def _headed(found: re.Match[str]) -> str:
 def pieces_apart(text: str) -> str:
     """The text with such names at the start of a paragraph; any text goes in."""
     text = HEADED.sub(_headed, text)
-    return PIECE.sub(lambda found: f"\n\n{found['name']}:", text)
+    return PIECE.sub(lambda found: f"\n\n{found['gap'][1:]}{found['name']}:", text)
