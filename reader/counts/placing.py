@@ -122,6 +122,10 @@ def _slip(
         tally.walk.take_spaces(0 if again else 1, wanted(place, tally.walk))
         return
     own = place.noun in ("ch", "tch") and bool(tally.runs) and not tally.runs[-1].is_stitch
+    # "* ch 4, skip 2 ch, sl st in next ch" goes along the chain below, not along its own.
+    chain = tally.below.stitches is None or set(tally.below.kinds) == {"ch"}
+    along = chain and not (tally.picoted or tally.branched) and place.where is Where.NEXT
+    own = own and not (along and "next" in place.text)
     last = tally.runs[-1] if tally.runs else None
     if place.where is Where.CHAIN and place.nth == 2 and last is not None and last.chains > 3:
         # "ch 4, sl st in 2nd ch from hook, sc, hdc": worked back along the chain just made.

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from reader.counts.agreeing import exactly, values
+from reader.counts.along_joined import along_joined
 from reader.counts.back_at_first import back_in_first, skipped_at_close
 from reader.counts.beginning import begin_in_space, over_the_tall
 from reader.counts.between import between_stitches
@@ -84,7 +85,7 @@ def work_row(
             to_other_edge(tally)
     if ends.foundation is not None:
         _tell_foundation(ends.foundation, tally, rest)
-    elif _ring_below(rest) or fills_ring(rest, below, size):
+    elif not along_joined(ends, rest, below, tally.walk, size) and _ringed(rest, below, size):
         tally.walk.lost()
     height = carried
     if ends.chain is not None:
@@ -153,6 +154,10 @@ def _lead_kind(node: Node) -> MoveKind:
     if isinstance(node, Act) and node.deed is Deed.COLOUR:
         return MoveKind.COLOUR
     return MoveKind.NOTE
+
+
+def _ringed(rest: Sequence[Node], below: Below, size: int) -> bool:
+    return _ring_below(rest) or fills_ring(rest, below, size)
 
 
 def _ring_below(body: Sequence[Node]) -> bool:

@@ -87,18 +87,20 @@ def _closed_picot(made: Sequence[Node], at: int) -> bool:
 
 def _is_petal(made: Sequence[Node], last: Work, clause: int) -> bool:
     """Whether stitches rise and fall again to the last, which goes into a space: "sc, hdc, 3 dc,
-    hdc, sc in each loop".
+    hdc, sc in each loop", "sc, 4 dc, sc in next loop".
     """
     if last.place.noun not in OPENINGS or last.number is not None:
         return False
-    heights = [last.stitch.height]
+    heights, most = [last.stitch.height], 1
     for one in reversed(made[clause:]):
         if not joins_list(one, True) or not isinstance(one, Work):
             break
         heights.append(one.stitch.height)
+        most = max(most, one.number.values[0] if one.number is not None else 1)
     top = heights.index(max(heights))
     rises = heights[: top + 1] == sorted(set(heights[: top + 1]))
-    return len(heights) > 4 and rises and heights == heights[::-1]
+    many = len(heights) > 4 or (len(heights) == 3 and most > 2 and top == 1)
+    return many and rises and heights == heights[::-1]
 
 
 def _knitted_from(made: Sequence[Node], last: Node, clause: int) -> int | None:

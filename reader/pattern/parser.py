@@ -75,6 +75,7 @@ from reader.text.told_aloud import told_aloud
 from reader.text.translated_knitting import in_english_knitting
 from reader.text.turned_amid import turned_amid
 from reader.text.turns_and_ribs import in_rows
+from reader.text.untwisted import without_care
 
 
 @dataclass(frozen=True, slots=True)
@@ -354,7 +355,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
         plain = _knitting_as_usual(plain)
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:
-        plain = each_round_evenly(without_side_stars(plain))
+        plain = each_round_evenly(without_side_stars(without_care(plain)))
         plain = first_chains(without_short_names(plain))
         plain = turned_amid(slips_named(pieces_apart(plain)))
     sizes, plain = _with_sizes(source, plain)

@@ -20,6 +20,15 @@ AROUND = Sought(
 )
 
 
+IN_KIND = Sought(
+    ("work",),
+    rf"\bwork(?:ing)?\s+in\s+(?P<kind>{ST}),?\s+(?=work(?:ing)?\s+\d+\s+(?P=kind)\b)",
+    re.IGNORECASE,
+)
+"""The stitch told before so many of it are: "working in sc work 30 sc on side"."""
+
+
 def sides_first(text: str) -> str:
     """The text with such edges told by their sides alone."""
+    text = IN_KIND.sub(lambda found: " " * len(found.group()), text)
     return AROUND.sub(lambda found: found["work"][:4].ljust(len(found.group())), text)

@@ -36,6 +36,7 @@ from reader.text.last_first import last_first
 from reader.text.last_loops import unnamed_loops
 from reader.text.markdown import unmarked
 from reader.text.misspelt import spelled
+from reader.text.motifs_joined import motifs_apart
 from reader.text.multiples import without_multiples
 from reader.text.needle_rows import needles_as_rows, needles_in_rounds
 from reader.text.not_above_shaping import without_advice
@@ -117,7 +118,7 @@ def set_right(text: str) -> tuple[CleanText, str]:
     plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
     plain = labelled_alike(with_one_verb(rows_repeated(plain)))
     plain = all_round(to_the_last(lists_told(spread_apart(plain))))
-    plain = without_levelling(without_advice(stopped(sides_first(plain))))
+    plain = without_levelling(without_advice(stopped(sides_first(motifs_apart(plain)))))
     plain = led_to_other_side(chains_first(unnamed_loops(plain)))
     plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
     return source, plain
