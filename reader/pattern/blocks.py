@@ -18,6 +18,7 @@ from reader.pattern.line_ends import (
 from reader.pattern.line_widths import SPOKEN_ORDER, by_hand, widths_of
 from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, MEANING, RUN_IN
 from reader.terms.numbers import ORDINALS
+from reader.text.wrapped import LEAST_WIDTH, MOST_WIDTH
 
 
 def blocks(text: str) -> list[tuple[int, int]]:
@@ -41,12 +42,6 @@ def blocks(text: str) -> list[tuple[int, int]]:
             open_block = True
         at = end + 1
     return [(start, end) for start, end in out]
-
-
-LEAST_WIDTH = 46
-"""Characters: lines are not wrapped by a machine to less than this."""
-MOST_WIDTH = 120
-"""Characters: wider lines are paragraphs, each on a line of its own."""
 
 
 SHORTEST_OPEN = 24

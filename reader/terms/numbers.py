@@ -81,6 +81,13 @@ def word_number(words: str) -> int | None:
     return None if words.strip().lower() == "a" else total
 
 
+def number_said(said: str | None) -> int:
+    """A number in figures or in words; 0 for anything else, and for nothing."""
+    if not said:
+        return 0
+    return int(said) if said.isdecimal() else word_number(said) or 0
+
+
 def ordinal_number(words: str) -> int | None:
     """ "twenty-first" -> 21, "third" -> 3; None for anything else."""
     *tens, last = re.split(r"[\s-]+", words.lower().strip())

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from reader.terms.numbers import SPELLED, word_number
+from reader.terms.numbers import SPELLED, number_said
 from reader.text.sought import Sought
 
 _N = rf"(?:\d{{1,4}}|\b(?:{SPELLED})\b)"
@@ -59,20 +59,16 @@ def without_multiples(text: str) -> str:
     return MORE.sub(_together, MULTIPLE.sub(_this_piece, text))
 
 
-def _number(said: str | None) -> int:
-    return 0 if not said else int(said) if said.isdigit() else word_number(said.lower()) or 0
-
-
 def _this_piece(found: re.Match[str]) -> str:
     """The own number, where it is such a multiple and more than one of it."""
-    of, own = _number(found["of"]), _number(found["own"])
-    plus = _number(found["plus"])
+    of, own = number_said(found["of"]), number_said(found["own"])
+    plus = number_said(found["plus"])
     fits = of > 0 and own >= 2 * of and any((own - one) % of == 0 for one in (plus, 0))
-    return _put(found, own + _number(found["added"])) if fits else found.group()
+    return _put(found, own + number_said(found["added"])) if fits else found.group()
 
 
 def _together(found: re.Match[str]) -> str:
-    return _put(found, _number(found["own"]) + _number(found["added"]))
+    return _put(found, number_said(found["own"]) + number_said(found["added"]))
 
 
 def _put(found: re.Match[str], number: int) -> str:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 
-from reader.terms.numbers import SPELLED, word_number
+from reader.terms.numbers import SPELLED, number_said
 from reader.text.sought import Sought
 
 _N = rf"(?:\d+|(?:{SPELLED})\b)"
@@ -67,15 +67,11 @@ def _turned(found: re.Match[str]) -> str:
     return said.ljust(len(whole)) if len(said) <= len(whole) else whole
 
 
-def _number(said: str) -> int:
-    return int(said) if said.isdigit() else word_number(said) or 0
-
-
 def _without_parts(found: re.Match[str]) -> str:
     """The bracket left out where its numbers come to what is picked up."""
     whole = re.search(rf"{_N}", found["pick"][found["pick"].lower().index(" up") :], re.IGNORECASE)
     lots = [int(one) for one in LOT.findall(found["parts"])]
-    if whole is None or len(lots) < 2 or sum(lots) != _number(whole.group()):
+    if whole is None or len(lots) < 2 or sum(lots) != number_said(whole.group()):
         return found.group()
     return found["pick"].ljust(len(found.group()))
 
@@ -86,10 +82,10 @@ def _told_apart(found: re.Match[str]) -> str:
     lots = list(SPOKEN_LOT.finditer(found["parts"]))
     ends = [one.start() for one in lots[1:]] + [len(found["parts"])]
     come_to = sum(
-        _number(one["n"]) * (2 if BOTH.search(found["parts"], one.end(), end) else 1)
+        number_said(one["n"]) * (2 if BOTH.search(found["parts"], one.end(), end) else 1)
         for one, end in zip(lots, ends, strict=True)
     )
-    if whole is None or come_to != _number(whole.group()):
+    if whole is None or come_to != number_said(whole.group()):
         return found.group()
     return found["pick"].ljust(len(found.group()))
 
@@ -98,7 +94,7 @@ SPOKEN_LOT = re.compile(rf"(?:[,:;-]|\band|\bthen|is|viz\.?) (?P<n>{_N})(?= [a-z
 
 
 def _total(found: re.Match[str]) -> str:
-    number = _number(found["n"])
+    number = number_said(found["n"])
     whole = found.group()
     said = f"{found['pick']} ({number} sts)"
     said = said if len(said) <= len(whole) else f"{found['pick']}. {number} sts"
