@@ -10,8 +10,9 @@ from reader.counts.counted import Problem
 from reader.counts.evens import Evens
 from reader.counts.fabric import plain as plain_row
 from reader.counts.ledger import Ledger
+from reader.pattern.evidence import craft_of
 from reader.pattern.layout import WrittenRow
-from reader.pattern.parser import craft_of, parse_pattern
+from reader.pattern.parser import parse_pattern
 
 
 @dataclass(frozen=True, slots=True)

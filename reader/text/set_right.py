@@ -4,6 +4,8 @@ set as usual, each pass in its turn; length kept.
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from reader.text.all_capitals import as_sentences
 from reader.text.all_round import all_round
 from reader.text.asides_worked import led_to_other_side
@@ -92,33 +94,106 @@ from reader.text.tunisian import as_rows
 from reader.text.two_together import two_together
 from reader.text.undotted import undotted
 
+NO_PATTERN: tuple[Callable[[str], str], ...] = (
+    without_front_matter,
+    without_tags,
+    without_links,
+    without_page_lines,
+    without_blank_lines,
+)
+"""What a copy brings that is no pattern, dropped from the text as it came; in this order."""
+AS_USUAL: tuple[Callable[[str], str], ...] = (
+    without_boxes,
+    sentences_ended,
+    changes_alone,
+    without_marks,
+    without_figures,
+    lines_of_labels,
+    plain_as_double,
+    totals_in_brackets,
+    without_times,
+    unbraced,
+    as_sentences,
+    totals_set_off,
+    unbulleted,
+    unmarked,
+    rows_called_lines,
+    labels_first,
+    sizes_as_usual,
+    with_times_told,
+    with_cast_on,
+    totals_told,
+    totals_alike,
+    rows_that_are,
+    rounds_told,
+    with_known_words,
+    labels_counted,
+    rows_in_figures,
+    with_usual_brackets,
+    without_emphasis,
+    without_ticks,
+    without_columns,
+    untabled,
+    plain_totals,
+    parted_totals,
+    totals_above,
+    without_row_notes,
+    without_told_in_front,
+    in_plain_words,
+    in_english,
+    as_rows,
+    wholly_short,
+    two_together,
+    one_stitch,
+    labelled_others,
+    with_brackets,
+    rows_of_lists,
+    with_colons,
+    with_as,
+    without_other_ways,
+    without_any_number,
+    without_multiples,
+    with_times,
+    without_row_adjectives,
+    with_labels,
+    punctuated,
+    numbered,
+    with_chain,
+    starred,
+    rows_repeated,
+    with_one_verb,
+    labelled_alike,
+    spread_apart,
+    lists_told,
+    to_the_last,
+    all_round,
+    motifs_apart,
+    sides_first,
+    stopped,
+    without_advice,
+    without_levelling,
+    unnamed_loops,
+    chains_first,
+    led_to_other_side,
+    undotted,
+    last_first,
+    cast_ons,
+    needles_as_rows,
+    needles_in_rounds,
+)
+"""What hands of all crafts say in their own way, in this order: a pass leans on what those before
+it have set."""
+
 
 def set_right(text: str) -> tuple[CleanText, str]:
     """The text clean, and plain: what copies and authors set in their own way set as usual."""
-    told = without_links(without_tags(without_front_matter(text)))
-    told = without_blank_lines(without_page_lines(told))
+    told = in_turn(NO_PATTERN, text)
     source = spelled(clean(joined_ligatures(with_ones(told))))
-    plain = changes_alone(sentences_ended(without_boxes(source.text)))
-    plain = lines_of_labels(without_figures(without_marks(plain)))
-    plain = totals_in_brackets(plain_as_double(plain))
-    plain = totals_set_off(as_sentences(unbraced(without_times(plain))))
-    plain = labels_first(rows_called_lines(unmarked(unbulleted(plain))))
-    plain = totals_told(with_cast_on(with_times_told(sizes_as_usual(plain))))
-    plain = rounds_told(rows_that_are(totals_alike(plain)))
-    plain = rows_in_figures(labels_counted(with_known_words(plain)))
-    plain = without_emphasis(with_usual_brackets(plain))
-    plain = untabled(without_columns(without_ticks(plain)))
-    plain = totals_above(parted_totals(plain_totals(plain)))
-    plain = without_told_in_front(without_row_notes(plain))
-    plain = in_plain_words(plain)
-    plain = two_together(wholly_short(as_rows(in_english(plain))))
-    plain = with_colons(rows_of_lists(with_brackets(labelled_others(one_stitch(plain)))))
-    plain = with_as(plain)
-    plain = with_times(without_multiples(without_any_number(without_other_ways(plain))))
-    plain = starred(with_chain(numbered(punctuated(with_labels(without_row_adjectives(plain))))))
-    plain = labelled_alike(with_one_verb(rows_repeated(plain)))
-    plain = all_round(to_the_last(lists_told(spread_apart(plain))))
-    plain = without_levelling(without_advice(stopped(sides_first(motifs_apart(plain)))))
-    plain = led_to_other_side(chains_first(unnamed_loops(plain)))
-    plain = needles_in_rounds(needles_as_rows(cast_ons(last_first(undotted(plain)))))
-    return source, plain
+    return source, in_turn(AS_USUAL, source.text)
+
+
+def in_turn(passes: tuple[Callable[[str], str], ...], text: str) -> str:
+    """The text after each pass, the first one first."""
+    for one in passes:
+        text = one(text)
+    return text
