@@ -34,8 +34,8 @@ ROWS = 20_000
 def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
     """The counted pattern for one size (0-based; a size that does not exist counts as the last)."""
     size = max(0, min(size, len(pattern.sizes) - 1))
-    parts: list[CountedPart] = []
-    problems: list[Problem] = []
+    pattern = pattern.of_size(size)
+    parts, problems = list[CountedPart](), list[Problem]()
     earlier: dict[str, list[Entry]] = {}
     pieces, solutions, lots = dict[str, Piece](), Solutions(), list[Lot]()
     left, copies, opened = Below(), 1, 0

@@ -113,7 +113,9 @@ BRACKETED = re.compile(
     r"[(\[]\s*(?:for )?(?P<named>[\w ,&/+-]{1,40}?)(?P<only>"
     r" only)\s*[)\]]\s*[:.—-]?\s*", re.IGNORECASE
 )
-ALONE = re.compile(r"(?P<named>[A-Za-z][\w ,&/-]{0,40}?)(?P<only> only)?\s*[.:]\s+", re.IGNORECASE)
+ALONE = re.compile(
+    r"[-—]?\s*(?P<named>[A-Za-z][\w ,&/+-]{0,40}?)(?P<only> only)?\s*[.:]\s+", re.IGNORECASE
+)
 """Behind a row's label, the only sizes that work it, or all again: "ADULT ONLY.", "BOTH."."""
 
 

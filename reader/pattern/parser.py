@@ -27,6 +27,7 @@ from reader.terms.stitches import Craft
 from reader.text.clean import CleanText
 from reader.text.lists_alike import lists_alike, put_in_brackets
 from reader.text.needle_rows import at_each_needle, at_so_many_markers
+from reader.text.own_size import sizes_beside, text_of_size, told_by_name
 from reader.text.set_right import set_right
 from reader.text.size_lists import in_brackets, letters_told
 from reader.text.stops import without_stops
@@ -51,6 +52,11 @@ class Pattern:
     silent_counts: bool | None
     reading: str
     knitted: dict[int, Book] = field(default_factory=dict)
+    own: tuple[Pattern, ...] = ()
+
+    def of_size(self, size: int) -> Pattern:
+        """The pattern as that size (0-based) is to read it."""
+        return self.own[size] if self.own else self
 
     def of_part(self, number: int) -> Pattern:
         """The pattern as the part with that number (0-based) is to be read: in its own craft."""
@@ -58,9 +64,13 @@ class Pattern:
         return self if book is None else replace(self, craft=book.craft, book=book)
 
 
-def _with_sizes(source: CleanText, plain: str) -> tuple[tuple[str, ...], str]:
+def _with_sizes(
+    source: CleanText, plain: str, beside: tuple[str, ...]
+) -> tuple[tuple[str, ...], str]:
     """The names of the sizes, and the text with their numbers in brackets."""
     sizes = letters_told(source.text) or sizes_named(plain)
+    if beside and len(sizes) in (1, len(beside)):
+        return beside, told_for_some(in_brackets(plain, len(beside)), beside)
     alike = lists_alike(plain)
     if alike is not None and (len(sizes) == 1 or (alike.plain and alike.sizes != len(sizes))):
         sizes, plain = names_of(plain, alike.sizes), put_in_brackets(plain, alike)
@@ -70,6 +80,24 @@ def _with_sizes(source: CleanText, plain: str) -> tuple[tuple[str, ...], str]:
 def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     """The pattern in a text, whatever the text; terms "US" or "UK" and craft overrule the evidence.
     """
+    beside = sizes_beside(text)
+    whole = None if beside else _parsed(text, terms, craft)
+    if whole is not None and told_by_name(text, whole.sizes):
+        beside = whole.sizes
+    if beside:
+        each = tuple(
+            _parsed(text_of_size(text, beside, size), terms, craft, beside)
+            for size in range(len(beside))
+        )
+        if all(one.sizes == beside for one in each):
+            return replace(each[0], own=each)
+    return whole or _parsed(text, terms, craft)
+
+
+def _parsed(text: str, terms: str, craft: str, beside: tuple[str, ...] = ()) -> Pattern:
+    """The pattern in a text in which only lists of sizes may stand; beside: the names of sizes
+    whose numbers stood beside them.
+    """
     source, plain = set_right(text)
     which = Craft(craft) if craft else craft_of(without_stops(plain))
     if which is Craft.KNITTING:
@@ -77,7 +105,7 @@ def parse_pattern(text: str, terms: str = "", craft: str = "") -> Pattern:
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
     if which is Craft.CROCHET:
         plain = crochet_as_usual(plain)
-    sizes, plain = _with_sizes(source, plain)
+    sizes, plain = _with_sizes(source, plain, beside)
     codes = letter_codes(plain, which, chosen)
     plain = with_circled(plain, codes)
     if which is Craft.KNITTING:
