@@ -27,6 +27,7 @@ from reader.terms.stitches import Craft
 from reader.text.clean import CleanText
 from reader.text.lists_alike import lists_alike, put_in_brackets
 from reader.text.needle_rows import at_each_needle, at_so_many_markers
+from reader.text.odd_size_lists import usual_lists
 from reader.text.own_size import sizes_beside, text_of_size, told_by_name
 from reader.text.set_right import set_right
 from reader.text.size_lists import in_brackets, letters_told
@@ -69,6 +70,7 @@ def _with_sizes(
 ) -> tuple[tuple[str, ...], str]:
     """The names of the sizes, and the text with their numbers in brackets."""
     sizes = letters_told(source.text) or sizes_named(plain)
+    plain = usual_lists(plain, len(beside or sizes))
     if beside and len(sizes) in (1, len(beside)):
         return beside, told_for_some(in_brackets(plain, len(beside)), beside)
     alike = lists_alike(plain)

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from reader.text.header_sizes import header_names
+from reader.text.odd_size_lists import odd_lists
 from reader.text.size_lists import lists_within
 from reader.text.sought import Sought
 
@@ -111,6 +113,9 @@ def sizes_named(text: str) -> tuple[str, ...]:
     lists += [number for number in bare if number < MOST]
     several = [values_in(one.group()) - 1 for one in SEVERAL.finditer(text)]
     names = _names(text)
+    headed = header_names(text)
+    if headed and _listed_so(text, len(headed), lists):
+        return headed
     most = max(set(several), key=several.count) if several else 0
     if several and several.count(most) >= (2 if CAST_ON_SEVERAL.search(text) else 3):
         return tuple(f"size {n + 1}" for n in range(most + 1))
@@ -136,6 +141,11 @@ def sizes_named(text: str) -> tuple[str, ...]:
             named = named or _by_ages(text, common + 1)
             return named or tuple(f"size {n + 1}" for n in range(common + 1))
     return ("one size",)
+
+
+def _listed_so(text: str, sizes: int, lists: list[int]) -> bool:
+    """Whether a text whose top names so many sizes has a list of as many numbers."""
+    return sizes - 1 in lists or (sizes > 2 and odd_lists(text, sizes) > 0)
 
 
 BEGUN_PAIR = re.compile(
