@@ -226,7 +226,7 @@ def _by_its_words(ledger: Ledger, row: WrittenRow, upto: int | None, evens: Even
 
 AND_THEN = re.compile(
     r"(?<=[.;])\s+(?=(?:(?:attach|join|with|using|change to)\b[^.;,]{0,30},\s*)?"
-    r"(?:rep|repeat|work)\b)",
+    r"(?:rep|repeat|work(?:ing)?|cont|continue|inc|dec|increase|decrease)\b)",
     re.IGNORECASE,
 )
 """Where a rule of its own follows a row that is named."""

@@ -27,7 +27,7 @@ def before_calls(text: str, row: WrittenRow) -> tuple[WrittenRow, WrittenRow | N
     """A row of a list of rows ("6th and 8th"), and the words behind it that call rows back."""
     several = row.mark is not None and len(row.mark.numbers) > 1
     then = CALLED_BACK.search(text, row.start, row.end) if several else None
-    if then is None:
+    if then is None or not text[row.start : then.start()].strip():
         return row, None
     return replace(row, end=then.start()), WrittenRow(None, then.end(), row.end, row.sizes)
 

@@ -8,9 +8,20 @@ from dataclasses import replace
 
 from reader.pattern.totals import Printed
 
-_UNITS = r"\s*(?:sts?|stitches|sc|s c|dc|d c|tr|htr|hdc)\b\s*[\])]?\.?(?=\s|$)"
-_BEFORE = r"(?:[.;:)\s]*|\s*(?:,|—|-+)\s*)[\[(]?\s*(?!\d*1st\b)\d+"
-TOTAL_ALONE = re.compile(rf"{_BEFORE}{_UNITS}", re.IGNORECASE)
+_UNITS = (
+    r"\s*(?:sts?|stitches|sc|s c|dc|d c|tr|htr|hdc|h d c)\b"
+    r"(?: (?:in all|altogether|in total|total|made|now|on (?:the |each )?(?:row|rnd|round)))?"
+    r"\s*[\])]?\.?(?=\s|$)"
+)
+_SAID = (
+    r"(?:(?:you|we)(?:'ll| will| should| shall| must)?(?: now)? have(?: now)?(?: a total of)?\s+"
+    r"|there (?:are|will be|should be|must be)(?: now)?\s+|(?:total|count|stitch count)(?: is| of)?"
+    r"\s*:?\s+)?"
+)
+_BEFORE = rf"(?:[.;:)\s]*|\s*(?:,|—|-+|=|\.{{3}})\s*)[\[(]?\s*{_SAID}(?!\d*1st\b)\d+"
+TOTAL_ALONE = re.compile(
+    rf"{_BEFORE}(?:\s*[\[({{]\d+(?:\s*[,:;/-]\s*\d+)*[\])}}])?{_UNITS}", re.IGNORECASE
+)
 LIST_ALONE = re.compile(rf"{_BEFORE}(?:\s*(?:[,;/]|and\b)\s*\d+)*{_UNITS}", re.IGNORECASE)
 
 

@@ -16,7 +16,7 @@ from reader.counts.fabric import (
     any_space,
 )  # fmt: skip
 from reader.counts.walk import Walk
-from reader.pattern.tree import ONE, Place
+from reader.pattern.tree import ONE, Place, Where
 
 SPACES = frozenset({"sp", "corner"})
 UNITS = frozenset({"group", "shell", "fan", "v-st"})
@@ -87,6 +87,9 @@ def wanted(place: Place, walk: Walk, words: str = "") -> Callable[[Run], bool]:
         return lambda run: run.chains == place.chain
     if "corner" in text and walk.lies_ahead("corner", True):
         return lambda run: run.corner
+    if "corner" in text and walk.has("corner", True) and place.where is not Where.SAME:
+        # The last corner lies behind: no gap between two stitches stands for another.
+        return any_space
     if not walk.has("space", True) and walk.has("name", PICOT):
         return any_picot
     return any_space if LOOP.search(text) and not BETWEEN.search(text) else any_opening

@@ -8,7 +8,7 @@ from reader.counts.fabric import CORNER, Run, cornered
 from reader.counts.made import made_by, made_name, told_group
 from reader.counts.tally import Tally
 from reader.pattern.tree import Where, Work
-from reader.terms.stitches import Kind
+from reader.terms.stitches import Craft, Kind
 
 CAP = 10_000
 """More stitches than any row holds; keeps misprints from running away."""
@@ -27,6 +27,8 @@ def put(work: Work, tally: Tally, per: int, places: int, group: bool = False) ->
         tally.make(cap(places * per * stitch.makes), made_name(stitch))
         return
     runs = made_by(stitch, cap(per))
+    if len(runs) == 1 and stitch.name in UNNAMED and not stitch.base:
+        runs = [replace(runs[0], name=_kind_of_row(work, tally, runs[0].name))]
     if told_group(stitch, per, places, group):
         runs = [replace(runs[0], unit="group")]
     if per > 2 and per % 2 and len(runs) == 1 and CORNER in work.place.text.lower():
@@ -44,6 +46,22 @@ def put(work: Work, tally: Tally, per: int, places: int, group: bool = False) ->
         tally.make_runs(runs, cap(places), group or work.between > 0)
     elif runs:
         tally.make(cap(runs[0].n * places), runs[0].name)
+
+
+UNNAMED = frozenset(["inc", "dec"])
+USUAL = ("sc", "hdc", "dc", "tr")
+
+
+def _kind_of_row(work: Work, tally: Tally, name: str) -> str:
+    """The kind that an increase or decrease is of where its name tells none, "dec in next 2 dc": of
+    the stitches beside it, else of those it goes into.
+    """
+    if work.stitch.craft is not Craft.CROCHET:
+        return name
+    beside = tally.runs[-1].name if tally.runs else work.place.noun
+    if beside not in USUAL and len(tally.below.kinds) == 1:
+        beside = next(iter(tally.below.kinds))
+    return beside if beside in USUAL else name
 
 
 def put_in_every_nth(work: Work, used: int, per: int, opening: bool, tally: Tally) -> None:

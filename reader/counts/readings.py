@@ -158,13 +158,25 @@ def named_of_several(nodes: Sequence[Node], below: Below) -> bool:
 
 
 def _beginnings(nodes: Sequence[Node]) -> range:
-    """Where in its list a knitted "repeat this 3 times" may begin, the whole list first."""
+    """Where in its list a knitted "repeat this 3 times" may begin, the whole list first; in crochet
+    with its last stitch alone, too: "sc in next 6 sts, dec over next 2 sts 5 times".
+    """
     lost = [one for one in nodes if isinstance(one, Repeat) and _unmarked(one)]
+    last = lost[0].body[-1] if len(lost) == 1 and len(lost[0].body) > 1 else None
+    if isinstance(last, Work) and last.stitch.craft is Craft.CROCHET and _of_one_spot(last):
+        return range(0, len(lost[0].body), len(lost[0].body) - 1)
     works = [one for repeat in lost for one in repeat.body if isinstance(one, Work)]
     knits = bool(works) and all(one.stitch.craft is Craft.KNITTING for one in works)
     if len(lost) != 1 or not knits:
         return range(1)
     return range(min(len(lost[0].body), 16))
+
+
+def _of_one_spot(one: Work) -> bool:
+    """Whether a stitch of crochet changes how many there are, in the next of them."""
+    several = one.number is not None and one.number.values[0] > 1 and one.place.number == ONE
+    spots = (Where.NEXT, Where.PLAIN)
+    return one.place.where in spots and (one.stitch.takes != one.stitch.makes or several)
 
 
 def _unmarked(one: Repeat) -> bool:

@@ -30,6 +30,8 @@ STARTED = tuple(
 """The chain as the edge that the piece began with."""
 LENGTHS = ("long", "short", "longer", "shorter")
 LONGEST = 5
+FARTHEST = 8
+"""Words behind an edge that say what it is of."""
 
 
 def along_edge(cur: Cursor, number: Num | None) -> Place | None:
@@ -58,6 +60,7 @@ def along_edge(cur: Cursor, number: Num | None) -> Place | None:
         if length:
             cur.at += length
             _of_what(cur)
+            _which_side(cur)
             number = Num((sides,))
             return Place(Where.ELSEWHERE, cur.span(start), number, "edge", text=cur.said(start))
         if cur.low() not in WHICH:
@@ -65,6 +68,20 @@ def along_edge(cur: Cursor, number: Num | None) -> Place | None:
         cur.at += 1
     cur.at = start
     return None
+
+
+def _which_side(cur: Cursor) -> None:
+    """Takes "along edge of ribbing", "around top of cuff" behind the ends of rows."""
+    if cur.low() not in ROUND:
+        return
+    for ahead in range(1, LONGEST):
+        low = cur.low(ahead)
+        if low in EDGES or low in OPENINGS or low in ("ribbing", "band", "ribbed"):
+            cur.at += ahead + 1
+            _of_what(cur)
+            return
+        if low not in WHICH and low != "of":
+            return
 
 
 SIDES_UNTOLD = ("side", "edge", "of the sides", "of the edges", "of the side edges")
@@ -147,7 +164,7 @@ def _of_what(cur: Cursor) -> None:
     if cur.low() != "of":
         return
     at = cur.at
-    for _ in range(LONGEST):
+    for _ in range(FARTHEST):
         cur.at += 1
         if cur.low() in (*STOPS, ""):
             return

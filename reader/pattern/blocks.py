@@ -8,6 +8,8 @@ from reader.pattern.key_lines import tells_meaning
 from reader.pattern.label_places import ends_sentence
 from reader.pattern.labels import bulleted, label_at
 from reader.pattern.line_ends import (
+    CHAIN_ALONE,
+    CLOSES_RING,
     DEMANDS,
     EVERY_LAST,
     HALF_HEADING,
@@ -292,7 +294,8 @@ OVER = re.compile(r"(?:[.;!]|\d[)\]])\s*$")
 def _continues(before: str, line: str, width: int) -> bool:
     """Whether a line goes on with the block before it; width: of the paragraph's longest line."""
     last = before.rsplit("\n", 1)[-1].rstrip()
-    if TOTAL_BEHIND.match(line) or _open_bracket(before) or _under_label(before, line):
+    closes = CLOSES_RING.match(line) and CHAIN_ALONE.fullmatch(before)
+    if TOTAL_BEHIND.match(line) or _open_bracket(before) or _under_label(before, line) or closes:
         return True
     if _stands_alone(last, line, width):
         return False

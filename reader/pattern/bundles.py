@@ -146,11 +146,13 @@ HOW = ("working", "putting", "making", "placing")
 
 def each_and_each(before: Node | None, node: Node) -> Work | None:
     """ "1 sc in each dc and 1 sc in each ch-1 loop": one instruction for both kinds of places; "dc,
-    working two stitches into every one": how it is done; else None.
+    working two stitches into every one", "dc around, working 1 dc in each st and each ch": how it
+    is done; else None.
     """
     if not isinstance(before, Work) or not isinstance(node, Work) or before.stitch != node.stitch:
         return None
-    bare = before.place.where is Where.PLAIN and before.number is None
+    all_over = before.place.where is Where.REST and node.place.noun not in (*OPENINGS, "ch")
+    bare = (before.place.where is Where.PLAIN or all_over) and before.number is None
     if bare and node.place.where is Where.EACH and node.words.lower().startswith(HOW):
         return replace(node, words=f"{before.words}, {node.words}")
     places = (before.place, node.place)

@@ -54,7 +54,7 @@ from reader.pattern.rings import of_ring, told_in_ring
 from reader.pattern.settled import settled
 from reader.pattern.shorthand import find_shorthand
 from reader.pattern.so_many_loops import so_many_loops
-from reader.pattern.so_often import count_after, times_before
+from reader.pattern.so_often import count_after, times_before, times_here
 from reader.pattern.star_closing import closes_star
 from reader.pattern.star_stitch import find_star_stitch
 from reader.pattern.stars import all_around, goes_on_by_chain, left_open, taken_back
@@ -288,8 +288,7 @@ class _Reading:
     def times_alone(self) -> bool:
         """ ", six times" after a list without a star or bracket: the list that many times."""
         cur = self.cur
-        counted = cur.kind() == "num" and cur.low(1) in ("times", "time") and cur.low(2) != "more"
-        if not counted or not self.made or self.stars or times_before(cur):
+        if not times_here(cur) or not self.made or self.stars or times_before(cur):
             return False
         ringed = told_in_ring(cur)
         begins = of_ring(self.made) if ringed else own_list(cur, self.made, self.clause)

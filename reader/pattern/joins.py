@@ -71,7 +71,8 @@ INTO_RING = re.compile(
     r"(?:which (?:i|you|we) |and |then )?(?:closed?|joined|joining|connect(?:ed)?|link(?:ed)?"
     r"|form(?:ed)?"
     r"|turned|made|united?|tied)(?: (?:it|them|these|this|that|up|together|the (?:chain|ends)))*"
-    r" (?:in)?to (?:(?:a|the|one|your|little|small|tiny|neat) )*(?:ring|circle|round|loop)\b"
+    r" (?:in)?to (?:(?:a|the|one|your|little|small|tiny|neat|big|large|wide|long) )*"
+    r"(?:ring|circle|round|loop)\b"
     r"(?: (?:with|by|using) (?:a |one |1 )?(?:sl st|slip stitch|ss|sl)\b(?: (?:in|into|to) (?:the"
     r" )?"
     r"(?:first|1st)(?: (?:one|ch|chain|of them))?)?)?",
@@ -211,7 +212,7 @@ def _goes_to_space(cur: Cursor, slip: int) -> bool:
 FORMS_RING = re.compile(
     r"(?:(?:the )?(?:first|1st|beginning) ch(?:ain)? |(?:\w+ ){0,4}from (?:the )?hook )"
     r"(?:, )?(?:to|and) (?:form|make|create|join)(?: into)?"
-    r" (?:a |the |your )?(?:ring|loop|circle)\b"
+    r" (?:an? |the |your )?(?:(?:big|large|wide|long|little|small) )?(?:ring|loop|circle)\b"
 )
 """A slip stitch that closes a chain: "sl st in 5th ch from hook to form ring"."""
 BEGINNING = ("top", "top of", "first", "1st", "beg", "beginning", "the first", "the top")

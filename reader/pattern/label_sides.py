@@ -8,7 +8,7 @@ WORKED = r"(?:ch|sl st|ss|sc|s c|hdc|dc|d c|tr|tr c|htr|k|p|yo|inc|dec|sk|skip|m
 _SIDE_SAID = r"(?:RS|WS|right side|wrong side)(?:\s+(?:facing|row|side|of work))?"
 SIDE = (
     r"(?:\s*[\(\[](?:(?:RS|WS)(?: row)?,?\s*)?(?:inc|dec|increase|decrease)(?:\s+(?:row|round"
-    r"|rnd))?[\)\]]"
+    r"|rnd|rd))?[\)\]]"
     rf"|\s*[\(\[](?![^)\]]{{0,40}}\b\d* ?{WORKED}\b)[^)\]]{{0,40}}[\)\]]"
     rf"|(?:,?\s+|\s?[/-]\s?){_SIDE_SAID}"
     rf"(?=\s*[:.—]|\s+-+\s|\s+(?:[*(\[]|\d* ?{WORKED}\b|[kp]\d)))?"

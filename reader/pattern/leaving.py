@@ -9,7 +9,7 @@ from dataclasses import replace
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_nouns import find_noun
 from reader.pattern.place_words import STITCH_NOUNS
-from reader.pattern.tree import ONE, Act, Deed, LeaveRest, Node, Place, Skip, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Deed, LeaveRest, Node, Place, Skip, Where, Work
 from reader.terms.stitches import Craft
 
 LEAVES = frozenset(["leave", "leaving"])
@@ -29,7 +29,7 @@ def find_leave(cur: Cursor, made: list[Node]) -> LeaveRest | Skip | Act | None:
     """The phrase that stands here, taken; None (nothing taken) where there is none. made: what
     stands before it, which it may cut short.
     """
-    amid = _left_amid(cur) or _one_side(cur) or _for_a_part(cur)
+    amid = _left_amid(cur, made) or _one_side(cur) or _for_a_part(cur)
     if amid is not None:
         return amid
     lows = _phrase(cur)
@@ -107,7 +107,7 @@ def _of_a_short_row(cur: Cursor, lows: list[str], made: list[Node]) -> bool:
     return to_last or left < sum(one.number.values[0] for one in works if one.number is not None)
 
 
-def _left_amid(cur: Cursor) -> Skip | None:
+def _left_amid(cur: Cursor, made: list[Node]) -> Skip | None:
     """ "leave one stitch unworked", "leaving the next 2 sts unworked" in the middle of a row."""
     start = cur.at
     if cur.book.craft is Craft.CROCHET and cur.accept("leave", "leaving"):
@@ -116,7 +116,7 @@ def _left_amid(cur: Cursor) -> Skip | None:
         number = ONE if cur.accept("a", "one") else cur.number()
         cur.at += cur.kind() == "num"
         noun = find_noun(cur) if number is not None else ""
-        if number is not None and _is_free(cur) and _goes_further(cur):
+        if number is not None and _is_free(cur) and _goes_further(cur, made):
             place = Place(Where.NEXT, cur.span(start), number, noun or "st")
             return Skip(cur.span(start), cur.said(start), place)
     cur.at = start
@@ -133,8 +133,13 @@ def _is_free(cur: Cursor) -> bool:
     return free
 
 
-def _goes_further(cur: Cursor) -> bool:
-    """Whether stitches follow in the same sentence: what is left lies in the middle of the row."""
+def _goes_further(cur: Cursor, made: list[Node]) -> bool:
+    """Whether stitches follow in the same sentence: what is left lies in the middle of the row; or
+    a list that has a chain for them ends there, and is worked again.
+    """
+    again = cur.done() or (cur.low() in (";", ",") and cur.low(1) in ("rep", "repeat"))
+    if again and any(isinstance(one, Chain) and one.number != ONE for one in made):
+        return True
     at = 1 if cur.low() in (",", "and", "then") else 0
     at += cur.low(at) in ("and", "then")
     at += cur.kind(at) == "num"

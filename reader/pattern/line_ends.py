@@ -29,3 +29,15 @@ EVERY_LAST = re.compile(
     re.IGNORECASE,
 )
 """How a line ends behind which "row" is no label: "... every other / row 4 (5-6) times"."""
+CHAIN_ALONE = re.compile(
+    r"\W*(?:(?:with|using|in)\b[^.;:\n]{1,40}, )?(?:loosely )?(?:ch(?:ain)?|make(?: a chain of)?)"
+    r" \d{1,3}\b[\d()\[\]{}<>,:;/ -]*(?:ch(?:ain)?s?|sts?|stitches)?(?: loosely)?\.?\s*",
+    re.IGNORECASE,
+)
+"""A block that is only the chain a piece begins with: "Ch 42 (46, 50)."."""
+CLOSES_RING = re.compile(
+    r"(?:(?:being|taking|without|be|take)\b[^.;]{0,40}, )?"
+    r"(?:(?:join|close|sl st|ss|slip st(?:itch)?)\b(?! (?:yarn|thread|wool|[a-z]+ (?:yarn|thread)))"
+    r"[^.;]{0,40}\b(?:first|1st|beg\w*|ring|circle|round|loop)\b)", re.IGNORECASE
+)
+"""A line that closes such a chain to a ring."""

@@ -10,7 +10,7 @@ from dataclasses import replace
 from itertools import pairwise
 
 from reader.pattern.cursor import Cursor
-from reader.pattern.tree import ONE, Act, Chain, Node, Place, Repeat, Where, Work
+from reader.pattern.tree import ONE, Act, Chain, Node, Place, Repeat, Until, Where, Work
 from reader.terms.forms import stitch_named
 from reader.terms.stitches import Craft, Kind
 
@@ -54,8 +54,19 @@ def closed_on_last(nodes: Sequence[Node]) -> list[Node]:
     out: list[Node] = []
     for one in nodes:
         if isinstance(one, Repeat):
-            one = replace(one, body=tuple(_on_last(closed_on_last(one.body))))
+            one = replace(one, body=tuple(_on_last(closed_on_last(_opened(one.body)))))
         out.append(one)
+    return out
+
+
+def _opened(body: Sequence[Node]) -> list[Node]:
+    """A list with a picot that stands in a bracket told without it, "(ch 3, sl st in last sc)"."""
+    out: list[Node] = []
+    for one in body:
+        once = isinstance(one, Repeat) and one.until is Until.TIMES and one.number == ONE
+        kinds = [type(inner) for inner in one.body] if isinstance(one, Repeat) and once else []
+        picot = kinds == [Chain, Work] and isinstance(one, Repeat)
+        out += one.body if picot and isinstance(one, Repeat) else (one,)
     return out
 
 
@@ -65,7 +76,8 @@ def _on_last(body: list[Node]) -> list[Node]:
         chain, slip = body[at], body[behind]
         if not (isinstance(slip, Work) and isinstance(chain, Chain)):
             continue
-        before = next((one for one in reversed(body[:at]) if isinstance(one, Work)), None)
+        done = [one for one in body[:at] if isinstance(one, Work) and one.stitch.name != "picot"]
+        before = done[-1] if done else None
         if slip.stitch.kind is Kind.SLIP and _closes(slip.place, chain, before):
             same = replace(slip.place, where=Where.SAME, number=ONE)
             body[behind] = replace(slip, place=same)

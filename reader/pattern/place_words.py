@@ -115,7 +115,8 @@ AFTER = frozenset(
      "loop", "loops", "shell", "petals", "petal", "group", "motif", "to", "marker", "top", "in",
      "where", "were", "as", "first",
      "your", "way", "down", "ea", "rnds", "rows", "up", "post", "that", "piece", "now", "join",
-     "joining", "corner", "strip", "pineapple", "pineapples",
+     "joining", "corner", "strip", "pineapple", "pineapples", "thumb", "opening", "armhole",
+     "armholes", "underarm",
      "this"}
 )  # fmt: skip
 AFTER_IT = (
@@ -134,6 +135,8 @@ TO_LAST = (
     "till within the last", "till within last", "till within", "until within the last",
     "until within", "up to within", "as far as the last", "as far as last", "except the last",
     "across to the last", "around to the last", "across to within the last", "even to last",
+    "around to within last", "around to within the last", "around to within", "across to within",
+    "round to last", "round to within last", "along to last", "along to within last",
     "until within last", "to the final", "to final", "until the final", "across to final",
 )  # fmt: skip
 OF_ROWS = (
@@ -222,6 +225,8 @@ ADJECTIVES = frozenset(
         "unworked",
         "marked",
         "single",
+        "underarm",
+        "armhole",
         "working",
     ]
 )

@@ -339,7 +339,10 @@ THEN = re.compile(
     r",?\s+(?=(?:and )?(?:then|after that)\b[^.;]{0,120}\b(?:every|each|next|foll\w*)\b)"
     r"|(?<=rows),?\s+(?=(?:and )?(?:(?:on|of|in) )?(?:the )?foll\w* (?:\d|alt|other|every))"
     r"|(?:(?<=times)|(?<=twice)|(?<=once)),?\s+(?=(?:and )?(?:every\b|(?:inc|dec)\w* \d+ st"
-    r"[^.;]{0,60}\b(?:every|each|next|foll\w*)\b))",
+    r"[^.;]{0,60}\b(?:every|each|next|foll\w*)\b))"
+    r"|(?<=[a-z]{3})[.;]\s+(?=(?:(?:then|now|next),? )?(?:(?:work|cont|keep|proceed)\w*\.?"
+    r"[^.;,\d]{0,40},? )?(?:and )?(?:inc|dec)\w*\.? \d+ st[^.;]{0,60}"
+    r"\b(?:every|each|next|foll\w*)\b)",
     re.IGNORECASE,
 )
 """Where a change goes on at another pace, or another begins."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from reader.pattern.cursor import Cursor
+from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.tree import Num
 from reader.terms.stitches import Craft
 
@@ -57,6 +57,14 @@ def count_after(cur: Cursor) -> Num | None:
         cur.accept("times")
         return number
     return None
+
+
+def times_here(cur: Cursor) -> bool:
+    """Whether "6 times" stands here, in crochet "twice" at a clause's end: what ends a list."""
+    if cur.kind() == "num":
+        return cur.low(1) in ("times", "time") and cur.low(2) != "more"
+    several = cur.kind() == "times" and cur.low() != "once"
+    return several and cur.book.craft is Craft.CROCHET and cur.low(1) in (*STOPS, "")
 
 
 def times_before(cur: Cursor) -> int:

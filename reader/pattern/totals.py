@@ -147,6 +147,10 @@ class Printed:
 
 
 OF_EACH = ("on each", "each side", "in each", "each", "per", "between", "at each")
+IN_EACH_NEXT = re.compile(
+    r"^(?:in|on|into) each (?:of )?(?:the )?(?:next|following|foll|first|last|rem\w*|other|of)\b"
+)
+"""Behind a stitch, the places of a list: "(1 dc in each of next 20 sts, ch 3, sk 5) around"."""
 SECTIONS = re.compile(
     r"^(?:sections?|groups?|repeats?|points?|petals?|corners?|spokes?|mesh(?:es)?|motifs?|scallops?"
     r"|loops?|blocks?|clusters?)\b"
@@ -243,6 +247,8 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     if AND_FIRST_CHAIN.fullmatch(rest):
         # The chain that begins the round is a stitch, told apart.
         return Printed(start, end, tuple(one + 1 for one in numbers), kind)
+    if IN_EACH_NEXT.match(rest):
+        return None
     if rest.startswith(OF_EACH) or (kind and SECTIONS.match(rest)):
         return Printed(start, end, numbers, kind, each=True)
     if re.match(

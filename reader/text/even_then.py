@@ -1,5 +1,6 @@
 """Clean text -> the same text, length kept, with a full stop for the colon behind rows worked even,
-where what follows is the next thing to do: "Work 3 rounds even: Repeat last 4 rounds once".
+where what follows is the next thing to do, "Work 3 rounds even: Repeat last 4 rounds once", or how
+many stitches there are, "Continue in sc for 3 rounds: 24 sc".
 """
 
 from __future__ import annotations
@@ -17,7 +18,19 @@ THEN = Sought(
     re.IGNORECASE,
 )
 
+SO_MANY = Sought(
+    ("work", "cont", "rep", "inc", "dec"),
+    r"(?P<rows>^[ ]*(?:work|continue|cont|repeat|rep|inc|dec|increase|decrease)\b"
+    r"[^.:;()\n]{4,80}?) ?:"
+    r"(?=\s+\d+(?:\s*[(\[{<][\d,:;/ -]+[)\]}>]|(?:[/-]\d+)+)?"
+    r"\s*(?:sts?|stitches|s ?c|h ?d ?c|d ?c|h?tr)\b[^\n]{0,20}$)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""Rows told without a label, and their total behind a colon: no heading."""
+
 
 def stopped(text: str) -> str:
     """The text with such a colon as the full stop that it is."""
-    return THEN.sub(lambda found: (found["rows"] + ".").ljust(len(found.group())), text)
+    for one in (THEN, SO_MANY):
+        text = one.sub(lambda found: (found["rows"] + ".").ljust(len(found.group())), text)
+    return text

@@ -10,10 +10,15 @@ from itertools import pairwise
 from reader.text.sought import Sought
 
 _NO_COLON = (
+    r"(?![(\[](?:(?:inc|dec|even|plain)[a-z]*(?: (?:row|rnd|round|rd)s?)?|(?:RS|WS|right|wrong"
+    r"|sizes?|for)\b[^()\n]{0,60}|[^()\n]{0,60} (?:only|row|rnd|round|rd))[)\]][ ]?"
+    r"(?:[:.—]|-+(?=[ ])))"
     r"(?:(?![^:\n.]{0,40}:)|(?=[a-z]+(?: [a-z]+){0,2}: )(?!(?:with|in|using|and|every|on|for|or|as"
     r"|work|worked|side|the)\b))"
 )
-"""No colon follows soon, but one behind a word or two of what the row is for."""
+"""No colon follows soon, but one behind a word or two of what the row is for; nor a mark behind a
+bracket that says what kind of row it is, "Row 4 (increase). ".
+"""
 _MORE = (
     r"(?:[ ]?(?:-|to|&)[ ]?\d{1,3}|,[ ]?\d{1,3}(?![ ]+(?:[shd] ?[cd]\b|[shd]{1,2} ?c|h?tr|ch|st|sl"
     r"|single|double|treble|half|chain|[kp]\b|[a-z]*sts?\b)))?"
