@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from reader.counts.entries import Entry
 from reader.pattern.layout import WrittenRow
+from reader.terms.stitches import Craft
 
 if TYPE_CHECKING:
     from reader.counts.ledger import Ledger
@@ -30,6 +31,19 @@ def to_their_end(ledger: Ledger, entries: list[Entry], span: WrittenRow) -> bool
         return False
     number = said["n"] or said["nth"]
     return number is None or int(number[:4]) == entries[-1].number
+
+
+def is_pair(ledger: Ledger, entries: Sequence[Entry], span: WrittenRow) -> bool:
+    """Whether knitted rows are one that changes the count and plain ones behind it, told as rows:
+    "repeat these 2 rows until 20 sts remain" works the last pair to its end.
+    """
+    told = ledger.pattern.source.text[span.start : span.end]
+    if ledger.pattern.craft is not Craft.KNITTING or not ROWS.search(told):
+        return False
+    return sum(bool(one.gain) for one in entries) == 1 and not entries[-1].gain
+
+
+ROWS = re.compile(r"\b(?:rows?|rnds?|rounds?|rds?)\b", re.IGNORECASE)
 
 
 LEFT_OUT = re.compile(

@@ -10,8 +10,10 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from reader.counts.markers import PLACED
+from reader.pattern.figures import tightened
 from reader.pattern.tree import Act, Deed, Node, Where, Work
 from reader.terms.stitches import Kind
+from reader.text.sought import Sought
 
 if TYPE_CHECKING:
     from reader.counts.entries import Entry
@@ -19,13 +21,16 @@ if TYPE_CHECKING:
 
 BETWEEN = re.compile(
     r"\b(?:until|till|to)\b[^.;]*?\b(?P<n>\d+)\s*(?:\w+\s+)?(?:sts?\b|stitches)?\s*"
-    r"(?:(?:are|lie)\s+)?(?:between\s+(?:the\s+)?(?:two\s+)?(?:m\b|markers?|inc\w*)"
+    r"(?:(?:are|lie)\s+)?(?:between\s+(?:(?:the|your|these|those|both)\s+)?(?:(?:two|2)\s+)?"
+    r"(?:m\b|markers?|inc\w*)"
     r"|(?:in|for|of)\s+(?:the\s+)?(?:thumb|gusset))"
-    r"|\b(?:until|till)\b[^.;]*?\b(?P<of>\d+)\s+(?:thumb|gusset)\s+(?:gusset\s+)?(?:sts|stitches)",
+    r"|\b(?:until|till)\b[^.;]*?\b(?P<of>\d+)\s+(?:sts\s+)?(?:thumb|gusset)\s+(?:gusset\s+)?(?:sts|stitches)"
+    r"|\b(?:until|till)\s+(?:the\s+)?(?:thumb|gusset)\s+(?:gusset\s+)?(?:has|contains|counts|is)\s+"
+    r"(?P<has>\d+)\s+(?:sts|stitches)",
     re.IGNORECASE,
 )
 
-
+BETWEEN_SAID = Sought(("between", "thumb", "gusset"), r"between|thumb|gusset", re.IGNORECASE)
 NEAR = 24
 """Characters: a total stands at most so far behind its rule."""
 
@@ -35,16 +40,19 @@ def whole_of_part(ledger: Ledger, words: str) -> int | None:
     speak of no part, or the rows before do not tell how many it has: more than are on hand at all
     cannot be.
     """
-    found = BETWEEN.search(" ".join(words.split()))
+    if not BETWEEN_SAID.search(words):
+        return None
+    found = BETWEEN.search(tightened(words, ledger.size, len(ledger.pattern.sizes)))
     here = ledger.below.stitches
     if found is None or here is None:
         return None
     gained = 0
     for entry in reversed(ledger.entries):
-        held = _held_between(entry)
+        held = _held_between(entry, ledger.size)
         if held is not None:
             others = here - (held + gained)
-            return others + int((found["n"] or found["of"])[:4]) if others >= 0 else None
+            goal = int((found["n"] or found["of"] or found["has"])[:4])
+            return others + goal if others >= 0 else None
         if entry.gain is None:
             return None
         gained += entry.gain
@@ -64,18 +72,18 @@ def told_behind(ledger: Ledger, start: int, end: int, step: int) -> int | None:
     return told if way * step > 0 and way % step == 0 else None
 
 
-def _held_between(entry: Entry) -> int | None:
+def _held_between(entry: Entry, size: int) -> int | None:
     """The stitches that a row makes between two markers it places, or from one increase to the
     other; None where it does not tell.
     """
     marks = [at for at, one in enumerate(entry.nodes) if _places_marker(one)]
     if len(marks) == 2:
-        return _made(entry.nodes[marks[0] : marks[1]], 0)
+        return _made(entry.nodes[marks[0] : marks[1]], 0, size)
     works = [one for one in entry.nodes if not isinstance(one, Act)]
     incs = [at for at, one in enumerate(works) if _increases(one)]
     if marks or len(incs) != 2:
         return None
-    return _made(works[incs[0] : incs[1] + 1], 1)
+    return _made(works[incs[0] : incs[1] + 1], 1, size)
 
 
 def _places_marker(one: Node) -> bool:
@@ -87,7 +95,7 @@ def _increases(one: Node) -> bool:
     return isinstance(one, Work) and one.stitch.kind is Kind.INCREASE
 
 
-def _made(nodes: Sequence[Node], fixed: int) -> int | None:
+def _made(nodes: Sequence[Node], fixed: int, size: int) -> int | None:
     """The stitches that plain numbers make; None for anything else. fixed: the least number of
     them that are no increase.
     """
@@ -97,7 +105,7 @@ def _made(nodes: Sequence[Node], fixed: int) -> int | None:
             continue
         if not isinstance(one, Work) or one.place.where not in (Where.PLAIN, Where.NEXT):
             return None
-        number = one.number.values[0] if one.number else 1
+        number = one.number.at(size) if one.number else 1
         made += one.stitch.makes * number
         plain += not _increases(one)
     return made if plain >= fixed and made else None

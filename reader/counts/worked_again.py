@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from reader.counts.ended import last_of_all, to_their_end
+from reader.counts.ended import is_pair, last_of_all, to_their_end
 from reader.counts.entries import Entry
 from reader.counts.growth import LONGEST
 from reader.counts.ledger import LONGEST_ROW, Ledger
@@ -29,6 +29,7 @@ def over_and_over(
         return
     far = distance(ledger, goal)
     ends = to_their_end(ledger, entries, span)
+    pair = is_pair(ledger, entries, span)
     most = max(1, LONGEST // len(entries))
     if times is not None and times * len(entries) > TOO_MANY:
         times = max(1, SHOWN // len(entries))
@@ -38,9 +39,9 @@ def over_and_over(
     for done in range(1, 1 + rounds):
         for entry in entries[: short if done == rounds else len(entries)]:
             there = times is None and reached(ledger, goal)
-            plain_before = entry.gain == 0 and 0 < ledger.number < (upto or 0) - 1
-            last = ends and entry is entries[-1]
-            if ledger.full() or (there and not (plain_before or last)):
+            room = 0 < ledger.number < (upto or 0) - 1 or (pair and upto != ledger.number + 1)
+            last = (entry.gain == 0 and room) or (ends and entry is entries[-1])
+            if ledger.full() or (there and not last):
                 break
             if (ledger.below.stitches or 0) > LONGEST_ROW:
                 return

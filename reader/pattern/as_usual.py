@@ -20,6 +20,7 @@ from reader.text.each_round_evenly import each_round_evenly
 from reader.text.evenly_said import evenly_said
 from reader.text.everyday_words import everyday_words
 from reader.text.first_chains import first_chains
+from reader.text.gusset_totals import without_gusset_totals
 from reader.text.halves import halves_told
 from reader.text.held_told import held_told
 from reader.text.keeps_at_it import keeps_at_it
@@ -57,6 +58,7 @@ from reader.text.untwisted import without_care
 
 OF_KNITTING: tuple[Callable[[str], str], ...] = (
     unwrapped,
+    without_gusset_totals,
     number_first,
     leaflet_words,
     lots_picked_up,

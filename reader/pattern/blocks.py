@@ -10,15 +10,20 @@ from reader.pattern.labels import bulleted, label_at
 from reader.pattern.line_ends import (
     CHAIN_ALONE,
     CLOSES_RING,
+    COLUMN_LAST,
     DEMANDS,
     EVERY_LAST,
     HALF_HEADING,
     HALF_NAMED,
     MID_PHRASE,
     NAMED_BEHIND,
+    SPOKEN_TOTAL,
+    STARRED,
+    WORKS_ON,
 )
 from reader.pattern.line_widths import SPOKEN_ORDER, by_hand, widths_of
 from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, MEANING, RUN_IN
+from reader.pattern.said_only import lists_meanings
 from reader.terms.numbers import ORDINALS
 from reader.text.wrapped import LEAST_WIDTH, MOST_WIDTH
 
@@ -86,8 +91,6 @@ NEW_ORDER = re.compile(
     re.IGNORECASE,
 )
 """How a line begins that tells what comes next."""
-SPOKEN_TOTAL = re.compile(r"[a-z]\(\d{1,4}\)$")
-"""A line of spoken words that ends with its total."""
 AGAIN = re.compile(
     r"(?:then )?rep(?:eat)? (?:the )?(?:(?:last|these|previous) \w+ )?"
     r"(?:rows?\b|rnds?\b|rounds?\b|R\d)",
@@ -123,6 +126,10 @@ JOINS = re.compile(r"(?:of|in|into|and|or|to|with|from|then|on|over|at|for|each|
 def _orders(before: str, line: str) -> bool:
     """Whether a line that an author set on its own begins with what to do next."""
     last = before[-LONGEST_TAIL:].rstrip()
+    if last.endswith((".", ".)", "!")) and line[0].isupper() and WORKS_ON.match(line):
+        return not _open_bracket(before)
+    if last.endswith((".", ".)")) and STARRED.match(line):
+        return label_at(before.lstrip(), 0, True) is None
     amid = last.endswith((",", "-")) or DEMANDS.search(last) is not None or _open_bracket(before)
     return SPOKEN_ORDER.match(line) is not None and not amid
 
@@ -260,13 +267,12 @@ def _goes_with(before: str, line: str, width: int) -> bool:
     """
     if PLAIN_LABEL.match(line) and OVER.search(before, max(0, len(before.rstrip()) - 2)):
         return _open_bracket(before)
+    last = before.rsplit("\n", 1)[-1].rstrip()
+    if line[0].isupper() and last[-1:] not in ",;" and lists_meanings(last):
+        return False
     if COLUMN_LAST.search(before, max(0, len(before) - 24)):
         return False
     return not _next_label(before, line) and _continues(before, line, width)
-
-
-COLUMN_LAST = re.compile(r"[ ]{2,}= \d{1,4}(?:[ ]?(?:sts?|stitches))?[ ]*$")
-"""A line that ends with its total in a column of its own."""
 
 
 OWN_LABEL = re.compile(

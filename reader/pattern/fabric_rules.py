@@ -14,6 +14,7 @@ from reader.pattern.rule_words import (
     CHART,
     FABRIC,
     MEASURE,
+    OF_LENGTH,
     RIDGES,
     SPELLED_OUT,
     WORK_EVEN,
@@ -91,6 +92,17 @@ def bare_measure(words: str) -> Rule | None:
     return Rule(
         "even", start=found.start(), end=found.end(), rest=found.group(), measured=True
     )
+
+
+LEADS = 24
+"""Characters before such work that only lead to it."""
+
+
+def goes_on(words: str) -> bool:
+    """Whether words begin with work that goes on to a measure, "Work as set until it is 4 in."."""
+    told = " ".join(words.split()) if OF_LENGTH.search(words) else ""
+    found = MEASURE.search(told) if told else None
+    return found is not None and found.start() < LEADS
 
 
 def in_fabric(words: str) -> Rule | None:

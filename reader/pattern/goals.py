@@ -92,6 +92,8 @@ TO_GOAL_LAST = re.compile(
 MEASURED_FROM = re.compile(
     r"\bfrom (?:the )?(?:(?:1st|first|last|beg\w*|start|armhole|underarm|neck) (?:of )?){0,3}"
     r"(?:dec|inc|shap|bind|bound|cast)\w*(?: off)?(?: row)?(?: sts| edge)?"
+    r"|\bfrom (?:the )?(?:pick(?:ed)?[ -]?up\b|where (?:the )?sts were picked up)"
+    r"(?: (?:edge|row|round|rnd|sts))?"
     r"|\b(?:start|beg|end)\w*\.? (?:with|on|after) (?:\w+ ){0,2}?(?:row|rnd|round) \d+",
     re.IGNORECASE,
 )

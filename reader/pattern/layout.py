@@ -12,6 +12,7 @@ from reader.pattern.beginnings import before_cast_on, begins_work, founds
 from reader.pattern.blocks import blocks, is_heading
 from reader.pattern.by_colour import next_in_colour
 from reader.pattern.copies import MANY, make_of
+from reader.pattern.fabric_rules import goes_on
 from reader.pattern.first_line import title_line
 from reader.pattern.for_sizes import (
     row_sizes,
@@ -125,7 +126,7 @@ SO_OFTEN = re.compile(
 def _works(words: str) -> bool:
     """Whether words do something with stitches."""
     if STITCHY.search(words) is None:
-        return calls_rows(words) or SO_OFTEN.match(words) is not None
+        return calls_rows(words) or SO_OFTEN.match(words) is not None or goes_on(words)
     works = ACTION.search(words) is not None or plain_rows_only(words)
     return works or calls_rows(words) or at_rows(" ".join(words.split())) is not None
 

@@ -41,3 +41,15 @@ CLOSES_RING = re.compile(
     r"[^.;]{0,40}\b(?:first|1st|beg\w*|ring|circle|round|loop)\b)", re.IGNORECASE
 )
 """A line that closes such a chain to a ring."""
+WORKS_ON = re.compile(
+    r"(?:next|knit|purl|sl(?:ip)?(?! st)|[kp](?: ?\d+)?|cast on|bind"
+    r"|(?:work|cont\w*) (?:in|even|\d))\b",
+    re.IGNORECASE,
+)
+"""How a line that an author set on its own begins, when it tells what comes next."""
+STARRED = re.compile(r"\* ?\w[^*]*(?:\brep|\*)")
+"""A line that is a list with its repeat: without a label above, a row of its own."""
+COLUMN_LAST = re.compile(r"[ ]{2,}= \d{1,4}(?:[ ]?(?:sts?|stitches))?[ ]*$")
+"""A line that ends with its total in a column of its own."""
+SPOKEN_TOTAL = re.compile(r"[a-z]\(\d{1,4}\)$")
+"""A line of spoken words that ends with its total."""

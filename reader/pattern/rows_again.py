@@ -174,7 +174,7 @@ def change_again(words: str) -> Rule | None:
     found = REPEAT_CHANGE.search(words)
     pace = pace_in(found.group("tail")) if found else 0
     if not found or not pace:
-        return None
+        return _change_so_often(words)
     then = THEN.search(words, found.start("tail"), found.end())
     end = then.start() if then else found.end()
     tail = words[found.start("tail") : end]
@@ -186,6 +186,37 @@ def change_again(words: str) -> Rule | None:
         "grow", times=times, goal=goal_in(tail), start=found.start(), end=end,
         rest=words[found.start() : end], paced=True, every=pace,
         sign={"inc": 1, "dec": -1}.get((found.group("way") or "").lower(), 0),
+    )  # fmt: skip
+
+
+_LINE = r"(?:rows?|rnds?|rounds?|rds?)\b"
+CHANGE_SO_OFTEN = re.compile(
+    r"\b(?:(?P<rep>rep(?:eat)?(?:ing)?)|work(?:ing)?|do|knit)\s+"
+    r"(?:(?:the|this|that|last|previous|above)\s+)*"
+    rf"(?:(?P<way>inc|dec)\w*\.?\s+{_LINE}(?:\s+only)?"
+    r"(?:\s+(?:for\s+)?(?:(?P<n>\d+)\s+(?:more\s+)?times"
+    r"|(?P<once>once|again|one (?:more )?time)|(?P<twice>twice))(?:\s+(?:more|again|only|in all))?"
+    r"|(?=\s+(?:until|till)\s(?P<until>[^.;]*))|(?(rep)(?=\s*[.;,])|(?!)))"
+    rf"|(?P<more>\d+|one|another)\s+(?:more\s+)?(?P<kind>inc|dec)\w*\.?\s+{_LINE})"
+    r"(?=\s*(?:[.;,:(—]|-\s|$|(?:and|then|until|till)\b))",
+    re.IGNORECASE,
+)
+""" "Work dec rnd once more", "work 2 more dec rnds": the last such row, with no row between."""
+
+
+def _change_so_often(words: str) -> Rule | None:
+    found = CHANGE_SO_OFTEN.search(words)
+    if not found:
+        return None
+    number = found["n"] or found["more"] or ("2" if found["twice"] else "1")
+    goal = goal_in(found.group() + " until " + found["until"]) if found["until"] else None
+    if found["until"] and goal is None:
+        return None
+    times = int(number[:3]) if number.isdigit() else 1
+    return Rule(
+        "grow", times=None if goal else times, goal=goal, start=found.start(),
+        end=found.end("until") if goal else found.end(), rest=found.group(), paced=True,
+        sign=1 if (found["way"] or found["kind"]).lower() == "inc" else -1,
     )  # fmt: skip
 
 

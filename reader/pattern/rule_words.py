@@ -133,7 +133,8 @@ NOT_STITCHES = re.compile(
     r"|\"|mm|(?:\w+ )?(?:rows|rounds|rnds|ridges|ribs|(?:open |rows of )?holes|eyelets|buttonholes"
     r"|repeats|patterns|scallops|motifs|blocks|times|points|stripes|bands|tiers|layers|colou?rs"
     r"|yards?|yds?|met(?:er|re)s?|skeins?|balls?|grams?|ounces?|oz|squares|rings|petals|shells|fans|spokes|sections|pieces|inc\w*|dec\w*)\b"
-    r"|between (?:the |each |every )?(?:two )?(?:m\b|markers?|inc\w*|dec\w*|widen\w*|narrow\w*"
+    r"|(?:are |lie )?between (?:the |each |every |your |both |these )?(?:two |2 )?"
+    r"(?:m\b|markers?|inc\w*|dec\w*|widen\w*|narrow\w*"
     r"|overs?\b|points?\b)|(?:in|for) (?:the )?(?:thumb|gusset)"
     r"|(?:thumb|gusset) (?:gusset )?(?:sts|stitches)"
     r"|(?:on|at|in) (?:each|either|every|one|the (?!needle)\w+|both) (?:\w+ ){0,2}"
@@ -172,11 +173,12 @@ EVEN = re.compile(
     r"|knit(?:ting(?= \w+ (?:plain )?rows))?|k|purl|pearl|seam|rib|p|crochet|sc|dc|hdc"
     r"|make|cont(?:inue)?|rep(?:eat)?(?= \w+ (?:more )?rows (?:of|in) (?:the )?patt)"
     r"|(?:finish(?: off)?|end|follow|start|begin) with|add)\b"
-    r"(?:(?!(?<!\bwithout )(?<!\bno )(?<!\bany )\b(?:inc|dec)|[.:;\d]|\beach\b|\bnext\b)[^.;])"
+    r"(?:(?!(?<!\bwithout )(?<!\bno )(?<!\bany )\b(?:inc|dec)|[.:;\d]|\beach\b"
+    rf"|\bnext\b(?! (?:\d+|{_ONES[1:-1]}) (?:more )?{_ROWS}\b))[^.;])"
     r"{0,60}?"
     r"(?:in k ?\d,? ?p ?\d [^.;\d]{0,20})?"
     rf"(?<!\bof )\b(?:(\d+)|{_ONES})\s+(?:(?:more|plain|purl|pearl|knit|even|straight|st st|garter"
-    rf"|rib|further)\s+)*{_ROWS}\b(?!{_ROUND_IT})(?!-? ?ends?\b)(?P<rest>[^.;]*)",
+    rf"|rib|further|additional|extra)\s+)*{_ROWS}\b(?!{_ROUND_IT})(?!-? ?ends?\b)(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 RIDGES = re.compile(
@@ -216,8 +218,12 @@ EVEN_SAID = re.compile(
 )
 """Rows without shaping, with no verb: "no increases for 6 rounds", "next 4 rounds plain"."""
 RIB_FOR = re.compile(
-    rf"{_AT}(?:(?:then|now)\s+)?(?:(?:work|rib|do)\s+)?(?:in\s+)?{_RIB},? ?(?:and )?{_RIB}"
-    rf"(?:,? ?(?:in|of) )?\s*(?:rib\w*)?,? (?:for|over) (?P<rows>\d+) {_ROWS}\b",
+    rf"{_AT}(?:(?:then|now)\s+)?(?:(?:work|rib|do|knit|cont(?:inue|\.)?)\s+)?(?:even\s+)?(?:in\s+)?"
+    rf"\(?{_RIB}[,/]? ?(?:and )?{_RIB}\)?"
+    rf"(?:,? ?(?:in|of) )?\s*(?:rib\w*)?,? (?:for|over) (?:the |a |an )?"
+    rf"(?:next |following |another |further |additional )?(?P<rows>\d+) "
+    rf"(?:more |further |additional )?{_ROWS}\b"
+    r"(?: without shaping| even)?",
     re.IGNORECASE,
 )
 """A rib spelled out once, for so many rows."""
@@ -293,13 +299,18 @@ SPELLED_OUT = re.compile(
     r"|kfb|pfb|kf&b|ssk|skp|m1|yo)\b",
     re.IGNORECASE,
 )
+_K_PLAIN = (
+    r"[kp](?= (?:plain|each row|every row|across and|even|straight|in (?:rib|patt)"
+    r"|on (?:the )?(?:right|wrong|rs|ws))\b)"
+)
 MEASURE = re.compile(
     rf"{_AT}(?:(?:change|switch|with|using)\b(?:(?!\bpick|\bcast|\bbind|\d sts?\b)[^.;])*[.,;]\s*"
     r"|(?:with|using|on)\s+(?:[a-z\d.#]+\s+){1,4}needles?\s+)?(?:then\s+|now\s+)?(?:work"
-    rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|k ?\d+,? ?p "
-    rf"?\d+)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?(?:\bmeasures?\b|{_IN_INCHES}"
+    rf"|cont(?:inue|inuing|\.)?|knit|purl|crochet|keep|rib|{_K_PLAIN}|k ?\d+,? ?p "
+    rf"?\d+|(?:carry|go) on|proceed)\b(?P<how>[^.;]*?)\b(?:until|till|to|for)\b[^.;]*?"
+    rf"(?:\bmeasures?\b|{_IN_INCHES}"
     rf"|\blong\b(?! (?:s ?c|d ?c|h ?d ?c|tr|sts?|stitch|singles?|doubles?|trebles?)\b)"
-    r"|\bdeep\b|\bdesired\b|\brequired\b)(?P<rest>[^.;]*)",
+    r"|\bdeep\b|\bdesired\b|\brequired\b|\bas long as\b)(?P<rest>[^.;]*)",
     re.IGNORECASE,
 )
 """Work that goes on until a measure is reached: as many rows as it takes, the count unchanged."""

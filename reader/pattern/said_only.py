@@ -92,7 +92,7 @@ MEANING = re.compile(
     r"(?:chain|double|single|treble|triple|half|slip|stitch|space|skip|miss|repeat|round|yarn"
     r"|increase|decrease|together|beginning|begin|front|back|turning|follow|remain|right|wrong"
     r"|next|cluster|magic|popcorn|loop|through|between|skein|pattern|foundation|approx|alternate"
-    r"|continue|previous|contrast|main|colou?r|place|marker|group|center|centre|picot|knit|purl)"
+    r"|continue|previous|contrast|main|colou?r|place|marker|group|center|centre|picot|knit|purl|cast|bind|stocking|garter|make|slip|pick|tog)"
     r"[\w()']*(?: [\w()'/-]+){0,6}",
     re.IGNORECASE,
 )
@@ -109,9 +109,13 @@ def tells_short(words: str) -> bool:
     return SHORT_MEANING.match(words) is not None
 
 
+LISTED = re.compile(r"^\W*(?:abbr\w*|key|terms)\.?\s*[:.—-]\s*", re.IGNORECASE)
+
+
 def lists_meanings(words: str) -> bool:
     """Whether a paragraph is a list of abbreviations: "ch chain; dc double crochet; tr treble"."""
-    pieces = [one.strip(" .") for one in re.split(r"[;,\n]", words) if one.strip(" .")]
+    told = LISTED.sub("", words)
+    pieces = [one.strip(" .") for one in re.split(r"[;,\n]", told) if one.strip(" .")]
     meant = sum(MEANING.fullmatch(one) is not None for one in pieces)
     return meant >= LEAST_MEANINGS and 3 * meant >= 2 * len(pieces)
 

@@ -39,6 +39,13 @@ COUNTED = re.compile(
     r"|along)(?: (?:the |this )?(?:row|rnd|round|needle|work))?$"
 )
 """So many in the row, wherever they are."""
+ONE_OF_ALL = re.compile(r"^(?:increas|decreas|inc|dec)(?:e|ing)? (?:1|one|a) (?:st|stitch)$")
+"""One in the row, behind what the row is: "knit around, dec 1 st"."""
+ROW_OF = frozenset(
+    ["knit", "k", "purl", "p", "around", "across", "all", "sts", "stitches", "even", "row",
+     "round", "rnd", "the", "to", "end"]
+)  # fmt: skip
+"""What tells that all of a row is worked."""
 ONE_END = re.compile(
     r"\bat (?:the )?(?:beg\w*|start|end|one end|one side) of (?:the |each |every )?\w+"
     r"|\bin (?:the )?(?:first|1st|last|end) (?:st|stitch) (?:of|on|in) (?:each|every)\b"
@@ -115,7 +122,7 @@ def _by_rule(cur: Cursor, start: int) -> Shape | None:
     ends = SPOTS.search(said)
     end = ONE_END.search(said)
     needles = needles_of(said, cur.book.needles)
-    counted = COUNTED.match(said) is not None or OF_A_ROW.match(said) is not None
+    counted = bool(COUNTED.match(said) or OF_A_ROW.match(said)) or _one_of_all(cur, said)
     goal = GOAL.search(said)
     told = evenly or "even" in said or "across row" in said
     told = told or counted or any((ends, every, end, goal))
@@ -141,6 +148,14 @@ def _by_rule(cur: Cursor, start: int) -> Shape | None:
     return Shape(
         cur.span(start), cur.said(start), gain, number, spots, step, over, repeats, None, until
     )
+
+
+def _one_of_all(cur: Cursor, said: str) -> bool:
+    """Whether one stitch is changed, and all that stands before in the row is that it is knitted.
+    """
+    before = cur.lows[: cur.at]
+    whole = len(before) > 1 and before[-1] == "," and ROW_OF.issuperset(before[:-1])
+    return whole and ONE_OF_ALL.match(said) is not None
 
 
 def _sized(cur: Cursor, length: int, first: str) -> Num:

@@ -37,12 +37,28 @@ NONE_LEFT = Sought(
 """ "Cast off 7 sts at beg of next and every alt row until all are worked off"."""
 
 
+BEGINNINGS_FIRST = Sought(
+    ("off",),
+    r"(?P<cap>\bat)\s(?P<where>(?:the\s)?beg(?:inning)?\.?\sof\s(?:the\s|each\sof\s|each\sof\sthe\s)?"
+    r"(?:next|following|foll)\s(?:\d+|two|four|six|eight)\s(?:more\s)?rows),?\s"
+    r"(?P<off>(?:bind|cast)\soff)\s(?P<n>\d+(?:\s?[(\[][\d ,:;/-]+[)\]])?\s(?:sts?|stitches))"
+    r"(?=\s*(?:[.,;]|and\b|\n|$))",
+    re.IGNORECASE,
+)
+""" "At beg of next 2 rows bind off 5 sts": what is bound off behind where."""
+
+
 def bound_off(text: str) -> str:
     """The text so put; any text goes in."""
-    text = AMID.sub(_off, text)
+    text = AMID.sub(_off, BEGINNINGS_FIRST.sub(_off_first, text))
     text = NONE_LEFT.sub(_to_none, text)
     text = BEHIND.sub(lambda m: f"{m['verb']} all".ljust(len(m.group())), text)
     return THIS_TIME.sub(lambda m: " " * len(m.group()), text)
+
+
+def _off_first(found: re.Match[str]) -> str:
+    off = found["off"].capitalize() if found["cap"][0].isupper() else found["off"]
+    return f"{off} {found['n']} at {found['where']}".ljust(len(found.group()))
 
 
 def _off(found: re.Match[str]) -> str:

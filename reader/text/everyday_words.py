@@ -253,7 +253,8 @@ LEADS_TO_ROWS = Sought(
     ("rep",),
     r"(?P<lead>(?:^|(?<=[.\n]))[ ]*)(?P<told>(?:cont(?:inue)?|carry on|keep going|work|proceed)\.?"
     r"(?: (?:as (?:set|est\w*|before|above)|in (?:this|the same) (?:manner|way)|in patt(?:ern)?"
-    r"(?: as (?:set|est\w*))?))+,?(?: and)? )(?=rep(?:eat)?\.? (?:(?:the )?last|these|those|rows?"
+    r"(?: as (?:set|est\w*))?))+,?(?: and)? |(?:cont(?:inue)?|go on|carry on|keep on|proceed)\.?"
+    r"(?: on)? to )(?=rep(?:eat)?\.? (?:(?:the )?last|these|those|rows?"
     r"|rnds?|rounds?)\b)",
     re.IGNORECASE | re.MULTILINE,
 )

@@ -30,6 +30,20 @@ INCLUDED = Sought(
 )
 
 
+BACK_ON = Sought(
+    ("needle", "dpn"),
+    r"(?P<verb>\b(?:return|put|replace|divide|distribute|arrange)\b)"
+    r"(?P<which>(?:\s+(?:the|these|all|held|waiting|remaining|rem))*)\s+"
+    r"(?P<n>\d{1,3}(?:\s?[(\[][\d ,:;/-]+[)\]])?)(?P<kind>(?:\s+[a-z]+){0,2}?)\s+(?:sts|stitches)"
+    r"(?P<from>(?:\s+(?:from|off|left|on|of|the|a|held|holders?|waste|scrap|yarn|back))*)"
+    r"\s+(?:on|onto|on to|to|over|among|between)\s+"
+    r"(?:(?:the|your|a set of|set of|\d|three|four)\s+)*"
+    r"(?:dpns?|(?:double[- ]pointed\s+|working\s+|smaller\s+|larger\s+)?needles)(?=\s*[.,;])"
+    r"(?P<stop>,(?=\s+(?:re)?(?:join|attach)\b))?",
+    re.IGNORECASE,
+)
+"""Stitches that waited, back on the needles: "return the 12 held thumb sts to needles"."""
+WAITED = re.compile(r"\b(?:held|thumb|sleeve|waiting|holders?|waste|scrap|back)\b", re.IGNORECASE)
 NTH = re.compile(r"\b(?:1st|2nd|first|second|both)\b", re.IGNORECASE)
 
 
@@ -38,7 +52,15 @@ def held_told(text: str) -> str:
     text = PICKED_UP.sub(
         lambda found: f"sl sts {found['held']}".ljust(len(found.group())), text
     )
-    return INCLUDED.sub(_included, text)
+    return INCLUDED.sub(_included, BACK_ON.sub(_back_on, text))
+
+
+def _back_on(found: re.Match[str]) -> str:
+    whole = found.group()
+    waited = WAITED.search(whole) is not None or found["verb"].lower() == "return"
+    told = f"{'P' if whole[0].isupper() else 'p'}lace {found['n']} sts on needles"
+    told += "." if found["stop"] else ""
+    return told.ljust(len(whole)) if waited and len(told) <= len(whole) else whole
 
 
 def _included(found: re.Match[str]) -> str:

@@ -21,6 +21,23 @@ FROM_MARKER = Sought(
     r"(?<=\d )(?P<sts>(?:sts|stitches) )from (?:the |next )?marker\b",
     re.IGNORECASE,
 )
+BEFORE_SIDE = Sought(
+    ("before",),
+    r"(?<=\bbefore\s)(?P<side>(?:the\s)?(?:(?:first|second|1st|2nd|next|other|opposite|left|right|same)"
+    r"\s)?(?:side|seam|underarm|toe|edge)(?: (?:st|stitch|seam|line|point))?(?: marker| m)?"
+    r"|(?:the\s)?(?:last|final)\s(?:m|marker))"
+    r"(?=\s*[,;:])",
+    re.IGNORECASE,
+)
+""" "K to 3 sts before side, k2tog, k2": the side of a round is a place as a marker is."""
+LAST_OF_NEEDLE = Sought(
+    ("needle",),
+    r"\bto (?:the )?last (?P<n>\d+)(?P<sts> (?:sts?|stitches))? (?:on|of|in) "
+    r"(?:(?:the|this|each|every) )?needle\b"
+    r"(?=[^\n.]{1,60}(?:\brep|\bx ?\d|[)\]] |\btwice\b|\btimes\b))",
+    re.IGNORECASE,
+)
+""" "*K1, ssk, k to last 3 sts on needle, k2tog, k1; rep from * once more": as before a marker."""
 FIRST_AND_LAST = Sought(
     ("first and",), r"\bkfb(?= in (?:the )?first and (?:the )?last st)", re.IGNORECASE
 )
@@ -50,6 +67,10 @@ def row_words(text: str) -> str:
     """The text so put; any text goes in."""
     text = BEFORE_EACH.sub(_repeated, text)
     text = FROM_MARKER.sub(lambda m: f"{m['sts']}before m".ljust(len(m.group())), text)
+    text = BEFORE_SIDE.sub(lambda m: "m".ljust(len(m["side"])), text)
+    text = LAST_OF_NEEDLE.sub(
+        lambda m: f"to {m['n']} sts before m".ljust(len(m.group())), text
+    )
     text = FIRST_AND_LAST.sub("inc", text)
     text = ALSO_AT_END.sub(lambda m: m["begun"] + " " * len(m["again"]), text)
     text = BEGUN_WITH.sub(_begun, text)

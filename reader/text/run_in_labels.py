@@ -16,7 +16,7 @@ SHORTEST = 60
 """Letters of a line that may hold more than one row."""
 LABEL = re.compile(
     r"(?:^|(?<=[ ]))(?P<open>[\[(*]{0,3})"
-    r"(?P<word>(?:rounds?|rnds?|rds?|rows?|steps?|no)\b\.?[ ]?|R(?=\d))?(?P<sign>#[ ]?)?"
+    r"(?P<word>(?:rounds?|rnds?|rds?|rows?|steps?|no)\b\.?[ \n]?|R(?=\d))?(?P<sign>#[ ]?)?"
     r"(?P<first>\d{1,3})(?P<th>st|nd|rd|th|d)?(?:[ ]?(?:-|to|and|&)[ ]?R?(?P<last>\d{1,3})(?:th)?)?"
     r"(?P<close>[\])*]{0,3})(?P<noun>(?(th)[ ](?:rows?|rounds?|rnds?)\b|(?!)))?"
     r"(?P<mark>[ ]?(?:of \d{1,3})?[ ]?(?:[:.>|=;,)]|-+|\*\*)*)(?=[ ][A-Za-z(*\[\d])",
@@ -53,23 +53,39 @@ def lines_of_labels(text: str) -> str:
 def _run_in(paragraph: str) -> list[int]:
     """Where labels stand inside the lines of a paragraph, each behind the last without a gap."""
     runs: dict[tuple[str, ...], list[re.Match[str]]] = defaultdict(list)
+    fenced = []
     for one in LABEL.finditer(paragraph):
         manner = _manner(one)
+        if _is_fenced(one) and _may_label(paragraph, one, manner):
+            fenced.append(one)
         run = runs[manner]
         awaited = int(run[-1]["last"] or run[-1]["first"]) + 1 if run else 1
         if int(one["first"]) == awaited and _may_label(paragraph, one, manner):
             run.append(one)
+    told = [run for run in runs.values() if len(run) >= LEAST]
+    told += [fenced] if fenced else []
     spots = [
         [at for at in map(re.Match.start, run) if AMID.search(paragraph[max(0, at - 9) : at])]
-        for run in runs.values()
-        if len(run) >= LEAST
+        for run in told
     ]
     return max(spots, key=len, default=[])
 
 
+def _is_fenced(label: re.Match[str]) -> bool:
+    """Whether a label stands between brackets or signs of weight, "[Rnd 2]", "**Row 5:**": two
+    such labels stand for rows whatever their number.
+    """
+    if not label["word"]:
+        return False
+    behind = label["close"] + label["mark"]
+    return (label["open"], label["close"]) == ("[", "]") or (
+        label["open"] == "**" and behind.endswith("**")
+    )
+
+
 def _manner(label: re.Match[str]) -> tuple[str, ...]:
     """What the labels of one manner have in common."""
-    word = (label["word"] or "").strip(" .").removesuffix("s")
+    word = (label["word"] or "").strip(" .\n").removesuffix("s")
     th = "th" if label["th"] else ""
     noun = (label["noun"] or "").removesuffix("s")
     mark = re.sub(r"\d", "", label["mark"]).strip()
