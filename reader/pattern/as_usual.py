@@ -43,6 +43,7 @@ from reader.text.row_words import row_words
 from reader.text.rows_spoken_of import rows_spoken_of
 from reader.text.same_manner import as_last_row
 from reader.text.set_right import in_turn
+from reader.text.shaping_rows import shaping_rows
 from reader.text.short_names import without_short_names
 from reader.text.short_together import together_told
 from reader.text.slips import slips_named
@@ -64,6 +65,7 @@ OF_KNITTING: tuple[Callable[[str], str], ...] = (
     lots_picked_up,
     decreases_named,
     noughts,
+    shaping_rows,
     as_last_row,
     worked_down,
     with_stars,

@@ -32,9 +32,16 @@ def may_begin(before: str, text: str, spot: int) -> bool:
         return True
     if words and words[-1] not in ".;:)]!—*" and not ended:
         return False
+    if COUNTED.search(words) and ROWS_STOPPED.match(text, spot):
+        return False
     return not re.search(r"\b(?:rep|repeat|as|of|work|from|for|in)\s*$", words, re.IGNORECASE)
 
 
+COUNTED = re.compile(r"\d ?[(\[][\d ,;:/—-]+[)\]]$")
+ROWS_STOPPED = re.compile(r"(?:rows|rounds|rnds)\.")
+"""How many rows, a number for each size, and the word that ends its sentence: "on next 4 (5, 4)
+rows. 12 (13, 14) sts."
+"""
 WINDOW = 200
 """Letters before a label that may say whether it is one; farther back nothing is looked at."""
 

@@ -341,6 +341,7 @@ def bulleted(line: str) -> int:
 
 CANDIDATE = re.compile(
     rf"(?<![\w-])(?:{_ORD}|next,|(?:in|for|on)\s+(?:the\s+{_ORD}\s+)?(?:rounds?|rnds?|rows?)[\s,]"
+    r"|\d{1,2} (?:rounds|rnds|rds|rows):"
     rf"|[\[(]?(?:{_ROUND}|R)\.?\s*{_NUM}|(?:all|every|each|even|odd)\s"
     r"|(?:next|following|last|foundation"
     rf"|set-?up|inc|dec|increase|decrease|eyelet|final)\s+(?:(?:\d+(?:\s*[(\[][\d,:;/ ]+[)\]])?"

@@ -76,6 +76,7 @@ from reader.text.sentence_ends import sentences_ended
 from reader.text.shorthand import with_times
 from reader.text.size_lists import with_usual_brackets
 from reader.text.size_marks import sizes_as_usual
+from reader.text.so_many_rounds import so_many_rounds
 from reader.text.spoken import punctuated
 from reader.text.tables import untabled
 from reader.text.tick_boxes import without_boxes
@@ -160,6 +161,7 @@ AS_USUAL: tuple[Callable[[str], str], ...] = (
     numbered,
     with_chain,
     starred,
+    so_many_rounds,
     rows_repeated,
     with_one_verb,
     labelled_alike,

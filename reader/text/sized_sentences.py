@@ -136,7 +136,8 @@ def _goes_on(text: str, group: list[_Mark], coming: _Mark) -> bool:
     if ROW.match(text, last.words) or ROW.match(text, coming.words):
         return False
     if "\n" in between.rstrip(" "):
-        return coming.on_line and last.on_line and coming.plain
+        led = len(group) == 1 and last.plain and text[: last.start].rstrip().endswith((":", "."))
+        return coming.on_line and (last.on_line or led) and coming.plain
     return coming.plain == last.plain and not (last.on_line and between.endswith("\n"))
 
 
