@@ -1,6 +1,6 @@
 """Text -> the same text, length kept, without what a labelled row says in front of its list of what
 the list does: "Row 3: dec 1 st at each end: k1, k2tog, k to last 3 sts, ssk, k1", "Rnd 4: inc 6
-evenly: (sc, inc) x 6".
+evenly: (sc, inc) x 6", "Row 5 (neck dec): sc to last 2 sts, sc2tog".
 """
 
 from __future__ import annotations
@@ -33,6 +33,24 @@ IN_FRONT = Sought(
 )
 
 
+_NAMING = (
+    r"(?:(?:rs|ws|right side|wrong side|neck|armhole|sleeve|shoulder|raglan|side|edge|first|second"
+    r"|crown|toe|thumb|shape|shaping|at|the|end|beg|beginning|both|each|one|1|of|row|round|rnd|st"
+    r"|sts|ends?|,|:|-)[ ]?)*"
+)
+IN_BRACKETS = Sought(
+    ("dec", "inc"),
+    r"(?P<label>(?:^|(?<=\. ))[^\w\n]*(?:(?:row|rnd|round|r)[ .]{0,2}\d{1,3}|\d{1,3}[.):]"
+    r"|\d{1,3}(?:st|nd|rd|th) (?:row|rnd|round)|(?:next|following) (?:row|rnd|round))"
+    r"[ ]?[-:.]?[ ]*)"
+    rf"(?P<told>[(\[]{_NAMING}(?:dec|inc)(?:rease|reasing)?s?\.?[ ]?{_NAMING}[)\]])"
+    rf"(?=[ ]?[-:.]?[ ]*[^\n]{{0,160}}?(?:{_LOSES}|{_GAINS}))",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""The same in a bracket behind the label, whatever mark is where."""
+
+
 def without_told_in_front(text: str) -> str:
     """The text without it; any text goes in."""
+    text = IN_BRACKETS.sub(lambda found: found["label"] + " " * len(found["told"]), text)
     return IN_FRONT.sub(lambda found: found["label"] + " " * len(found["told"]), text)
