@@ -12,15 +12,16 @@ _AGE = (
     r"(?: old)?"
 )
 _WHO = (
-    r"(?:extra[ -])?(?:small(?:er|est)?|large(?:r|st)?)|medium|middle|big(?:ger|gest)?|little"
+    r"(?:extra[ -])?(?:small(?:er|est)?|large(?:r|st)?)|medium|big(?:ger|gest)?|little"
     r"|mini|tiny|regular|standard|preemie|newborn|infant|bab(?:y|ies)|toddlers?|child(?:ren|'s)?"
     r"|kids?|youth|tweens?|teens?|juniors?|seniors?|adults?|wom[ae]n(?:'?s)?|m[ae]n(?:'?s)?"
-    r"|lad(?:y|ies)(?:'s)?|girls?|boys?|short|long"
+    r"|lad(?:y|ies)(?:'s)?|girls?|boys?"
     r"|(?:first|second|third|fourth|1st|2nd|3rd|4th|5th)(?= size)"
 )
 _LETTER = r"(?-i:\d?X{0,3}[SL]|M|\dX)"
 SIZE_NAME = (
-    rf"(?:{_AGE}|(?:{_WHO})(?:[ /-](?:{_WHO}))?|{_LETTER}(?:/{_LETTER})?)(?![\w'’]|-\w)"
+    rf"(?:{_AGE}|(?:{_WHO})(?:[ /-](?:{_WHO}))?|{_LETTER}(?:/{_LETTER})?)"
+    r"(?![\w'’]|-\w| (?:weight|yarn|wool|hook))"
 )
 """One name, blind to capitals but for letters."""
 _VOCABULARY = rf"(?:size |ages? )*(?:{_AGE}|{_WHO}|\d{{1,2}}(?:\s?[-–—]\s?\d{{1,2}})?)"

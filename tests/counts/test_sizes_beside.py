@@ -90,3 +90,12 @@ def test_length_is_kept_and_parts_are_no_sizes() -> None:
     assert all(len(text_of_size(text, names, size)) == len(text) for size in (0, 1))
     stars = "SMALL STAR\nR1: 6 sc in ring.\n\nLARGE STAR\nR1: 8 sc in ring.\nUse 12 small beads."
     assert sizes_beside(stars) == ()
+
+
+def test_words_of_yarn_and_place_name_no_size() -> None:
+    text = (
+        "GULL SCARF\nMaterials: medium weight yarn, large hook\n\nCh 20.\n"
+        "Row 1: 5 dc in 4th ch from hook, skip 2 ch, sc in next ch.\n"
+        "Row 2: sc in middle dc of shell, 2 long sts, 3 short sts; sc in middle dc of shell.\n"
+    )
+    assert sizes_beside(text) == ()
