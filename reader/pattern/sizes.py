@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from reader.text.header_sizes import header_names
-from reader.text.odd_size_lists import odd_lists
+from reader.text.odd_size_lists import has_odd_lists
 from reader.text.size_lists import lists_within
 from reader.text.sought import Sought
 
@@ -145,7 +145,7 @@ def sizes_named(text: str) -> tuple[str, ...]:
 
 def _listed_so(text: str, sizes: int, lists: list[int]) -> bool:
     """Whether a text whose top names so many sizes has a list of as many numbers."""
-    return sizes - 1 in lists or (sizes > 2 and odd_lists(text, sizes) > 0)
+    return sizes - 1 in lists or (sizes > 2 and has_odd_lists(text, sizes))
 
 
 BEGUN_PAIR = re.compile(

@@ -43,10 +43,9 @@ def usual_lists(text: str, sizes: int) -> str:
     return BY_WORDS.sub(lambda found: _usual(found, sizes), text) if begun and sizes > 2 else text
 
 
-def odd_lists(text: str, sizes: int) -> int:
-    """How many lists the text has in such manners."""
-    put = usual_lists(text, sizes)
-    return sum(a != b for a, b in zip(put.splitlines(), text.splitlines(), strict=True))
+def has_odd_lists(text: str, sizes: int) -> bool:
+    """Whether the text has a list in such manners."""
+    return usual_lists(text, sizes) != text
 
 
 def _numbers(found: re.Match[str]) -> list[int]:
@@ -60,11 +59,10 @@ def _usual(found: re.Match[str], sizes: int) -> str:
         return found.group()
     if ROWS.search(found.string, max(0, start - 10), start) is not None:
         return found.group()
-    told = f"{numbers[0]} ({','.join(map(str, numbers[1:]))})"
-    told = told if len(told) <= len(found.group()) else told.replace(" ", "", 1)
-    if len(told) > len(found.group()):
-        return found.group()
-    # A line break within the list stays, behind it.
-    rest = len(found.group()) - len(told)
-    broken = "\n" in found.group() and rest > 0
-    return told + ("\n" + " " * (rest - 1) if broken else " " * rest)
+    # Line breaks within the list stay, behind it.
+    more, broken = ",".join(map(str, numbers[1:])), "\n" * found.group().count("\n")
+    for gap in (" ", ""):
+        told = f"{numbers[0]}{gap}({more}){broken}"
+        if len(told) <= len(found.group()):
+            return told.ljust(len(found.group()))
+    return found.group()

@@ -34,8 +34,7 @@ def sizes_beside(text: str) -> tuple[str, ...]:
     tokens = tokens_of(text)
     told = Counter[tuple[str, ...]]()
     spelled: dict[str, str] = {}
-    lists: list[SizedList | Said] = [*lists_in(tokens), *said_in(text, tokens)]
-    for one in lists:
+    for one in _told_in(text, tokens):
         names = [name for these in one.names for name in these]
         if len({alike(name) for name in names}) == len(names):
             lead = (FIRST,) if isinstance(one, SizedList) and one.own is not None else ()
@@ -58,10 +57,15 @@ def told_by_name(text: str, names: Sequence[str]) -> bool:
     if len(names) < 2 or len(text) > LONGEST or not has_sizes(text):
         return False
     low, tokens = {alike(one) for one in names}, tokens_of(text)
-    lists: list[SizedList | Said] = [*lists_in(tokens), *said_in(text, tokens)]
     return any(
-        low == {alike(name) for these in one.names for name in these} for one in lists
+        low == {alike(name) for these in one.names for name in these}
+        for one in _told_in(text, tokens)
     )
+
+
+def _told_in(text: str, tokens: Sequence[Token]) -> Sequence[SizedList | Said]:
+    """All numbers and sentences that stand beside names of sizes."""
+    return (*lists_in(tokens), *said_in(text, tokens))
 
 
 def _chosen(told: Counter[tuple[str, ...]]) -> tuple[str, ...]:

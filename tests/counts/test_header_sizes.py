@@ -55,6 +55,13 @@ def test_no_sizes(text: str) -> None:
 def test_length_is_kept() -> None:
     text = "Ch 30 (36) 42 sts, k13 (14)\n15. K 60 | 64 | 68 and 6 (7 ; 8) more"
     put = usual_lists(text, 3)
-    assert put.split() == ["Ch", "30", "(36,42)", "sts,", "k13", "(14,15).", "K", "60", "(64,68)",
+    assert put.split() == ["Ch", "30", "(36,42)", "sts,", "k13(14,15)", ".", "K", "60", "(64,68)",
                            "and", "6", "(7,8)", "more"]  # fmt: skip
     assert len(put) == len(text)
+
+
+@pytest.mark.parametrize("text", ["ch 6(7)\n8 sts", "ch 16 (17)\n\n\n18 sts", "60 (64)\n(68)"])
+def test_line_breaks_are_kept(text: str) -> None:
+    put = usual_lists(text, 3)
+    assert (len(put), put.count("\n")) == (len(text), text.count("\n"))
+    parse_pattern(f"CAP\nSizes: S, M, L\n\n{text}")
