@@ -29,6 +29,7 @@ from reader.text.left_waiting import sides_told
 from reader.text.lines_told import lines_told
 from reader.text.lots_picked_up import lots_picked_up
 from reader.text.manner_first import number_first
+from reader.text.more_at_ends import more_at_ends
 from reader.text.named_pieces import on_lines
 from reader.text.new_stitches import without_new_stitches
 from reader.text.noughts import noughts
@@ -46,6 +47,7 @@ from reader.text.set_right import in_turn
 from reader.text.shaping_rows import shaping_rows
 from reader.text.short_names import without_short_names
 from reader.text.short_together import together_told
+from reader.text.sides_and_ends import sides_and_ends
 from reader.text.slips import slips_named
 from reader.text.stars_over_rows import without_side_stars
 from reader.text.stops import without_stops
@@ -111,6 +113,8 @@ OF_CROCHET: tuple[Callable[[str], str], ...] = (
     pieces_apart,
     slips_named,
     turned_amid,
+    more_at_ends,
+    sides_and_ends,
 )
 """In this order."""
 

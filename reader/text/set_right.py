@@ -76,6 +76,7 @@ from reader.text.sentence_ends import sentences_ended
 from reader.text.shorthand import with_times
 from reader.text.size_lists import with_usual_brackets
 from reader.text.size_marks import sizes_as_usual
+from reader.text.so_many_per_stitch import so_many_per_stitch
 from reader.text.so_many_rounds import so_many_rounds
 from reader.text.spoken import punctuated
 from reader.text.tables import untabled
@@ -168,6 +169,7 @@ AS_USUAL: tuple[Callable[[str], str], ...] = (
     spread_apart,
     lists_told,
     to_the_last,
+    so_many_per_stitch,
     all_round,
     motifs_apart,
     sides_first,
