@@ -13,6 +13,7 @@ from reader.text.announced import unannounced
 from reader.text.begun_with import begun_with
 from reader.text.bound_off import bound_off
 from reader.text.by_kind import by_kind
+from reader.text.chain_notes import without_chain_notes
 from reader.text.dashed_sentences import undashed
 from reader.text.decreases_named import decreases_named
 from reader.text.dropped_down import worked_down
@@ -105,6 +106,7 @@ OF_KNITTING: tuple[Callable[[str], str], ...] = (
 )
 """In this order: a pass leans on what those before it have set."""
 OF_CROCHET: tuple[Callable[[str], str], ...] = (
+    without_chain_notes,
     without_care,
     without_side_stars,
     each_round_evenly,

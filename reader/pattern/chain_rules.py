@@ -6,20 +6,10 @@ from __future__ import annotations
 
 import re
 
+from reader.text.chain_notes import chain_notes
 from reader.text.sought import Sought
 
 WORD_NUMBER = {"one": 1, "two": 2, "three": 3}
-_TALL = r"(?:dc|tr|hdc|htr|dtr|sc|double|treble|half|st\b|stitch)"
-CHAIN_LINE = Sought(
-    ("count", "stand", "is ", "are ", "="),
-    r"^[^\w\n]*(?:note[:.]? )?(?:(?:the|every|each|all|your|beg|beginning|starting|start|first"
-    r"|turning|initial)\W+)*(?:ch(?:ain)?[- ]?(\d)|(\d)[- ]?ch)\W{0,3}"
-    r"(?:(?:at|in) (?:the )?(?:start|beg\w*)(?: of (?:each|every|a|the)? ?\w+)? )?"
-    r"(?:(?:always |will )?counts? as|stands? for|is|are|=) (?:always )?(?:an? |the |your |1 |one "
-    rf"|first |1st )*{_TALL}[^.\n\d]{{0,40}}\.?[ ]*$",
-    re.IGNORECASE | re.MULTILINE,
-)
-"""A line that only says what the chain at a row's start stands for."""
 NO_COUNT = Sought(
     ("count", "not a st"),
     r"(?:\bch(?:ain)?[- ]?(\d|one|two|three)\b|\b(\d)[ -]?ch\b)[^.\n]{0,60}"
@@ -83,7 +73,10 @@ def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
         rules = dict.fromkeys((1, *TALL), False)
     elif ANY_COUNTS.search(text):
         rules = dict.fromkeys(TALL, True)
-    for shape, counts in ((NO_COUNT, False), (COUNTS, True), (CHAIN_LINE, True)):
+    for note in chain_notes(text):
+        heights = note.heights or (TALL if note.counts else (1, *TALL))
+        rules.update(dict.fromkeys(heights, note.counts))
+    for shape, counts in ((NO_COUNT, False), (COUNTS, True)):
         for found in shape.finditer(text):
             said = next(one for one in found.groups() if one).lower()
             rules[WORD_NUMBER.get(said) or int(said)] = counts

@@ -105,6 +105,7 @@ def _parsed(text: str, terms: str, craft: str, beside: tuple[str, ...] = ()) -> 
     if which is Craft.KNITTING:
         plain = knitting_as_usual(plain)
     chosen, why = (Terms(terms), "the maker chose so") if terms else terms_of(plain)
+    rules, silent = chain_rules(plain)
     if which is Craft.CROCHET:
         plain = crochet_as_usual(plain)
     sizes, plain = _with_sizes(source, plain, beside)
@@ -129,7 +130,6 @@ def _parsed(text: str, terms: str, craft: str, beside: tuple[str, ...] = ()) -> 
     book.needles = needles_told(plain) if which is Craft.KNITTING else 0
     book.learn()
     learn_key(book, plain)
-    rules, silent = chain_rules(plain)
     return Pattern(
         layout.title, which, chosen, why, sizes, layout, key, source, book, rules, silent,
         plain, _knitted_parts(layout, knitted, book),

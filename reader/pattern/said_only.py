@@ -8,6 +8,7 @@ import re
 
 from reader.pattern.printed import ONLY_A_TOTAL
 from reader.terms.numbers import SPELLED
+from reader.text.chain_notes import only_chain_notes
 
 HOOKED = re.compile(
     r"\b(?:(?:pull|draw)(?:ing)? up (?:a )?(?:loop|lp)|insert(?:ing)? (?:the |your )?hook"
@@ -211,7 +212,7 @@ def only_says(words: str) -> bool:
         return True
     if TENSION.search(low) and not WORKED.search(low):
         return True
-    if ONLY_A_TOTAL.fullmatch(low) or OF_ALL_ROWS.fullmatch(low):
+    if only_chain_notes(low) or ONLY_A_TOTAL.fullmatch(low) or OF_ALL_ROWS.fullmatch(low):
         return True
     if OF_ONE_STITCH.match(low) and not PLACED.search(low):
         return True

@@ -32,6 +32,7 @@ from reader.text.footnotes import without_marks
 from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
 from reader.text.label_numbers import rows_in_figures
+from reader.text.label_series import labels_as_usual
 from reader.text.labels_alone import with_colons
 from reader.text.labels_behind import labels_first
 from reader.text.last_first import last_first
@@ -106,6 +107,7 @@ NO_PATTERN: tuple[Callable[[str], str], ...] = (
 """What a copy brings that is no pattern, dropped from the text as it came; in this order."""
 AS_USUAL: tuple[Callable[[str], str], ...] = (
     without_boxes,
+    labels_as_usual,
     sentences_ended,
     changes_alone,
     without_marks,
