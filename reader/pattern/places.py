@@ -251,10 +251,13 @@ SEVERAL = frozenset(
 )
 
 
+PER_ONE = ("st", "stitch", "sc", "dc", "hdc", "tr", "htr", "ch", "chain", "sp", "space", "loop")
+
+
 def _of_each(cur: Cursor) -> bool:
     """Whether "each" or "per stitch" stands here."""
     if cur.low() == "per":
-        return cur.low(1) in ("st", "stitch", "sc", "dc", "hdc")
+        return cur.low(1) in PER_ONE
     return cur.low() in ("each", "every", "ea") and not cur.words("each time")
 
 

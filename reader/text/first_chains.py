@@ -34,9 +34,60 @@ ONE_TO_TURN = Sought(
     re.IGNORECASE,
 )
 
+_ST = r"(?:[shd]{1,2}c|h?tr|(?:half |single |double |treble )+crochets?)"
+_SECOND = r"(?:the )?(?P<nth>2nd|3rd|4th|second|third|fourth)"
+NO_NOUN = Sought(
+    ("from hook", "from the hook"),
+    r"\b(?P<nth>second|third|fourth)(?: one)? from (?:the )?hook\b",
+    re.IGNORECASE,
+)
+"""Counted from the hook, and not said what: "starting with the second one from the hook"."""
+FIRST_GOES = Sought(
+    ("first ", "1st "),
+    rf"\b(?:(?:your|the) )?(?:first|1st) (?P<st>{_ST}) (?:goes|is worked|is made|sits)"
+    rf" in(?:to)? {_SECOND} (?:ch(?:ain)?)(?: along)? from (?:the )?hook\b"
+    r"(?:,? (?:and )?then it's|,? and then|,? then)?",
+    re.IGNORECASE,
+)
+FROM_SECOND = Sought(
+    (" from ", "first goes in", " (start "),
+    r"(?:(?<=\bch)|(?<=chain)|(?<=along)|(?<=across)|(?<=back)|(?<=down))"
+    rf"[ ]*(?: from|[;,] (?:the )?first goes in(?:to)?| \(start (?:in|with)) {_SECOND}"
+    r"(?: ch(?:ain)?)?\b(?! from)(?: on(?:wards)?)?\)?(?=[ .,;])",
+    re.IGNORECASE,
+)
+"""Where a row along the chain begins, told behind it: "sc in every chain from the second"."""
+ON_FROM = Sought(
+    ("from ",),
+    rf"(?<=[:.] )from {_SECOND} ch(?:ain)?(?: from (?:the )?hook)? on(?:wards)?,",
+    re.IGNORECASE,
+)
+COUNT_BACK = Sought(
+    (" to ",),
+    rf"\b(?:count|go|skip|move)(?: back| along) to {_SECOND} ch(?:ain)?(?: from (?:the )?hook)?"
+    r"(?:,? and|,)(?: then)?(?= )",
+    re.IGNORECASE,
+)
+ONE_ALONG = Sought(
+    (" along from the hook",),
+    r"(?:starting|beginning) (?P<n>one|two|three) ch(?:ain)?s? along from the hook",
+    re.IGNORECASE,
+)
+LEFT_OUT = Sought(
+    ("leave the ", "ignore the ", "ignoring the ", "leaving the "),
+    r"\b(?:ignor|leav)(?P<how>e|ing) the (?:(?:first|1st) ch(?:ain)?(?: out)?|ch(?:ain)? "
+    r"nearest (?:to )?(?:the )?hook)\b",
+    re.IGNORECASE,
+)
+
 
 def first_chains(text: str) -> str:
     """The text so put; any text goes in."""
+    text = NO_NOUN.sub(_with_noun, FIRST_GOES.sub(_goes_first, text))
+    text = ON_FROM.sub(lambda m: f"starting in {m['nth']} ch,".ljust(len(m.group())), text)
+    text = COUNT_BACK.sub(lambda m: f"starting in {m['nth']} ch,".ljust(len(m.group())), text)
+    text = ONE_ALONG.sub(_along, text)
+    text = FROM_SECOND.sub(_starts_behind, LEFT_OUT.sub(_passed, text))
     text = BEHIND.sub(r"\g<each>,", text)
     text = INSERTED.sub(_starting, text)
     text = PLACE_FIRST.sub(_stitch_first, text)
@@ -49,4 +100,33 @@ def _starting(found: re.Match[str]) -> str:
 
 def _stitch_first(found: re.Match[str]) -> str:
     said = f"{found['lead']}{found['st']} in {found['nth']}"
+    return said.ljust(len(found.group()))
+
+
+def _with_noun(found: re.Match[str]) -> str:
+    nth = {"second": "2nd", "third": "3rd", "fourth": "4th"}[found["nth"].lower()]
+    said = f"{nth} ch from hook"
+    return said.ljust(len(found.group())) if len(said) <= len(found.group()) else found.group()
+
+
+def _along(found: re.Match[str]) -> str:
+    nth = {"one": "2nd", "two": "3rd", "three": "4th"}[found["n"].lower()]
+    return f"starting in {nth} ch from hook".ljust(len(found.group()))
+
+
+def _goes_first(found: re.Match[str]) -> str:
+    return f"{found['st']} in {found['nth']} ch from hook,".ljust(len(found.group()))
+
+
+def _starts_behind(found: re.Match[str]) -> str:
+    whole = found.group()
+    said = next(
+        (one for one in (f", starting in {found['nth']} ch", f", starting in {found['nth']}")
+         if len(one) <= len(whole)), whole,
+    )  # fmt: skip
+    return said.ljust(len(whole))
+
+
+def _passed(found: re.Match[str]) -> str:
+    said = "skip the first ch" if found["how"].lower() == "e" else "skipping first ch"
     return said.ljust(len(found.group()))

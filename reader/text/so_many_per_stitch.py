@@ -31,6 +31,12 @@ ONE_BEHIND = Sought(
     re.IGNORECASE | re.MULTILINE,
 )
 """Behind the rows that it is said of, "sc on 41 and 43, one per st": what a plain row is anyway."""
+TO_ONE = Sought(
+    (" to ", " for each "),
+    rf"(?P<what>\b{_N}[ ](?:[shd]{{1,2}}c|h?tr|(?:half |single |double |treble )+crochets?))"
+    r"[ ](?:to (?:an?|one|each|every)|for each)[ ](?P<noun>st(?:itch)?|ch(?:ain)?|sp(?:ace)?)\b",
+    re.IGNORECASE,
+)
 UPON = Sought(
     (" on ", " over ", " upon ", " into ", " above "),
     r"(?P<lead>[.:;)][^\S\n]+|[,;][ ]turn,?[ ])(?P<what>[shd]{1,2}c|h?d?tr)"
@@ -43,6 +49,7 @@ UPON = Sought(
 
 def so_many_per_stitch(text: str) -> str:
     """The text so put; any text goes in."""
+    text = TO_ONE.sub(lambda m: f"{m['what']} per {m['noun']}".ljust(len(m.group())), text)
     text = ONE_BEHIND.sub(lambda found: " " * len(found.group()), text)
     return UPON.sub(_all_of_it, PER_STITCH.sub(_number_first, text))
 
