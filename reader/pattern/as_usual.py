@@ -11,6 +11,7 @@ from reader.text.adjectives import without_adjectives
 from reader.text.all_but_told import all_but_told
 from reader.text.announced import unannounced
 from reader.text.begun_with import begun_with
+from reader.text.both_ends import both_ends
 from reader.text.bound_off import bound_off
 from reader.text.by_kind import by_kind
 from reader.text.chain_notes import without_chain_notes
@@ -112,6 +113,7 @@ OF_CROCHET: tuple[Callable[[str], str], ...] = (
     each_round_evenly,
     without_short_names,
     first_chains,
+    both_ends,
     pieces_apart,
     slips_named,
     turned_amid,

@@ -74,6 +74,8 @@ SPOKEN = re.compile(
     r" (?:up |down |back )*to|resulting in|equals|equalling|totall?ing|(?:stitch )?count:"
     r"|which gives you|which gives|which makes"
     r"|(?:you're|we're|you are|we are|now|back) (?:up |down )?(?:at|on|to)"
+    r"|(?:(?:you're|we're|you are|we are) )?(?:aiming for|looking for)|aim for"
+    r"|(?:you're|we're|you are|we are) after|(?:you|we) want"
     r"|(?:that|this|which|it) (?:should |will |'ll )?(?:leaves?|takes|brings|gets|puts)"
     r" (?:you|us|me|things) (?:up |down |back )*(?:with|at|to|on)"
     r"|(?:you|we)(?:'ll| will| should)? end (?:up |this round )?(?:with|at|on)"

@@ -12,18 +12,28 @@ from reader.text.sought import Sought, has_any
 _ROW = r"(?:row|rnd|round|rd)"
 _ORD = rf"(?:\d{{1,3}}(?:st|nd|rd|th|d)|{'|'.join(ORDINALS)}|last|previous)"
 _LABEL = (
-    rf"^[ \t>*•-]*(?:(?:{_ROW}s?|R)[ .#]{{0,2}}\d[\d ,&-]{{0,8}}"
+    rf"^[ \t>*•-]*(?:(?:{_ROW}s?|R)[ .#]{{0,2}}\d(?:[\d ,&—-]|and |to ){{0,12}}"
     rf"|{_ORD}(?: (?:and|&|to) (?:the )?{_ORD})? {_ROW}s?|{_ROW}s? {SPELLED}|\d{{1,3}}(?=[:.)]))"
     r"(?: ?[(\[][^)\]\n]{1,16}[)\]])?[ ]?(?:[:.,)=—-]+)?[ ]+"
 )
+_DID = (
+    r"(?:do[ ])?(?:exactly[ ]|just[ ]|precisely[ ])*(?:what|as|like|how|the[ ]same[ ]as)[ ]"
+    r"(?:you|we|i)(?:'ve|[ ]have)?[ ](?:just[ ])?(?:did|worked|made|done|knit(?:ted)?|crocheted)"
+    r"(?:[ ](?:it|them))?(?:[ ](?:for|in|on|with|at))?"
+)
+""" "Exactly what you did for row 2"."""
 _VERB = (
+    rf"(?:{_DID}"
+    r"|(?:(?:every|each)[ ]one[ ](?:of[ ](?:them|these)[ ])?|all(?:[ ]of[ ](?:them|these))?[ ])?"
     r"(?:(?:is|are|it is|it's|that's)[ ])?"
     r"(?:(?:worked|made|done|knit|knitted|crocheted|works?|do|goes)[ ])?"
-    r"(?:exactly[ ]|just[ ]|again[ ]|the[ ])*"
-    r"(?:(?:like|same[ ]as|as)(?:[ ](?:for|in|on|per))?|identical[ ](?:to|with)|a[ ]repeat[ ]of"
+    r"(?:exactly[ ]|just[ ]|again[ ]|the[ ]|very[ ])*"
+    r"(?:(?:like|same(?:[ ](?:thing|again|idea|way|deal))?[ ]as|as)(?:[ ](?:for|in|on|per))?"
+    r"|identical[ ](?:to|with)|a[ ](?:repeat|copy)[ ]of|copies[ ]of|repeats[ ]of"
+    r"|(?:no|not)[ ]different[ ](?:from|to|than)|nothing[ ]but"
     r"|follow|copy|see|use|per|repeats|duplicate|as[ ]given[ ]for|repeat[ ]as|ditto(?:[ ]of)?"
     r"|another|(?:(?:rep(?:eat)?|same|use|follow)[ ])?(?:the[ ])?instructions[ ](?:for|of|from|as)"
-    r"|same[ ]instructions[ ]as)"
+    r"|same[ ]instructions[ ]as))"
 )
 CALLED = re.compile(
     rf"(?P<label>{_LABEL})(?P<verb>{_VERB})"
@@ -62,7 +72,8 @@ STOPPED = re.compile(
 )
 VERBS = (
     "like", "same as", " as", "identical", "repeat", "follow", "copy", "see", "use", "per ",
-    "duplicate", "instructions", "ditto", "another",
+    "duplicate", "instructions", "ditto", "another", "what ", "how ", "differ", "nothing but",
+    "copies",
 )  # fmt: skip
 """One of these stands in every such row: far sooner looked for."""
 AGAINS = (" again", " repeat", " once more")

@@ -33,8 +33,25 @@ ONE_TO_TURN = Sought(
     r"(?<=, )make (?=(?:[1-4]|one|two|three) ch(?:ain)?s?,? (?:and |& )?turn\b)",
     re.IGNORECASE,
 )
+_STITCH = (
+    r"(?:[shd]{1,2}c|h?tr|dtr|(?:half[ -]?)?(?:single|double|treble)s?(?: crochet)?|stitch|st)"
+)
+_GOES = (
+    r"(?:goes?|going|sits|lands|is (?:worked|made|put|placed)|will (?:go|be(?: worked| made)?)|is"
+    r"|belongs|comes|must go|should go)"
+)
+FIRST_GOES = Sought(
+    ("first ", "1st "),
+    r"(?P<lead>(?:^|(?<=[.:;,!\n]))[ ]*(?:(?:and|then|now|next),? )*)"
+    r"(?:(?:put|work|make|place|start with) )?(?:(?:your|the|my|a) )?(?:very )?(?:first|1st) "
+    rf"(?P<st>{_STITCH})(?: {_GOES})? in(?:to)? (?P<nth>{_NTH})(?: along| away)?"
+    r" from (?:the |your )?hook\b(?P<rest>(?:,|;)?(?: and)?(?: the (?:rest|others?),? (?:go )?"
+    r"(?:one )?(?:in|to|into)|,? (?:and )?(?:then )?(?:one|1) (?:in|to|into)"
+    r"|,? followed by(?= )|,? (?:and )?then it's)?)",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Your first treble goes into the fourth chain from the hook, then one in each chain"."""
 
-_ST = r"(?:[shd]{1,2}c|h?tr|(?:half |single |double |treble )+crochets?)"
 _SECOND = r"(?:the )?(?P<nth>2nd|3rd|4th|second|third|fourth)"
 NO_NOUN = Sought(
     ("from hook", "from the hook"),
@@ -42,13 +59,6 @@ NO_NOUN = Sought(
     re.IGNORECASE,
 )
 """Counted from the hook, and not said what: "starting with the second one from the hook"."""
-FIRST_GOES = Sought(
-    ("first ", "1st "),
-    rf"\b(?:(?:your|the) )?(?:first|1st) (?P<st>{_ST}) (?:goes|is worked|is made|sits)"
-    rf" in(?:to)? {_SECOND} (?:ch(?:ain)?)(?: along)? from (?:the )?hook\b"
-    r"(?:,? (?:and )?then it's|,? and then|,? then)?",
-    re.IGNORECASE,
-)
 FROM_SECOND = Sought(
     (" from ", "first goes in", " (start "),
     r"(?:(?<=\bch)|(?<=chain)|(?<=along)|(?<=across)|(?<=back)|(?<=down))"
@@ -83,14 +93,14 @@ LEFT_OUT = Sought(
 
 def first_chains(text: str) -> str:
     """The text so put; any text goes in."""
-    text = NO_NOUN.sub(_with_noun, FIRST_GOES.sub(_goes_first, text))
+    text = NO_NOUN.sub(_with_noun, text)
     text = ON_FROM.sub(lambda m: f"starting in {m['nth']} ch,".ljust(len(m.group())), text)
     text = COUNT_BACK.sub(lambda m: f"starting in {m['nth']} ch,".ljust(len(m.group())), text)
     text = ONE_ALONG.sub(_along, text)
     text = FROM_SECOND.sub(_starts_behind, LEFT_OUT.sub(_passed, text))
     text = BEHIND.sub(r"\g<each>,", text)
     text = INSERTED.sub(_starting, text)
-    text = PLACE_FIRST.sub(_stitch_first, text)
+    text = PLACE_FIRST.sub(_stitch_first, FIRST_GOES.sub(_first_stitch, text))
     return ONE_TO_TURN.sub(lambda found: " " * len(found.group()), text)
 
 
@@ -114,10 +124,6 @@ def _along(found: re.Match[str]) -> str:
     return f"starting in {nth} ch from hook".ljust(len(found.group()))
 
 
-def _goes_first(found: re.Match[str]) -> str:
-    return f"{found['st']} in {found['nth']} ch from hook,".ljust(len(found.group()))
-
-
 def _starts_behind(found: re.Match[str]) -> str:
     whole = found.group()
     said = next(
@@ -130,3 +136,14 @@ def _starts_behind(found: re.Match[str]) -> str:
 def _passed(found: re.Match[str]) -> str:
     said = "skip the first ch" if found["how"].lower() == "e" else "skipping first ch"
     return said.ljust(len(found.group()))
+
+
+def _first_stitch(found: re.Match[str]) -> str:
+    """ "Treble in the fourth chain from hook", and the same stitch in the others."""
+    rest = found["rest"]
+    if rest.rstrip().endswith(("in", "to")):
+        rest = f", {found['st']} in"
+    elif rest.strip():
+        rest = "," if rest.endswith(("followed by", "it's")) else rest
+    said = f"{found['lead']}{found['st']} in {found['nth']} from hook{rest}"
+    return said.ljust(len(found.group())) if len(said) <= len(found.group()) else found.group()

@@ -8,6 +8,7 @@ from collections.abc import Callable
 
 from reader.text.all_capitals import as_sentences
 from reader.text.all_round import all_round
+from reader.text.angled import without_angles
 from reader.text.asides_worked import led_to_other_side
 from reader.text.bare_row_calls import with_as
 from reader.text.bare_times import with_times_told
@@ -86,6 +87,7 @@ from reader.text.time_marks import without_times
 from reader.text.to_the_last import to_the_last
 from reader.text.told_in_front import without_told_in_front
 from reader.text.told_to_repeat import lists_told
+from reader.text.total_of_each import totals_of_each
 from reader.text.total_remarks import plain_totals
 from reader.text.totals_alike import totals_alike
 from reader.text.totals_alone import parted_totals
@@ -115,8 +117,10 @@ AS_USUAL: tuple[Callable[[str], str], ...] = (
     lines_of_labels,
     plain_as_double,
     totals_in_brackets,
+    totals_of_each,
     without_times,
     unbraced,
+    without_angles,
     as_sentences,
     totals_set_off,
     unbulleted,

@@ -1,0 +1,47 @@
+"""Clean text -> the same text, length kept, with the totals of several rows, told one behind
+another at the end of their line, in brackets: "Rows 2-4: ... . 7, 9, 11 sc." -> "(7, 9, 11 sc)",
+"2nd & 3rd row: ... . 7 sc, 9 sc." -> "(7, 9 sc)".
+
+There must be as many numbers as the label has rows: others are sizes, or work.
+"""
+
+from __future__ import annotations
+
+import re
+
+from reader.text.sought import Sought
+
+_UNIT = r"(?:[shd]{1,2}c|h?tr|sts?|stitches)"
+_ROW = r"(?:rows?|rnds?|rounds?|rds?|R)"
+_NTH = r"\d{1,3}(?:st|nd|rd|th)?"
+_JOIN = r" ?(?P<join>&|,|and|to|[-—]) ?"
+ENDED = Sought(
+    (" sc", " dc", " hdc", " tr", " htr", " st"),
+    rf"^(?P<label>[ \t]*(?:{_ROW}[ .#]{{0,2}})?(?P<a>\d{{1,3}})(?:st|nd|rd|th)?{_JOIN}(?:the )?"
+    rf"(?P<b>\d{{1,3}})(?:st|nd|rd|th)?(?: {_ROW})?\b[^\n]{{0,24}}?[:.)])(?P<words>[^\n]+?)"
+    rf"(?P<lead>[.;:] |,? (?:=|-|—) )(?P<list>\d{{1,4}}(?: {_UNIT})?"
+    rf"(?:(?:, ?(?:and )?| and | & |; ?|/)\d{{1,4}}(?: {_UNIT})?){{1,11}})(?P<stop>\.?)[ \t]*$",
+    re.IGNORECASE | re.MULTILINE,
+)
+UNIT_LAST = re.compile(rf"\d {_UNIT}$", re.IGNORECASE)
+
+
+def totals_of_each(text: str) -> str:
+    """The text so put; any text goes in."""
+    return ENDED.sub(_bracketed, text)
+
+
+def _bracketed(found: re.Match[str]) -> str:
+    first, last = int(found["a"]), int(found["b"])
+    rows = 2 if found["join"] in ("&", ",", "and") else last - first + 1
+    numbers = re.findall(r"\d+", found["list"])
+    unit = UNIT_LAST.search(found["list"])
+    if len(numbers) != rows or unit is None:
+        return found.group()
+    lead = found["lead"].strip(" ,=-—:;")
+    said = f"{lead}({', '.join(numbers)} {unit.group().split()[-1]})"
+    room = len(found.group()) - found.start("lead") + found.start()
+    whole = found.group()
+    if len(said) > room:
+        return whole
+    return found["label"] + found["words"] + said.ljust(room)
