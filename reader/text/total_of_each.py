@@ -13,10 +13,9 @@ from reader.text.sought import Sought
 
 _UNIT = r"(?:[shd]{1,2}c|h?tr|sts?|stitches)"
 _ROW = r"(?:rows?|rnds?|rounds?|rds?|R)"
-_NTH = r"\d{1,3}(?:st|nd|rd|th)?"
 _JOIN = r" ?(?P<join>&|,|and|to|[-—]) ?"
 ENDED = Sought(
-    (" sc", " dc", " hdc", " tr", " htr", " st"),
+    (",", " and ", " & ", ";", "/"),
     rf"^(?P<label>[ \t]*(?:{_ROW}[ .#]{{0,2}})?(?P<a>\d{{1,3}})(?:st|nd|rd|th)?{_JOIN}(?:the )?"
     rf"(?P<b>\d{{1,3}})(?:st|nd|rd|th)?(?: {_ROW})?\b[^\n]{{0,24}}?[:.)])(?P<words>[^\n]+?)"
     rf"(?P<lead>[.;:] |,? (?:=|-|—) )(?P<list>\d{{1,4}}(?: {_UNIT})?"
