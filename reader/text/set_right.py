@@ -94,6 +94,7 @@ from reader.text.totals_alone import parted_totals
 from reader.text.totals_below import totals_above
 from reader.text.totals_first import with_cast_on
 from reader.text.totals_in_column import totals_told
+from reader.text.totals_spoken_of import spoken_totals
 from reader.text.translated import in_english
 from reader.text.tunisian import as_rows
 from reader.text.two_together import two_together
@@ -142,6 +143,7 @@ AS_USUAL: tuple[Callable[[str], str], ...] = (
     without_ticks,
     without_columns,
     untabled,
+    spoken_totals,
     plain_totals,
     parted_totals,
     totals_above,
