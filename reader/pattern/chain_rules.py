@@ -25,23 +25,6 @@ COUNTS = Sought(
     r"|(?<=beginning ch.\d)[^.\n]{0,30}\b(?:counts? as|stands? for))",
     re.IGNORECASE,
 )
-_ANY = (
-    r"\b(?:(?:turning|beginning|beg|starting|initial)\.? (?:ch(?:ain)?s?)|t-?chs?)\b"
-    r"(?![- ]?\d)(?! \d)"
-)
-ANY_NO_COUNT = Sought(
-    ("turning", "beg", "starting", "initial", "tch", "t-ch"),
-    _ANY + r"[^.\n\d]{0,40}\b(?:(?:do(?:es)? not|doesn't|don't|never|not)\s+(?:be )?count"
-    r"|(?:is|are) (?:not|never) (?:a st(?:itch)?\b|counted|included))",
-    re.IGNORECASE,
-)
-ANY_COUNTS = Sought(
-    ("turning", "beg", "starting", "initial", "tch", "t-ch"),
-    _ANY + r"(?! ?\()(?![^.\n]{0,40}(?:not|n't|never))[^.\n\d]{0,30}\b(?:counts?|counted) as "
-    r"(?:a |an |one |1 |the )?(?:first )?(?:st\b|stitch|tall|[hd]dc|dc|h?tr)",
-    re.IGNORECASE,
-)
-"""Said of turning chains of any height."""
 TALL = (2, 3, 4, 5)
 TOP_OF_CHAIN = Sought(
     ("top of ", "ch of ", "st of ", "chain of ", "nd of ", "rd of ", "th of "),
@@ -69,10 +52,6 @@ STANDING = ("standing", "chainless", "chain-less")
 def chain_rules(text: str) -> tuple[dict[int, bool], bool | None]:
     """What notes say of turning chains, by height; and whether joins show that chains count."""
     rules: dict[int, bool] = {}
-    if ANY_NO_COUNT.search(text):
-        rules = dict.fromkeys((1, *TALL), False)
-    elif ANY_COUNTS.search(text):
-        rules = dict.fromkeys(TALL, True)
     for note in chain_notes(text):
         heights = note.heights or (TALL if note.counts else (1, *TALL))
         rules.update(dict.fromkeys(heights, note.counts))

@@ -252,6 +252,7 @@ SEVERAL = frozenset(
 
 
 PER_ONE = ("st", "stitch", "sc", "dc", "hdc", "tr", "htr", "ch", "chain", "sp", "space", "loop")
+"""What "per" stands before: "1 sc per ch"."""
 
 
 def _of_each(cur: Cursor) -> bool:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+from reader.text.fitting import fitted
 from reader.text.sought import Sought
 
 _END = r"(?: (?P<{}>sts?|stitch|sc|dc|hdc|h?tr))?"
@@ -15,8 +16,8 @@ BOTH = Sought(
     r"(?P<lead>,?(?: and)? (?:with |working |making |doing |putting )?|(?<=: ))"
     r"(?:an? |one |1 )?(?P<what>(?:inc|dec)(?:reas(?:e|ing))?|[23] (?:sc|dc|hdc|h?tr|sts))"
     rf" (?:in|into|at) (?:the )?(?:very )?first{_END.format('st')},? and"
-    r"(?P<again> (?:an? |one |1 )?(?P=what))?(?: (?:in|into|at))?(?: the)?(?: very)? last"
-    rf"{_END.format('last')}\b(?P<time>,?(?: (?:each|every) (?:time|row)| both times))?",
+    r"(?: (?:an? |one |1 )?(?P=what))?(?: (?:in|into|at))?(?: the)?(?: very)? last"
+    rf"{_END.format('last')}\b(?:,?(?: (?:each|every) (?:time|row)| both times))?",
     re.IGNORECASE,
 )
 
@@ -31,5 +32,4 @@ def _once(found: re.Match[str]) -> str:
     lead = ", " if found["lead"].startswith((",", " ")) else ""
     what = re.sub(r"(?<=[ne]c)reasing", "", found["what"], flags=re.IGNORECASE)
     said = f"{lead}{what} in first and last {stitch}"
-    whole = found.group()
-    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+    return fitted(said, found.group())

@@ -5,7 +5,7 @@ each row stand for the first dc.", "None of the turning chains count."
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
 from reader.terms.numbers import UNITS
@@ -24,6 +24,7 @@ class ChainNote(NamedTuple):
 
 HEARD = ("count", "stand", "is ", "are ", "=", "place of", "replace", "represent", "isn", "aren",
          "include", "serve", "be ", "ignore", "equal", "treat", "consider", "regard")  # fmt: skip
+LINE = re.compile(r"[^\n]+")
 SENTENCE = re.compile(r"[^\n.;!]+(?:[.;!]|$)")
 SHORTENED = re.compile(r"\b((?i:beg|sts?|ch|rep|rnds?|t|incl|n))\.(?=[ ,)][a-z(])")
 """A stop that ends a short word and no sentence."""
@@ -74,21 +75,26 @@ WORKED = re.compile(
 
 def chain_notes(text: str) -> Iterator[ChainNote]:
     """Such sentences in any text, in order."""
-    if not has_any(text, HEARD):
-        return
-    for line in re.finditer(r"[^\n]+", text):
-        low = line.group().lower()
-        if "ch" not in low or not any(map(low.__contains__, HEARD)):
-            continue
-        low = SHORTENED.sub(r"\1 ", line.group()).replace("\u2019", "'")
-        low = low.translate(ODD_LETTERS).lower()
-        for found in SENTENCE.finditer(low):
-            heights = _heights(found.group().strip(" .;!*-\u2022"))
-            if heights is not None:
-                start = line.start() + found.start()
-                start += len(found.group()) - len(found.group().lstrip())
-                counts = NOT.search(found.group()) is None
-                yield ChainNote(start, line.start() + found.end(), heights, counts)
+    if has_any(text, HEARD):
+        for line in LINE.finditer(text):
+            for note in _notes_of(line.group()):
+                start, end = line.start() + note.start, line.start() + note.end
+                yield note._replace(start=start, end=end)
+
+
+def _notes_of(line: str) -> list[ChainNote]:
+    """Such sentences of one line."""
+    low = line.lower()
+    if "ch" not in low or not any(map(low.__contains__, HEARD)):
+        return []
+    low = SHORTENED.sub(r"\1 ", line).replace("\u2019", "'").translate(ODD_LETTERS).lower()
+    notes = list[ChainNote]()
+    for found in SENTENCE.finditer(low):
+        heights = _heights(found.group().strip(" .;!*-\u2022"))
+        if heights is not None:
+            start = found.end() - len(found.group().lstrip())
+            notes.append(ChainNote(start, found.end(), heights, not NOT.search(found.group())))
+    return notes
 
 
 def _heights(said: str) -> tuple[int, ...] | None:
@@ -105,22 +111,24 @@ def _heights(said: str) -> tuple[int, ...] | None:
 
 def only_chain_notes(words: str) -> bool:
     """Whether words are such sentences and nothing else."""
-    at = 0
-    for note in chain_notes(words):
-        if any(map(str.isalnum, words[at : note.start])):
-            return False
-        at = note.end
-    return at > 0 and not any(map(str.isalnum, words[at:]))
+    notes = tuple(chain_notes(words))
+    return bool(notes) and not any(map(str.isalnum, _without(words, notes)))
 
 
 def without_chain_notes(text: str) -> str:
     """The text, length kept, without such sentences where others stand on their line."""
+    return LINE.sub(_worked, text) if has_any(text, HEARD) else text
+
+
+def _worked(line: re.Match[str]) -> str:
+    """A line without its notes, and as it is where it is nothing else."""
+    rest = _without(line.group(), _notes_of(line.group()))
+    return rest if any(map(str.isalnum, rest)) else line.group()
+
+
+def _without(words: str, notes: Iterable[ChainNote]) -> str:
     pieces, at = list[str](), 0
-    for note in chain_notes(text):
-        start = text.rfind("\n", 0, note.start) + 1
-        end = text.find("\n", note.end)
-        rest = text[note.end : end if end >= 0 else len(text)]
-        if any(map(str.isalnum, text[start : note.start] + rest)):
-            pieces += [text[at : note.start], " " * (note.end - note.start)]
-            at = note.end
-    return "".join((*pieces, text[at:]))
+    for note in notes:
+        pieces += [words[at : note.start], " " * (note.end - note.start)]
+        at = note.end
+    return "".join((*pieces, words[at:]))

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+from reader.text.fitting import fitted
 from reader.text.sought import Sought
 
 _NTH = r"(?:the )?(?:2nd|3rd|4th|second|third|fourth) (?:ch|chain|st|stitch)\b"
@@ -94,8 +95,7 @@ LEFT_OUT = Sought(
 def first_chains(text: str) -> str:
     """The text so put; any text goes in."""
     text = NO_NOUN.sub(_with_noun, text)
-    text = ON_FROM.sub(lambda m: f"starting in {m['nth']} ch,".ljust(len(m.group())), text)
-    text = COUNT_BACK.sub(lambda m: f"starting in {m['nth']} ch,".ljust(len(m.group())), text)
+    text = COUNT_BACK.sub(_starts_before, ON_FROM.sub(_starts_before, text))
     text = ONE_ALONG.sub(_along, text)
     text = FROM_SECOND.sub(_starts_behind, LEFT_OUT.sub(_passed, text))
     text = BEHIND.sub(r"\g<each>,", text)
@@ -116,26 +116,26 @@ def _stitch_first(found: re.Match[str]) -> str:
 def _with_noun(found: re.Match[str]) -> str:
     nth = {"second": "2nd", "third": "3rd", "fourth": "4th"}[found["nth"].lower()]
     said = f"{nth} ch from hook"
-    return said.ljust(len(found.group())) if len(said) <= len(found.group()) else found.group()
+    return fitted(said, found.group())
 
 
 def _along(found: re.Match[str]) -> str:
     nth = {"one": "2nd", "two": "3rd", "three": "4th"}[found["n"].lower()]
-    return f"starting in {nth} ch from hook".ljust(len(found.group()))
+    return fitted(f"starting in {nth} ch from hook", found.group())
+
+
+def _starts_before(found: re.Match[str]) -> str:
+    return fitted(f"starting in {found['nth']} ch,", found.group())
 
 
 def _starts_behind(found: re.Match[str]) -> str:
-    whole = found.group()
-    said = next(
-        (one for one in (f", starting in {found['nth']} ch", f", starting in {found['nth']}")
-         if len(one) <= len(whole)), whole,
-    )  # fmt: skip
-    return said.ljust(len(whole))
+    said, whole = f", starting in {found['nth']} ch", found.group()
+    return fitted(said if len(said) <= len(whole) else said.removesuffix(" ch"), whole)
 
 
 def _passed(found: re.Match[str]) -> str:
-    said = "skip the first ch" if found["how"].lower() == "e" else "skipping first ch"
-    return said.ljust(len(found.group()))
+    return fitted("skip first ch" if found["how"].lower() == "e" else "skipping first ch",
+                  found.group())  # fmt: skip
 
 
 def _first_stitch(found: re.Match[str]) -> str:
@@ -146,4 +146,4 @@ def _first_stitch(found: re.Match[str]) -> str:
     elif rest.strip():
         rest = "," if rest.endswith(("followed by", "it's")) else rest
     said = f"{found['lead']}{found['st']} in {found['nth']} from hook{rest}"
-    return said.ljust(len(found.group())) if len(said) <= len(found.group()) else found.group()
+    return fitted(said, found.group())

@@ -10,6 +10,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from reader.terms.numbers import ORDINALS, UNITS
+from reader.text.fitting import fitted
 
 LEAST = 2
 """Labels that count on in one manner make it the manner of the text. Judgement."""
@@ -141,9 +142,9 @@ def _as_usual(one: _Label) -> str:
     word = found["word"] or found["nth_word"]
     gap = "" if word in ("r", "R") else " "
     label = f"{word}{gap}{one.number}{more}:"
-    room = one.words_at - found.start()
-    indent = min(len(found["lead"]), room - len(label) - 1)
-    return (" " * max(indent, 0) + label).ljust(room)
+    whole = found.string[found.start() : one.words_at]
+    indent = min(len(found["lead"]), len(whole) - len(label) - 1)
+    return fitted(" " * indent + label, whole)
 
 
 def _listed(numbers: list[int], said: str) -> str:

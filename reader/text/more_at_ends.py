@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 
 from reader.terms.numbers import SPELLED, ordinal_number, word_number
+from reader.text.fitting import fitted
 from reader.text.sought import Sought
 
 _N = rf"(?:\d{{1,2}}|{SPELLED})"
@@ -102,8 +103,7 @@ def _of_the_curve(found: re.Match[str]) -> str:
 
 def _put(found: re.Match[str], at_one_end: int, way: str) -> str:
     whole = found.group()
-    said = f", {way} {2 * at_one_end} evenly"
-    return said.ljust(len(whole)) if at_one_end and len(said) <= len(whole) else whole
+    return fitted(f", {way} {2 * at_one_end} evenly", whole) if at_one_end else whole
 
 
 def _value(said: str) -> int:

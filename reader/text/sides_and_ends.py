@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+from reader.text.fitting import fitted
 from reader.text.sought import Sought
 
 _BOTH = (
@@ -41,5 +42,4 @@ def _twice(found: re.Match[str]) -> str:
     if found["stitch"]:
         # "sc: 1 in each": the stitch of all that follows, and none by itself.
         halves = [BARE.sub(rf"\1 {found['stitch']}", half) for half in halves]
-    said, whole = f"({', '.join(halves)}) twice", found.group()
-    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+    return fitted(f"({', '.join(halves)}) twice", found.group())

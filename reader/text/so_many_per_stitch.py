@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 
 from reader.terms.numbers import word_number
+from reader.text.fitting import fitted
 from reader.text.sought import Sought
 
 _N = r"(?P<n>\d|one|two|three|four)"
@@ -49,7 +50,7 @@ UPON = Sought(
 
 def so_many_per_stitch(text: str) -> str:
     """The text so put; any text goes in."""
-    text = TO_ONE.sub(lambda m: f"{m['what']} per {m['noun']}".ljust(len(m.group())), text)
+    text = TO_ONE.sub(lambda m: fitted(f"{m['what']} per {m['noun']}", m.group()), text)
     text = ONE_BEHIND.sub(lambda found: " " * len(found.group()), text)
     return UPON.sub(_all_of_it, PER_STITCH.sub(_number_first, text))
 
@@ -57,9 +58,8 @@ def so_many_per_stitch(text: str) -> str:
 def _number_first(found: re.Match[str]) -> str:
     number = found["n"] if found["n"].isdigit() else word_number(found["n"])
     said = f"{found['lead']}{number} {found['what']} per st{found['where'] or ''}"
-    whole = found.group()
-    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+    return fitted(said, found.group())
 
 
 def _all_of_it(found: re.Match[str]) -> str:
-    return f"{found['lead']}all {found['what']}".ljust(len(found.group()))
+    return fitted(f"{found['lead']}all {found['what']}", found.group())

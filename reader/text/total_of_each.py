@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 
+from reader.text.fitting import fitted
 from reader.text.sought import Sought
 
 _UNIT = r"(?:[shd]{1,2}c|h?tr|sts?|stitches)"
@@ -19,7 +20,7 @@ ENDED = Sought(
     rf"^(?P<label>[ \t]*(?:{_ROW}[ .#]{{0,2}})?(?P<a>\d{{1,3}})(?:st|nd|rd|th)?{_JOIN}(?:the )?"
     rf"(?P<b>\d{{1,3}})(?:st|nd|rd|th)?(?: {_ROW})?\b[^\n]{{0,24}}?[:.)])(?P<words>[^\n]+?)"
     rf"(?P<lead>[.;:] |,? (?:=|-|—) )(?P<list>\d{{1,4}}(?: {_UNIT})?"
-    rf"(?:(?:, ?(?:and )?| and | & |; ?|/)\d{{1,4}}(?: {_UNIT})?){{1,11}})(?P<stop>\.?)[ \t]*$",
+    rf"(?:(?:, ?(?:and )?| and | & |; ?|/)\d{{1,4}}(?: {_UNIT})?){{1,11}})\.?[ \t]*$",
     re.IGNORECASE | re.MULTILINE,
 )
 UNIT_LAST = re.compile(rf"\d {_UNIT}$", re.IGNORECASE)
@@ -39,8 +40,4 @@ def _bracketed(found: re.Match[str]) -> str:
         return found.group()
     lead = found["lead"].strip(" ,=-—:;")
     said = f"{lead}({', '.join(numbers)} {unit.group().split()[-1]})"
-    room = len(found.group()) - found.start("lead") + found.start()
-    whole = found.group()
-    if len(said) > room:
-        return whole
-    return found["label"] + found["words"] + said.ljust(room)
+    return fitted(found["label"] + found["words"] + said, found.group())

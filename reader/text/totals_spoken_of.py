@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 
+from reader.text.fitting import fitted
 from reader.text.row_notes import behind_a_label
 from reader.text.sought import has_any
 
@@ -50,4 +51,4 @@ def _bracketed(found: re.Match[str]) -> str:
     said = f"{found['gap']}({found['n']}{unit})"
     if len(said) > len(whole):
         said = said.replace("  ", " ")
-    return said.ljust(len(whole)) if len(said) <= len(whole) else whole
+    return fitted(said, whole)

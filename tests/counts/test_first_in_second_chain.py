@@ -8,6 +8,7 @@ import pytest
 
 from reader.counts.account import count_pattern
 from reader.pattern.parser import parse_pattern
+from reader.text.first_chains import first_chains
 
 ALONG = (
     "one sc per chain", "1 sc per ch", "a sc in every chain", "one sc for each chain",
@@ -32,3 +33,12 @@ def test_row_along_the_chain(along: str, begun: str) -> None:
     ))  # fmt: skip
     assert counted.problems == ()
     assert [row.count for part in counted.parts for row in part.rows][-2:] == [20, 20]
+
+
+@pytest.mark.parametrize("row", [
+    "Row 1: leave the 1st ch, sc in each ch.", "Row 1: from 2nd ch on, sc in each ch.",
+    "Row 1: go to 2nd ch, sc in each ch.", "Row 1: sc along from 2nd.",
+    "Row 1: first sc in 2nd ch from hook, then one in each.",
+])  # fmt: skip
+def test_the_length_is_kept(row: str) -> None:
+    assert len(first_chains(row)) == len(row)

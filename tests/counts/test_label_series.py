@@ -64,3 +64,9 @@ def test_rows_told_one_by_one(said: str, put: str) -> None:
 )
 def test_usual_labels_stay(text: str) -> None:
     assert labels_as_usual(text) == text
+
+
+@pytest.mark.parametrize("label", ["Rnd1/2/4: ", "r2/4/6 | ", "(r1) ", "R1&R2&R4= "])
+def test_the_length_is_kept(label: str) -> None:
+    text = f"{label}knit\n{label.replace('1', '7').replace('2', '8')}purl\n"
+    assert len(labels_as_usual(text)) == len(text)
