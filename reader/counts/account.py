@@ -19,6 +19,7 @@ from reader.counts.next_row import coming_rows
 from reader.counts.one_size import rows_for
 from reader.counts.pieces import Piece, keep_piece
 from reader.counts.solutions import Solutions
+from reader.counts.told_together import in_their_place
 from reader.counts.waiting import Lot
 from reader.pattern.cursor import span_of as origin
 from reader.pattern.layout import WrittenNote, WrittenRow
@@ -44,7 +45,7 @@ def count_pattern(pattern: Pattern, size: int = 0) -> CountedPattern:
         ledger.pieces, ledger.solutions, ledger.lots = pieces, solutions, lots
         evens = _begun(ledger, not parts)
         notes: list[Remark] = []
-        items = rows_for(part.items, size, len(pattern.sizes))
+        items = in_their_place(rows_for(part.items, size, len(pattern.sizes)))
         rows = coming_rows(items, ledger.text)
         for item, coming, ledger.coming in zip(items, _next_numbers(items), rows, strict=True):
             if isinstance(item, WrittenNote):

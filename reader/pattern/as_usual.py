@@ -10,6 +10,7 @@ from reader.pattern.unwrapped import unwrapped
 from reader.text.adjectives import without_adjectives
 from reader.text.all_but_told import all_but_told
 from reader.text.announced import unannounced
+from reader.text.begun_unsaid import begun_unsaid
 from reader.text.begun_with import begun_with
 from reader.text.both_ends import both_ends
 from reader.text.bound_off import bound_off
@@ -74,6 +75,7 @@ OF_KNITTING: tuple[Callable[[str], str], ...] = (
     worked_down,
     with_stars,
     begun_with,
+    begun_unsaid,
     together_told,
     without_adjectives,
     rows_spoken_of,

@@ -23,6 +23,7 @@ from reader.pattern.line_ends import (
 )
 from reader.pattern.line_widths import SPOKEN_ORDER, by_hand, widths_of
 from reader.pattern.line_words import ACTION, BEGINS, FINISHING, MAKE, MATERIALS, MEANING, RUN_IN
+from reader.pattern.next_label import next_label
 from reader.pattern.said_only import lists_meanings
 from reader.terms.numbers import ORDINALS
 from reader.text.wrapped import LEAST_WIDTH, MOST_WIDTH
@@ -272,24 +273,7 @@ def _goes_with(before: str, line: str, width: int) -> bool:
         return False
     if COLUMN_LAST.search(before, max(0, len(before) - 24)):
         return False
-    return not _next_label(before, line) and _continues(before, line, width)
-
-
-OWN_LABEL = re.compile(
-    r"[\[(]R ?\d{1,3}[\])] |r ?\d{1,3}(?:[-—]r?\d{1,3})?[:.)]? "
-    r"|(?:rnd|round|row) ?\d{1,3}(?:[-—]\d{1,3})?(?:[:.)]| [-—=]) "
-)
-
-
-def _next_label(before: str, line: str) -> bool:
-    """Whether a line begins with the next number's label in small letters or in a bracket, as a
-    line that goes on may begin: "r2: knit / r3: *k7".
-    """
-    label = label_at(line, 0, True) if OWN_LABEL.match(line) else None
-    above = label_at(before.lstrip(), 0, True) if label is not None else None
-    if label is None or above is None or not above.numbers:
-        return False
-    return label.numbers[:1] == (above.numbers[-1] + 1,)
+    return not next_label(before, line) and _continues(before, line, width)
 
 
 PLAIN_LABEL = re.compile(r"(?:Rnd|Round|Row) \d{1,4}: ")

@@ -18,18 +18,26 @@ _WORD = r"(?:rounds?|rnds?|rds?|rows?|r(?=[ .#]?\d))"
 _NUMBER = r"\d{1,3}"
 _SPELLED = "|".join(sorted((one for one in UNITS if UNITS[one]), key=len, reverse=True))
 _ORDINAL = r"\d{1,3}(?:st|nd|rd|th)|" + "|".join(ORDINALS)
+_UP_TO = r"to|thru|through|till|until|up to"
 _MORE = (
-    rf"(?:(?:[ ]?(?:,|&|\+|/|-|—|and|to|thru|through)[ ]?)+{_WORD}\.?[ ]?\d{{1,3}}"
-    r"|[-—–/&+]\d{1,3}(?![\d/])|[ ](?:&|\+|and|to|thru|through)[ ]\d{1,3}(?=[ ]?[^\w\s(\[*]))*"
+    rf"(?:(?:[ ]?(?:,|&|\+|/|-|—|~|\.{{2,3}}|and|{_UP_TO})[ ]?)+{_WORD}\.?[ ]?\d{{1,3}}"
+    r"|(?:[-—–/&+~]|\.{2,3})\d{1,3}(?![\d/])"
+    rf"|[ ](?:&|\+|and|-|—|–|{_UP_TO})[ ]\d{{1,3}}(?=[ ]?[^\w\s(\[*,])"
+    r"|,[ ]?(?:and[ ])?\d{1,3}(?=[ ]?[^\w\s(\[*]|[ ]and[ ]\d))*"
 )
+_ARROWS = r"(?:[→⇒➡▸▶►»›|]|[=-]?>{1,2})"
 LABEL = re.compile(
     r"^(?P<lead>[ \t]*(?:\d{1,2}(?::\d\d){1,2}[ \t]+)?(?P<open>(?:[^\w\s]|_){0,4})[ ]?)"
     rf"(?P<label>(?P<word>{_WORD})\.?[ ]?(?:#|no\.?[ ]|number[ ])?[ ]?"
-    rf"(?:(?P<n>{_NUMBER})(?![\d.,]\d|(?:st|nd|rd|th)\b)(?P<more>{_MORE})|(?P<spelled>{_SPELLED})\b)"
-    rf"|(?P<nth>{_ORDINAL})[ ](?P<nth_word>{_WORD})\b\.?)"
+    rf"(?:(?P<n>{_NUMBER})(?![\d.]\d|,\d{{3}}|(?:st|nd|rd|th)\b)(?P<more>{_MORE})|(?P<spelled>{_SPELLED})\b)"
+    rf"|(?P<nth>{_ORDINAL})[ ](?P<nth_word>{_WORD})\b\.?"
+    rf"|(?P<bare>{_NUMBER})(?:(?P<bare_more>{_MORE})(?=[ ]?{_ARROWS})"
+    r"|(?P<bare_list>(?:[ ]?(?:\+|&|and)[ ]?\d{1,3})+)(?=[ ]?[:.)][ ])))"
     r"(?P<rest>[^\n]*)",
     re.IGNORECASE | re.MULTILINE,
 )
+SPACED = re.compile(r"(?:(?:[ ](?:-|—|–|to|and|&)|,(?:[ ]and)?)[ ]?\d+)+", re.IGNORECASE)
+"""Numbers as labels usually have them."""
 CLOSERS = {"(": ")", "[": "]", "<": ">", "{": "}", "\u00ab": "\u00bb", "\u3010": "\u3011"}
 MARK = re.compile(
     r"[ \t]*(?P<mark>(?:[^\w\s(\[{*\"'\u2019#+.:&\u00bd\u00bc\u00be\u00d7]|(?<=\s)\+(?=\s)"
@@ -83,7 +91,7 @@ def _labelled(found: re.Match[str]) -> _Label | None:
     said = mark["mark"] if mark else ""
     if mark is not None:
         at += mark.end()
-    elif found["more"] and (usual := re.match(r"[ ]?[:.](?=\s)", rest)):
+    elif _listing(found) and (usual := re.match(r"[ ]?[:.](?=\s)", rest)):
         said, at = ":", at + usual.end()
     elif closed and (usual := re.match(r"[ ]*[:.]?[ \t]*(?=\S)", rest)):
         said, at = "", at + usual.end()
@@ -99,7 +107,7 @@ def _labelled(found: re.Match[str]) -> _Label | None:
         return None
     if said == "," and BEHIND_COMMA.match(found.string, at):
         return None
-    word = (found["word"] or found["nth_word"]).lower().rstrip("s")
+    word = (found["word"] or found["nth_word"] or "").lower().rstrip("s")
     return _Label(found, (opened, word, said), _number(found), at)
 
 
@@ -108,14 +116,24 @@ def _oddly_named(found: re.Match[str]) -> bool:
     return not found["n"] or re.search(r"[#.]|(?i:no|number)\b", found["label"]) is not None
 
 
+def _more(found: re.Match[str]) -> str:
+    """The other rows of a label, as they are told."""
+    return found["more"] or found["bare_more"] or found["bare_list"] or ""
+
+
+def _listing(found: re.Match[str]) -> bool:
+    """Whether other rows are told in a manner that labels seldom have."""
+    return bool(_more(found)) and SPACED.fullmatch(_more(found)) is None
+
+
 def _told(found: re.Match[str]) -> bool:
     """Whether the number is told in words, as people speak of rounds."""
-    return not (found["n"] or (found["nth"] and found["nth"][0].isdigit()))
+    return not (found["n"] or found["bare"] or (found["nth"] and found["nth"][0].isdigit()))
 
 
 def _number(found: re.Match[str]) -> int:
-    if found["n"]:
-        return int(found["n"])
+    if found["n"] or found["bare"]:
+        return int(found["n"] or found["bare"])
     if found["spelled"]:
         return UNITS[found["spelled"].lower()]
     nth = found["nth"].lower()
@@ -126,7 +144,9 @@ def _counts_on(same: list[_Label]) -> bool:
     """Whether each number is more than the last, or begins anew."""
     numbers = [one.number for one in same]
     if len(numbers) < LEAST:
-        return any(one.found["more"] and one.manner[2] == ":" for one in same)
+        return any(_more(one.found) and one.manner[2] == ":" for one in same)
+    if same[0].found["bare"] and same[0].manner[2] != ":":
+        return numbers[0] == 1 and all(a < b for a, b in pairwise(numbers))
     if same[0].manner[2] == "" and same[0].manner[0] in BULLETS:
         return numbers[0] == 1 and len(numbers) > LEAST and all(
             later in (one + 1, 1) for one, later in pairwise(numbers)
@@ -136,11 +156,11 @@ def _counts_on(same: list[_Label]) -> bool:
 
 def _as_usual(one: _Label) -> str:
     """The label with a colon behind it, as long as it was with all that stood around."""
-    found, more = one.found, one.found["more"] or ""
+    found, more = one.found, _more(one.found)
     if more:
         more = _listed([one.number, *map(int, NUMBERS.findall(more))], more)
-    word = found["word"] or found["nth_word"]
-    gap = "" if word in ("r", "R") else " "
+    word = found["word"] or found["nth_word"] or ""
+    gap = "" if word in ("r", "R", "") else " "
     label = f"{word}{gap}{one.number}{more}:"
     whole = found.string[found.start() : one.words_at]
     indent = min(len(found["lead"]), len(whole) - len(label) - 1)
@@ -150,6 +170,6 @@ def _as_usual(one: _Label) -> str:
 def _listed(numbers: list[int], said: str) -> str:
     """The other numbers behind the first."""
     counts_on = all(later == number + 1 for number, later in pairwise(numbers))
-    if counts_on or (len(numbers) == 2 and re.search(r"[-—]|to|thr", said)):
+    if counts_on or (len(numbers) == 2 and re.search(r"[-—~]|\.\.|to|thr|til", said)):
         return f"-{numbers[-1]}"
     return "".join(f", {number}" for number in numbers[1:])

@@ -62,6 +62,7 @@ from reader.text.row_adjectives import without_row_adjectives
 from reader.text.row_lists import rows_of_lists
 from reader.text.row_notes import without_row_notes
 from reader.text.rows_form import rows_repeated
+from reader.text.rows_likewise import rows_likewise
 from reader.text.rows_that_are import rows_that_are
 from reader.text.run_in_labels import lines_of_labels
 from reader.text.said_alike import labelled_alike
@@ -155,6 +156,7 @@ AS_USUAL: tuple[Callable[[str], str], ...] = (
     wholly_short,
     two_together,
     one_stitch,
+    rows_likewise,
     labelled_others,
     with_brackets,
     rows_of_lists,
