@@ -12,6 +12,7 @@ from reader.text.all_but_told import all_but_told
 from reader.text.announced import unannounced
 from reader.text.begun_unsaid import begun_unsaid
 from reader.text.begun_with import begun_with
+from reader.text.begun_with_gap import begun_with_gap
 from reader.text.both_ends import both_ends
 from reader.text.bound_off import bound_off
 from reader.text.by_kind import by_kind
@@ -37,6 +38,7 @@ from reader.text.named_pieces import on_lines
 from reader.text.new_stitches import without_new_stitches
 from reader.text.noughts import noughts
 from reader.text.old_words import old_words
+from reader.text.overs_everywhere import overs_everywhere
 from reader.text.overs_short import overs_named
 from reader.text.part_nouns import without_asides, without_part_nouns
 from reader.text.picked_up import picked_up
@@ -76,6 +78,7 @@ OF_KNITTING: tuple[Callable[[str], str], ...] = (
     with_stars,
     begun_with,
     begun_unsaid,
+    overs_everywhere,
     together_told,
     without_adjectives,
     rows_spoken_of,
@@ -115,6 +118,7 @@ OF_CROCHET: tuple[Callable[[str], str], ...] = (
     each_round_evenly,
     without_short_names,
     first_chains,
+    begun_with_gap,
     both_ends,
     pieces_apart,
     slips_named,

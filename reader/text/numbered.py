@@ -47,7 +47,7 @@ NAMED = re.compile(
 """Among such rows one with a name: "Last row   sc2tog"."""
 ODD = re.compile(
     r"^(?P<gap>[ ]*)(?:#[ ]?(?P<first>\d{1,3})(?P<more>[ ]?(?:-|to)[ ]?#?\d{1,3})?[ ]?[:.)-]?"
-    r"|Step[ ](?P<step>\d{1,3})[ ]?[:.)-])[ ](?=[A-Za-z(*\[\d])",
+    r"|(?:Step|STEP|step)[ ](?P<step>\d{1,3})[ ]?[:.)-])[ ](?=[A-Za-z(*\[\d])",
     re.MULTILINE,
 )
 """Rows told as "#3 sc in each", "Step 3: sc in each"."""

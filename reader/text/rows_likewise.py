@@ -49,6 +49,7 @@ LABELLED = re.compile(
 )
 APART = re.compile(r"[,.;(—–]|[ ]-|(?<=[ ])(?=(?:this|and|as|so)[ ])", re.IGNORECASE)
 """Where such words may begin behind those of the row."""
+OF_PART = re.compile(r"\b(?:of|in|throughout) the [a-z]+(?=[ ]*[.,;)]|[ ]*$)")
 ONE_ROW = re.compile(r"\b(?:are|is|for|also|ditto|likewise) \d", re.IGNORECASE)
 """A number alone that is a row's, and no total: "so is 4"."""
 RANGE = re.compile(r"\d ?[-—–] ?\d")
@@ -100,7 +101,7 @@ def _others(words: str, number: int, row: str) -> str | None:
     """What the label gains by words behind those of its row: ",4,6", " and all even rows"; None
     where they are other words.
     """
-    said = WORD.findall(lowered(words))
+    said = WORD.findall(OF_PART.sub(" ", lowered(words)))
     numbers = _numbers(said)
     named = [one for one in said if not _is_number(one)]
     again = ROWS.intersection(named) and VERBS.intersection(named) <= of_words(lowered(row))

@@ -26,9 +26,30 @@ ENDED = Sought(
 UNIT_LAST = re.compile(rf"\d {_UNIT}$", re.IGNORECASE)
 
 
+_KIND = r"(?:[shd]{1,2}c|h?tr|sts?|stitches|loops?|lps?|clusters?|shells?)"
+_PART = (
+    r"(?:wedge|section|side|segment|petal|panel|point|division|triangle|sixth|fifth|quarter|third"
+    r"|needle|half|leaf|star|edge|part|spoke|arm|ray|slice|leg|group|repeat|rep|pattern)s?"
+)
+PER_PART = Sought(
+    (" per ", " each ", " every "),
+    rf"^(?P<row>[ \t]*(?:{_ROW}[ .#]{{0,2}})?\d{{1,3}}[^\n]{{0,8}}?[:.)][^\n]{{4,}}?[.;:)]) "
+    r"(?:(?:there are|there should be|you(?:'ll| should| now)* have|makes|that's|that is|this makes"
+    r"|for|=|->|now)(?: now)? )?"
+    rf"(?P<total>\d{{1,4}} {_KIND}) (?:(?:in|on|to|for|at) )?(?:per|each|every) "
+    rf"(?P<part>{_PART})(?P<now> now)?\.?[ \t]*$",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""How many there are in each part, behind what is worked: "... 5 times. 3 sc per wedge."."""
+
+
 def totals_of_each(text: str) -> str:
     """The text so put; any text goes in."""
-    return ENDED.sub(_bracketed, text)
+    return ENDED.sub(_bracketed, PER_PART.sub(_of_a_part, text))
+
+
+def _of_a_part(found: re.Match[str]) -> str:
+    return fitted(f"{found['row']}({found['total']} per {found['part']})", found.group())
 
 
 def _bracketed(found: re.Match[str]) -> str:
