@@ -104,6 +104,16 @@ def begins(nodes: tuple[Node, ...]) -> bool:
     return False
 
 
+MAGIC = re.compile(r"\b(?:magic|mr|adjustable)\b", re.IGNORECASE)
+
+
+def below_ring(nodes: tuple[Node, ...], below: Below) -> Below:
+    """What lies below a row: nothing where it begins with a magic ring, "Round 1: MR 5 sc"."""
+    first = next((one for one in nodes if not isinstance(one, Act)), None)
+    ringed = isinstance(first, Start) and MAGIC.search(first.words) is not None
+    return Below() if ringed and below.stitches else below
+
+
 ADDED = re.compile(
     r"\b(?:at (?:the )?(?:beg|end|each|start)"
     r"|\d+ (?:more|extra|additional|new|further) (?:sts|stitches)|same needle"

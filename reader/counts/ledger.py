@@ -19,6 +19,7 @@ from reader.counts.fabric import Below, plain, turned
 from reader.counts.faults import Where, quoted
 from reader.counts.foundation import (
     begins,
+    below_ring,
     closed_round,
     ends_at_half,
     ends_in_loop,
@@ -85,8 +86,7 @@ class Ledger:
         self.text, self.coming = pattern.reading, ""
         self.rows: list[CountedRow] = []
         self.problems: list[Problem] = []
-        self.below = Below()
-        self.before = before if before is not None else Below()
+        self.below, self.before = Below(), before if before is not None else Below()
         self.carried, self.turning, self.number, self.opened, self.star = 0, 0, 0, 0, -1
         self.copies, self.joined, self.doubted = copies, False, False
         self.hooked = loops_called(self.text)
@@ -272,7 +272,7 @@ class Ledger:
         pattern = self.pattern
         self.go_on(entry)
         over = over if over is not None else earlier_row(self, entry)
-        below = over if over is not None else self.below
+        below = over if over is not None else below_ring(entry.nodes, self.below)
         # The work was turned at the end of the row before, and is turned back at once.
         below = turned(below) if turns_back(entry.nodes) else below
         edge = edge_beside(entry.nodes, below.stitches, unit_before(self.text, entry.row.start))

@@ -45,6 +45,8 @@ from reader.text.picked_up import picked_up
 from reader.text.pieces_amid import pieces_apart
 from reader.text.plain_stretches import plain_stretches
 from reader.text.ribs import ribs_named
+from reader.text.row_beginnings import row_beginnings
+from reader.text.row_kept import row_kept
 from reader.text.row_words import row_words
 from reader.text.rows_spoken_of import rows_spoken_of
 from reader.text.same_manner import as_last_row
@@ -66,8 +68,10 @@ from reader.text.untwisted import without_care
 
 OF_KNITTING: tuple[Callable[[str], str], ...] = (
     unwrapped,
+    row_kept,
     without_gusset_totals,
     number_first,
+    row_beginnings,
     leaflet_words,
     lots_picked_up,
     decreases_named,
@@ -112,6 +116,7 @@ OF_KNITTING: tuple[Callable[[str], str], ...] = (
 )
 """In this order: a pass leans on what those before it have set."""
 OF_CROCHET: tuple[Callable[[str], str], ...] = (
+    row_kept,
     without_chain_notes,
     without_care,
     without_side_stars,

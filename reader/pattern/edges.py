@@ -35,7 +35,7 @@ FIRST_WHERE = tuple(
                  "front edge", "each row", "every row", "every other row", "underarm", "row")
 )  # fmt: skip
 """Where it is done may be told before how many."""
-LAST = ("last", "the last", "rem", "remaining", "the rem", "the remaining")
+LAST = ("last", "the last", "rem", "remaining", "the rem", "the remaining", "final", "other")
 BESIDE = (
     "loosely", "very", "first", "next", "following", "a total of", "another", "the", "1st",
     "in pattern", "knitwise", "purlwise", "all", *LAST,

@@ -10,6 +10,7 @@ from dataclasses import replace
 from reader.pattern.again_changed import again_changed
 from reader.pattern.beyond_goal import BEYOND_GOAL, FURTHER_WORK
 from reader.pattern.changes import (
+    AS_BEFORE,
     EVERY_NEEDLE,
     Change,
     cast_at_end,
@@ -373,6 +374,8 @@ def _times_of(tail: str, change: Change | None, goal: int | None) -> int | None:
         # "in the next row, then every 8th row 3 times (more)": the first one is not among them.
         apart = change.first_apart or MORE.search(tail) is not None
         times += apart and TIMES_IN_ALL.search(tail) is None
+    elif times is not None and times > 1 and AS_BEFORE.search(tail):
+        times -= TIMES_IN_ALL.search(tail) is not None
     rows = FOR_ROWS.search(tail)
     if change is not None and change.step and times is None and goal is None and rows:
         return int(rows.group(1)[:3]) // change.every

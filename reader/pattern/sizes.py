@@ -106,8 +106,15 @@ def values_in(one: str) -> int:
     return len(re.findall(r"\d+|(?<![\d\s])\s*[—-]\s*(?!\s*\d)|^\s*[—-]", one))
 
 
+COUNTED_LINES = re.compile(
+    r"^[^\w\n]*[A-Za-z]+ \d{1,2} ?/ ?\d{1,2}[^\w\n]*$", re.MULTILINE
+)
+"""Lines that only count what a text was sent in, "Photo 3/6": no sizes."""
+
+
 def sizes_named(text: str) -> tuple[str, ...]:
     """The names of the sizes, ("one size",) where the text names none."""
+    text = COUNTED_LINES.sub("", text)
     lists = [values_in(one.group(1)) for one in SIZED.finditer(text) if not _is_total(text, one)]
     bare = [len(re.findall(r"\d+", one.group(1))) for one in BARE.finditer(text)]
     lists += [number for number in bare if number < MOST]

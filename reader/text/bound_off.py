@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 
+from reader.text.fitting import fitted
 from reader.text.sought import Sought
 
 _ALL = (
@@ -39,7 +40,8 @@ NONE_LEFT = Sought(
 
 BEGINNINGS_FIRST = Sought(
     ("off",),
-    r"(?P<cap>\bat)\s(?P<where>(?:the\s)?beg(?:inning)?\.?\sof\s(?:the\s|each\sof\s|each\sof\sthe\s)?"
+    r"(?P<cap>\bat)\s(?P<where>(?:the\s)?beg(?:inning)?\.?\sof\s(?:the\s|each\sof\s"
+    r"|each\sof\sthe\s)?"
     r"(?:next|following|foll)\s(?:\d+|two|four|six|eight)\s(?:more\s)?rows),?\s"
     r"(?P<off>(?:bind|cast)\soff)\s(?P<n>\d+(?:\s?[(\[][\d ,:;/-]+[)\]])?\s(?:sts?|stitches))"
     r"(?=\s*(?:[.,;]|and\b|\n|$))",
@@ -48,11 +50,27 @@ BEGINNINGS_FIRST = Sought(
 """ "At beg of next 2 rows bind off 5 sts": what is bound off behind where."""
 
 
+_LEFT = r"(?:is|are)\s(?:still\s)?left(?:\sover)?|remains?|there\sis|'s\sleft|you\shave(?:\sleft)?"
+WHAT_IS_LEFT = Sought(
+    ("off",),
+    rf"(?P<off>\b(?:bind|cast)\soff(?:\sloosely)?)\s(?:(?:all\s)?(?:what(?:ever)?|those|the\ssts"
+    rf"|all)(?:\sthat)?\s?"
+    rf"(?:{_LEFT})|everything\sleft|(?:all\s)?the\s(?:rest|others|remainder)"
+    r"|(?:all\s)?(?:the\s|those\s)?(?:rem(?:aining)?\.?|last|other)\s(?:sts|stitches))"
+    r"(?:\s?[,:;=—-]+\s?|\s?(?P<open>\())\s?(?:all\s)?(?P<n>\d{1,3}(?:\s?[(\[][\d ,:;/-]+[)\]]"
+    r"|(?:[,/:-]\s?\d{1,3})+)?)"
+    r"(?P<sts>\s(?:sts?|stitches)\b)?(?(open)\)|)(?=\s*(?:[.,;]|$|and\b))",
+    re.IGNORECASE | re.MULTILINE,
+)
+""" "Cast off what is left, 6 sts"; "cast off the rest (7)"."""
+
+
 def bound_off(text: str) -> str:
     """The text so put; any text goes in."""
     text = AMID.sub(_off, BEGINNINGS_FIRST.sub(_off_first, text))
     text = NONE_LEFT.sub(_to_none, text)
     text = BEHIND.sub(lambda m: f"{m['verb']} all".ljust(len(m.group())), text)
+    text = WHAT_IS_LEFT.sub(lambda m: fitted(f"{m['off']} rem {m['n']} sts", m.group()), text)
     return THIS_TIME.sub(lambda m: " " * len(m.group()), text)
 
 

@@ -38,6 +38,17 @@ SET_UP = re.compile(
     r"|^[ \t]*setup ?[:=—-](?= ?(?:ch|chain|make|work)\b)", re.IGNORECASE | re.MULTILINE,
 )
 """Before a line with nothing but the chain, what it is for."""
+RING_ONLY = re.compile(
+    r"^(?P<lead>[ \t]*(?:to[ ](?:begin|start)|set[ -]?up(?:[ ](?:round|rnd))?|first(?:ly)?"
+    r"|(?:foundation|base)"
+    r"(?:[ ](?:ring|round|rnd|ch(?:ain)?))?)[ ]?[:=—-])(?=[ ](?:(?:with|using"
+    r"|in)[ ][^.;:\n]{1,30}?)?(?:(?:make|work)[ ])?"
+    r"(?:(?:a[ ])?ch(?:ain)?[ ](?:of[ ])?\d{1,3}|\d{1,3}[ ]ch(?:ain)?s?)\b(?![^\n]*\b(?:sc|h?dc"
+    r"|h?tr|treble|double|single)\b)"
+    r"[^\n]*\b(?:join|joined|sl|ss|slip|ring|close)\b)",
+    re.IGNORECASE | re.MULTILINE,
+)
+"""Before a line with a chain and its joining alone, what it is for: "To begin: Ch 30, join"."""
 CHAIN_ONLY = re.compile(
     r"^(?P<lead>[ \t]*)ch(?:ain)?(?: up|:| =|=| -)[ ]?(?P<n>\d{1,4})"
     r"(?=[ ]*(?:sts?|stitches)?\.?[ \t]*$)",
@@ -53,6 +64,7 @@ def _in_all(found: re.Match[str]) -> str:
 
 def with_chain(text: str) -> str:
     """The text with such lines as a chain of so many; any other text as it is."""
+    text = RING_ONLY.sub(lambda found: " " * len(found.group()), text)
     text = WITH_TURN.sub(_in_all, SET_UP.sub(lambda found: " " * len(found.group()), text))
     text = BY_CHAINING.sub(
         lambda m: f"{m['lead']}ch {m['n']}{m['more'] or ''}".ljust(len(m.group())), text

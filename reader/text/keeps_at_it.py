@@ -1,7 +1,6 @@
 """Knitting text -> the same text, length kept, with a row that is worked again told in a chatty way
-as "rep last row until": "Keep at it till there are 46", "Do this over and over until you have 46",
-"Same again next row, 44, and so forth until"; and what leads up to it, "Then the way back: k1,
-k2tog", as its label.
+as "rep last row until": "Same again next row, 44, and so forth until", "Keep on with those two
+until"; and what leads up to it, "Then the way back: k1, k2tog", as its label.
 """
 
 from __future__ import annotations
@@ -19,18 +18,7 @@ _UNTIL = (
     rf"(?P<n>\d{{1,4}}|(?:{SPELLED})\b)(?P<sts> (?:sts|stitches)\b)?"
     r"(?! ?[(\[,/\d]| (?:rows|rounds|rnds|inches|in\b|cm|times|ridges|holes|repeats))"
 )
-_THIS = r"(?:this|that|it|these|the same)(?: (?:row|round|thing|same row|one row|rows))?"
 _KEEP = r"(?:keep|keeping|carry|go|stay)(?: on)?"
-AT_IT = Sought(
-    ("until", "till", "til "),
-    rf"{_BEGINS}{_LEADS}(?:{_KEEP} at it"
-    rf"|{_KEEP} (?:doing|knitting|working|repeating|making)(?: just)?(?: {_THIS})"
-    r"(?: (?:over and over|again and again))?(?: again)?"
-    rf"|(?:do|work|knit|make|repeat) {_THIS},? (?:over and over|again and again|time after time)"
-    r"(?: again)?|(?:over and over|again and again)(?: again)?|keep repeating"
-    rf"|{_KEEP} like (?:this|that)){_UNTIL}",
-    re.IGNORECASE | re.MULTILINE,
-)
 SAME_AGAIN = Sought(
     (" again", "ditto", "the same"),
     rf"{_BEGINS}{_LEADS}(?:(?:the )?same again|ditto|the same)(?: (?:on|in|for|with))?"
@@ -77,7 +65,7 @@ LEADS_UP = Sought(
 
 def keeps_at_it(text: str) -> str:
     """The text so put; any text goes in."""
-    for one in (AT_IT, SAME_AGAIN, THOSE):
+    for one in (SAME_AGAIN, THOSE):
         text = one.sub(_again, text)
     text = LIST_COLON.sub(lambda m: f"{m['go']},", text)
     return LEADS_UP.sub(_label, AMID_LIST.sub(lambda m: ",".ljust(len(m.group())), text))

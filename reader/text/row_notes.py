@@ -39,6 +39,7 @@ CARE = Sought(
 )
 """A sentence that only asks for care, behind what is to be done: "Be sure to work over the tail."
 """
+JOINS = re.compile(r"\b(?:and|then) (?:join|slip|sl st|ss|close)\b", re.IGNORECASE)
 ROW = re.compile(
     r"(?:R|rnds?|rounds?|rows?|rds?)?\.? ?\d{1,3}(?:st|nd|rd|th)?\b", re.IGNORECASE
 )
@@ -47,8 +48,14 @@ ROW = re.compile(
 def without_row_notes(text: str) -> str:
     """The text without them; any text goes in."""
     text = NOTE.sub(_kept, text)
-    text = CARE.sub(lambda found: " " * len(found.group()), text)
+    text = CARE.sub(_cared_for, text)
     return ASIDE.sub(_without, text)
+
+
+def _cared_for(found: re.Match[str]) -> str:
+    """A sentence that also joins is kept: "Make sure the chain isn't twisted and join it"."""
+    said = found.group()
+    return said if JOINS.search(said) else " " * len(said)
 
 
 def _without(found: re.Match[str]) -> str:

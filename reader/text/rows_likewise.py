@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 from itertools import pairwise
 
-from reader.terms.numbers import word_number
+from reader.terms.numbers import SPELLED, word_number
 from reader.text.sought import Sought, lowered
 
 
@@ -67,6 +67,13 @@ MAY = Sought(
 )
 
 
+SO_MANY = re.compile(
+    rf"\b(?:\d{{1,3}}|{SPELLED}) (?:(?:more|such|other|further|of these|of those) )*"
+    r"(?:rows|rounds|rnds)\b"
+)
+"""How many rows, and not which: "eight rows like this in all"."""
+
+
 def rows_likewise(text: str) -> str:
     """The text with one label for rows that are told together."""
     return MAY.sub(_line, text)
@@ -106,6 +113,8 @@ def _others(words: str, number: int, row: str) -> str | None:
     named = [one for one in said if not _is_number(one)]
     again = ROWS.intersection(named) and VERBS.intersection(named) <= of_words(lowered(row))
     likened = LIKENED.union(VERBS if again else ())
+    if len(numbers) == 1 and SO_MANY.search(lowered(words)):
+        return None
     if not likened.intersection(named) or not PASSED.issuperset(named):
         return None
     if numbers:

@@ -32,6 +32,8 @@ from reader.text.figure_heads import without_figures
 from reader.text.footnotes import without_marks
 from reader.text.foundations import with_chain
 from reader.text.half_short import wholly_short
+from reader.text.key_told import keys_told
+from reader.text.label_lists import label_lists
 from reader.text.label_numbers import rows_in_figures
 from reader.text.label_series import labels_as_usual
 from reader.text.labels_alone import with_colons
@@ -111,6 +113,8 @@ NO_PATTERN: tuple[Callable[[str], str], ...] = (
 """What a copy brings that is no pattern, dropped from the text as it came; in this order."""
 AS_USUAL: tuple[Callable[[str], str], ...] = (
     without_boxes,
+    keys_told,
+    label_lists,
     labels_as_usual,
     sentences_ended,
     changes_alone,
