@@ -155,11 +155,19 @@ def one_of(kind: str) -> str:
     return forms(Craft.CROCHET, Terms.US).get(kind) or kind.rstrip("s")
 
 
+OF_A_STITCH = re.compile(r"\s*\b(?:sts?|stitch(?:es)?)$")
+"""Behind a stitch's name in full: "24 single crochet stitches"."""
+
+
 def us_kind(kind: str, terms: Terms) -> str:
-    """What a printed total counts, a stitch of UK terms by its US name: "tr" there is "dc"."""
-    if terms is not Terms.UK:
+    """What a printed total counts, a stitch by its short US name whatever it is called: "tr" of UK
+    terms is "dc", and so are "double crochets" of US ones.
+    """
+    bare = OF_A_STITCH.sub("", kind)
+    if not bare:
         return kind
-    name = forms(Craft.CROCHET, terms).get(kind) or forms(Craft.CROCHET, terms).get(one_of(kind))
+    names = forms(Craft.CROCHET, terms)
+    name = names.get(kind) or names.get(one_of(kind)) or names.get(bare) or names.get(one_of(bare))
     found = stitch_named(name, Craft.CROCHET) if name else None
     return name if name and found is not None and found.kind is Kind.STITCH else kind
 

@@ -27,6 +27,7 @@ from reader.text.first_chains import first_chains
 from reader.text.gusset_totals import without_gusset_totals
 from reader.text.halves import halves_told
 from reader.text.held_told import held_told
+from reader.text.into_groups import into_groups
 from reader.text.keeps_at_it import keeps_at_it
 from reader.text.leaflet_words import leaflet_words
 from reader.text.left_waiting import sides_told
@@ -51,6 +52,7 @@ from reader.text.row_words import row_words
 from reader.text.rows_spoken_of import rows_spoken_of
 from reader.text.same_manner import as_last_row
 from reader.text.set_right import in_turn
+from reader.text.several_in_one import several_in_one
 from reader.text.shaping_rows import shaping_rows
 from reader.text.short_names import without_short_names
 from reader.text.short_together import together_told
@@ -74,6 +76,7 @@ OF_KNITTING: tuple[Callable[[str], str], ...] = (
     row_beginnings,
     leaflet_words,
     lots_picked_up,
+    several_in_one,
     decreases_named,
     noughts,
     shaping_rows,
@@ -122,6 +125,7 @@ OF_CROCHET: tuple[Callable[[str], str], ...] = (
     without_side_stars,
     each_round_evenly,
     without_short_names,
+    into_groups,
     first_chains,
     begun_with_gap,
     both_ends,

@@ -46,15 +46,22 @@ _SIDE = (
     r" sides? of|either side)|(?P<one>just before|just after|before|after|inside|outside)) "
     rf"{_WHICH}{_NOUN}"
 )
+_AREA = (
+    r"(?:in|on|into|over) (?:the (?:cent(?:re|er)|middle) of )?(?:each|every(?: one)?|all)"
+    r" (?:of )?(?:the )?(?:(?P<areas>\d+|two|three|four|five|six|seven|eight|nine|ten|twelve) )?"
+    r"(?:[pk] ?\d* |purl |knit |plain |purled |knitted )*"
+    r"(?P<area>ribs?|cables?|panels?|wedges?|sections?|gores?)"
+)
+"""Stretches of the row, as many as it says."""
 _UNNAMED = r"(?:before|after) (?:the )?(?:first|second|1st|2nd|next|last)"
 _BARE = re.compile(r"\?P<\w+>")
-_SPOT = _BARE.sub("?:", rf"{_ONE}(?:{_ENDS}|{_SIDE}|{_UNNAMED}(?= and))")
+_SPOT = _BARE.sub("?:", rf"{_ONE}(?:{_ENDS}|{_SIDE}|{_AREA}|{_UNNAMED}(?= and))")
 SPOTS = re.compile(
     rf"{_VERB}(?P<so>\d+|two|three|four|six|eight)? ?(?:sts? |stitch |stitches )?(?:(?:in|on)"
     rf" (?:this |the )?(?:row|rnd|round) )?(?::? ?)(?P<spots>{_SPOT}(?:(?: ,| ,? ?and"
     rf"| &) {_SPOT})*)(?= |$)"
 )
-EACH = re.compile(rf"{_ONE}(?:(?P<ends>{_ENDS})|{_SIDE}|(?P<unnamed>{_UNNAMED}))(?= |$)")
+EACH = re.compile(rf"{_ONE}(?:(?P<ends>{_ENDS})|{_SIDE}|{_AREA}|(?P<unnamed>{_UNNAMED}))(?= |$)")
 SPREAD_WORDS = frozenset(["thumb", "gusset", "centre", "center", "middle", "spine"])
 """Stitches called so lie side by side: they are one spot, however many."""
 LOOK = 40
@@ -131,6 +138,8 @@ def _spots(one: re.Match[str]) -> tuple[int, int]:
         return 2, 0
     if one["unnamed"]:
         return 1, 0
+    if one["area"]:
+        return (_number(one["areas"]) if one["areas"] else -1), 0
     each = 2 if one["two"] else 1
     told, what, noun = (one["n"] or "").strip(), (one["what"] or "").split(), one["noun"]
     many = noun.endswith("s") or (one["all"] or "").startswith(("each", "all", "every", "both"))

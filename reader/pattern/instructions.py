@@ -8,6 +8,7 @@ from dataclasses import replace
 
 from reader.pattern.acts import find_act
 from reader.pattern.all_but import find_all_but
+from reader.pattern.balanced_overs import balanced_overs
 from reader.pattern.brackets import (
     OPEN_CLOSE,
     bracketed,
@@ -94,7 +95,8 @@ def read_row(text: str, start: int, end: int, book: Book) -> tuple[Node, ...]:
 def read_tokens(tokens: list[Token], text: str, book: Book) -> tuple[Node, ...]:
     """The instructions of a list of tokens."""
     cur = Cursor(tokens, text, book)
-    return _Reading(cur).all()
+    nodes = _Reading(cur).all()
+    return balanced_overs(nodes) if book.craft is Craft.KNITTING else nodes
 
 
 def read_group(cur: Cursor) -> tuple[Node, ...]:

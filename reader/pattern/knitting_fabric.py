@@ -136,15 +136,20 @@ def _what_is_left(cur: Cursor, start: int) -> Node | None:
     return Work(cur.span(start), cur.said(start), stitch, number or ONE, place)
 
 
+_CALLED = (
+    "patt", "pattern", "pat", "rib", "ribbing", "seed", "seed st", "seed stitch", "moss", "moss st",
+    "moss stitch", "m st", "garter", "garter st", "garter stitch", "g st", "stockinette",
+    "stockinette st", "stocking st", "stocking stitch", "st st", "reverse st st", "rev st st",
+)  # fmt: skip
+"""What a fabric is called, which is worked over so many stitches."""
+OF_A_PART = frozenset(["the", "face", "neck", "front", "back", "wrist", "waist", "edge", "of"])
+"""Before a fabric's name, it is a part of the piece: "at the edge of the face ribbing"."""
 FABRICS = (
     "knit in pattern", "k in patt", "knit in patt", "k in pattern", "continue in pattern",
-    "work in patt", "work in pattern", "cont in patt", "continue in patt", "keep in patt",
-    "patt", "pattern", "rib", "work in rib", "work in ribbing", "work", "moss st", "m st", "moss",
+    "cont in patt", "continue in patt", "keep in patt", "work",
     "work cable", "cable", "work cables", "work twist", "twist", "work cross", "cross",
-    "cable twist", "cable cross", "make cable", "make twist", "work chart", "in rib", "in patt",
-    "in pattern", "work patt", "work even", "g st", "garter st", "seed st", "seed stitch",
-    "work in seed st", "work in seed", "work seed st", "in seed st", "work pattern", "work pat",
-    "in pat", "work in pat", "pat",
+    "cable twist", "cable cross", "make cable", "make twist", "work chart", "work even",
+    *(f"{lead}{one}" for one in _CALLED for lead in ("", "work in ", "in ", "work ")),
 )  # fmt: skip
 
 
@@ -164,7 +169,7 @@ def _in_fabric(cur: Cursor, start: int) -> Node | None:
     number = cur.number() if plain else None
     if plain:
         cur.at += 2
-    elif not cur.accept(*FABRICS):
+    elif (cur.low(-1) in OF_A_PART and cur.any_words(_CALLED)) or not cur.accept(*FABRICS):
         return None
     back = taken_up(cur, start, None) if not plain else None
     if back is not None:

@@ -37,6 +37,7 @@ from reader.pattern.line_words import (
     RUN_IN,
     STITCHY,
 )
+from reader.pattern.meant_groups import only_meant
 from reader.pattern.named_groups import tells_group
 from reader.pattern.remark_kinds import kind_of, told_kind
 from reader.pattern.rules import plain_rows_only
@@ -215,6 +216,7 @@ class _LayingOut:
             return
         meant = not self.begun and (tells_group if self.crocheted else tells_meaning)(words)
         key = not marks and (lists_meanings(words) or tells_how(words) or tells_short(words))
+        meant = meant or (self.crocheted and only_meant(words))
         if key or (meant and not marks):
             self.note("key", start, end)
             return

@@ -220,7 +220,7 @@ def _parts(items: Sequence[tuple[str, str]], terms: Terms) -> tuple[tuple[str, i
     for number, stitch in items:
         low = " ".join(stitch.lower().split())
         if low.startswith("ch"):
-            parts.append(("ch", int((re.sub(r"\D", "", low) or "1")[:3])))
+            parts.append(("ch", int((re.sub(r"\D", "", low) or str(_amount(number)))[:3])))
             continue
         name = name_of(low, Craft.CROCHET, terms)
         if not name:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import re
-
 from reader.pattern.cursor import STOPS, Cursor
 from reader.pattern.place_first import NOT_OURS
 from reader.pattern.place_words import LOOP_ONLY, RING_WORDS
@@ -12,6 +10,8 @@ from reader.pattern.tree import Num
 from reader.terms.stitches import Craft
 
 ONE_OF_THEM = ("next", "same", "first", "last", "each", "every")
+YARN_BY = ("in", "with", "using")
+"""Before a yarn or a corner, in one word."""
 
 
 def number_behind(cur: Cursor) -> bool:
@@ -21,17 +21,15 @@ def number_behind(cur: Cursor) -> bool:
     if cur.any_words(LOOP_ONLY, 1) and cur.kind(-1) == "word" and cur.kind(-2) != "num":
         # "sc 24 in BLO"
         return True
-    if cur.low(1) == "in" and _yarn(cur, 2) and cur.low(3) in (*STOPS, ""):
-        # "sc 5 in A, sc 11 in B"
-        return cur.kind(-1) == "word" and cur.kind(-2) != "num"
     placed = cur.low(1) in ("in", "into") and (
         cur.low(2) in ONE_OF_THEM or cur.kind(2 + (cur.low(2) == "the")) == "ord"
     )
     if cur.low(1) in ("in", "into") and cur.any_words(RING_WORDS, 2 + (cur.low(2) in ("the", "a"))):
         # "sc 6 in magic ring": nothing else was worked before.
         return True
-    if placed and cur.book.craft is Craft.CROCHET:
-        # "sc 3 in last st", "dc 2 in each of next 3 sts": a bare "3 in last" has a comma before it.
+    told = placed or (cur.low(1) in YARN_BY and cur.low(3) in (*STOPS, ""))
+    if told and cur.book.craft is Craft.CROCHET:
+        # "sc 3 in last st", "sc 5 in white": a bare "3 in last" has a comma before it.
         return cur.kind(-1) == "word" and cur.kind(-2) != "num"
     if cur.book.craft is Craft.KNITTING and cur.low(1) in ("in", "into", "through"):
         # "k 1 in back of st"
@@ -52,13 +50,6 @@ def _own_number(cur: Cursor) -> bool:
     if after is None or cur.low(1) in ("st", "sts"):
         return cur.low(1) not in ("ch", "chain")
     return cur.book.craft is Craft.KNITTING and cur.low(1) in ("tog", "st", "sts")
-
-
-def _yarn(cur: Cursor, ahead: int) -> bool:
-    """Whether the yarn is named there by a letter, "A", "MC"."""
-    token = cur.peek(ahead)
-    written = cur.text[token.start : token.end]
-    return re.fullmatch(r"[A-H]|MC|CC\d?", written) is not None
 
 
 def times_behind(cur: Cursor) -> Num | None:

@@ -40,9 +40,11 @@ INCREASE = re.compile(r"inc|increase|inc st")
 ONE_PLACE = re.compile(
     r"^[\(\[]?\s*((?:\d+\s*)?(?:sc|hdc|dc|tr)(?:\s*,\s*(?:ch\s*\d+|(?:\d+\s*)?(?:sc|hdc|dc"
     r"|tr)))*)\s*[\)\]]?\s*"
-    r"(?:all )?in(?:to)? (?:the )?(?:one|same|next|indicated|a single|specified|st|each)"
+    r"(?:all )?in(?:to)? (?:the )?(?:one|same|next|indicated|a single|specified|st|each)\b"
+    r"[^,;.(){}\d]{0,30}[\)\]]?\s*(?:$|[.;](?!\d))"
 )
-"""A definition that puts several stitches into one place."""
+"""A definition that puts several stitches into one place, and nothing else: "Edging: (sc in next
+st, sk 1) around" is worked."""
 DRAWN_TOGETHER = re.compile(
     r"\b(?:keep|hold|leav|retain)\w*\b[^.;]{0,24}\blast (?:\w+ )?(?:loop|lp)s?\b"
     r"|\b(?:through|thru|off) (?:all|\d+) (?:the )?(?:remaining )?(?:loops|lps)"

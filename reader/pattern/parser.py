@@ -16,6 +16,7 @@ from reader.pattern.evidence import craft_of, terms_of
 from reader.pattern.filet import is_filet, square_of
 from reader.pattern.layout import Layout, lay_out
 from reader.pattern.letter_codes import CIRCLED, letter_codes, with_circled
+from reader.pattern.meant_groups import meant_groups
 from reader.pattern.named_groups import named_groups
 from reader.pattern.own_key import learn_key
 from reader.pattern.own_names import own_names
@@ -119,8 +120,11 @@ def _parsed(text: str, terms: str, craft: str, beside: tuple[str, ...] = ()) -> 
         layout = lay_out(plain, sizes)
     groups = tuple(named_groups(plain, chosen)) if which is Craft.CROCHET else ()
     specials, key = specials_in(plain, which, chosen, groups)
-    for name, own in (own_names(plain, chosen) if which is Craft.CROCHET else {}).items():
-        specials.setdefault(name, Special(name, own))
+    if which is Craft.CROCHET:
+        for name, own in own_names(plain, chosen).items():
+            specials.setdefault(name, Special(name, own))
+        for name, own in meant_groups(plain, chosen).items():
+            specials[name] = Special(name, own)
     for letter, stitch in codes.items():
         specials[CIRCLED[letter]] = Special(stitch.name, stitch)
     lines = tuple(found.start() + 1 for found in re.finditer("\n", text))

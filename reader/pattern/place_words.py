@@ -38,6 +38,8 @@ AROUND = (
     "across",
     "in the rest", "in all the rest", "in rest", "in the others", "in all others",
     "in the rest of them",
+    "round to the start", "around to the start", "round to the beginning",
+    "around to the beginning", "back to the start", "back to the beginning",
     "to the end of the row", "to the end of the round", "to the end of row", "to end of row",
     "to end of round", "to end of rnd", "to the end of rnd", "to the end", "to end", "even",
     "evenly across", "evenly around",

@@ -18,6 +18,7 @@ from reader.pattern.totals import (
     BRACKET,
     COMES_OUT,
     FOR_ROWS,
+    IN_ALL,
     IN_THIS_ROW,
     NET_OVER,
     OF_SIZES,
@@ -48,8 +49,8 @@ FOLLOWS = re.compile(
 )
 
 TOTAL_FIRST = re.compile(
-    r"\s*(?:[+-]? ?\d|total|count|stitch (?:count|total)|you|we\b|there|this|makes|=|inc|dec|now)",
-    re.IGNORECASE,
+    r"\s*(?:[+-]? ?\d|total|count|stitch (?:count|total)|you|we\b|there|this|makes|=|inc|dec|now"
+    r"|so )", re.IGNORECASE,
 )
 TIMES_ONLY = re.compile(
     r"\W*(?:\d{1,2} ?x?|x ?\d{1,2}|repeat|rep|\d{1,2} times:?)\W*", re.IGNORECASE
@@ -196,8 +197,7 @@ def _whole(body: str, one: Printed) -> bool:
     if one.change or one.each or body.isdecimal():
         return True
     rest = IN_THIS_ROW.sub("", NUMBER.sub("", body, count=1).strip().lower())
-    rest = COUNTING.sub("", FOR_ROWS.sub("", rest))
-    rest = OTHER_SIZES.sub("", rest)
+    rest = OTHER_SIZES.sub("", COUNTING.sub("", FOR_ROWS.sub("", IN_ALL.sub("", rest))))
     rest = re.sub(r"^\s*:\s*\d+ [A-Z](?:, \d+ [A-Z])*$", "", rest)
     return bool(MORE_KINDS.match(rest.strip()) if rest.strip() else True)
 
@@ -264,7 +264,7 @@ BY_COLOUR = re.compile(r"(?:^|[\s,;(])[A-Z]{1,2}:$")
 YARNS = re.compile(r"[(\[][A-Za-z]{1,10}\d?[)\]](?=.*[(\[][A-Za-z]{1,10}\d?[)\]]$)", re.DOTALL)
 """The yarn in a bracket before each of several stitches: "[MC] 3 sc, [CC] 2 sc, [MC] 3 sc"."""
 ROW_OVER = re.compile(
-    r"\b(?:across|around|(?:to|the) end|times|twice|together),$"
+    r"\b(?:across|around|(?:to|the) end|times|\d+ ?x|twice|together),$"
     r"|[*)\]] (?:across|around|to (?:the )?end|(?:\d+|\w+) times|twice)$",
     re.IGNORECASE,
 )

@@ -6,6 +6,7 @@ from __future__ import annotations
 
 import re
 
+from reader.pattern.meant_groups import without_meant
 from reader.pattern.printed import ONLY_A_TOTAL
 from reader.terms.numbers import SPELLED
 from reader.text.chain_notes import only_chain_notes
@@ -115,7 +116,7 @@ LISTED = re.compile(r"^\W*(?:abbr\w*|key|terms)\.?\s*[:.—-]\s*", re.IGNORECASE
 
 def lists_meanings(words: str) -> bool:
     """Whether a paragraph is a list of abbreviations: "ch chain; dc double crochet; tr treble"."""
-    told = LISTED.sub("", words)
+    told = without_meant(LISTED.sub("", words))
     pieces = [one.strip(" .") for one in re.split(r"[;,\n]", told) if one.strip(" .")]
     meant = sum(MEANING.fullmatch(one) is not None for one in pieces)
     return meant >= LEAST_MEANINGS and 3 * meant >= 2 * len(pieces)

@@ -17,8 +17,12 @@ _LIST = r"\d+(?:\s*[\(\[][\d,;:\s/\-]+[\)\]])?(?:\s*[,:]\s*\d+)*"
 BRACKET = re.compile(
     r"[\(\[]\s*(?P<body>[^()\[\]]*(?:[\(\[][\d,;:\s\-]+[\)\]][^()\[\]]*)*)\s*[\)\]]"
 )
+_NAMED = {*forms(Craft.CROCHET, Terms.US), *forms(Craft.CROCHET, Terms.UK)}
 _NAMES = {
-    *forms(Craft.CROCHET, Terms.US), *forms(Craft.CROCHET, Terms.UK), "st", "sts", "stitch",
+    *_NAMED,
+    *(f"{one} {st}" for one in _NAMED if one.endswith("crochet")
+      for st in ("st", "sts", "stitch", "stitches")),
+    "st", "sts", "stitch",
     "stitches", "loop", "loops", "lp", "lps", "mesh", "meshes",
     "group", "groups", "petal", "petals", "sp", "sps", "space", "spaces", "scallop", "scallops",
     "half double", "half doubles", "eyelets",
@@ -148,6 +152,8 @@ class Printed:
     mixed: bool = False
 
 
+IN_ALL = re.compile(r"^(?:in all|in total|altogether|all told)\b[ ,]*")
+"""Behind a total, that nothing is left out of it."""
 OF_EACH = ("on each", "each side", "in each", "each", "per", "between", "at each")
 IN_EACH_NEXT = re.compile(
     r"^(?:in|on|into) each (?:of )?(?:the )?(?:next|following|foll|first|last|rem\w*|other|of)\b"
@@ -243,7 +249,7 @@ def bracket_total(body: str, start: int, end: int) -> Printed | None:
     if not found:
         return None
     rest = (found.group("rest") or "").strip().lower()
-    rest = IN_THIS_ROW.sub("", FOR_ROWS.sub("", rest))
+    rest = IN_THIS_ROW.sub("", FOR_ROWS.sub("", IN_ALL.sub("", rest)))
     kind = re.sub(r"[\s.]+", " ", (found.group("kind") or "").lower()).strip()
     numbers = _numbers(found.group("n"), found.group("more"))
     if AND_FIRST_CHAIN.fullmatch(rest):

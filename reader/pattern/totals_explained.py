@@ -22,7 +22,17 @@ WORKS = re.compile(
     rf"|^\s*(?:,|and|\+|&)\s*\d+\s*(?:{STITCH})\b(?!\s*(?:on|per|each|a|to|in|along)\b)",
     re.IGNORECASE,
 )
-OVER = re.compile(r"[.;!]\s*$")
+OVER = re.compile(
+    r"(?:[.;!]|\b(?:join(?:ed)?|close|sl st to join|(?:sl st|slip st|ss) (?:in|to|into|on)"
+    r" (?:the )?(?:top|first|1st|beg\w*|\d(?:rd|th))\b[^,;.()]{0,24}))\s*$",
+    re.IGNORECASE,
+)
+JOINED = re.compile(r"[a-z0-9]\s*$", re.IGNORECASE)
+LEADS = re.compile(r"\s*(?:so|thus|that makes|(?:round|rnd|row) \d+\s*:)\s*(?=\d)", re.IGNORECASE)
+AGAIN = re.compile(
+    r"\*|\b(?:rep(?:eat)?|times|twice|ch|skip|sk|miss|next|each|same)\b"
+    r"|[,;&+] ?\d+(?!\d|st|nd|rd|th)"
+)
 
 
 def stated_part(body: str, before: str, after: str) -> str:
@@ -31,7 +41,12 @@ def stated_part(body: str, before: str, after: str) -> str:
     """
     if after.strip(" .;!\n") or not OVER.search(before):
         return ""
-    found = BEGINS.match(body)
-    if found is None or WORKS.search(body[found.end() :]):
+    lead = LEADS.match(body)
+    found = BEGINS.match(body, lead.end() if lead else 0)
+    if found is None:
+        return ""
+    # Behind the join a round is over, whatever place a bracket names: "(18 dc in ring)".
+    works = AGAIN if JOINED.search(before) else WORKS
+    if works.search(body, found.end()):
         return ""
     return found["total"]

@@ -90,6 +90,7 @@ def _foundations(**plain: str) -> dict[str, str]:
 FORMS: dict[str, str] = {
     "sl st": "sl st",
     "slst": "sl st",
+    "s l st": "sl st",
     "sl": "sl st",
     "slip st": "sl st",
     "slip stitch": "sl st",

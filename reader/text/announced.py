@@ -45,11 +45,15 @@ TURNED_ON = re.compile(
 )
 """Behind some stitches of a row: the others wait."""
 OTHERS_WAIT = "turn, put rem on spare"
+_SINCE = (
+    r" (?:after|since|behind|from) (?:the )?(?:last )?(?:group )?(?:cast|bind|bound)[ -]?off"
+    r"(?: group| sts?| stitches| edge| ones)?"
+)
 UNTIL_SO_MANY = re.compile(
-    r"(?P<lead>\boff \d+ (?:sts|stitches),? (?:and )?)(?P<verb>k|knit|p|purl|work)"
-    r"(?P<until> (?:until|till) (?:there are |you have ))(?P<n>\d+)"
-    r"(?P<behind> (?:sts|stitches)) (?:on|remain on) (?:the )?(?:right|rh|working)(?:[ -]hand)?"
-    r" needle(?: after (?:cast|bind)[ -]?off)?",
+    r"(?P<lead>\boff \d+(?: sts| stitches)?,? (?:and )?)(?P<verb>k|knit|p|purl|work)"
+    r"(?P<until> (?:until|till) (?:there are |you have )?)(?P<n>\d+)"
+    r"(?P<behind>(?: sts| stitches)?) ?(?:are )?(?:(?:on|remain on) (?:the )?"
+    rf"(?:(?:right|rh|working)(?:[ -]hand)? )?needle(?:{_SINCE})?|(?<= ){_SINCE[1:]})",
     re.IGNORECASE,
 )
 """Stitches worked by how many lie behind them, "cast off 8 sts, k until there are 20 sts on right

@@ -61,7 +61,9 @@ ON_NEEDLE = Sought(
     ("needle",),
     r"(?P<verb>\b(?:work|knit|purl|k|p))(?:\s+in\s+(?:pattern|patt|pat\b\.?))?\s+(?:until|till)\s+"
     rf"(?:there\s+are\s+|you\s+have\s+)?(?P<n>{_N})(?P<sts>\s+(?:sts|stitches))\s+(?:are\s+)?on\s+"
-    r"(?:the\s+)?(?:right|rh)(?:[- ]hand)?\s+needle(?P<mark>,?)(?=\s)",
+    r"(?:the\s+)?(?:right|rh)(?:[- ]hand)?\s+needle"
+    r"(?:\s+(?:after|since|from)\s+(?:the\s+)?(?:last\s+)?(?:group\s+)?(?:cast|bind|bound)[ -]?off"
+    r"(?:\s+(?:group|sts?|stitches|edge))?)?(?P<mark>,?)(?=\s)",
     re.IGNORECASE,
 )
 """ "Work in pattern until there are 26 sts on right needle": so many of the row."""

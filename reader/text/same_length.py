@@ -24,8 +24,8 @@ def without_links(text: str) -> str:
 
 
 ELL = re.compile(
-    r"l(?:(?<![\w'./-]l)|(?<=\b[Cc]h-l))(?![\w'./-])"
-    r"|[lI](?:(?<![\w'][lI])(?=\s+(?:sc|dc|hdc|tr|st|s c|d c|ch|more)\b)"
+    r"l(?:(?<![\w'./-]l)|(?<=\b[Cc]h-l))(?![\w'./-])(?!(?<=\b[sS] l) st\b)"
+    r"|[lI](?:(?<![\w'][lI])(?<!\b[sS] l)(?=\s+(?:sc|dc|hdc|tr|st|s c|d c|ch|more)\b)"
     r"|(?<=\b(?:ch|sc|dc|tr|Ch|Sc|Dc|Tr) l)(?![\w'])"
     r"|(?<=\b(?:row|rnd|Row|Rnd|ROW|RND) l)(?![\w']))"
 )

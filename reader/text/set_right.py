@@ -9,6 +9,7 @@ from collections.abc import Callable
 from reader.text.all_capitals import as_sentences
 from reader.text.all_round import all_round
 from reader.text.angled import without_angles
+from reader.text.as_many_markers import as_often_as_markers
 from reader.text.asides_worked import led_to_other_side
 from reader.text.bare_row_calls import with_as
 from reader.text.bare_times import with_times_told
@@ -19,6 +20,7 @@ from reader.text.called_alike import with_one_verb
 from reader.text.called_lines import rows_called_lines
 from reader.text.cast_ons import cast_ons
 from reader.text.chain_spaces import chains_first
+from reader.text.change_in_last import changed_in_last
 from reader.text.clean import CleanText, clean
 from reader.text.columns import without_columns
 from reader.text.counting_labels import labels_counted
@@ -31,6 +33,7 @@ from reader.text.explained_changes import changes_alone
 from reader.text.figure_heads import without_figures
 from reader.text.footnotes import without_marks
 from reader.text.foundations import with_chain
+from reader.text.growth_told import without_growth_told
 from reader.text.half_short import wholly_short
 from reader.text.key_told import keys_told
 from reader.text.label_lists import label_lists
@@ -78,12 +81,14 @@ from reader.text.same_length import (
     without_ticks,
 )
 from reader.text.sentence_ends import sentences_ended
+from reader.text.shaped_to import with_total_behind
 from reader.text.shorthand import with_times
 from reader.text.size_lists import with_usual_brackets
 from reader.text.size_marks import sizes_as_usual
 from reader.text.so_many_per_stitch import so_many_per_stitch
 from reader.text.so_many_rounds import so_many_rounds
 from reader.text.spoken import punctuated
+from reader.text.sums_told import sums_alone
 from reader.text.tables import untabled
 from reader.text.tick_boxes import without_boxes
 from reader.text.time_marks import without_times
@@ -97,7 +102,9 @@ from reader.text.totals_alone import parted_totals
 from reader.text.totals_below import totals_above
 from reader.text.totals_first import with_cast_on
 from reader.text.totals_in_column import totals_told
+from reader.text.totals_in_words import totals_in_words
 from reader.text.totals_spoken_of import spoken_totals
+from reader.text.totals_talked_of import talked_of_totals
 from reader.text.translated import in_english
 from reader.text.tunisian import as_rows
 from reader.text.two_together import two_together
@@ -124,6 +131,7 @@ AS_USUAL: tuple[Callable[[str], str], ...] = (
     plain_as_double,
     totals_in_brackets,
     totals_of_each,
+    totals_in_words,
     without_times,
     unbraced,
     without_angles,
@@ -148,11 +156,17 @@ AS_USUAL: tuple[Callable[[str], str], ...] = (
     without_ticks,
     without_columns,
     untabled,
+    sums_alone,
+    talked_of_totals,
+    without_growth_told,
+    as_often_as_markers,
+    changed_in_last,
     spoken_totals,
     plain_totals,
     parted_totals,
     totals_above,
     without_row_notes,
+    with_total_behind,
     without_told_in_front,
     in_plain_words,
     in_english,

@@ -21,4 +21,7 @@ def test_in_proportion(shape: Callable[[int], str]) -> None:
         once, times = fourfold(shape, length)
         if once > 0.03:
             break
+    for _ in range(2):
+        # A busy machine slows one of the two now and then; a square grows so every time.
+        times = min(times, fourfold(shape, length)[1]) if times >= SQUARE else times
     assert times < SQUARE
