@@ -321,8 +321,9 @@ def _rows_in_all(tail: str, change: Change | None, times: int | None) -> int:
     """Over how many rows the changes go, where the words say it; 1 elsewhere."""
     rows = FOR_ROWS.search(tail)
     number = int(rows.group(1)[:3]) if rows else 1
-    paced = change is not None and times is not None and times == number // change.every
-    return number if paced else 1
+    # A change in "every 0th row" goes over none.
+    every = change.every if change is not None else 0
+    return number if every and times == number // every else 1
 
 
 def _is_a_row(words: str) -> bool:

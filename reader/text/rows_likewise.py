@@ -151,10 +151,11 @@ def _fitting(told: str, words: str) -> str | None:
 
 
 def _is_number(word: str) -> bool:
-    return word[0].isdigit() or (word != "one" and word_number(word) is not None)
+    return word[0].isdecimal() or (word != "one" and word_number(word) is not None)
 
 
 def _numbers(said: list[str]) -> list[int]:
     """The numbers among words, but "one", which is a word like others here."""
-    figures = (one.rstrip("stndrh") if one[0].isdigit() else one for one in said if _is_number(one))
-    return [int(one) if one.isdigit() else word_number(one) or 0 for one in figures]
+    numbers = filter(_is_number, said)
+    figures = (one.rstrip("stndrh") if one[0].isdecimal() else one for one in numbers)
+    return [int(one) if one.isdecimal() else word_number(one) or 0 for one in figures]

@@ -86,3 +86,15 @@ def test_a_range_is_no_list() -> None:
     rows, problems = counted("Rnds 1-4: knit", "Rnd 5: *k6, k2tog* three times")
     assert [count for _, count in rows] == [24, 24, 24, 24, 21]
     assert not problems
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Rnd 1: 6 sc in ring.\n87***as 4th row but \u00b9* knit, and so are 4 and \u00b2.",
+        "BACK\nCast on 60 sts.\nDec 1 st at each end of every 0th row 3 times.\n",
+    ],
+)
+def test_odd_figures_are_no_numbers(text: str) -> None:
+    """Figures above the line, and a row that is the 0th, were found by random texts."""
+    assert count_pattern(parse_pattern(text), 0) is not None
