@@ -17,12 +17,18 @@ def in_their_place(items: Sequence[Item]) -> list[Item]:
     """The rows of a part, those told together put behind the row before the first of them."""
     out = list(items)
     for one in items:
-        if isinstance(one, WrittenRow):
+        # Where a row stands is looked for through all of them, so only where it may be moved.
+        if isinstance(one, WrittenRow) and _names_several(one):
             at = _place(out, out.index(one), one)
             if at is not None:
                 out.remove(one)
                 out.insert(at, one)
     return out
+
+
+def _names_several(row: WrittenRow) -> bool:
+    """Whether a row's label is of more rows than one."""
+    return row.mark is not None and (len(row.mark.numbers) > 1 or bool(row.mark.every_other))
 
 
 def _place(items: list[Item], at: int, row: WrittenRow) -> int | None:
